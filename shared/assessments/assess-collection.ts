@@ -1,0 +1,169 @@
+import type { Collection } from "../records/collection.ts";
+import type { Item } from "../records/item.ts";
+import type { Sighting } from "../records/sighting.ts";
+import type { Variant } from "../records/variant.ts";
+import { assessCompleteness, type Completeness } from "./completeness.ts";
+import { assessDating, type Dating } from "./dating.ts";
+import type { Figure } from "./figure.ts";
+import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
+import { assessIdentification, type Identification } from "./identification.ts";
+import { assessProvenance, type Provenance } from "./provenance.ts";
+import { assessAppearance, assessWait, isCountedOffer, type YearsWatched, yearsWatched } from "./rarity/appearance.ts";
+import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
+import { type Example, examplesOf, keysOf } from "./rarity/examples.ts";
+import { assessMade } from "./rarity/made.ts";
+import { assessPartRate } from "./rarity/part-rate.ts";
+import { assessClass, type RarityClass } from "./rarity/scale-class.ts";
+import {
+  assessCoverage,
+  assessSurvivalRate,
+  assessSurvivors,
+  assessSurvivorsFromTwoLists,
+  type Frequencies,
+  frequenciesOf,
+  namingConflict,
+} from "./rarity/survivors.ts";
+import { compareVariants, type VariantComparison } from "./variant-comparison.ts";
+
+export interface VariantRarity extends Frequencies {
+  readonly made: Figure;
+  readonly coverage: Figure;
+  readonly survivors: Figure;
+  readonly survivorsTwoList: Figure;
+  readonly survivalRate: Figure;
+  readonly parts: ReadonlyMap<string, Figure>;
+  readonly appearance: Figure;
+  readonly wait: Figure;
+  readonly class: RarityClass | null;
+}
+
+export interface VariantAssessment {
+  readonly variant: string;
+  readonly rarity: VariantRarity;
+  readonly examples: readonly Example[];
+  readonly hazards: readonly HazardFinding[];
+}
+
+export interface ItemAssessment {
+  readonly item: string;
+  readonly identification: Identification;
+  readonly completeness: Completeness;
+  readonly dating: Dating;
+  readonly rarity: ItemRarity;
+  readonly provenance: Provenance;
+  readonly hazards: readonly HazardFinding[];
+}
+
+/** Everything that is computed, computed once, before any page is made. */
+export interface Assessments {
+  readonly variants: ReadonlyMap<string, VariantAssessment>;
+  readonly items: ReadonlyMap<string, ItemAssessment>;
+  readonly families: ReadonlyMap<string, VariantComparison>;
+  readonly watched: YearsWatched | null;
+}
+
+function grouping<Value>(values: Iterable<Value>, keyOf: (value: Value) => string): Map<string, Value[]> {
+  const groups = new Map<string, Value[]>();
+  for (const value of values) {
+    const group = groups.get(keyOf(value));
+    if (group) group.push(value);
+    else groups.set(keyOf(value), [value]);
+  }
+  return groups;
+}
+
+/** Serials of a variant that may enter a published figure: the log's, and those of items that publish theirs. */
+const publicSerials = (sightings: readonly Sighting[], items: readonly Item[]): string[] =>
+  [...sightings, ...items.filter((item) => item.census && item.publish.serial === "shown")].flatMap(
+    ({ serial }) => serial ?? [],
+  );
+
+export function assessCollection(collection: Collection): Assessments {
+  const { confidence } = collection.settings;
+  const scale = collection.scales.get(collection.settings.scale);
+  const watched = yearsWatched(collection.settings.watching, collection.sightings);
+  const sightingsOf = grouping(collection.sightings, ({ variant }) => variant);
+  const itemsOf = grouping(collection.items.values(), ({ variant }) => variant);
+  const siblingsOf = grouping(collection.variants.values(), ({ family }) => family);
+
+  const variants = new Map<string, VariantAssessment>();
+  const items = new Map<string, ItemAssessment>();
+  for (const variant of collection.variants.values()) {
+    const examined = (itemsOf.get(variant.id) ?? []).map((item) => ({
+      item,
+      completeness: assessCompleteness(variant, item),
+    }));
+    const sightings = sightingsOf.get(variant.id) ?? [];
+    const examples = examplesOf(variant, sightings, examined);
+    const rarity = assessVariantRarity(
+      variant,
+      sightings,
+      examples,
+      publicSerials(sightings, itemsOf.get(variant.id) ?? []),
+    );
+    variants.set(variant.id, {
+      variant: variant.id,
+      rarity,
+      examples,
+      hazards: assessHazards(variant.parts.values(), () => true, [], collection.hazards),
+    });
+    for (const { item, completeness } of examined) {
+      items.set(item.id, {
+        item: item.id,
+        identification: assessIdentification(
+          item,
+          siblingsOf.get(variant.family) ?? [],
+          collection.families.get(variant.family)?.features ?? new Map(),
+        ),
+        completeness,
+        dating: assessDating(variant, item),
+        rarity: assessItemRarity(
+          {
+            id: item.id,
+            keys: keysOf(item.example, item.serial),
+            certain: completeness.main?.weighted.low ?? null,
+          },
+          examples,
+          rarity.survivors,
+          watched,
+          confidence,
+        ),
+        provenance: assessProvenance(variant.issued, item.provenance, item.examined),
+        hazards: assessHazards(variant.parts.values(), mayBeIn(completeness), item.extras, collection.hazards),
+      });
+    }
+  }
+
+  function assessVariantRarity(
+    variant: Variant,
+    sightings: readonly Sighting[],
+    examples: readonly Example[],
+    serials: readonly string[],
+  ): VariantRarity {
+    const made = assessMade(variant, serials, confidence);
+    const survivors = namingConflict(assessSurvivors(examples, confidence), made);
+    const offers = sightings.filter((row) => isCountedOffer(row, watched));
+    return {
+      made,
+      ...frequenciesOf(examples),
+      coverage: assessCoverage(examples, confidence),
+      survivors,
+      survivorsTwoList: namingConflict(assessSurvivorsFromTwoLists(examples, confidence), made),
+      survivalRate: assessSurvivalRate(survivors, made, confidence),
+      parts: new Map(
+        [...variant.parts.values()].map((part) => [part.id, assessPartRate(part, examples, confidence)]),
+      ),
+      appearance: assessAppearance(offers, watched, confidence),
+      wait: assessWait(offers, watched, confidence),
+      class: assessClass(scale, survivors),
+    };
+  }
+
+  const families = new Map(
+    [...collection.families.values()].map((family) => [
+      family.id,
+      compareVariants(family, siblingsOf.get(family.id) ?? []),
+    ]),
+  );
+  return { variants, items, families, watched };
+}

@@ -1,0 +1,177 @@
+import type { Extra, PartLine } from "../records/item.ts";
+import { isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
+
+export interface Bounds {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface CountedBounds extends Bounds {
+  readonly expected: number;
+}
+
+/** What is known of one part of one example, in units. */
+export interface PartFinding {
+  readonly part: string;
+  /** Units that belong to this example: those issued, less those that it never had. */
+  readonly expected: number;
+  readonly present: number;
+  readonly substitute: number;
+  /** What the substitutes count for, in units. */
+  readonly credit: number;
+  readonly unverified: number;
+  readonly absent: number;
+  readonly unexamined: number;
+  readonly notIssued: number;
+  readonly surplus: number;
+  /** The certain and the possible share of the expected units; null where none is expected. */
+  readonly share: Bounds | null;
+}
+
+export interface StandingCompleteness {
+  readonly weighted: Bounds;
+  readonly counted: CountedBounds;
+}
+
+export interface Completeness {
+  readonly parts: ReadonlyMap<string, PartFinding>;
+  /** Over core and issued parts; null where the reference lists none, or this example was issued none. */
+  readonly main: StandingCompleteness | null;
+  readonly consumable: StandingCompleteness | null;
+  readonly optional: StandingCompleteness | null;
+  readonly level: { readonly sure: string | null; readonly possible: string | null };
+  readonly missing: readonly string[];
+  readonly partial: readonly string[];
+  readonly substitutes: readonly string[];
+  readonly unverified: readonly string[];
+  readonly unexamined: readonly string[];
+  readonly surplus: readonly string[];
+  readonly extras: readonly Extra[];
+}
+
+/**
+ * What the lines written for a part say of its units. What no line speaks for is unexamined: neither counted
+ * nor struck out (worst-case bounds under missing data: Manski 1989, J. Human Resources 24: 343-360).
+ */
+export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
+  const units = { present: 0, absent: 0, substitute: 0, unverified: 0, "not-issued": 0 };
+  let credit = 0;
+  let spokenFor = 0;
+  const count = (line: PartLine, state: PartLine["state"], quantity: number) => {
+    units[state] += quantity;
+    spokenFor += quantity;
+    if (state === "substitute" && line.model !== undefined) credit += quantity * (part.accepts.get(line.model) ?? 0);
+  };
+  for (const line of lines) count(line, line.state, line.quantity ?? (lines.length === 1 ? part.quantity : 1));
+  const remaining = lines.find((line) => line.rest !== undefined);
+  if (remaining?.rest && spokenFor < part.quantity) count(remaining, remaining.rest, part.quantity - spokenFor);
+
+  const expected = Math.max(0, part.quantity - units["not-issued"]);
+  const { present, absent, substitute, unverified } = units;
+  const unexamined = Math.max(0, expected - present - absent - substitute - unverified);
+  const share = (counted: number) => Math.min(1, counted / expected);
+  return {
+    part: part.id,
+    expected,
+    present,
+    substitute,
+    credit,
+    unverified,
+    absent,
+    unexamined,
+    notIssued: units["not-issued"],
+    surplus: Math.max(0, present + substitute + unverified - expected),
+    share:
+      expected === 0
+        ? null
+        : { low: share(present + credit), high: share(present + credit + unverified + unexamined) },
+  };
+}
+
+function complete(parts: readonly Part[], findings: ReadonlyMap<string, PartFinding>): StandingCompleteness | null {
+  let weights = 0;
+  let expected = 0;
+  const weighted = { low: 0, high: 0 };
+  const counted = { low: 0, high: 0 };
+  for (const part of parts) {
+    const finding = findings.get(part.id);
+    if (!finding?.share) continue;
+    weights += part.weight;
+    expected += finding.expected;
+    for (const end of ["low", "high"] as const) {
+      weighted[end] += part.weight * finding.share[end];
+      counted[end] += finding.expected * finding.share[end];
+    }
+  }
+  if (expected === 0) return null;
+  // A sum of shares may come out a rounding error above its own total.
+  const ratio = (sum: number) => Math.min(1, sum / weights);
+  return {
+    weighted: { low: ratio(weighted.low), high: ratio(weighted.high) },
+    counted: { ...counted, expected },
+  };
+}
+
+/** The best level whose every needed part, of those that this example was issued, is whole. */
+function bestLevel(
+  levels: readonly Level[],
+  parts: ReadonlyMap<string, Part>,
+  findings: ReadonlyMap<string, PartFinding>,
+  end: keyof Bounds,
+): string | null {
+  const whole = (part: Part) => {
+    const share = findings.get(part.id)?.share;
+    return share === null || share === undefined || share[end] === 1;
+  };
+  const reached = levels.find(({ needs }) =>
+    [...parts.values()]
+      .filter(
+        (part) =>
+          needs.standing.includes(part.standing) ||
+          needs.parts.includes(part.id) ||
+          (part.group !== undefined && needs.groups.includes(part.group)),
+      )
+      .every(whole),
+  );
+  return reached?.id ?? null;
+}
+
+interface Reference {
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly levels: readonly Level[];
+}
+
+interface Examined {
+  readonly parts: ReadonlyMap<string, readonly PartLine[]>;
+  readonly extras: readonly Extra[];
+}
+
+/** What of the reference is certainly there, and what may be: the bounds of figures.md, section 1. */
+export function assessCompleteness(reference: Reference, item: Examined): Completeness {
+  const parts = [...reference.parts.values()];
+  const findings = new Map(parts.map((part) => [part.id, findPart(part, item.parts.get(part.id) ?? [])]));
+  const ofStanding = (...wanted: Standing[]) =>
+    complete(
+      parts.filter((part) => wanted.includes(part.standing)),
+      findings,
+    );
+  const where = (condition: (finding: PartFinding) => boolean) =>
+    [...findings.values()].filter((finding) => finding.expected > 0 && condition(finding)).map(({ part }) => part);
+  return {
+    parts: findings,
+    main: ofStanding(...standings.filter(isMain)),
+    consumable: ofStanding("consumable"),
+    optional: ofStanding("optional"),
+    level: {
+      sure: bestLevel(reference.levels, reference.parts, findings, "low"),
+      possible: bestLevel(reference.levels, reference.parts, findings, "high"),
+    },
+    missing: where((finding) => finding.absent >= finding.expected),
+    partial: where((finding) => finding.absent > 0 && finding.absent < finding.expected),
+    substitutes: where((finding) => finding.substitute > 0),
+    unverified: where((finding) => finding.unverified > 0),
+    unexamined: where((finding) => finding.unexamined > 0),
+    surplus: [...findings.values()].filter((finding) => finding.surplus > 0).map(({ part }) => part),
+    extras: item.extras,
+  };
+}

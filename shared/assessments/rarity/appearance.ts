@@ -1,0 +1,77 @@
+import { yearOf } from "../../dates/day-number.ts";
+import type { EdtfDate } from "../../dates/edtf-interval.ts";
+import type { Sighting } from "../../records/sighting.ts";
+import { poissonRate } from "../../statistics/poisson-rate.ts";
+import { waitingTime } from "../../statistics/waiting-time.ts";
+import { type Basis, type Figure, figure, withheld } from "../figure.ts";
+import { statement } from "../statement.ts";
+
+/** The calendar years, first and last included, in which offers were watched for. */
+export interface YearsWatched {
+  readonly first: number;
+  readonly last: number;
+  /** False where the years are those that the log happens to span. */
+  readonly declared: boolean;
+}
+
+const yearsOf = (date: EdtfDate): { first: number; last: number } | null =>
+  date.earliest !== null && date.latest !== null && Number.isFinite(date.earliest) && Number.isFinite(date.latest)
+    ? { first: yearOf(date.earliest), last: yearOf(date.latest) }
+    : null;
+
+export function yearsWatched(watching: EdtfDate | undefined, log: readonly Sighting[]): YearsWatched | null {
+  const stated = watching && yearsOf(watching);
+  if (stated) return { ...stated, declared: true };
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { seen } of log) {
+    const years = yearsOf(seen);
+    if (!years) continue;
+    first = Math.min(first, years.first);
+    last = Math.max(last, years.last);
+  }
+  return first <= last ? { first, last, declared: false } : null;
+}
+
+/** A new offer, seen wholly within the years watched. */
+export function isCountedOffer(row: Sighting, watched: YearsWatched | null): boolean {
+  if (row.kind !== "offer" || row.relisted || !watched) return false;
+  const years = yearsOf(row.seen);
+  return years !== null && years.first >= watched.first && years.last <= watched.last;
+}
+
+function basisOf(
+  offers: readonly Sighting[],
+  watched: YearsWatched | null,
+  confidence: number,
+): Omit<Basis, "unit" | "method"> & { exposure: number } {
+  const exposure = watched ? watched.last - watched.first + 1 : 0;
+  return {
+    exposure,
+    confidence,
+    inputs: { offers: offers.length, years: exposure, first: watched?.first ?? null, last: watched?.last ?? null },
+    sources: offers.map(({ source }) => source),
+    caveats: [
+      statement("assumes-constant-rate"),
+      ...(watched && !watched.declared ? [statement("years-from-log")] : []),
+    ],
+  };
+}
+
+/** Offers a year. */
+export function assessAppearance(offers: readonly Sighting[], watched: YearsWatched | null, confidence: number): Figure {
+  const { exposure, ...shared } = basisOf(offers, watched, confidence);
+  const basis: Basis = { ...shared, unit: "offers a year", method: "garwood" };
+  return exposure === 0
+    ? withheld(statement("no-year-watched"), basis)
+    : figure(poissonRate(offers.length, exposure, confidence), basis);
+}
+
+/** Years until the next. */
+export function assessWait(offers: readonly Sighting[], watched: YearsWatched | null, confidence: number): Figure {
+  const { exposure, ...shared } = basisOf(offers, watched, confidence);
+  const basis: Basis = { ...shared, unit: "years", method: "gamma-poisson" };
+  return exposure === 0
+    ? withheld(statement("no-year-watched"), basis)
+    : figure(waitingTime(offers.length, exposure, confidence), basis);
+}

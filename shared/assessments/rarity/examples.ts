@@ -1,0 +1,157 @@
+import type { EdtfDate } from "../../dates/edtf-interval.ts";
+import type { Item } from "../../records/item.ts";
+import { foldSerial } from "../../records/serial.ts";
+import type { Sighting } from "../../records/sighting.ts";
+import { isMain, type Part, type Variant } from "../../records/variant.ts";
+import type { Bounds, Completeness } from "../completeness.ts";
+
+/** "not-issued" where this example never had the part; else its certain and possible share. */
+export type RecordedShare = Bounds | "not-issued";
+
+/** One physical example, with everything that anybody saw of it. */
+export interface Example {
+  /** Occasions on which it was seen; the same offer listed again is not a new one. */
+  readonly sightings: number;
+  /** The names and serials by which it is known. */
+  readonly keys: ReadonlySet<string>;
+  readonly items: readonly string[];
+  readonly rows: readonly Sighting[];
+  readonly lists: ReadonlySet<string>;
+  readonly shares: ReadonlyMap<string, RecordedShare>;
+  /** The certain share of core and issued parts, by weight; null unless each of them is recorded. */
+  readonly recordedCompleteness: number | null;
+}
+
+export interface CensusItem {
+  readonly item: Item;
+  readonly completeness: Completeness;
+}
+
+interface Occasion {
+  readonly keys: readonly string[];
+  readonly seen: EdtfDate | undefined;
+  readonly order: number;
+  readonly states: (part: Part) => RecordedShare | undefined;
+  readonly row?: Sighting;
+  readonly item?: string;
+}
+
+const there: Bounds = { low: 1, high: 1 };
+const gone: Bounds = { low: 0, high: 0 };
+
+export const isRecorded = (share: Bounds): boolean => share.low === 1 || share.high < 1;
+
+function occasionOfRow(row: Sighting, order: number): Occasion {
+  const states = new Map<string, Bounds>();
+  for (const id of row.absent) states.set(id, gone);
+  for (const id of row.present) states.set(id, there);
+  return {
+    keys: keysOf(row.example, row.serial),
+    seen: row.seen,
+    order,
+    row,
+    states: (part) => states.get(part.id) ?? states.get("rest"),
+  };
+}
+
+function occasionOfItem({ item, completeness }: CensusItem, order: number): Occasion {
+  return {
+    keys: keysOf(item.example, item.serial),
+    seen: item.examined,
+    order,
+    item: item.id,
+    states: (part) => {
+      if (!item.parts.has(part.id)) return undefined;
+      const share = completeness.parts.get(part.id)?.share;
+      return share === null ? "not-issued" : share;
+    },
+  };
+}
+
+/** What ties an occasion to others of the same example. */
+export const keysOf = (example: string | undefined, serial: string | undefined): string[] => [
+  ...(example === undefined ? [] : [`example ${example.trim()}`]),
+  ...(serial === undefined ? [] : [`serial ${foldSerial(serial)}`]),
+];
+
+/** Sightings that share a name or a serial, directly or by way of others, are of one example. */
+function grouped(occasions: readonly Occasion[]): Occasion[][] {
+  const leader = new Map<string, string>();
+  const find = (key: string): string => {
+    let at = key;
+    for (let next = leader.get(at); next !== undefined && next !== at; next = leader.get(at)) at = next;
+    leader.set(key, at);
+    return at;
+  };
+  for (const { keys } of occasions) {
+    const [first, ...others] = keys.map(find);
+    if (first !== undefined) for (const other of others) leader.set(find(other), find(first));
+  }
+  const groups = new Map<string, Occasion[]>();
+  for (const [index, occasion] of occasions.entries()) {
+    const key = occasion.keys[0] === undefined ? `alone ${index}` : find(occasion.keys[0]);
+    const group = groups.get(key);
+    if (group) group.push(occasion);
+    else groups.set(key, [occasion]);
+  }
+  return [...groups.values()];
+}
+
+/** An item without a date of examination is as it stands today; a sighting's unknown end tells nothing. */
+const latestOf = ({ seen }: Occasion) => (seen ? (seen.latest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY);
+const earliestOf = ({ seen }: Occasion) =>
+  seen ? (seen.earliest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
+const difference = (a: number, b: number) => (a === b ? 0 : a < b ? -1 : 1);
+
+export function recordedCompleteness(
+  parts: Iterable<Part>,
+  shareOf: (part: Part) => RecordedShare | undefined,
+): number | null {
+  let weights = 0;
+  let certain = 0;
+  for (const part of parts) {
+    if (!isMain(part.standing)) continue;
+    const share = shareOf(part);
+    if (share === "not-issued") continue;
+    if (share === undefined || !isRecorded(share)) return null;
+    weights += part.weight;
+    certain += part.weight * share.low;
+  }
+  return weights === 0 ? null : Math.min(1, certain / weights);
+}
+
+function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
+  const inOrder = [...occasions].sort(
+    (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)) || a.order - b.order,
+  );
+  const shares = new Map<string, RecordedShare>();
+  for (const part of variant.parts.values()) {
+    const latest = inOrder.findLast((occasion) => occasion.states(part) !== undefined)?.states(part);
+    if (latest !== undefined) shares.set(part.id, latest);
+  }
+  const rows = occasions.flatMap(({ row }) => (row ? [row] : []));
+  const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
+  return {
+    sightings: Math.max(1, occasionsSeen),
+    keys: new Set(occasions.flatMap(({ keys }) => keys)),
+    items: occasions.flatMap(({ item }) => (item === undefined ? [] : [item])),
+    rows,
+    lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
+    shares,
+    recordedCompleteness: recordedCompleteness(variant.parts.values(), (part) => shares.get(part.id)),
+  };
+}
+
+/** Every recorded example of a variant: from the log, and from those items that let themselves be counted. */
+export function examplesOf(
+  variant: Variant,
+  sightings: readonly Sighting[],
+  items: readonly CensusItem[],
+): readonly Example[] {
+  const counted = items.filter(({ item }) => item.census);
+  const occasions = [
+    ...sightings.map(occasionOfRow),
+    ...counted.map((each, index) => occasionOfItem(each, sightings.length + index)),
+  ];
+  return grouped(occasions).map((group) => exampleOf(group, variant));
+}

@@ -1,0 +1,84 @@
+import { numberInRange, type SerialRange } from "../../records/serial.ts";
+import type { Variant } from "../../records/variant.ts";
+import type { Estimate } from "../../statistics/interval.ts";
+import { serialTotal, serialTotalUnknownStart } from "../../statistics/serial-total.ts";
+import { type Basis, type Figure, figure, type Input, withheld } from "../figure.ts";
+import { type Statement, statement } from "../statement.ts";
+
+type RangeTotal = { readonly estimate: Estimate; readonly input: Input } | { readonly why: Statement; readonly input: Input };
+
+/** One range: its length where both ends are known, else an estimate from the serials seen in it. */
+function totalOf(range: SerialRange, serials: readonly string[], confidence: number): RangeTotal {
+  const { prefix, from, to } = range;
+  if (from !== undefined && to !== undefined) {
+    const length = to - from + 1;
+    return { estimate: { value: length, low: length, high: length }, input: { prefix, from, to } };
+  }
+  const numbers = [...new Set(serials.flatMap((serial) => numberInRange(range, serial) ?? []))];
+  const distinct = numbers.length;
+  // Without a known start the smallest serial is spent on finding it.
+  const needed = from === undefined ? 3 : 2;
+  if (distinct < needed) {
+    const input = { prefix, from: from ?? null, to: to ?? null, distinct };
+    return { why: statement("too-few-serials", { distinct, needed }), input };
+  }
+  const largest = Math.max(...numbers);
+  const smallest = Math.min(...numbers);
+  if (from !== undefined) {
+    const counted = largest - from + 1;
+    return {
+      estimate: serialTotal({ distinct, largest: counted }, confidence),
+      input: { prefix, from, to: null, distinct, largest: counted },
+    };
+  }
+  const span = largest - smallest + 1;
+  return {
+    estimate: serialTotalUnknownStart({ distinct, span }, confidence),
+    input: { prefix, from: null, to: to ?? null, distinct, span },
+  };
+}
+
+/**
+ * How many were made: as documented, else summed over the serial ranges, end by end.
+ * `serials` are those seen of the variant and free to be published.
+ */
+export function assessMade(variant: Variant, serials: readonly string[], confidence: number): Figure {
+  const { made } = variant;
+  const unit = "examples";
+  if (made) {
+    const basis: Basis = {
+      unit,
+      confidence,
+      method: "documented",
+      inputs: { low: made.low, high: made.high, page: made.page ?? null },
+      sources: [made.source],
+    };
+    return made.low === made.high
+      ? figure({ value: made.low, low: made.low, high: made.high }, basis)
+      : { ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis), low: made.low, high: made.high };
+  }
+  const ranges = variant.serials;
+  const totals = ranges.map((range) => totalOf(range, serials, confidence));
+  const isOpen = ranges.some((range) => range.from === undefined || range.to === undefined);
+  const basis: Basis = {
+    unit,
+    confidence,
+    method: "serial-ranges",
+    inputs: { ranges: totals.map(({ input }) => input) },
+    sources: ranges.map((range) => range.source),
+    caveats: [
+      ...(isOpen ? [statement("assumes-random-serials")] : []),
+      ...(isOpen && ranges.length > 1 ? [statement("serials-in-several-blocks", { ranges: ranges.length })] : []),
+    ],
+  };
+  if (ranges.length === 0) return withheld(statement("made-unknown"), basis);
+  if (ranges.some((range) => range.skipped)) return withheld(statement("serials-skipped"), basis);
+  const sum = { value: 0, low: 0, high: 0 };
+  for (const total of totals) {
+    if ("why" in total) return withheld(total.why, basis);
+    sum.value += total.estimate.value;
+    sum.low += total.estimate.low;
+    sum.high += total.estimate.high;
+  }
+  return figure(sum, basis);
+}

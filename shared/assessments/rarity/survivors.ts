@@ -1,0 +1,126 @@
+import { chao1 } from "../../statistics/chao1.ts";
+import { chapman } from "../../statistics/chapman.ts";
+import { coverage } from "../../statistics/coverage.ts";
+import { survivalRatio } from "../../statistics/survival-ratio.ts";
+import { type Basis, type Figure, figure, pointFigure, withheld } from "../figure.ts";
+import { type Statement, statement } from "../statement.ts";
+import type { Example } from "./examples.ts";
+
+/** How often the examples of a variant were seen: all that the estimates of survivors rest on. */
+export interface Frequencies {
+  readonly sightings: number;
+  readonly distinct: number;
+  readonly once: number;
+  readonly twice: number;
+}
+
+export function frequenciesOf(examples: readonly Example[]): Frequencies {
+  const seen = (times: number) => examples.filter((example) => example.sightings === times).length;
+  return {
+    sightings: examples.reduce((sum, example) => sum + example.sightings, 0),
+    distinct: examples.length,
+    once: seen(1),
+    twice: seen(2),
+  };
+}
+
+export const sourcesOf = (examples: readonly Example[]): (string | undefined)[] =>
+  examples.flatMap(({ rows }) => rows.map(({ source }) => source));
+
+export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
+  const { sightings, once, twice } = frequenciesOf(examples);
+  const basis: Basis = {
+    unit: "share",
+    confidence,
+    method: "coverage",
+    inputs: { sightings, once, twice },
+    sources: sourcesOf(examples),
+    caveats: [statement("assumes-even-chance")],
+  };
+  return sightings === 0
+    ? withheld(statement("no-sighting"), basis)
+    : pointFigure(coverage({ sightings, once, twice }), basis);
+}
+
+/** The least number that survives, from how often the known examples turned up again. */
+export function assessSurvivors(examples: readonly Example[], confidence: number): Figure {
+  const frequencies = frequenciesOf(examples);
+  const { sightings, distinct, once, twice } = frequencies;
+  const basis: Basis = {
+    unit: "examples",
+    confidence,
+    method: "chao1",
+    inputs: { distinct, once, twice, sightings },
+    sources: sourcesOf(examples),
+    caveats: [statement("lower-bound-only"), statement("assumes-even-chance")],
+  };
+  if (distinct === 0) return withheld(statement("no-sighting"), basis);
+  if (once === sightings) return withheld(statement("every-example-seen-once", { distinct }), basis);
+  return figure(chao1(frequencies, confidence), basis);
+}
+
+/** The number that survives, from how far two independent lists name the same examples. */
+export function assessSurvivorsFromTwoLists(examples: readonly Example[], confidence: number): Figure {
+  const listed = examples.filter(({ lists }) => lists.size > 0);
+  const names = [...new Set(listed.flatMap(({ lists }) => [...lists]))].sort();
+  const [first = "", second = ""] = names;
+  const on = (list: string) => listed.filter(({ lists }) => lists.has(list)).length;
+  const both = listed.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
+  const isPair = names.length === 2;
+  const inputs: Basis["inputs"] = isPair ? { lists: names, first: on(first), second: on(second), both } : { lists: names };
+  const basis: Basis = {
+    unit: "examples",
+    confidence,
+    method: "chapman",
+    inputs,
+    sources: listed.flatMap(({ rows }) => rows.filter(({ list }) => list !== undefined).map(({ source }) => source)),
+    caveats: isPair
+      ? [statement("assumes-independent-lists"), ...(both === 0 ? [statement("lists-share-nothing")] : [])]
+      : [],
+  };
+  if (!isPair) return withheld(statement("not-two-lists", { lists: names.length }), basis);
+  return figure(chapman({ first: on(first), second: on(second), both }, confidence), basis);
+}
+
+const exceedsMade = (survivors: Figure, made: Figure): boolean => {
+  const most = made.value ?? made.high;
+  return survivors.value !== null && most !== null && survivors.value > most;
+};
+
+/** Where more are estimated to survive than were made, both figures say so: one of them, or the record, is wrong. */
+export function namingConflict(survivors: Figure, made: Figure): Figure {
+  if (!exceedsMade(survivors, made)) return survivors;
+  const conflict: Statement = statement("estimate-exceeds-made", { made: made.value ?? made.high ?? 0 });
+  return { ...survivors, caveats: [conflict, ...survivors.caveats] };
+}
+
+/** Of those made, the share that survives. */
+export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: number): Figure {
+  const inputs = {
+    survivors: { value: survivors.value, low: survivors.low, high: survivors.high },
+    made: { value: made.value, low: made.low, high: made.high },
+  };
+  const basis: Basis = {
+    unit: "share",
+    confidence,
+    method: "survival-ratio",
+    inputs,
+    sources: [...survivors.sources, ...made.sources],
+    caveats: survivors.caveats.filter(({ says }) => says !== "estimate-exceeds-made"),
+  };
+  if (survivors.value === null || survivors.low === null || survivors.high === null) {
+    return withheld(statement("survivors-withheld"), basis);
+  }
+  if (made.low === null || made.high === null || made.low <= 0) return withheld(statement("made-withheld"), basis);
+  if (exceedsMade(survivors, made)) return withheld(statement("survivors-exceed-made"), basis);
+  const ends = (value: number, made_: number) =>
+    survivalRatio(
+      { value, low: survivors.low ?? value, high: survivors.high ?? value },
+      { value: made_, low: made.low ?? made_, high: made.high ?? made_ },
+    );
+  if (made.value === null) {
+    const { low, high } = ends(survivors.value, made.high);
+    return { ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis), low, high };
+  }
+  return figure(ends(survivors.value, made.value), basis);
+}

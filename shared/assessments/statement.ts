@@ -1,0 +1,39 @@
+/**
+ * Something that an assessment has to say in words: why a figure is withheld, what it takes for granted.
+ * The words themselves are in shared/words, one file a language.
+ */
+export interface Statement {
+  readonly says: StatementId;
+  readonly values: Readonly<Record<string, string | number>>;
+}
+
+export type StatementId =
+  // Why a figure is withheld
+  | "no-sighting"
+  | "no-example-recorded"
+  | "every-example-seen-once"
+  | "not-two-lists"
+  | "nothing-recorded-of-part"
+  | "no-part-in-reference"
+  | "no-year-watched"
+  | "made-unknown"
+  | "made-only-a-range"
+  | "serials-skipped"
+  | "too-few-serials"
+  | "made-withheld"
+  | "survivors-withheld"
+  | "survivors-exceed-made"
+  // What a figure takes for granted
+  | "assumes-even-chance"
+  | "assumes-independent-lists"
+  | "assumes-random-serials"
+  | "assumes-constant-rate"
+  | "assumes-share-independent"
+  | "lower-bound-only"
+  | "serials-in-several-blocks"
+  | "estimate-exceeds-made"
+  | "counted-in-by-certain-part"
+  | "lists-share-nothing"
+  | "years-from-log";
+
+export const statement = (says: StatementId, values: Statement["values"] = {}): Statement => ({ says, values });

@@ -1,0 +1,56 @@
+import type { Family } from "../records/family.ts";
+import type { Part, Variant } from "../records/variant.ts";
+
+export interface ComparisonRow {
+  readonly kind: "feature" | "part";
+  readonly id: string;
+  readonly name: string;
+  /** One cell a variant, in their order: its values, or the quantity issued; null where it has none. */
+  readonly cells: readonly (ComparisonCell | null)[];
+  /** True where some two variants are not alike in it. */
+  readonly differs: boolean;
+}
+
+export type ComparisonCell =
+  | { readonly values: readonly string[] }
+  | { readonly quantity: number; readonly standing: Part["standing"] };
+
+export interface VariantComparison {
+  readonly variants: readonly string[];
+  readonly rows: readonly ComparisonRow[];
+}
+
+/** The variants of a family side by side, feature by feature and part by part. */
+export function compareVariants(family: Family, variants: readonly Variant[]): VariantComparison {
+  const partNames = new Map(variants.flatMap(({ parts }) => [...parts.values()].map(({ id, name }) => [id, name])));
+  const row = (kind: ComparisonRow["kind"], id: string, name: string, cells: (ComparisonCell | null)[]) => ({
+    kind,
+    id,
+    name,
+    cells,
+    differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1,
+  });
+  const features = [...family.features.values()].map(({ id, name }) =>
+    row(
+      "feature",
+      id,
+      name,
+      variants.map((variant) => {
+        const values = variant.features.get(id);
+        return values ? { values } : null;
+      }),
+    ),
+  );
+  const parts = [...partNames].map(([id, name]) =>
+    row(
+      "part",
+      id,
+      name,
+      variants.map((variant) => {
+        const part = variant.parts.get(id);
+        return part ? { quantity: part.quantity, standing: part.standing } : null;
+      }),
+    ),
+  );
+  return { variants: variants.map(({ id }) => id), rows: [...features, ...parts] };
+}

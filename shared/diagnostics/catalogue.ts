@@ -1,0 +1,61 @@
+/**
+ * Every problem that a collection can have, once: the terminal, the JSON and the documentation read this.
+ * A code, once published, keeps its meaning.
+ */
+interface CatalogueEntry {
+  readonly severity: "error" | "warning";
+  /** When it is reported, and what it means for the build. */
+  readonly meaning: string;
+}
+
+const error = (meaning: string): CatalogueEntry => ({ severity: "error", meaning });
+const warning = (meaning: string): CatalogueEntry => ({ severity: "warning", meaning });
+
+export const catalogue = {
+  // Files
+  "missing-file": error("A file that every collection needs, or that a record names, is not there."),
+  "unreadable-file": error("The operating system refused to open a file or folder."),
+  "outside-root": error("A path or a link leads out of the collection's folder."),
+  "not-text": error("A record is not UTF-8 text."),
+  "file-too-large": error("A record is larger than any record has reason to be."),
+  "misplaced-file": warning("A file lies where nothing reads it."),
+  // Form
+  "front-matter-missing": error("A Markdown record does not begin with a line of three hyphens."),
+  "front-matter-unclosed": error("The front matter has no closing line of three hyphens."),
+  "front-matter-language": error("The front matter asks for another language than YAML. Nothing but YAML is read."),
+  "yaml-syntax": error("The YAML cannot be read."),
+  "yaml-aliases": error("YAML aliases unfold into far more than was written, or into themselves."),
+  "csv-syntax": error("A row of a CSV file does not have the form of its header."),
+  // Fields
+  "unknown-field": error("A field that no record of this kind has."),
+  "missing-field": error("A field that every record of this kind needs."),
+  "wrong-type": error("A value of another kind than the field takes."),
+  "wrong-value": error("A value that the field does not take."),
+  "wrong-date": error("A date that is not EDTF (ISO 8601-2, levels 0 to 2)."),
+  "out-of-range": error("A number outside the bounds of its field."),
+  // Names and references
+  "wrong-id": error("An id that cannot be part of an address."),
+  "duplicate-id": error("Two records claim the same id or the same former address."),
+  "id-mismatch": error("A record's id differs from the name of its file."),
+  "unknown-variant": error("A variant that has no reference."),
+  "unknown-part": error("A part that the variant reference does not list."),
+  "unknown-feature": error("A feature that the family does not declare."),
+  "unknown-source": error("A source that the bibliography does not list."),
+  "unknown-hazard": error("A hazard that the register does not list, so that its caution could not be shown."),
+  "unknown-scale": error("A scale that does not exist."),
+  "circular-extends": error("A variant reference extends itself by way of others."),
+  // Sense
+  "range-reversed": error("A range whose end lies before its beginning."),
+  "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
+  "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
+  "too-many-units": warning("More units are accounted for than the reference lists; what goes beyond is surplus."),
+  "sighting-before-made": warning("An example was seen before the first of its variant was issued."),
+  "serial-out-of-range": warning("A serial lies in none of the ranges of its variant."),
+  "feature-contradicts": warning("An observed feature or serial contradicts the variant that the item is held to be."),
+  "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
+  // Weak, but allowed
+  "source-missing": warning("A count, range or sighting names no source."),
+  "empty-collection": warning("There is nothing to show."),
+} as const satisfies Record<string, CatalogueEntry>;
+
+export type DiagnosticCode = keyof typeof catalogue;

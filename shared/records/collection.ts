@@ -1,0 +1,71 @@
+import type { EdtfDate } from "../dates/edtf-interval.ts";
+import type { SourceDocument } from "../source/document.ts";
+import type { Article } from "./article.ts";
+import type { Family } from "./family.ts";
+import type { Item } from "./item.ts";
+import type { Hazard, Scale } from "./register.ts";
+import type { Sighting } from "./sighting.ts";
+import type { Source } from "./source.ts";
+import { asDate } from "./text.ts";
+import type { Variant } from "./variant.ts";
+
+export interface Settings {
+  readonly title: string;
+  readonly url: string;
+  readonly language: string;
+  readonly confidence: number;
+  readonly watching: EdtfDate | undefined;
+  readonly scale: string;
+  readonly publish: Item["publish"];
+  readonly theme: { readonly accent?: string; readonly "accent-dark"?: string };
+  readonly description: string | undefined;
+  readonly notice: string | undefined;
+  readonly publisher: string | undefined;
+  readonly rights: string | undefined;
+}
+
+interface RawSettings {
+  title: string;
+  url?: string;
+  language?: string;
+  confidence?: number;
+  watching?: string | number;
+  scale?: string;
+  publish?: Partial<Item["publish"]>;
+  theme?: Settings["theme"];
+  description?: string;
+  notice?: string;
+  publisher?: string;
+  rights?: string;
+}
+
+/** Everything that was read, resolved and found sound; nothing in it changes after this. */
+export interface Collection {
+  readonly settings: Settings;
+  readonly families: ReadonlyMap<string, Family>;
+  readonly variants: ReadonlyMap<string, Variant>;
+  readonly items: ReadonlyMap<string, Item>;
+  readonly sightings: readonly Sighting[];
+  readonly articles: ReadonlyMap<string, Article>;
+  readonly sources: ReadonlyMap<string, Source>;
+  readonly hazards: ReadonlyMap<string, Hazard>;
+  readonly scales: ReadonlyMap<string, Scale>;
+}
+
+export function settingsFrom(document: SourceDocument): Settings {
+  const raw = document.data as RawSettings;
+  return {
+    title: raw.title,
+    url: (raw.url ?? "http://localhost/").replace(/\/*$/, "/"),
+    language: raw.language ?? "en",
+    confidence: raw.confidence ?? 0.95,
+    watching: asDate(raw.watching),
+    scale: raw.scale ?? "universal",
+    publish: { serial: "masked", price: "hidden", ...raw.publish },
+    theme: raw.theme ?? {},
+    description: raw.description,
+    notice: raw.notice,
+    publisher: raw.publisher,
+    rights: raw.rights,
+  };
+}

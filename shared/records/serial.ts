@@ -1,0 +1,60 @@
+import type { EdtfDate } from "../dates/edtf-interval.ts";
+import { asDate, asText } from "./text.ts";
+
+/** A run of serials; an end that is undefined is not known. */
+export interface SerialRange {
+  readonly prefix: string;
+  readonly from: number | undefined;
+  readonly to: number | undefined;
+  readonly made: EdtfDate | undefined;
+  readonly skipped: boolean;
+  readonly source: string | undefined;
+  readonly page: string | undefined;
+  readonly note: string | undefined;
+}
+
+export interface RawSerialRange {
+  prefix?: string | number;
+  from?: number;
+  to?: number;
+  made?: string | number;
+  skipped?: boolean;
+  source?: string;
+  page?: string | number;
+  note?: string;
+}
+
+export const serialRange = (raw: RawSerialRange): SerialRange => ({
+  prefix: asText(raw.prefix) ?? "",
+  from: raw.from,
+  to: raw.to,
+  made: asDate(raw.made),
+  skipped: raw.skipped ?? false,
+  source: raw.source,
+  page: asText(raw.page),
+  note: raw.note,
+});
+
+/** The form in which two serials are compared: letter case and spaces never tell two examples apart. */
+export const foldSerial = (serial: string): string => serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
+
+/** The running number of a serial where it has the range's prefix and nothing else. */
+export function numberInPrefix(range: SerialRange, serial: string): number | undefined {
+  const folded = foldSerial(serial);
+  const prefix = foldSerial(range.prefix);
+  if (!folded.startsWith(prefix)) return undefined;
+  const digits = folded.slice(prefix.length);
+  return /^\d{1,15}$/.test(digits) ? Number(digits) : undefined;
+}
+
+/** The running number of a serial that lies in the range, as far as its ends are known. */
+export function numberInRange(range: SerialRange, serial: string): number | undefined {
+  const number = numberInPrefix(range, serial);
+  if (number === undefined) return undefined;
+  if (range.from !== undefined && number < range.from) return undefined;
+  if (range.to !== undefined && number > range.to) return undefined;
+  return number;
+}
+
+export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialRange | undefined =>
+  ranges.find((range) => numberInRange(range, serial) !== undefined);

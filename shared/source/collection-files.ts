@@ -1,0 +1,110 @@
+import { existsSync, readdirSync, realpathSync, statSync } from "node:fs";
+import path from "node:path";
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import { startOf } from "../diagnostics/place.ts";
+import { staysInside } from "./text-file.ts";
+
+export type FileKind =
+  | "collection"
+  | "item"
+  | "article"
+  | "sightings"
+  | "sources"
+  | "scale"
+  | "hazards"
+  | "family"
+  | "variant";
+
+export interface CollectionFile {
+  readonly kind: FileKind;
+  /** Relative to the root, with forward slashes. */
+  readonly file: string;
+  /** The id that the file's place gives its record. */
+  readonly id: string;
+}
+
+/** The contract's table of places, each with the part of the path that is the record's id. */
+const places: readonly [FileKind, RegExp][] = [
+  ["collection", /^content\/(collection)\.yaml$/],
+  ["item", /^content\/items\/([^/]+)\/index\.md$/],
+  ["item", /^content\/items\/([^/]+)\.md$/],
+  ["article", /^content\/articles\/([^/]+)\.md$/],
+  ["sightings", /^content\/sightings\/([^/]+)\.(?:csv|yaml)$/],
+  ["sources", /^content\/(sources)\.(?:yaml|json)$/],
+  ["scale", /^schemas\/scales\/([^/]+)\.yaml$/],
+  ["hazards", /^schemas\/(hazards)\.yaml$/],
+  ["family", /^schemas\/reference\/([^/]+)\/family\.yaml$/],
+  ["variant", /^schemas\/reference\/[^/]+\/([^/]+)\.yaml$/],
+];
+
+/** Photographs, recordings and their captions lie beside the item that shows them. */
+const besideAnItem = /^content\/items\/(?:[^/]+\/.|[^/]+\.(?!md$))/;
+
+export interface FoundFiles {
+  readonly files: readonly CollectionFile[];
+  /** Photographs and whatever else lies beside the items, as paths relative to the root. */
+  readonly beside: ReadonlySet<string>;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Finds the records of a collection, in the order of their paths. */
+export function findCollectionFiles(root: string): FoundFiles {
+  const files: CollectionFile[] = [];
+  const beside = new Set<string>();
+  const diagnostics: Diagnostic[] = [];
+  const visited = new Set<string>();
+
+  const classify = (file: string) => {
+    for (const [kind, pattern] of places) {
+      const match = pattern.exec(file);
+      if (match?.[1]) {
+        files.push({ kind, file, id: match[1].normalize("NFC") });
+        return;
+      }
+    }
+    if (besideAnItem.test(file)) {
+      beside.add(file);
+      return;
+    }
+    // The schemas of the tool itself, where the collection is the tool's own repository.
+    if (/^schemas\/records\//.test(file)) return;
+    diagnostics.push(
+      diagnose("misplaced-file", startOf(file), {
+        found: "a file that nothing reads",
+        expected: "records only in their places below content/ and schemas/",
+      }),
+    );
+  };
+
+  const walk = (folder: string) => {
+    const full = path.join(root, folder);
+    let names: string[];
+    try {
+      if (!staysInside(root, full)) throw Object.assign(new Error(), { code: "a link that leads out" });
+      const real = realpathSync(full);
+      if (visited.has(real)) return;
+      visited.add(real);
+      names = readdirSync(full).sort();
+    } catch (problem) {
+      const reason = problem instanceof Error && "code" in problem ? String(problem.code) : "unknown reason";
+      diagnostics.push(
+        diagnose(reason.startsWith("a link") ? "outside-root" : "unreadable-file", startOf(folder), {
+          found: `a folder that cannot be read (${reason})`,
+          expected: "a folder inside the collection that may be read",
+        }),
+      );
+      return;
+    }
+    for (const name of names) {
+      if (name.startsWith(".")) continue;
+      const file = `${folder}/${name}`;
+      // A link that leads nowhere is still reported, by whoever reads it.
+      const stat = statSync(path.join(root, file), { throwIfNoEntry: false });
+      if (stat?.isDirectory()) walk(file);
+      else classify(file);
+    }
+  };
+
+  for (const folder of ["content", "schemas"]) if (existsSync(path.join(root, folder))) walk(folder);
+  return { files, beside, diagnostics };
+}

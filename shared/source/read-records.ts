@@ -1,0 +1,80 @@
+import { realpathSync } from "node:fs";
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import { type CollectionFile, findCollectionFiles } from "./collection-files.ts";
+import { type CsvTable, readCsv } from "./csv.ts";
+import type { SourceDocument } from "./document.ts";
+import { packageFolder } from "./package-folder.ts";
+import { markdownRecord, yamlRecord } from "./record-file.ts";
+import { readTextFile } from "./text-file.ts";
+
+export interface ReadRecord extends CollectionFile {
+  readonly document: SourceDocument;
+}
+
+export interface ReadTable extends CollectionFile {
+  readonly table: CsvTable;
+}
+
+/** All that was found in a collection's folder, read but not yet understood. */
+export interface ReadCollection {
+  readonly records: readonly ReadRecord[];
+  readonly tables: readonly ReadTable[];
+  /** Every record file that is there, those included that could not be read. */
+  readonly files: readonly CollectionFile[];
+  readonly beside: ReadonlySet<string>;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A value inside a record, taken for a record of its own: one entry of a bibliography, one row of a log. */
+export const within = (document: SourceDocument, key: string | number, data: unknown): SourceDocument => ({
+  file: document.file,
+  data,
+  body: "",
+  locate: (path, at) => document.locate([key, ...path], at),
+});
+
+/** The scales and the hazard register that come with the tool; a collection may add to them or replace them. */
+const shipped = new Set<string>(["scale", "hazards"]);
+
+export function readCollection(root: string): ReadCollection {
+  const records: ReadRecord[] = [];
+  const tables: ReadTable[] = [];
+  const diagnostics: Diagnostic[] = [];
+
+  const read = (folder: string, file: CollectionFile) => {
+    const { text, diagnostics: unreadable } = readTextFile(
+      folder,
+      file.file,
+      file.kind === "sightings" ? "log" : "record",
+    );
+    diagnostics.push(...unreadable);
+    if (text === null) return;
+    if (file.file.endsWith(".csv")) {
+      const table = readCsv(file.file, text);
+      diagnostics.push(...table.diagnostics);
+      tables.push({ ...file, table });
+      return;
+    }
+    const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);
+    diagnostics.push(...result.diagnostics);
+    if (result.document) records.push({ ...file, document: result.document });
+  };
+
+  const found = findCollectionFiles(root);
+  diagnostics.push(...found.diagnostics);
+  if (realpathSync(root) !== realpathSync(packageFolder)) {
+    for (const file of findCollectionFiles(packageFolder).files) if (shipped.has(file.kind)) read(packageFolder, file);
+  }
+  for (const file of found.files) read(root, file);
+
+  if (!found.files.some((file) => file.kind === "collection")) {
+    diagnostics.push(
+      diagnose(
+        "missing-file",
+        { place: { file: "content/collection.yaml", line: 1, column: 1, endLine: 1, endColumn: 2 }, text: "" },
+        { found: "no such file", expected: 'a file with at least a title, such as "title: My cases"' },
+      ),
+    );
+  }
+  return { records, tables, files: found.files, beside: found.beside, diagnostics };
+}

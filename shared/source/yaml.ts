@@ -1,0 +1,157 @@
+import yaml from "js-yaml";
+import { Alias, isAlias, isMap, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import { type Locus, locusBetween } from "../diagnostics/place.ts";
+import type { Path } from "./document.ts";
+
+/**
+ * Numbers are only what reads back as it was typed: a serial `0118`, a date `1931-03` or `12E4` stays text,
+ * and so does an integer too large for a double.
+ */
+const faithfulInteger = new yaml.Type("tag:yaml.org,2002:int", {
+  kind: "scalar",
+  resolve: (text: unknown) =>
+    typeof text === "string" && /^(?:0|-?[1-9]\d{0,15})$/.test(text) && Number.isSafeInteger(Number(text)),
+  construct: Number,
+  predicate: Number.isInteger,
+});
+const plainDecimal = new yaml.Type("tag:yaml.org,2002:float", {
+  kind: "scalar",
+  resolve: (text: unknown) => typeof text === "string" && /^-?(?:0|[1-9]\d{0,15})\.\d{1,17}$/.test(text),
+  construct: Number,
+  predicate: (value: unknown) => typeof value === "number",
+});
+const jsonNull = new yaml.Type("tag:yaml.org,2002:null", {
+  kind: "scalar",
+  resolve: (text: unknown) => text === null || text === "" || text === "null" || text === "~",
+  construct: () => null,
+});
+const jsonBoolean = new yaml.Type("tag:yaml.org,2002:bool", {
+  kind: "scalar",
+  resolve: (text: unknown) => text === "true" || text === "false",
+  construct: (text: string) => text === "true",
+});
+const asTyped = yaml.FAILSAFE_SCHEMA.extend({
+  implicit: [jsonNull, jsonBoolean, faithfulInteger, plainDecimal],
+});
+
+/** Aliases are shared, not copied, while reading; it is walking them that explodes. */
+const mostNodes = 200_000;
+
+function unfoldsTooFar(data: unknown): boolean {
+  let nodes = 0;
+  const walk = (value: unknown): boolean => {
+    if (++nodes > mostNodes) return true;
+    return typeof value === "object" && value !== null && Object.values(value).some(walk);
+  };
+  try {
+    return walk(data);
+  } catch (problem) {
+    // A value that contains itself runs out of stack before it runs out of nodes.
+    if (problem instanceof RangeError) return true;
+    throw problem;
+  }
+}
+
+export interface YamlText {
+  readonly file: string;
+  /** The whole file; the YAML is the stretch from `start` to `end`. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+export function readYaml(source: YamlText): { data: unknown; diagnostics: Diagnostic[] } {
+  const block = source.text.slice(source.start, source.end);
+  let data: unknown;
+  try {
+    data = yaml.load(block, { schema: asTyped });
+  } catch (problem) {
+    if (!(problem instanceof Error)) throw problem;
+    return { data: undefined, diagnostics: syntaxProblems(source, block, problem) };
+  }
+  if (block.includes("*") && block.includes("&") && unfoldsTooFar(data)) {
+    const at = source.start + block.indexOf("*");
+    const locus = locusBetween(source.file, source.text, at, at + 1);
+    return {
+      data: undefined,
+      diagnostics: [
+        diagnose("yaml-aliases", locus, {
+          found: `aliases that unfold to more than ${mostNodes} values`,
+          expected: "a record that can be written out",
+          remedy: "Write the values where they belong.",
+        }),
+      ],
+    };
+  }
+  return { data, diagnostics: [] };
+}
+
+/** The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. */
+function syntaxProblems(source: YamlText, block: string, first: Error): Diagnostic[] {
+  const expected = "YAML 1.2";
+  const slow = parseDocument(block, { version: "1.2", logLevel: "silent" });
+  const diagnostics = slow.errors.map((error) => {
+    const [start, end] = error.pos;
+    const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
+    const said = (error.message.split(/ at line \d|\n/)[0] ?? "").replace(/[.:]$/, "");
+    const tab = error.code === "TAB_AS_INDENT" ? "Indent with spaces." : undefined;
+    return diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: tab });
+  });
+  if (diagnostics.length > 0) return diagnostics;
+  const mark = first instanceof yaml.YAMLException ? first.mark : undefined;
+  const at = source.start + Math.min(mark?.position ?? 0, block.length);
+  const said = first instanceof yaml.YAMLException ? first.reason : "a value nested too deeply";
+  return [diagnose("yaml-syntax", locusBetween(source.file, source.text, at, at + 1), { found: said, expected })];
+}
+
+/** Reads the YAML a second time, keeping positions: ten times slower, so only for a file with a problem. */
+export function yamlLocator(source: YamlText): (path: Path, at: "key" | "value") => Locus {
+  const block = source.text.slice(source.start, source.end);
+  const document = parseDocument(block, {
+    version: "1.2",
+    logLevel: "silent",
+    uniqueKeys: false,
+    lineCounter: new LineCounter(),
+  });
+  const between = (start: number, end: number) => {
+    const trimmed = block.slice(start, end).trimEnd().length;
+    return locusBetween(source.file, source.text, source.start + start, source.start + start + trimmed);
+  };
+  return (path, at) => {
+    let node: unknown = document.contents;
+    let here = between(0, Math.max(1, block.indexOf("\n")));
+    for (const [depth, segment] of path.entries()) {
+      const resolved: Node | undefined = isAlias(node) ? (node as Alias).resolve(document) : (node as Node);
+      const last = depth === path.length - 1;
+      if (isMap(resolved)) {
+        const pair = resolved.items.find((each) => {
+          const key = (each.key as { value?: unknown } | null)?.value ?? each.key;
+          return String(key ?? "null") === String(segment);
+        });
+        const key = pair?.key as Node | null | undefined;
+        if (!pair || !key?.range) return here;
+        here = between(key.range[0], key.range[1]);
+        const value = pair.value as Node | null;
+        // A value that spans lines is shown by its key: carets under half a file help nobody.
+        if (value?.range && !(last && at === "key")) {
+          const stretch = between(value.range[0], value.range[1]);
+          const oneLine = stretch.place.endLine === stretch.place.line && value.range[1] > value.range[0];
+          if (oneLine) here = stretch;
+        }
+        node = value;
+      } else if (isSeq(resolved)) {
+        const item = resolved.items[Number(segment)] as Node | undefined;
+        if (!item?.range) return here;
+        const stretch = between(item.range[0], item.range[1]);
+        const firstLine = block.slice(item.range[0]).indexOf("\n");
+        here =
+          stretch.place.endLine === stretch.place.line
+            ? stretch
+            : between(item.range[0], firstLine < 0 ? item.range[1] : item.range[0] + firstLine);
+        node = item;
+      } else return here;
+    }
+    return here;
+  };
+}

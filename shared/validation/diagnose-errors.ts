@@ -1,0 +1,164 @@
+import type { ErrorObject } from "ajv";
+import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
+import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
+import { suggestion } from "../diagnostics/nearest-name.ts";
+import type { Path, SourceDocument } from "../source/document.ts";
+import { inWords } from "./in-words.ts";
+
+type SchemaObject = { [keyword: string]: unknown };
+
+interface Explanation extends Finding {
+  readonly code: DiagnosticCode;
+  readonly path: Path;
+  readonly at: "key" | "value";
+}
+
+const pathOf = (pointer: string): Path =>
+  pointer
+    .split("/")
+    .slice(1)
+    .map((segment) => segment.replaceAll("~1", "/").replaceAll("~0", "~"));
+
+/** Each schema violation as a person would put it: what stands there, what should, and how to mend it. */
+export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorObject[]): Diagnostic[] {
+  const diagnostics: Diagnostic[] = [];
+  const said = new Set<string>();
+  for (const error of errors) {
+    const explanation = explain(error);
+    if (!explanation) continue;
+    const { code, path, at, ...finding } = explanation;
+    // Two branches of a schema may find the same fault.
+    const key = JSON.stringify([code, path, finding.found, finding.expected]);
+    if (said.has(key)) continue;
+    said.add(key);
+    diagnostics.push(diagnose(code, document.locate(path, at), finding));
+  }
+  return diagnostics;
+}
+
+const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
+
+function explain(error: ErrorObject): Explanation | null {
+  const path = pathOf(error.instancePath);
+  const schema = (error.parentSchema ?? {}) as SchemaObject;
+  const found = inWords(error.data);
+  const value = { path, at: "value" as const };
+  switch (error.keyword) {
+    case "additionalProperties": {
+      const name = String(error.params.additionalProperty);
+      const [code, expected] = unknownName(path);
+      return {
+        code,
+        path: [...path, name],
+        at: "key",
+        found: `"${name}"`,
+        expected,
+        remedy: suggestion(name, namesOf(schema)),
+      };
+    }
+    case "required": {
+      const name = String(error.params.missingProperty);
+      return { code: "missing-field", path, at: "key", found: `no field "${name}"`, expected: "it to be given" };
+    }
+    case "type":
+      return { code: "wrong-type", ...value, found, expected: typeInWords(error.params.type), remedy: quoting(error) };
+    case "enum":
+    case "const": {
+      const allowed = ((schema.enum as unknown[]) ?? [schema.const]).map(String);
+      const isPart = schema.title === "part";
+      return {
+        code: isPart ? "unknown-part" : "wrong-value",
+        ...value,
+        found,
+        expected: isPart ? "a part of the variant" : `one of its ${allowed.length} values`,
+        remedy: suggestion(String(error.data), allowed),
+      };
+    }
+    case "format":
+      return schema.format === "edtf"
+        ? {
+            code: "wrong-date",
+            ...value,
+            found,
+            expected: 'a date as EDTF (ISO 8601-2), such as "1931", "1931/1938" or "1931-03~"',
+          }
+        : { code: "wrong-value", ...value, found, expected: "an address (URI)" };
+    case "pattern":
+      return pattern(error, path, schema, found);
+    case "minimum":
+    case "maximum":
+    case "exclusiveMinimum":
+    case "exclusiveMaximum":
+      return schema.format === "edtf"
+        ? { code: "wrong-date", ...value, found, expected: "a year of four digits, or a date in quotation marks" }
+        : { code: "out-of-range", ...value, found, expected: `a number ${bounds(schema)}` };
+    case "minLength":
+    case "minItems":
+    case "minProperties":
+      return { code: "wrong-value", ...value, found, expected: "something" };
+    case "maxLength":
+    case "maxItems":
+      return { code: "wrong-value", ...value, found, expected: `at most ${error.params.limit}` };
+    case "uniqueItems":
+      return { code: "wrong-value", ...value, found: "the same value twice", expected: "each once" };
+    case "oneOf":
+      return { code: "missing-field", path, at: "key", found, expected: 'either "count", or "low" and "high"' };
+    // These only sum up other errors of the same value.
+    case "if":
+    case "propertyNames":
+    case "allOf":
+    case "anyOf":
+      return null;
+    default:
+      return { code: "wrong-value", ...value, found, expected: `what "${error.keyword}" asks for` };
+  }
+}
+
+function unknownName(path: Path): [DiagnosticCode, string] {
+  if (path.length === 1 && path[0] === "parts") return ["unknown-part", "a part of the variant"];
+  if (path.length === 1 && path[0] === "features") return ["unknown-feature", "a feature of the family"];
+  return ["unknown-field", "a known field"];
+}
+
+function pattern(error: ErrorObject, path: Path, schema: SchemaObject, found: string): Explanation {
+  const name = error.propertyName;
+  const isId = String(schema.pattern).startsWith("^[a-z0-9]");
+  if (isId) {
+    const expected = "small letters, digits and single hyphens";
+    return name === undefined
+      ? { code: "wrong-id", path, at: "value", found, expected }
+      : { code: "wrong-id", path: [...path, name], at: "key", found: `"${name}"`, expected };
+  }
+  const examples = schema.examples as unknown[] | undefined;
+  const like = examples?.[0] === undefined ? "another form" : `the form of ${inWords(examples[0])}`;
+  return { code: "wrong-value", path, at: "value", found, expected: like };
+}
+
+function bounds(schema: SchemaObject): string {
+  const bound = [
+    schema.minimum !== undefined && `at least ${schema.minimum}`,
+    schema.exclusiveMinimum !== undefined && `above ${schema.exclusiveMinimum}`,
+    schema.maximum !== undefined && `at most ${schema.maximum}`,
+    schema.exclusiveMaximum !== undefined && `below ${schema.exclusiveMaximum}`,
+  ];
+  return bound.filter(Boolean).join(" and ");
+}
+
+const typeNames: Record<string, string> = {
+  string: "text",
+  integer: "a whole number",
+  number: "a number",
+  boolean: "true or false",
+  array: "a list",
+  object: "a mapping of fields",
+  null: "nothing",
+};
+
+const typeInWords = (type: unknown): string =>
+  [type].flat().map((each) => typeNames[String(each)] ?? String(each)).join(" or ");
+
+function quoting(error: ErrorObject): string | undefined {
+  const types = [error.params.type].flat();
+  const scalar = typeof error.data === "number" || typeof error.data === "boolean";
+  return types.includes("string") && scalar ? "Put it in quotation marks." : undefined;
+}

@@ -1,0 +1,45 @@
+import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
+import ajvFormats from "ajv-formats";
+import { parseEdtf } from "../dates/edtf-interval.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { SourceDocument } from "../source/document.ts";
+import type { JsonSchema } from "../source/record-schemas.ts";
+import { diagnoseErrors } from "./diagnose-errors.ts";
+
+export type Validate = (document: SourceDocument) => Diagnostic[];
+
+export interface Validator {
+  /** Holds documents against the schema of a kind of record. */
+  readonly of: (kind: string) => Validate;
+  /** Holds documents against a schema made for the occasion, such as that of one variant's items. */
+  readonly by: (schema: JsonSchema) => Validate;
+}
+
+export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Validator {
+  const ajv = new Ajv2020({
+    allErrors: true,
+    verbose: true,
+    allowUnionTypes: true,
+    strictTypes: false,
+    strictTuples: false,
+    strictRequired: false,
+    // Found values are quoted in messages, so a deep or circular one must not be printed by the library.
+    messages: false,
+  });
+  ajvFormats.default(ajv, ["uri"]);
+  ajv.addFormat("edtf", (text) => parseEdtf(text) !== null);
+  for (const schema of schemas.values()) ajv.addSchema(schema);
+  const holding =
+    (validate: ValidateFunction): Validate =>
+    (document) =>
+      validate(document.data) ? [] : diagnoseErrors(document, validate.errors ?? []);
+  return {
+    of(kind) {
+      const id = schemas.get(kind)?.$id;
+      const validate = id === undefined ? undefined : ajv.getSchema(id);
+      if (!validate) throw new Error(`No schema ships for records of kind "${kind}".`);
+      return holding(validate);
+    },
+    by: (schema) => holding(ajv.compile(schema)),
+  };
+}

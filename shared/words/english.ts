@@ -1,0 +1,169 @@
+import type { Method, Unit } from "../assessments/figure.ts";
+import type { StatementId } from "../assessments/statement.ts";
+import { dateReader } from "./dates.ts";
+import { numberWords } from "./numbers.ts";
+import type { FigurePhrase, MethodWords, Words } from "./words.ts";
+
+const numbers = numberWords("en", "under 1%", "over 99%");
+const { count, share, measure } = numbers;
+const plural = (number: number, one: string, many = `${one}s`) => `${count(number)} ${number === 1 ? one : many}`;
+
+type Values = Readonly<Record<string, string | number>>;
+const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
+
+const statements: Record<StatementId, (values: Values) => string> = {
+  "no-sighting": () => "No sighting is recorded.",
+  "no-example-recorded": () => "No example has every core and issued part recorded.",
+  "every-example-seen-once": (values) =>
+    `Every known example was seen only once, so nothing tells how many have never been seen; at least ${count(numberOf(values, "distinct"))} survive.`,
+  "not-two-lists": (values) =>
+    numberOf(values, "lists") === 0
+      ? "No sighting names the list that it comes from; the method compares exactly two independent lists."
+      : `The sightings come from ${plural(numberOf(values, "lists"), "list")}; the method compares exactly two independent ones.`,
+  "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
+  "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
+  "no-year-watched": () => "Nobody has said in which years offers were watched for.",
+  "made-unknown": () => "No record of the number made is known, and no range of serials.",
+  "made-only-a-range": (values) =>
+    `The record gives a range and no number: ${count(numberOf(values, "low"))} to ${count(numberOf(values, "high"))}.`,
+  "serials-skipped": () => "Numbers were left unused, so the serials do not count what was made.",
+  "too-few-serials": (values) =>
+    `Only ${plural(numberOf(values, "distinct"), "serial")} of an open range ${numberOf(values, "distinct") === 1 ? "is" : "are"} recorded; the method needs ${count(numberOf(values, "needed"))}.`,
+  "made-withheld": () => "How many were made is not known well enough.",
+  "survivors-withheld": () => "How many survive is not known well enough.",
+  "survivors-exceed-made": () =>
+    "More are estimated to survive than were made: one of the two figures, or a record behind it, is wrong.",
+  "assumes-even-chance": () => "Taken for granted: a recorded example is as likely to be seen as any other.",
+  "assumes-independent-lists": () =>
+    "Taken for granted: whether an example is on one list has no bearing on whether it is on the other.",
+  "assumes-random-serials": () => "Taken for granted: the serials seen are a random sample of those used.",
+  "assumes-constant-rate": () => "Taken for granted: offers come at a constant rate, independently of one another.",
+  "assumes-share-independent": () =>
+    "Taken for granted: examples never seen are as complete as those seen. The ends of both intervals are multiplied, which makes this one wide.",
+  "lower-bound-only": () => "A lower bound: there may be more, but hardly fewer.",
+  "serials-in-several-blocks": (values) =>
+    `The serials run in ${count(numberOf(values, "ranges"))} separate blocks; each is counted or estimated by itself.`,
+  "estimate-exceeds-made": (values) =>
+    `This is more than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
+  "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
+  "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
+  "years-from-log": () => "The years are those that the log spans, since nobody has said which were watched.",
+};
+
+const interval = (low: string, high: string) => (low === high ? low : `${low} to ${high}`);
+
+/** The same figure has the same wording wherever it stands. */
+function phrase(figure: FigurePhrase): string {
+  const write: Record<Unit, (value: number) => string> = {
+    examples: count,
+    share,
+    years: measure,
+    "offers a year": measure,
+  };
+  const show = write[figure.unit];
+  const suffix = figure.unit === "years" ? " years" : figure.unit === "offers a year" ? " a year" : "";
+  const { value, low, high } = figure;
+  if (value === null) {
+    return low !== null && high !== null ? `${interval(show(low), show(high))}${suffix}` : "not known";
+  }
+  if (low === null || high === null) return `${show(value)}${suffix}`;
+  if (low === high) return `${show(value)}${suffix}`;
+  return `about ${show(value)}${suffix}, ${interval(show(low), show(high))}`;
+}
+
+const methods: Record<Method, MethodWords> = {
+  documented: {
+    name: "Documented number",
+    asks: "How many were made?",
+    formula: "The number in the cited source, as it stands there.",
+    source: "The source named beside the figure.",
+    assumes: "The record counts what was issued.",
+  },
+  "serial-ranges": {
+    name: "Number made, from serials",
+    asks: "How many were made, where no record says so?",
+    formula:
+      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where the start is not known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+    source:
+      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91.",
+    assumes: "Numbers ran on without gaps, and those seen are a random sample. Several blocks are summed.",
+  },
+  chao1: {
+    name: "Survivors, from repeat sightings",
+    asks: "How many survive, counting those that nobody has recorded?",
+    formula:
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval.",
+    source: "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
+    assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
+  },
+  chapman: {
+    name: "Survivors, from two lists",
+    asks: "How many survive, by how far two independent lists agree?",
+    formula: "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval.",
+    source:
+      "Chapman (1951), University of California Publications in Statistics 1: 131–160; variance: Seber (1970), Biometrika 57.",
+    assumes: "Being on one list has no bearing on being on the other.",
+  },
+  coverage: {
+    name: "Coverage of the log",
+    asks: "How much of what could be seen has been seen?",
+    formula: "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) for n sightings.",
+    source: "Good (1953), Biometrika 40: 237–264; Chao and Jost (2012), Ecology 93: 2533–2547.",
+    assumes: "The next sighting comes about as the earlier ones did.",
+  },
+  "survival-ratio": {
+    name: "Survival rate",
+    asks: "Of those made, what share survives?",
+    formula: "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1.",
+    source: "Interval arithmetic.",
+    assumes: "What its two figures assume.",
+  },
+  wilson: {
+    name: "Share of the recorded examples",
+    asks: "What share has this part, or is at least as complete?",
+    formula: "x / n with the score interval: (2np + z² ± z√(z² + 4npq)) / (2(n + z²)).",
+    source: "Wilson (1927), Journal of the American Statistical Association 22: 209–212.",
+    assumes: "The recorded examples are like the others.",
+  },
+  "share-of-survivors": {
+    name: "Survivors as complete as this one",
+    asks: "How many survive that are at least as complete?",
+    formula: "Survivors × share, end by end.",
+    source: "Interval arithmetic.",
+    assumes: "Examples never seen are as complete as those seen.",
+  },
+  garwood: {
+    name: "Appearance",
+    asks: "How often is one offered?",
+    formula: "k offers in T years: k/T; interval χ²(α/2; 2k)/2T to χ²(1 − α/2; 2k + 2)/2T.",
+    source: "Garwood (1936), Biometrika 28: 437–442.",
+    assumes: "Offers come at a constant rate, independently of one another.",
+  },
+  "gamma-poisson": {
+    name: "Wait for the next",
+    asks: "How long until the next is offered?",
+    formula:
+      "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2.",
+    source:
+      "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
+    assumes: "Offers come at a constant rate, independently of one another.",
+  },
+};
+
+export const english: Words = {
+  language: "en",
+  numbers,
+  plural,
+  interval,
+  date: dateReader("en", {
+    about: (date) => `about ${date}`,
+    uncertain: (date) => `${date} (uncertain)`,
+    span: (from, to) => `${from} to ${to}`,
+    since: (from) => `from ${from}`,
+    until: (to) => `until ${to}`,
+    unknown: "date unknown",
+  }),
+  statement: ({ says, values }) => statements[says](values),
+  phrase,
+  methods,
+};

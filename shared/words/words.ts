@@ -1,0 +1,32 @@
+import type { Method, Unit } from "../assessments/figure.ts";
+import type { Statement } from "../assessments/statement.ts";
+import type { NumberWords } from "./numbers.ts";
+
+export interface MethodWords {
+  readonly name: string;
+  /** The question that it answers. */
+  readonly asks: string;
+  readonly formula: string;
+  readonly source: string;
+  readonly assumes: string;
+}
+
+export interface FigurePhrase {
+  readonly value: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly unit: Unit;
+}
+
+/** Every word that the site says of itself, in one language. */
+export interface Words {
+  readonly language: string;
+  readonly numbers: NumberWords;
+  readonly plural: (number: number, one: string, many?: string) => string;
+  readonly interval: (low: string, high: string) => string;
+  readonly date: (edtf: string) => string;
+  readonly statement: (statement: Statement) => string;
+  /** A figure as a reader meets it: "about 26, 22 to 44". */
+  readonly phrase: (figure: FigurePhrase) => string;
+  readonly methods: Readonly<Record<Method, MethodWords>>;
+}
