@@ -8,7 +8,13 @@ import type { Figure } from "./figure.ts";
 import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
 import { assessIdentification, type Identification } from "./identification.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
-import { assessAppearance, assessWait, isCountedOffer, type YearsWatched, yearsWatched } from "./rarity/appearance.ts";
+import {
+  assessAppearance,
+  assessWait,
+  isCountedOffer,
+  type YearsWatched,
+  yearsWatched,
+} from "./rarity/appearance.ts";
 import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
 import { type Example, examplesOf, keysOf } from "./rarity/examples.ts";
 import { assessMade } from "./rarity/made.ts";
@@ -129,7 +135,12 @@ export function assessCollection(collection: Collection): Assessments {
           confidence,
         ),
         provenance: assessProvenance(variant.issued, item.provenance, item.examined),
-        hazards: assessHazards(variant.parts.values(), mayBeIn(completeness), item.extras, collection.hazards),
+        hazards: assessHazards(
+          variant.parts.values(),
+          mayBeIn(completeness),
+          item.extras,
+          collection.hazards,
+        ),
       });
     }
   }

@@ -60,11 +60,14 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   const count = (line: PartLine, state: PartLine["state"], quantity: number) => {
     units[state] += quantity;
     spokenFor += quantity;
-    if (state === "substitute" && line.model !== undefined) credit += quantity * (part.accepts.get(line.model) ?? 0);
+    if (state === "substitute" && line.model !== undefined)
+      credit += quantity * (part.accepts.get(line.model) ?? 0);
   };
-  for (const line of lines) count(line, line.state, line.quantity ?? (lines.length === 1 ? part.quantity : 1));
+  for (const line of lines)
+    count(line, line.state, line.quantity ?? (lines.length === 1 ? part.quantity : 1));
   const remaining = lines.find((line) => line.rest !== undefined);
-  if (remaining?.rest && spokenFor < part.quantity) count(remaining, remaining.rest, part.quantity - spokenFor);
+  if (remaining?.rest && spokenFor < part.quantity)
+    count(remaining, remaining.rest, part.quantity - spokenFor);
 
   const expected = Math.max(0, part.quantity - units["not-issued"]);
   const { present, absent, substitute, unverified } = units;
@@ -88,7 +91,10 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   };
 }
 
-function complete(parts: readonly Part[], findings: ReadonlyMap<string, PartFinding>): StandingCompleteness | null {
+function complete(
+  parts: readonly Part[],
+  findings: ReadonlyMap<string, PartFinding>,
+): StandingCompleteness | null {
   let weights = 0;
   let expected = 0;
   const weighted = { low: 0, high: 0 };
@@ -156,7 +162,9 @@ export function assessCompleteness(reference: Reference, item: Examined): Comple
       findings,
     );
   const where = (condition: (finding: PartFinding) => boolean) =>
-    [...findings.values()].filter((finding) => finding.expected > 0 && condition(finding)).map(({ part }) => part);
+    [...findings.values()]
+      .filter((finding) => finding.expected > 0 && condition(finding))
+      .map(({ part }) => part);
   return {
     parts: findings,
     main: ofStanding(...standings.filter(isMain)),

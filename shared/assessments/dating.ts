@@ -40,7 +40,10 @@ export function assessDating(
     for (const { serial } of lines) {
       if (serial === undefined) continue;
       const made = rangeOf(ranges, serial)?.made;
-      parts.set(id, [...(parts.get(id) ?? []), { serial, made: made?.text ?? null, verdict: compareDates(made, issued) }]);
+      parts.set(id, [
+        ...(parts.get(id) ?? []),
+        { serial, made: made?.text ?? null, verdict: compareDates(made, issued) },
+      ]);
     }
   }
   return { issued: issued?.text ?? null, serial: { made: ofSerial?.text ?? null }, parts };

@@ -38,7 +38,9 @@ function hold(observed: Observed, variant: Variant, features: ReadonlyMap<string
   if (observed.serial !== undefined && variant.serials.length > 0) {
     (rangeOf(variant.serials, observed.serial) ? agreements : contradictions).push("serial");
   }
-  const unobserved = [...features.keys()].filter((id) => variant.features.has(id) && !observed.features.has(id));
+  const unobserved = [...features.keys()].filter(
+    (id) => variant.features.has(id) && !observed.features.has(id),
+  );
   return { variant: variant.id, contradictions, agreements, unobserved };
 }
 
@@ -77,7 +79,9 @@ function rankFeatures(remaining: readonly Variant[], features: readonly Feature[
     .map((feature) => ({
       feature,
       // A variant that says nothing of a feature may be found with any of its values.
-      entropy: expectedEntropy(remaining.map((variant) => variant.features.get(feature.id) ?? feature.values)),
+      entropy: expectedEntropy(
+        remaining.map((variant) => variant.features.get(feature.id) ?? feature.values),
+      ),
     }))
     .filter(({ entropy }) => entropy < now - 1e-12)
     .sort(

@@ -20,7 +20,8 @@ export interface Provenance {
 }
 
 const daysInYear = 365.2425;
-const finite = (bound: number | null): number | null => (bound !== null && Number.isFinite(bound) ? bound : null);
+const finite = (bound: number | null): number | null =>
+  bound !== null && Number.isFinite(bound) ? bound : null;
 
 interface Dated {
   readonly date: EdtfDate;
@@ -54,11 +55,13 @@ export function assessProvenance(
         from: yearOf(end),
         to: yearOf(start),
         years: (start - end - 1) / daysInYear,
-        longest: earliestEnd === null || latestStart === null ? null : (latestStart - earliestEnd - 1) / daysInYear,
+        longest:
+          earliestEnd === null || latestStart === null ? null : (latestStart - earliestEnd - 1) / daysInYear,
       });
     }
     // A custody that lasts beyond the next one's beginning leaves no gap after it.
-    if (!before || end === null || end === undefined || (date.latest ?? Number.NEGATIVE_INFINITY) > end) before = date;
+    if (!before || end === null || end === undefined || (date.latest ?? Number.NEGATIVE_INFINITY) > end)
+      before = date;
   }
 
   const first = finite(issued?.earliest ?? null);

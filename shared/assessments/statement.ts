@@ -36,4 +36,7 @@ export type StatementId =
   | "lists-share-nothing"
   | "years-from-log";
 
-export const statement = (says: StatementId, values: Statement["values"] = {}): Statement => ({ says, values });
+export const statement = (says: StatementId, values: Statement["values"] = {}): Statement => ({
+  says,
+  values,
+});

@@ -22,7 +22,9 @@ export interface VariantComparison {
 
 /** The variants of a family side by side, feature by feature and part by part. */
 export function compareVariants(family: Family, variants: readonly Variant[]): VariantComparison {
-  const partNames = new Map(variants.flatMap(({ parts }) => [...parts.values()].map(({ id, name }) => [id, name])));
+  const partNames = new Map(
+    variants.flatMap(({ parts }) => [...parts.values()].map(({ id, name }) => [id, name])),
+  );
   const row = (kind: ComparisonRow["kind"], id: string, name: string, cells: (ComparisonCell | null)[]) => ({
     kind,
     id,

@@ -22,7 +22,9 @@ export const catalogue = {
   // Form
   "front-matter-missing": error("A Markdown record does not begin with a line of three hyphens."),
   "front-matter-unclosed": error("The front matter has no closing line of three hyphens."),
-  "front-matter-language": error("The front matter asks for another language than YAML. Nothing but YAML is read."),
+  "front-matter-language": error(
+    "The front matter asks for another language than YAML. Nothing but YAML is read.",
+  ),
   "yaml-syntax": error("The YAML cannot be read."),
   "yaml-aliases": error("YAML aliases unfold into far more than was written, or into themselves."),
   "csv-syntax": error("A row of a CSV file does not have the form of its header."),
@@ -41,17 +43,23 @@ export const catalogue = {
   "unknown-part": error("A part that the variant reference does not list."),
   "unknown-feature": error("A feature that the family does not declare."),
   "unknown-source": error("A source that the bibliography does not list."),
-  "unknown-hazard": error("A hazard that the register does not list, so that its caution could not be shown."),
+  "unknown-hazard": error(
+    "A hazard that the register does not list, so that its caution could not be shown.",
+  ),
   "unknown-scale": error("A scale that does not exist."),
   "circular-extends": error("A variant reference extends itself by way of others."),
   // Sense
   "range-reversed": error("A range whose end lies before its beginning."),
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
-  "too-many-units": warning("More units are accounted for than the reference lists; what goes beyond is surplus."),
+  "too-many-units": warning(
+    "More units are accounted for than the reference lists; what goes beyond is surplus.",
+  ),
   "sighting-before-made": warning("An example was seen before the first of its variant was issued."),
   "serial-out-of-range": warning("A serial lies in none of the ranges of its variant."),
-  "feature-contradicts": warning("An observed feature or serial contradicts the variant that the item is held to be."),
+  "feature-contradicts": warning(
+    "An observed feature or serial contradicts the variant that the item is held to be.",
+  ),
   "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
   // Weak, but allowed
   "source-missing": warning("A count, range or sighting names no source."),

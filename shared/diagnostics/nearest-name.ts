@@ -12,7 +12,8 @@ export function nearestName(name: string, known: Iterable<string>): string | und
       nearest = candidate;
     }
   }
-  return nearest !== undefined && least <= Math.max(1, Math.floor(Math.max(folded.length, nearest.length) / 3))
+  return nearest !== undefined &&
+    least <= Math.max(1, Math.floor(Math.max(folded.length, nearest.length) / 3))
     ? nearest
     : undefined;
 }

@@ -1,5 +1,5 @@
-import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
+import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { FileKind } from "../source/collection-files.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
@@ -26,11 +26,19 @@ export interface BuiltCollection {
 const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
 /** From what was read to what is known: validated, resolved, checked against each other. Reports every problem. */
-export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<string, JsonSchema>): BuiltCollection {
+export function buildCollection(
+  read: ReadCollection,
+  schemas: ReadonlyMap<string, JsonSchema>,
+): BuiltCollection {
   const diagnostics: Diagnostic[] = [];
   const validator = createValidator(schemas);
-  const report = (code: DiagnosticCode, document: SourceDocument, path: Path, finding: Finding, at?: "key" | "value") =>
-    void diagnostics.push(diagnose(code, document.locate(path, at), finding));
+  const report = (
+    code: DiagnosticCode,
+    document: SourceDocument,
+    path: Path,
+    finding: Finding,
+    at?: "key" | "value",
+  ) => void diagnostics.push(diagnose(code, document.locate(path, at), finding));
 
   const sound = (record: { document: SourceDocument }, validate: Validate): boolean => {
     const problems = validate(record.document);
@@ -46,11 +54,17 @@ export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<strin
       const { id, document, file } = record;
       const own = (document.data as { id?: unknown } | null)?.id;
       if (!wellFormedId.test(id)) {
-        report("wrong-id", document, [], { found: `the name "${id}"`, expected: "small letters, digits and single hyphens" });
+        report("wrong-id", document, [], {
+          found: `the name "${id}"`,
+          expected: "small letters, digits and single hyphens",
+        });
         return false;
       }
       if (own !== undefined && own !== id) {
-        report("id-mismatch", document, ["id"], { found: `"${String(own)}"`, expected: `"${id}", as the file is named` });
+        report("id-mismatch", document, ["id"], {
+          found: `"${String(own)}"`,
+          expected: `"${id}", as the file is named`,
+        });
         return false;
       }
       const other = seen.get(id);
@@ -65,14 +79,19 @@ export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<strin
 
   const settingsRecord = ofKind("collection")[0];
   const settings =
-    settingsRecord && sound(settingsRecord, validator.of("collection")) ? settingsFrom(settingsRecord.document) : undefined;
+    settingsRecord && sound(settingsRecord, validator.of("collection"))
+      ? settingsFrom(settingsRecord.document)
+      : undefined;
 
   const entries = (record: ReadRecord): [string | number, unknown][] => {
     const { data } = record.document;
     if (Array.isArray(data)) return [...data.entries()];
     if (typeof data === "object" && data !== null) return Object.entries(data);
     if (data === null || data === undefined) return [];
-    report("wrong-type", record.document, [], { found: "neither a list nor a mapping", expected: "a list of records" });
+    report("wrong-type", record.document, [], {
+      found: "neither a list nor a mapping",
+      expected: "a list of records",
+    });
     return [];
   };
 
@@ -80,7 +99,8 @@ export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<strin
   for (const record of ofKind("hazards")) {
     for (const [id, data] of entries(record)) {
       const document = within(record.document, id, data);
-      if (sound({ document }, validator.of("hazard"))) hazards.set(String(id), hazardFrom(String(id), document));
+      if (sound({ document }, validator.of("hazard")))
+        hazards.set(String(id), hazardFrom(String(id), document));
     }
   }
 
@@ -98,14 +118,18 @@ export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<strin
       if (!sound({ document }, validator.of("source"))) continue;
       const source = sourceFrom(document);
       if (sources.has(source.id)) {
-        report("duplicate-id", document, ["id"], { found: `"${source.id}" a second time`, expected: "each source once" });
+        report("duplicate-id", document, ["id"], {
+          found: `"${source.id}" a second time`,
+          expected: "each source once",
+        });
       } else sources.set(source.id, source);
     }
   }
 
   const families = new Map<string, Family>();
   for (const record of named(ofKind("family"), "one family of each id")) {
-    if (sound(record, validator.of("family"))) families.set(record.id, familyFrom(record.id, record.document));
+    if (sound(record, validator.of("family")))
+      families.set(record.id, familyFrom(record.id, record.document));
   }
 
   const variantFiles = named(ofKind("variant"), "one variant of each id in the whole collection")
@@ -169,11 +193,23 @@ export function buildCollection(read: ReadCollection, schemas: ReadonlyMap<strin
 
   if (!settings) return { collection: null, diagnostics };
   const collection = { settings, families, variants, items, sightings, articles, sources, hazards, scales };
-  diagnostics.push(...checkReferences(collection, { beside: read.beside, settings: settingsRecord?.document, thereButBroken }));
+  diagnostics.push(
+    ...checkReferences(collection, {
+      beside: read.beside,
+      settings: settingsRecord?.document,
+      thereButBroken,
+    }),
+  );
   return { collection, diagnostics };
 }
 
-type Report = (code: DiagnosticCode, document: SourceDocument, path: Path, finding: Finding, at?: "key" | "value") => void;
+type Report = (
+  code: DiagnosticCode,
+  document: SourceDocument,
+  path: Path,
+  finding: Finding,
+  at?: "key" | "value",
+) => void;
 
 /** The rows of every log, each as a record: CSV tables, and YAML lists. */
 function* sightingRows(
@@ -192,19 +228,29 @@ function* sightingRows(
     };
     const strange = table.columns.filter((column) => !known.includes(column));
     for (const column of strange) {
-      const finding = { found: `a column "${column}"`, expected: "a known column", remedy: suggestion(column, known) };
+      const finding = {
+        found: `a column "${column}"`,
+        expected: "a known column",
+        remedy: suggestion(column, known),
+      };
       report("unknown-field", header, [column], finding);
     }
     for (const column of new Set(table.columns.filter((each, at) => table.columns.indexOf(each) !== at))) {
-      report("unknown-field", header, [column], { found: `two columns "${column}"`, expected: "each column once" });
+      report("unknown-field", header, [column], {
+        found: `two columns "${column}"`,
+        expected: "each column once",
+      });
     }
-    const missing = ((schema?.required as string[] | undefined) ?? []).filter((each) => !table.columns.includes(each));
+    const missing = ((schema?.required as string[] | undefined) ?? []).filter(
+      (each) => !table.columns.includes(each),
+    );
     for (const column of missing) {
       report("missing-field", header, [], { found: `no column "${column}"`, expected: "it to be there" });
     }
     if (missing.length > 0) continue;
     for (const row of table.rows) {
-      const cells = strange.length === 0 ? row.cells : new Map([...row.cells].filter(([each]) => known.includes(each)));
+      const cells =
+        strange.length === 0 ? row.cells : new Map([...row.cells].filter(([each]) => known.includes(each)));
       yield { file, data: typedCells(cells), body: "", locate: ([column]) => row.locate(column?.toString()) };
     }
   }

@@ -14,7 +14,13 @@ interface Surroundings {
   readonly thereButBroken: ReadonlySet<string>;
 }
 
-type Report = (code: DiagnosticCode, document: SourceDocument, path: Path, finding: Finding, at?: "key" | "value") => void;
+type Report = (
+  code: DiagnosticCode,
+  document: SourceDocument,
+  path: Path,
+  finding: Finding,
+  at?: "key" | "value",
+) => void;
 
 /** Records against each other: whatever one of them names must be there, and must make sense where it stands. */
 export function checkReferences(collection: Collection, around: Surroundings): Diagnostic[] {
@@ -24,20 +30,32 @@ export function checkReferences(collection: Collection, around: Surroundings): D
 
   const { scale } = collection.settings;
   if (around.settings) {
-    const rarity = [...collection.scales.values()].filter((each) => each.kind === "rarity").map((each) => each.id);
+    const rarity = [...collection.scales.values()]
+      .filter((each) => each.kind === "rarity")
+      .map((each) => each.id);
     if (!rarity.includes(scale)) {
-      const finding = { found: `"${scale}"`, expected: "the id of a rarity scale", remedy: suggestion(scale, rarity) };
+      const finding = {
+        found: `"${scale}"`,
+        expected: "the id of a rarity scale",
+        remedy: suggestion(scale, rarity),
+      };
       report("unknown-scale", around.settings, ["scale"], finding);
     }
   }
   if (collection.items.size === 0 && around.settings) {
-    report("empty-collection", around.settings, [], { found: "no item", expected: "at least one below content/items/" });
+    report("empty-collection", around.settings, [], {
+      found: "no item",
+      expected: "at least one below content/items/",
+    });
   }
   for (const family of collection.families.values()) {
-    for (const [at, id] of family.sources.entries()) checkSource(collection, report, family.document, ["sources", at], id);
+    for (const [at, id] of family.sources.entries())
+      checkSource(collection, report, family.document, ["sources", at], id);
   }
   for (const variant of collection.variants.values()) checkVariant(collection, around, report, variant);
-  const addresses = new Map<string, string>([...collection.items.keys()].map((id) => [id, `the item "${id}"`]));
+  const addresses = new Map<string, string>(
+    [...collection.items.keys()].map((id) => [id, `the item "${id}"`]),
+  );
   for (const item of collection.items.values()) {
     checkItem(collection, around, report, item);
     checkFormerAddresses(addresses, report, item, item.formerly);
@@ -50,7 +68,13 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   return diagnostics;
 }
 
-function checkSource(collection: Collection, report: Report, document: SourceDocument, path: Path, id: string | undefined) {
+function checkSource(
+  collection: Collection,
+  report: Report,
+  document: SourceDocument,
+  path: Path,
+  id: string | undefined,
+) {
   if (id === undefined || collection.sources.has(id)) return;
   report("unknown-source", document, path, {
     found: `"${id}"`,
@@ -125,7 +149,10 @@ function checkVariant(collection: Collection, around: Surroundings, report: Repo
       report("source-missing", document, ["made"], finding, "key");
     }
     if (variant.made.high < variant.made.low) {
-      const finding = { found: `${variant.made.low} to ${variant.made.high}`, expected: "a high that is not below the low" };
+      const finding = {
+        found: `${variant.made.low} to ${variant.made.high}`,
+        expected: "a high that is not below the low",
+      };
       report("range-reversed", document, ["made", "high"], finding);
     }
   }
@@ -178,7 +205,10 @@ function checkVariant(collection: Collection, around: Surroundings, report: Repo
   const seen = new Set<string>();
   for (const [at, level] of variant.levels.entries()) {
     if (seen.has(level.id)) {
-      report("duplicate-id", document, ["levels", at, "id"], { found: `"${level.id}" twice`, expected: "each level once" });
+      report("duplicate-id", document, ["levels", at, "id"], {
+        found: `"${level.id}" twice`,
+        expected: "each level once",
+      });
     }
     seen.add(level.id);
     for (const [index, id] of level.needs.parts.entries()) {
@@ -194,13 +224,22 @@ function checkVariant(collection: Collection, around: Surroundings, report: Repo
       report("wrong-value", document, ["levels", at, "needs", "groups", index], {
         found: `"${id}"`,
         expected: "a group that some part of this variant is in",
-        remedy: suggestion(id, [...groups].filter((each) => each !== undefined)),
+        remedy: suggestion(
+          id,
+          [...groups].filter((each) => each !== undefined),
+        ),
       });
     }
   }
 }
 
-function checkHazard(collection: Collection, report: Report, document: SourceDocument, path: Path, id: string) {
+function checkHazard(
+  collection: Collection,
+  report: Report,
+  document: SourceDocument,
+  path: Path,
+  id: string,
+) {
   if (collection.hazards.has(id)) return;
   report("unknown-hazard", document, path, {
     found: `"${id}"`,
@@ -270,7 +309,9 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
 function checkAddress(report: Report, item: Item, serial: string) {
   const letters = (text: string) => foldSerial(text).replace(/[^\p{L}\p{N}]/gu, "");
   const secret = letters(serial);
-  const leaking = [item.id, ...item.formerly].find((id) => secret.length >= 3 && letters(id).includes(secret));
+  const leaking = [item.id, ...item.formerly].find(
+    (id) => secret.length >= 3 && letters(id).includes(secret),
+  );
   if (leaking === undefined) return;
   report("serial-in-address", item.document, ["serial"], {
     found: `the address "${leaking}", which spells out the serial`,
@@ -297,7 +338,8 @@ function checkSighting(collection: Collection, report: Report, sighting: Sightin
         remedy: suggestion(id, variant.parts.keys()),
       });
     }
-    const both = column === "present" ? sighting.present.find((id) => sighting.absent.includes(id)) : undefined;
+    const both =
+      column === "present" ? sighting.present.find((id) => sighting.absent.includes(id)) : undefined;
     if (both !== undefined) {
       const finding = { found: `"${both}" both present and absent`, expected: "each part in one of the two" };
       report("wrong-value", document, [column], finding);

@@ -134,7 +134,14 @@ interface RawItem {
   features?: Record<string, Typed>;
   parts?: Record<string, RawPartState | RawPartState[]>;
   extras?: { name: string; quantity?: number; note?: string; hazards?: string[]; private?: string[] }[];
-  labels?: { kind: string; where?: string; text?: string | string[]; part?: string; note?: string; private?: string[] }[];
+  labels?: {
+    kind: string;
+    where?: string;
+    text?: string | string[];
+    part?: string;
+    note?: string;
+    private?: string[];
+  }[];
   provenance?: {
     date: RawDate;
     event: string;
@@ -155,7 +162,12 @@ interface RawItem {
     callouts?: { part: string; at: [number, number] }[];
     private?: string[];
   }[];
-  video?: { src: string; caption?: string; captions?: string; moments?: { part: string; at: string | number }[] };
+  video?: {
+    src: string;
+    caption?: string;
+    captions?: string;
+    moments?: { part: string; at: string | number }[];
+  };
   status?: Item["status"];
   example?: string;
   census?: boolean;
@@ -205,7 +217,9 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
     set: asText(raw.set),
     examined: asDate(raw.examined),
     features: new Map(Object.entries(raw.features ?? {}).map(([feature, value]) => [feature, String(value)])),
-    parts: new Map(Object.entries(raw.parts ?? {}).map(([part, state]) => [part, asList(state).map(partLine)])),
+    parts: new Map(
+      Object.entries(raw.parts ?? {}).map(([part, state]) => [part, asList(state).map(partLine)]),
+    ),
     extras: asList(raw.extras).map((extra) => ({
       name: extra.name,
       quantity: extra.quantity ?? 1,

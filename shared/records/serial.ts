@@ -36,7 +36,8 @@ export const serialRange = (raw: RawSerialRange): SerialRange => ({
 });
 
 /** The form in which two serials are compared: letter case and spaces never tell two examples apart. */
-export const foldSerial = (serial: string): string => serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
+export const foldSerial = (serial: string): string =>
+  serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
 
 /** The running number of a serial where it has the range's prefix and nothing else. */
 export function numberInPrefix(range: SerialRange, serial: string): number | undefined {

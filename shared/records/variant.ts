@@ -1,5 +1,5 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
-import { diagnose, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import type { SourceDocument } from "../source/document.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
@@ -83,11 +83,22 @@ interface RawVariant {
   name: string;
   extends?: string;
   issued?: string | number;
-  made?: { count?: number; low?: number; high?: number; source?: string; page?: string | number; note?: string } | null;
+  made?: {
+    count?: number;
+    low?: number;
+    high?: number;
+    source?: string;
+    page?: string | number;
+    note?: string;
+  } | null;
   serials?: RawSerialRange[] | null;
   features?: Record<string, Typed | Typed[] | null>;
   parts?: Record<string, RawPart | null>;
-  levels?: { id: string; name: string; needs: { standing?: Standing[]; parts?: string[]; groups?: string[] } }[];
+  levels?: {
+    id: string;
+    name: string;
+    needs: { standing?: Standing[]; parts?: string[]; groups?: string[] };
+  }[];
   description?: string;
   note?: string;
   sources?: string[];
@@ -113,7 +124,10 @@ function overriding(base: RawVariant, own: RawVariant): RawVariant {
 }
 
 /** Resolves `extends` across a whole set of references; what cannot be resolved is reported and left out. */
-export function variantsFrom(files: readonly VariantFile[]): { variants: Variant[]; diagnostics: Diagnostic[] } {
+export function variantsFrom(files: readonly VariantFile[]): {
+  variants: Variant[];
+  diagnostics: Diagnostic[];
+} {
   const diagnostics: Diagnostic[] = [];
   const byId = new Map(files.map((file) => [file.id, file]));
   const resolved = new Map<string, RawVariant | null>();

@@ -49,8 +49,16 @@ export function readCsv(file: string, text: string): CsvTable {
     const line = typeof problem.lines === "number" ? problem.lines : 1;
     const start = offsetOfLine(text, line);
     const locus = locusBetween(file, text, start, start + 1);
-    const finding = { found: problem.message.split("\n")[0] ?? "", expected: "comma-separated values (RFC 4180)" };
-    return { columns: [], locateColumn: () => startOf(file, text), rows: [], diagnostics: [diagnose("csv-syntax", locus, finding)] };
+    const finding = {
+      found: problem.message.split("\n")[0] ?? "",
+      expected: "comma-separated values (RFC 4180)",
+    };
+    return {
+      columns: [],
+      locateColumn: () => startOf(file, text),
+      rows: [],
+      diagnostics: [diagnose("csv-syntax", locus, finding)],
+    };
   }
   // `bytes` counts to the end of a row, in UTF-8; positions are only worked out for a row with a problem.
   let utf8: Buffer | undefined;
@@ -102,7 +110,8 @@ export function readCsv(file: string, text: string): CsvTable {
   }
   return {
     columns,
-    locateColumn: (column) => (columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text)),
+    locateColumn: (column) =>
+      columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text),
     rows,
     diagnostics,
   };

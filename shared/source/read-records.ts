@@ -63,7 +63,8 @@ export function readCollection(root: string): ReadCollection {
   const found = findCollectionFiles(root);
   diagnostics.push(...found.diagnostics);
   if (realpathSync(root) !== realpathSync(packageFolder)) {
-    for (const file of findCollectionFiles(packageFolder).files) if (shipped.has(file.kind)) read(packageFolder, file);
+    for (const file of findCollectionFiles(packageFolder).files)
+      if (shipped.has(file.kind)) read(packageFolder, file);
   }
   for (const file of found.files) read(root, file);
 
@@ -71,7 +72,10 @@ export function readCollection(root: string): ReadCollection {
     diagnostics.push(
       diagnose(
         "missing-file",
-        { place: { file: "content/collection.yaml", line: 1, column: 1, endLine: 1, endColumn: 2 }, text: "" },
+        {
+          place: { file: "content/collection.yaml", line: 1, column: 1, endLine: 1, endColumn: 2 },
+          text: "",
+        },
         { found: "no such file", expected: 'a file with at least a title, such as "title: My cases"' },
       ),
     );

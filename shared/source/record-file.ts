@@ -56,7 +56,9 @@ export function markdownRecord(file: string, text: string): RecordResult {
   const closingLine = closing < 0 ? "" : (/^[^\n]*/.exec(text.slice(closing + 1))?.[0] ?? "");
   if (closing < 0 || closingLine.trim() !== "---") {
     const locus =
-      closing < 0 ? startOf(file, text) : locusBetween(file, text, closing + 1, closing + 1 + closingLine.length);
+      closing < 0
+        ? startOf(file, text)
+        : locusBetween(file, text, closing + 1, closing + 1 + closingLine.length);
     return refuse(
       diagnose("front-matter-unclosed", locus, {
         found: closing < 0 ? "front matter that never ends" : `"${closingLine.trim().slice(0, 40)}"`,
@@ -64,7 +66,12 @@ export function markdownRecord(file: string, text: string): RecordResult {
       }),
     );
   }
-  const source = { file, text, start: firstLine.length + 1, end: Math.max(firstLine.length + 1, closing + 1) };
+  const source = {
+    file,
+    text,
+    start: firstLine.length + 1,
+    end: Math.max(firstLine.length + 1, closing + 1),
+  };
   let read: ReturnType<typeof readYaml> = { data: {}, diagnostics: [] };
   // An options object also keeps gray-matter from remembering a text whose reading failed.
   const { content } = matter(text, {

@@ -15,7 +15,10 @@ export type TextResult =
 /** True where a path, with every link followed, stays inside the folder. */
 export function staysInside(folder: string, target: string): boolean {
   const relative = path.relative(realpathSync(folder), realpathSync(target));
-  return relative === "" || (!relative.startsWith(`..${path.sep}`) && relative !== ".." && !path.isAbsolute(relative));
+  return (
+    relative === "" ||
+    (!relative.startsWith(`..${path.sep}`) && relative !== ".." && !path.isAbsolute(relative))
+  );
 }
 
 export function readTextFile(root: string, file: string, size: keyof typeof largest = "record"): TextResult {

@@ -1,5 +1,5 @@
 import yaml from "js-yaml";
-import { Alias, isAlias, isMap, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { type Alias, isAlias, isMap, isSeq, LineCounter, type Node, parseDocument } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween } from "../diagnostics/place.ts";
 import type { Path } from "./document.ts";
@@ -102,7 +102,9 @@ function syntaxProblems(source: YamlText, block: string, first: Error): Diagnost
   const mark = first instanceof yaml.YAMLException ? first.mark : undefined;
   const at = source.start + Math.min(mark?.position ?? 0, block.length);
   const said = first instanceof yaml.YAMLException ? first.reason : "a value nested too deeply";
-  return [diagnose("yaml-syntax", locusBetween(source.file, source.text, at, at + 1), { found: said, expected })];
+  return [
+    diagnose("yaml-syntax", locusBetween(source.file, source.text, at, at + 1), { found: said, expected }),
+  ];
 }
 
 /** Reads the YAML a second time, keeping positions: ten times slower, so only for a file with a problem. */

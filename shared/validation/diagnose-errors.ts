@@ -58,10 +58,22 @@ function explain(error: ErrorObject): Explanation | null {
     }
     case "required": {
       const name = String(error.params.missingProperty);
-      return { code: "missing-field", path, at: "key", found: `no field "${name}"`, expected: "it to be given" };
+      return {
+        code: "missing-field",
+        path,
+        at: "key",
+        found: `no field "${name}"`,
+        expected: "it to be given",
+      };
     }
     case "type":
-      return { code: "wrong-type", ...value, found, expected: typeInWords(error.params.type), remedy: quoting(error) };
+      return {
+        code: "wrong-type",
+        ...value,
+        found,
+        expected: typeInWords(error.params.type),
+        remedy: quoting(error),
+      };
     case "enum":
     case "const": {
       const allowed = ((schema.enum as unknown[]) ?? [schema.const]).map(String);
@@ -90,7 +102,12 @@ function explain(error: ErrorObject): Explanation | null {
     case "exclusiveMinimum":
     case "exclusiveMaximum":
       return schema.format === "edtf"
-        ? { code: "wrong-date", ...value, found, expected: "a year of four digits, or a date in quotation marks" }
+        ? {
+            code: "wrong-date",
+            ...value,
+            found,
+            expected: "a year of four digits, or a date in quotation marks",
+          }
         : { code: "out-of-range", ...value, found, expected: `a number ${bounds(schema)}` };
     case "minLength":
     case "minItems":
@@ -102,7 +119,13 @@ function explain(error: ErrorObject): Explanation | null {
     case "uniqueItems":
       return { code: "wrong-value", ...value, found: "the same value twice", expected: "each once" };
     case "oneOf":
-      return { code: "missing-field", path, at: "key", found, expected: 'either "count", or "low" and "high"' };
+      return {
+        code: "missing-field",
+        path,
+        at: "key",
+        found,
+        expected: 'either "count", or "low" and "high"',
+      };
     // These only sum up other errors of the same value.
     case "if":
     case "propertyNames":
@@ -155,7 +178,10 @@ const typeNames: Record<string, string> = {
 };
 
 const typeInWords = (type: unknown): string =>
-  [type].flat().map((each) => typeNames[String(each)] ?? String(each)).join(" or ");
+  [type]
+    .flat()
+    .map((each) => typeNames[String(each)] ?? String(each))
+    .join(" or ");
 
 function quoting(error: ErrorObject): string | undefined {
   const types = [error.params.type].flat();

@@ -6,6 +6,7 @@ export function inWords(value: unknown): string {
     return `"${shown.replace(/[\p{Cc}\p{Cf}]/gu, "\u00b7")}"`;
   }
   if (Array.isArray(value)) return value.length === 0 ? "an empty list" : "a list";
-  if (typeof value === "object") return Object.keys(value).length === 0 ? "an empty mapping" : "a mapping of fields";
+  if (typeof value === "object")
+    return Object.keys(value).length === 0 ? "an empty mapping" : "a mapping of fields";
   return String(value);
 }

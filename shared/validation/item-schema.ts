@@ -36,7 +36,10 @@ export function itemSchemaFor(
       features: {
         type: "object",
         properties: Object.fromEntries(
-          [...features].map(([id, { name, values }]) => [id, { description: name, enum: values.flatMap(typings) }]),
+          [...features].map(([id, { name, values }]) => [
+            id,
+            { description: name, enum: values.flatMap(typings) },
+          ]),
         ),
         additionalProperties: false,
       },

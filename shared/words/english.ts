@@ -6,7 +6,8 @@ import type { FigurePhrase, MethodWords, Words } from "./words.ts";
 
 const numbers = numberWords("en", "under 1%", "over 99%");
 const { count, share, measure } = numbers;
-const plural = (number: number, one: string, many = `${one}s`) => `${count(number)} ${number === 1 ? one : many}`;
+const plural = (number: number, one: string, many = `${one}s`) =>
+  `${count(number)} ${number === 1 ? one : many}`;
 
 type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
@@ -37,7 +38,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "assumes-independent-lists": () =>
     "Taken for granted: whether an example is on one list has no bearing on whether it is on the other.",
   "assumes-random-serials": () => "Taken for granted: the serials seen are a random sample of those used.",
-  "assumes-constant-rate": () => "Taken for granted: offers come at a constant rate, independently of one another.",
+  "assumes-constant-rate": () =>
+    "Taken for granted: offers come at a constant rate, independently of one another.",
   "assumes-share-independent": () =>
     "Taken for granted: examples never seen are as complete as those seen. The ends of both intervals are multiplied, which makes this one wide.",
   "lower-bound-only": () => "A lower bound: there may be more, but hardly fewer.",
@@ -93,13 +95,15 @@ const methods: Record<Method, MethodWords> = {
     asks: "How many survive, counting those that nobody has recorded?",
     formula:
       "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval.",
-    source: "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
+    source:
+      "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
   },
   chapman: {
     name: "Survivors, from two lists",
     asks: "How many survive, by how far two independent lists agree?",
-    formula: "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval.",
+    formula:
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval.",
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; variance: Seber (1970), Biometrika 57.",
     assumes: "Being on one list has no bearing on being on the other.",
@@ -114,7 +118,8 @@ const methods: Record<Method, MethodWords> = {
   "survival-ratio": {
     name: "Survival rate",
     asks: "Of those made, what share survives?",
-    formula: "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1.",
+    formula:
+      "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1.",
     source: "Interval arithmetic.",
     assumes: "What its two figures assume.",
   },

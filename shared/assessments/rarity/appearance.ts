@@ -15,7 +15,10 @@ export interface YearsWatched {
 }
 
 const yearsOf = (date: EdtfDate): { first: number; last: number } | null =>
-  date.earliest !== null && date.latest !== null && Number.isFinite(date.earliest) && Number.isFinite(date.latest)
+  date.earliest !== null &&
+  date.latest !== null &&
+  Number.isFinite(date.earliest) &&
+  Number.isFinite(date.latest)
     ? { first: yearOf(date.earliest), last: yearOf(date.latest) }
     : null;
 
@@ -49,7 +52,12 @@ function basisOf(
   return {
     exposure,
     confidence,
-    inputs: { offers: offers.length, years: exposure, first: watched?.first ?? null, last: watched?.last ?? null },
+    inputs: {
+      offers: offers.length,
+      years: exposure,
+      first: watched?.first ?? null,
+      last: watched?.last ?? null,
+    },
     sources: offers.map(({ source }) => source),
     caveats: [
       statement("assumes-constant-rate"),
@@ -59,7 +67,11 @@ function basisOf(
 }
 
 /** Offers a year. */
-export function assessAppearance(offers: readonly Sighting[], watched: YearsWatched | null, confidence: number): Figure {
+export function assessAppearance(
+  offers: readonly Sighting[],
+  watched: YearsWatched | null,
+  confidence: number,
+): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "offers a year", method: "garwood" };
   return exposure === 0
@@ -68,7 +80,11 @@ export function assessAppearance(offers: readonly Sighting[], watched: YearsWatc
 }
 
 /** Years until the next. */
-export function assessWait(offers: readonly Sighting[], watched: YearsWatched | null, confidence: number): Figure {
+export function assessWait(
+  offers: readonly Sighting[],
+  watched: YearsWatched | null,
+  confidence: number,
+): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "years", method: "gamma-poisson" };
   return exposure === 0

@@ -27,11 +27,14 @@ export function assessItemRarity(
 ): ItemRarity {
   const { certain } = item;
   // An item left out of the census may still be in the log; it is never held against itself.
-  const isThis = (example: Example) => example.items.includes(item.id) || item.keys.some((key) => example.keys.has(key));
+  const isThis = (example: Example) =>
+    example.items.includes(item.id) || item.keys.some((key) => example.keys.has(key));
   const others = examples.filter((example) => example.recordedCompleteness !== null && !isThis(example));
   const compared = certain === null ? others.length : others.length + 1;
   const isAsComplete = (example: Example) =>
-    certain !== null && example.recordedCompleteness !== null && example.recordedCompleteness >= certain - rounding;
+    certain !== null &&
+    example.recordedCompleteness !== null &&
+    example.recordedCompleteness >= certain - rounding;
   const asCompleteAmong = others.filter(isAsComplete).length + 1;
   const above = others.filter(
     (example) => certain !== null && (example.recordedCompleteness ?? 0) > certain + rounding,
@@ -75,9 +78,7 @@ function survivorsAsComplete(share: Figure, survivors: Figure, confidence: numbe
     sources: [...share.sources, ...survivors.sources],
     caveats: [statement("assumes-share-independent"), ...survivors.caveats],
   };
-  const why: Statement | null = survivors.insufficient
-    ? statement("survivors-withheld")
-    : share.insufficient;
+  const why: Statement | null = survivors.insufficient ? statement("survivors-withheld") : share.insufficient;
   if (why || share.value === null || share.low === null || share.high === null) {
     return withheld(why ?? statement("survivors-withheld"), basis);
   }

@@ -98,7 +98,8 @@ function grouped(occasions: readonly Occasion[]): Occasion[][] {
 }
 
 /** An item without a date of examination is as it stands today; a sighting's unknown end tells nothing. */
-const latestOf = ({ seen }: Occasion) => (seen ? (seen.latest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY);
+const latestOf = ({ seen }: Occasion) =>
+  seen ? (seen.latest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
 const earliestOf = ({ seen }: Occasion) =>
   seen ? (seen.earliest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
 const difference = (a: number, b: number) => (a === b ? 0 : a < b ? -1 : 1);
@@ -122,7 +123,8 @@ export function recordedCompleteness(
 
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
   const inOrder = [...occasions].sort(
-    (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)) || a.order - b.order,
+    (a, b) =>
+      difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)) || a.order - b.order,
   );
   const shares = new Map<string, RecordedShare>();
   for (const part of variant.parts.values()) {

@@ -5,7 +5,9 @@ import { serialTotal, serialTotalUnknownStart } from "../../statistics/serial-to
 import { type Basis, type Figure, figure, type Input, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
 
-type RangeTotal = { readonly estimate: Estimate; readonly input: Input } | { readonly why: Statement; readonly input: Input };
+type RangeTotal =
+  | { readonly estimate: Estimate; readonly input: Input }
+  | { readonly why: Statement; readonly input: Input };
 
 /** One range: its length where both ends are known, else an estimate from the serials seen in it. */
 function totalOf(range: SerialRange, serials: readonly string[], confidence: number): RangeTotal {
@@ -55,7 +57,11 @@ export function assessMade(variant: Variant, serials: readonly string[], confide
     };
     return made.low === made.high
       ? figure({ value: made.low, low: made.low, high: made.high }, basis)
-      : { ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis), low: made.low, high: made.high };
+      : {
+          ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis),
+          low: made.low,
+          high: made.high,
+        };
   }
   const ranges = variant.serials;
   const totals = ranges.map((range) => totalOf(range, serials, confidence));
@@ -68,7 +74,9 @@ export function assessMade(variant: Variant, serials: readonly string[], confide
     sources: ranges.map((range) => range.source),
     caveats: [
       ...(isOpen ? [statement("assumes-random-serials")] : []),
-      ...(isOpen && ranges.length > 1 ? [statement("serials-in-several-blocks", { ranges: ranges.length })] : []),
+      ...(isOpen && ranges.length > 1
+        ? [statement("serials-in-several-blocks", { ranges: ranges.length })]
+        : []),
     ],
   };
   if (ranges.length === 0) return withheld(statement("made-unknown"), basis);

@@ -67,13 +67,17 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   const on = (list: string) => listed.filter(({ lists }) => lists.has(list)).length;
   const both = listed.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
   const isPair = names.length === 2;
-  const inputs: Basis["inputs"] = isPair ? { lists: names, first: on(first), second: on(second), both } : { lists: names };
+  const inputs: Basis["inputs"] = isPair
+    ? { lists: names, first: on(first), second: on(second), both }
+    : { lists: names };
   const basis: Basis = {
     unit: "examples",
     confidence,
     method: "chapman",
     inputs,
-    sources: listed.flatMap(({ rows }) => rows.filter(({ list }) => list !== undefined).map(({ source }) => source)),
+    sources: listed.flatMap(({ rows }) =>
+      rows.filter(({ list }) => list !== undefined).map(({ source }) => source),
+    ),
     caveats: isPair
       ? [statement("assumes-independent-lists"), ...(both === 0 ? [statement("lists-share-nothing")] : [])]
       : [],
@@ -111,7 +115,8 @@ export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: 
   if (survivors.value === null || survivors.low === null || survivors.high === null) {
     return withheld(statement("survivors-withheld"), basis);
   }
-  if (made.low === null || made.high === null || made.low <= 0) return withheld(statement("made-withheld"), basis);
+  if (made.low === null || made.high === null || made.low <= 0)
+    return withheld(statement("made-withheld"), basis);
   if (exceedsMade(survivors, made)) return withheld(statement("survivors-exceed-made"), basis);
   const ends = (value: number, made_: number) =>
     survivalRatio(
@@ -120,7 +125,11 @@ export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: 
     );
   if (made.value === null) {
     const { low, high } = ends(survivors.value, made.high);
-    return { ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis), low, high };
+    return {
+      ...withheld(statement("made-only-a-range", { low: made.low, high: made.high }), basis),
+      low,
+      high,
+    };
   }
   return figure(ends(survivors.value, made.value), basis);
 }

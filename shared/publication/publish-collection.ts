@@ -1,0 +1,116 @@
+import type { Assessments } from "../assessments/assess-collection.ts";
+import type { Collection } from "../records/collection.ts";
+import type { Source } from "../records/source.ts";
+import type { Words } from "../words/words.ts";
+import { publishItem } from "./publish-item.ts";
+import { publishVariant } from "./publish-variant.ts";
+import type { Audience, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
+
+const publishSource = (source: Source): PublishedSource => ({
+  id: source.id,
+  title: source.title,
+  type: source.type ?? null,
+  authors: (source.author.length > 0 ? source.author : source.editor).map(
+    ({ literal, family, given }) => literal ?? [given, family].filter(Boolean).join(" "),
+  ),
+  issued: source.issued ?? null,
+  fields: source.fields,
+});
+
+/**
+ * The one door. What is private passes here or nowhere: whatever stands behind it, pages, data files, feeds
+ * and pictures, accepts by type only what this returns.
+ */
+export function publishCollection(
+  collection: Collection,
+  assessments: Assessments,
+  audience: Audience,
+  words: Words,
+): PublishedCollection {
+  const { settings } = collection;
+  const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
+
+  const items: PublishedItem[] = [...collection.items.values()].flatMap((item) => {
+    const assessment = assessments.items.get(item.id);
+    const variant = collection.variants.get(item.variant);
+    const ofVariant = assessments.variants.get(item.variant);
+    if (!assessment || !variant || !ofVariant) return [];
+    const family = collection.families.get(variant.family);
+    return [publishItem(item, assessment, { variant, family, nameOf, ofVariant, audience, words })];
+  });
+
+  const variants = [...collection.variants.values()].flatMap((variant) => {
+    const assessment = assessments.variants.get(variant.id);
+    if (!assessment) return [];
+    return [
+      publishVariant(variant, assessment, {
+        family: collection.families.get(variant.family),
+        nameOf,
+        sightings: collection.sightings.filter((row) => row.variant === variant.id),
+        items: items
+          .filter((item) => item.variant.id === variant.id)
+          .map(({ id, title }) => ({ id, name: title })),
+        words,
+      }),
+    ];
+  });
+
+  const families = [...collection.families.values()].map((family) => ({
+    id: family.id,
+    name: family.name,
+    maker: family.maker ?? null,
+    description: family.description ?? null,
+    features: [...family.features.values()].map(({ id, name, values, look, effort, note }) => ({
+      id,
+      name,
+      values,
+      look: look ?? null,
+      effort,
+      note: note ?? null,
+    })),
+    variants: variants
+      .filter((variant) => variant.family.id === family.id)
+      .map(({ id, name }) => ({ id, name })),
+    comparison: assessments.families.get(family.id)?.rows ?? [],
+    sources: family.sources,
+  }));
+
+  const scale = collection.scales.get(settings.scale);
+  return {
+    audience,
+    settings: {
+      title: settings.title,
+      url: settings.url,
+      language: settings.language,
+      confidence: settings.confidence,
+      watching: settings.watching?.text ?? null,
+      description: settings.description ?? null,
+      notice: settings.notice ?? null,
+      publisher: settings.publisher ?? null,
+      rights: settings.rights ?? null,
+      theme: settings.theme,
+    },
+    scale: scale
+      ? {
+          id: scale.id,
+          name: scale.name,
+          citation: scale.citation ?? null,
+          note: scale.note ?? null,
+          classes: scale.classes.map(({ id, words: said }) => ({ id, words: said ?? null })),
+        }
+      : null,
+    families,
+    variants,
+    items,
+    articles: [...collection.articles.values()].map((article) => ({
+      id: article.id,
+      title: article.title,
+      authors: article.authors,
+      updated: article.updated?.text ?? null,
+      abstract: article.abstract ?? null,
+      formerly: article.formerly,
+      text: article.text,
+    })),
+    sources: [...collection.sources.values()].map(publishSource),
+  };
+}

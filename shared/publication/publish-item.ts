@@ -1,0 +1,223 @@
+import type { ItemAssessment, VariantAssessment } from "../assessments/assess-collection.ts";
+import type { PartFinding } from "../assessments/completeness.ts";
+import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
+import type { Family } from "../records/family.ts";
+import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
+import type { Variant } from "../records/variant.ts";
+import type { Words } from "../words/words.ts";
+import { publishSerial, type Redact, redactorFor } from "./masking.ts";
+import { publishFigure } from "./publish-figure.ts";
+import { publishHazard } from "./publish-hazard.ts";
+import { publishPart } from "./publish-variant.ts";
+import type {
+  Audience,
+  PartSummary,
+  PublishedEvent,
+  PublishedItem,
+  PublishedItemPart,
+  PublishedPartLine,
+} from "./published.ts";
+
+/** What stands first in a reader's mind about a part: a doubt before a loss, a loss before what is there. */
+function summaryOf(finding: PartFinding): PartSummary {
+  if (finding.expected === 0) return "not-issued";
+  if (finding.absent >= finding.expected) return "absent";
+  if (finding.present >= finding.expected) return "present";
+  if (finding.unexamined >= finding.expected) return "unexamined";
+  if (finding.unverified > 0) return "unverified";
+  if (finding.substitute > 0) return "substitute";
+  return finding.absent > 0 ? "incomplete" : "unexamined";
+}
+
+/** Only fields that may be shown pass: those that the entry itself does not keep, with serials taken out. */
+function showing(entry: { readonly private: readonly string[] }, audience: Audience, redact: Redact) {
+  const kept = (field: string) => audience === "public" && entry.private.includes(field);
+  return {
+    text: (field: string, value: string | undefined): string | null =>
+      value === undefined || kept(field) ? null : redact(value),
+    list: (field: string, values: readonly string[]): readonly string[] =>
+      kept(field) ? [] : values.map(redact),
+    kept,
+  };
+}
+
+function publishLine(line: PartLine, item: Item, audience: Audience, redact: Redact): PublishedPartLine {
+  const show = showing(line, audience, redact);
+  const how = audience === "private" ? "shown" : item.publish.serial;
+  return {
+    state: line.state,
+    quantity: line.quantity ?? null,
+    rest: line.rest ?? null,
+    serial: show.kept("serial") ? null : publishSerial(line.serial, how),
+    marks: show.list("marks", line.marks),
+    condition: show.text("condition", line.condition),
+    packed: show.text("packed", line.packed),
+    repairs: show.list("repairs", line.repairs),
+    belongs: line.belongs ?? null,
+    model: line.model ?? null,
+    evidence: show.text("evidence", line.evidence),
+    note: show.text("note", line.note),
+  };
+}
+
+function publishEvent(event: CustodyEvent, audience: Audience, redact: Redact): PublishedEvent {
+  const show = showing(event, audience, redact);
+  return {
+    date: show.kept("date") ? "" : event.date.text,
+    event: show.text("event", event.event) ?? "",
+    from: show.text("from", event.from),
+    to: show.text("to", event.to),
+    holder: show.text("holder", event.holder),
+    place: show.text("place", event.place),
+    evidence: show.text("evidence", event.evidence),
+    source: show.kept("source") ? null : (event.source ?? null),
+    // What an owner paid is never published, marked or not.
+    price: audience === "private" ? (event.price ?? null) : null,
+    note: show.text("note", event.note),
+  };
+}
+
+const gravest: readonly DatingVerdict[] = ["later", "undated", "earlier", "fits"];
+
+/** Of several units of a part, the one that raises the gravest doubt speaks for it. */
+function datingOf(units: readonly PartDating[] | undefined) {
+  const worst = gravest.flatMap((verdict) => units?.find((unit) => unit.verdict === verdict) ?? [])[0];
+  return worst ? { made: worst.made, verdict: worst.verdict } : null;
+}
+
+interface Surroundings {
+  readonly variant: Variant;
+  readonly family: Family | undefined;
+  readonly nameOf: (variant: string) => string;
+  readonly ofVariant: VariantAssessment;
+  readonly audience: Audience;
+  readonly words: Words;
+}
+
+export function publishItem(item: Item, assessment: ItemAssessment, around: Surroundings): PublishedItem {
+  const { variant, family, audience, words } = around;
+  const redact: Redact = audience === "private" ? (text) => text : redactorFor(item);
+  const { completeness, identification, dating, rarity, provenance } = assessment;
+  const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);
+
+  const parts: PublishedItemPart[] = [...variant.parts.values()].flatMap((part) => {
+    const finding = completeness.parts.get(part.id);
+    if (!finding) return [];
+    const { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus } = finding;
+    const published = publishPart(part, family, around.ofVariant, words);
+    return [
+      {
+        ...published,
+        marks: published.marks.map((mark) => mark.replaceAll("{set}", item.set ?? "{set}")),
+        summary: summaryOf(finding),
+        units: { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus },
+        share: finding.share,
+        lines: (item.parts.get(part.id) ?? []).map((line) => publishLine(line, item, audience, redact)),
+        dating: datingOf(dating.parts.get(part.id)),
+        assembled: item.assembled.includes(part.id),
+      },
+    ];
+  });
+
+  const showsPrice = audience === "private" || item.publish.price === "shown";
+  return {
+    id: item.id,
+    title: redact(item.title),
+    variant: { id: variant.id, name: variant.name },
+    family: { id: variant.family, name: family?.name ?? variant.family },
+    serial: publishSerial(item.serial, audience === "private" ? "shown" : item.publish.serial),
+    set: item.set === undefined ? null : redact(item.set),
+    examined: item.examined?.text ?? null,
+    updated: (item.updated ?? item.examined)?.text ?? null,
+    status: item.status,
+    features: [...(family?.features.values() ?? [])].map(({ id, name }) => ({
+      id,
+      name,
+      value: item.features.get(id) ?? null,
+    })),
+    identification: {
+      verdict: identification.verdict,
+      candidates: identification.candidates.map(({ variant: id, contradictions, unobserved }) => ({
+        variant: id,
+        name: around.nameOf(id),
+        contradictions,
+        unobserved,
+      })),
+      lookNext: identification.lookNext,
+    },
+    completeness: {
+      weighted: completeness.main?.weighted ?? null,
+      counted: completeness.main?.counted ?? null,
+      consumable: completeness.consumable,
+      optional: completeness.optional,
+      level: completeness.level,
+      missing: completeness.missing,
+      partial: completeness.partial,
+      substitutes: completeness.substitutes,
+      unverified: completeness.unverified,
+      unexamined: completeness.unexamined,
+      surplus: completeness.surplus,
+      extras: completeness.extras.map((extra) => {
+        const show = showing(extra, audience, redact);
+        return {
+          name: show.text("name", extra.name) ?? "",
+          quantity: extra.quantity,
+          note: show.text("note", extra.note),
+        };
+      }),
+    },
+    levels: variant.levels.map(({ id, name }) => ({ id, name })),
+    parts,
+    dating: {
+      issued: dating.issued,
+      serial: dating.serial,
+      parts: Object.fromEntries(
+        [...dating.parts].flatMap(([id, units]) => {
+          const worst = datingOf(units);
+          return worst ? [[id, worst]] : [];
+        }),
+      ),
+    },
+    rarity: {
+      asComplete: figure(rarity.asComplete),
+      asCompleteSurvivors: figure(rarity.asCompleteSurvivors),
+      asCompleteWait: figure(rarity.asCompleteWait),
+      rank: rarity.rank,
+    },
+    provenance: {
+      events: item.provenance.map((event) => publishEvent(event, audience, redact)),
+      documentedYears: provenance.documentedYears,
+      lifetimeYears: provenance.lifetimeYears,
+      gaps: provenance.gaps,
+    },
+    hazards: assessment.hazards.map(publishHazard),
+    labels: item.labels.map((label) => {
+      const show = showing(label, audience, redact);
+      return {
+        kind: show.text("kind", label.kind) ?? "",
+        where: show.text("where", label.where),
+        text: show.list("text", label.text),
+        part: show.kept("part") ? null : (label.part ?? null),
+        note: show.text("note", label.note),
+      };
+    }),
+    photos: item.photos.map((photo) => {
+      const show = showing(photo, audience, redact);
+      const folder = item.document.file.slice(0, item.document.file.lastIndexOf("/") + 1);
+      return {
+        original: `${folder}${photo.file}`,
+        alt: redact(photo.alt),
+        caption: show.text("caption", photo.caption),
+        callouts: show.kept("callouts") ? [] : photo.callouts,
+      };
+    }),
+    assembled: item.assembled,
+    price: showsPrice ? (item.price ?? null) : null,
+    formerly: item.formerly,
+    description: redact(item.description),
+    confidential:
+      audience === "private"
+        ? { storage: item.storage ?? null, paid: item.paid ?? null, fields: item.private ?? {} }
+        : null,
+  };
+}

@@ -1,0 +1,129 @@
+import type { VariantAssessment } from "../assessments/assess-collection.ts";
+import type { Family } from "../records/family.ts";
+import type { Sighting } from "../records/sighting.ts";
+import type { Level, Part, Variant } from "../records/variant.ts";
+import type { Words } from "../words/words.ts";
+import { publishFigure } from "./publish-figure.ts";
+import { publishHazard } from "./publish-hazard.ts";
+import type { PublishedPart, PublishedSighting, PublishedVariant, Reference } from "./published.ts";
+
+export function publishPart(
+  part: Part,
+  family: Family | undefined,
+  assessment: VariantAssessment,
+  words: Words,
+): PublishedPart {
+  const rate = assessment.rarity.parts.get(part.id);
+  if (!rate) throw new Error(`Part "${part.id}" was not assessed.`);
+  return {
+    id: part.id,
+    name: part.name,
+    group: part.group ?? null,
+    groupName:
+      part.group === undefined ? null : (family?.groups.get(part.group) ?? part.group.replaceAll("-", " ")),
+    standing: part.standing,
+    quantity: part.quantity,
+    weight: part.weight,
+    marks: part.marks,
+    hazards: part.hazards,
+    plan: part.plan ?? null,
+    look: part.look ?? null,
+    note: part.note ?? null,
+    rate: publishFigure(rate, words),
+  };
+}
+
+const neededBy = (level: Level, parts: ReadonlyMap<string, Part>): string[] =>
+  [...parts.values()]
+    .filter(
+      ({ id, standing, group }) =>
+        level.needs.standing.includes(standing) ||
+        level.needs.parts.includes(id) ||
+        (group !== undefined && level.needs.groups.includes(group)),
+    )
+    .map(({ id }) => id);
+
+/** The log is published as it stands: whoever writes a serial into it takes it from what is public already. */
+const publishSighting = (row: Sighting): PublishedSighting => ({
+  seen: row.seen.text,
+  serial: row.serial ?? null,
+  example: row.example ?? null,
+  source: row.source ?? null,
+  kind: row.kind,
+  list: row.list ?? null,
+  present: row.present,
+  absent: row.absent,
+  condition: row.condition ?? null,
+  price:
+    row.price === undefined || row.currency === undefined
+      ? null
+      : { amount: row.price, currency: row.currency },
+  relisted: row.relisted,
+  note: row.note ?? null,
+});
+
+interface Surroundings {
+  readonly family: Family | undefined;
+  readonly nameOf: (variant: string) => string;
+  readonly sightings: readonly Sighting[];
+  readonly items: readonly Reference[];
+  readonly words: Words;
+}
+
+export function publishVariant(
+  variant: Variant,
+  assessment: VariantAssessment,
+  { family, nameOf, sightings, items, words }: Surroundings,
+): PublishedVariant {
+  const { rarity } = assessment;
+  const figure = (each: typeof rarity.made) => publishFigure(each, words);
+  return {
+    id: variant.id,
+    name: variant.name,
+    family: { id: variant.family, name: family?.name ?? variant.family },
+    extends: variant.extends === undefined ? null : { id: variant.extends, name: nameOf(variant.extends) },
+    issued: variant.issued?.text ?? null,
+    description: variant.description ?? null,
+    note: variant.note ?? null,
+    features: [...variant.features].map(([id, values]) => ({
+      id,
+      name: family?.features.get(id)?.name ?? id,
+      values,
+    })),
+    serials: variant.serials.map((range) => ({
+      prefix: range.prefix,
+      from: range.from ?? null,
+      to: range.to ?? null,
+      made: range.made?.text ?? null,
+      skipped: range.skipped,
+      source: range.source ?? null,
+      page: range.page ?? null,
+      note: range.note ?? null,
+    })),
+    parts: [...variant.parts.values()].map((part) => publishPart(part, family, assessment, words)),
+    levels: variant.levels.map((level) => ({
+      id: level.id,
+      name: level.name,
+      parts: neededBy(level, variant.parts),
+    })),
+    rarity: {
+      made: figure(rarity.made),
+      sightings: rarity.sightings,
+      distinct: rarity.distinct,
+      once: rarity.once,
+      twice: rarity.twice,
+      coverage: figure(rarity.coverage),
+      survivors: figure(rarity.survivors),
+      survivorsTwoList: figure(rarity.survivorsTwoList),
+      survivalRate: figure(rarity.survivalRate),
+      parts: Object.fromEntries([...rarity.parts].map(([id, each]) => [id, figure(each)])),
+      appearance: figure(rarity.appearance),
+      wait: figure(rarity.wait),
+      class: rarity.class,
+    },
+    hazards: assessment.hazards.map(publishHazard),
+    sources: variant.sources,
+    sightings: sightings.map(publishSighting),
+    items,
+  };
+}

@@ -1,0 +1,339 @@
+import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments/completeness.ts";
+import type { DatingVerdict } from "../assessments/dating.ts";
+import type { Input, Method, Unit } from "../assessments/figure.ts";
+import type { Verdict } from "../assessments/identification.ts";
+import type { Gap } from "../assessments/provenance.ts";
+import type { RarityClass } from "../assessments/rarity/scale-class.ts";
+import type { ComparisonRow } from "../assessments/variant-comparison.ts";
+import type { Money } from "../records/item.ts";
+import type { Standing } from "../records/variant.ts";
+
+/** Who the site is for: everybody, or the owner alone. */
+export type Audience = "public" | "private";
+
+export interface PublishedFigure {
+  readonly value: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly unit: Unit;
+  readonly confidence: number;
+  readonly method: Method;
+  readonly inputs: Readonly<Record<string, Input>>;
+  readonly sources: readonly string[];
+  readonly caveats: readonly string[];
+  readonly insufficient: string | null;
+}
+
+/** The one word for a part that its compartment in the case plan bears. */
+export type PartSummary =
+  | "present"
+  | "incomplete"
+  | "substitute"
+  | "unverified"
+  | "unexamined"
+  | "absent"
+  | "not-issued";
+
+export interface PublishedPartLine {
+  readonly state: string;
+  readonly quantity: number | null;
+  readonly rest: string | null;
+  readonly serial: string | null;
+  readonly marks: readonly string[];
+  readonly condition: string | null;
+  readonly packed: string | null;
+  readonly repairs: readonly string[];
+  readonly belongs: string | null;
+  readonly model: string | null;
+  readonly evidence: string | null;
+  readonly note: string | null;
+}
+
+export interface PublishedPart {
+  readonly id: string;
+  readonly name: string;
+  readonly group: string | null;
+  readonly groupName: string | null;
+  readonly standing: Standing;
+  /** As issued to the variant. */
+  readonly quantity: number;
+  readonly weight: number;
+  readonly marks: readonly string[];
+  readonly hazards: readonly string[];
+  readonly plan: readonly [number, number, number, number] | null;
+  readonly look: string | null;
+  readonly note: string | null;
+  readonly rate: PublishedFigure;
+}
+
+export interface PublishedItemPart extends PublishedPart {
+  readonly summary: PartSummary;
+  readonly units: {
+    readonly expected: number;
+    readonly present: number;
+    readonly substitute: number;
+    readonly unverified: number;
+    readonly absent: number;
+    readonly unexamined: number;
+    readonly notIssued: number;
+    readonly surplus: number;
+  };
+  readonly share: Bounds | null;
+  readonly lines: readonly PublishedPartLine[];
+  readonly dating: { readonly made: string | null; readonly verdict: DatingVerdict } | null;
+  readonly assembled: boolean;
+}
+
+export interface Reference {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface PublishedHazard {
+  readonly id: string;
+  readonly name: string;
+  readonly parts: readonly string[];
+  readonly extras: readonly string[];
+  readonly caution: string;
+  readonly source: string;
+  readonly url: string | null;
+}
+
+export interface PublishedEvent {
+  readonly date: string;
+  readonly event: string;
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly holder: string | null;
+  readonly place: string | null;
+  readonly evidence: string | null;
+  readonly source: string | null;
+  readonly price: Money | null;
+  readonly note: string | null;
+}
+
+export interface PublishedCompleteness {
+  readonly weighted: Bounds | null;
+  readonly counted: CountedBounds | null;
+  readonly consumable: StandingCompleteness | null;
+  readonly optional: StandingCompleteness | null;
+  readonly level: { readonly sure: string | null; readonly possible: string | null };
+  readonly missing: readonly string[];
+  readonly partial: readonly string[];
+  readonly substitutes: readonly string[];
+  readonly unverified: readonly string[];
+  readonly unexamined: readonly string[];
+  readonly surplus: readonly string[];
+  readonly extras: readonly {
+    readonly name: string;
+    readonly quantity: number;
+    readonly note: string | null;
+  }[];
+}
+
+/** What only the owner's own build carries. */
+export interface Confidential {
+  readonly storage: string | null;
+  readonly paid: Money | null;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+export interface PublishedItem {
+  readonly id: string;
+  readonly title: string;
+  readonly variant: Reference;
+  readonly family: Reference;
+  readonly serial: string | null;
+  readonly set: string | null;
+  readonly examined: string | null;
+  readonly updated: string | null;
+  readonly status: string;
+  readonly features: readonly { readonly id: string; readonly name: string; readonly value: string | null }[];
+  readonly identification: {
+    readonly verdict: Verdict;
+    readonly candidates: readonly {
+      readonly variant: string;
+      readonly name: string;
+      readonly contradictions: readonly string[];
+      readonly unobserved: readonly string[];
+    }[];
+    readonly lookNext: readonly string[];
+  };
+  readonly completeness: PublishedCompleteness;
+  readonly levels: readonly Reference[];
+  readonly parts: readonly PublishedItemPart[];
+  readonly dating: {
+    readonly issued: string | null;
+    readonly serial: { readonly made: string | null };
+    readonly parts: Readonly<
+      Record<string, { readonly made: string | null; readonly verdict: DatingVerdict }>
+    >;
+  };
+  readonly rarity: {
+    readonly asComplete: PublishedFigure;
+    readonly asCompleteSurvivors: PublishedFigure;
+    readonly asCompleteWait: PublishedFigure;
+    readonly rank: { readonly place: number; readonly of: number } | null;
+  };
+  readonly provenance: {
+    readonly events: readonly PublishedEvent[];
+    readonly documentedYears: number;
+    readonly lifetimeYears: number | null;
+    readonly gaps: readonly Gap[];
+  };
+  readonly hazards: readonly PublishedHazard[];
+  readonly labels: readonly {
+    readonly kind: string;
+    readonly where: string | null;
+    readonly text: readonly string[];
+    readonly part: string | null;
+    readonly note: string | null;
+  }[];
+  readonly photos: readonly {
+    /** Relative to the root: read by the image room, never shown. */
+    readonly original: string;
+    readonly alt: string;
+    readonly caption: string | null;
+    readonly callouts: readonly { readonly part: string; readonly at: readonly [number, number] }[];
+  }[];
+  readonly assembled: readonly string[];
+  readonly price: Money | null;
+  readonly formerly: readonly string[];
+  /** Markdown. */
+  readonly description: string;
+  readonly confidential: Confidential | null;
+}
+
+export interface PublishedSighting {
+  readonly seen: string;
+  readonly serial: string | null;
+  readonly example: string | null;
+  readonly source: string | null;
+  readonly kind: string;
+  readonly list: string | null;
+  readonly present: readonly string[];
+  readonly absent: readonly string[];
+  readonly condition: string | null;
+  readonly price: Money | null;
+  readonly relisted: boolean;
+  readonly note: string | null;
+}
+
+export interface PublishedSerialRange {
+  readonly prefix: string;
+  readonly from: number | null;
+  readonly to: number | null;
+  readonly made: string | null;
+  readonly skipped: boolean;
+  readonly source: string | null;
+  readonly page: string | null;
+  readonly note: string | null;
+}
+
+export interface PublishedVariant {
+  readonly id: string;
+  readonly name: string;
+  readonly family: Reference;
+  readonly extends: Reference | null;
+  readonly issued: string | null;
+  readonly description: string | null;
+  readonly note: string | null;
+  readonly features: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly values: readonly string[];
+  }[];
+  readonly serials: readonly PublishedSerialRange[];
+  readonly parts: readonly PublishedPart[];
+  readonly levels: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly parts: readonly string[];
+  }[];
+  readonly rarity: {
+    readonly made: PublishedFigure;
+    readonly sightings: number;
+    readonly distinct: number;
+    readonly once: number;
+    readonly twice: number;
+    readonly coverage: PublishedFigure;
+    readonly survivors: PublishedFigure;
+    readonly survivorsTwoList: PublishedFigure;
+    readonly survivalRate: PublishedFigure;
+    readonly parts: Readonly<Record<string, PublishedFigure>>;
+    readonly appearance: PublishedFigure;
+    readonly wait: PublishedFigure;
+    readonly class: RarityClass | null;
+  };
+  readonly hazards: readonly PublishedHazard[];
+  readonly sources: readonly string[];
+  readonly sightings: readonly PublishedSighting[];
+  readonly items: readonly Reference[];
+}
+
+export interface PublishedFamily {
+  readonly id: string;
+  readonly name: string;
+  readonly maker: string | null;
+  readonly description: string | null;
+  readonly features: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly values: readonly string[];
+    readonly look: string | null;
+    readonly effort: number;
+    readonly note: string | null;
+  }[];
+  readonly variants: readonly Reference[];
+  readonly comparison: readonly ComparisonRow[];
+  readonly sources: readonly string[];
+}
+
+export interface PublishedSource {
+  readonly id: string;
+  readonly title: string;
+  readonly type: string | null;
+  readonly authors: readonly string[];
+  readonly issued: string | null;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+export interface PublishedArticle {
+  readonly id: string;
+  readonly title: string;
+  readonly authors: readonly string[];
+  readonly updated: string | null;
+  readonly abstract: string | null;
+  readonly formerly: readonly string[];
+  /** Markdown. */
+  readonly text: string;
+}
+
+/** All that any page, data file, feed, manifest or picture is made from. */
+export interface PublishedCollection {
+  readonly audience: Audience;
+  readonly settings: {
+    readonly title: string;
+    readonly url: string;
+    readonly language: string;
+    readonly confidence: number;
+    readonly watching: string | null;
+    readonly description: string | null;
+    readonly notice: string | null;
+    readonly publisher: string | null;
+    readonly rights: string | null;
+    readonly theme: { readonly accent?: string; readonly "accent-dark"?: string };
+  };
+  readonly scale: {
+    readonly id: string;
+    readonly name: string;
+    readonly citation: string | null;
+    readonly note: string | null;
+    readonly classes: readonly { readonly id: string; readonly words: string | null }[];
+  } | null;
+  readonly families: readonly PublishedFamily[];
+  readonly variants: readonly PublishedVariant[];
+  readonly items: readonly PublishedItem[];
+  readonly articles: readonly PublishedArticle[];
+  readonly sources: readonly PublishedSource[];
+}

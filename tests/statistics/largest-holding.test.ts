@@ -1,0 +1,56 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { fallingFactorial } from "../../shared/statistics/falling-factorial.ts";
+import { largestHolding } from "../../shared/statistics/largest-holding.ts";
+
+describe("largestHolding", () => {
+  it("finds the last number that holds, whatever the guess", () => {
+    fc.assert(
+      fc.property(
+        fc.bigInt({ min: -50n, max: 50n }),
+        fc.bigInt({ min: 0n, max: 5000n }),
+        fc.bigInt({ min: -200n, max: 9000n }),
+        (least, above, guess) => {
+          expect(largestHolding(least, guess, (n) => n <= least + above)).toBe(least + above);
+        },
+      ),
+    );
+  });
+
+  it("asks in proportion to the logarithm of the distance", () => {
+    for (const guess of [1n, 10n ** 12n, 2n * 10n ** 12n]) {
+      let asked = 0;
+      const last = largestHolding(1n, guess, (n) => {
+        asked += 1;
+        return n <= 10n ** 12n;
+      });
+      expect(last).toBe(10n ** 12n);
+      expect(asked).toBeLessThan(130);
+    }
+  });
+
+  it("does not ask below the least", () => {
+    largestHolding(5n, 100n, (n) => {
+      expect(n).toBeGreaterThan(5n);
+      return false;
+    });
+  });
+});
+
+describe("fallingFactorial", () => {
+  it("is the product downwards", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 200 }), fc.bigInt({ min: 200n, max: 10n ** 6n }), (count, top) => {
+        let product = 1n;
+        for (let index = 0n; index < BigInt(count); index++) product *= top - index;
+        expect(fallingFactorial(top, count)).toBe(product);
+      }),
+    );
+  });
+
+  it("counts permutations: 20!/16! = 116280", () => {
+    expect(fallingFactorial(20n, 4)).toBe(116280n);
+    expect(fallingFactorial(7n, 1)).toBe(7n);
+    expect(fallingFactorial(7n, 0)).toBe(1n);
+  });
+});

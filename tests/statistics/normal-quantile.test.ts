@@ -1,0 +1,25 @@
+import { describe, expect, it } from "vitest";
+import { twoSidedZ } from "../../shared/statistics/normal-quantile.ts";
+import { expectClose } from "./close.ts";
+import { reference } from "./reference.ts";
+
+describe("twoSidedZ", () => {
+  it.each(reference.normal)("agrees with R's qnorm at $confidence", ({ confidence, z }) => {
+    expectClose(twoSidedZ(confidence), z, 1e-13);
+  });
+
+  it("is not the rounded 1.96", () => {
+    // Handbook value z = 1.959963984540054 [R] [S].
+    expectClose(twoSidedZ(0.95), 1.959963984540054, 1e-15);
+  });
+
+  it("keeps its digits where the confidence is nearly 1", () => {
+    // R 4.2.2: qnorm(5e-13, lower.tail = FALSE) [R].
+    expectClose(twoSidedZ(0.999999999999), 7.13050848, 1e-6);
+  });
+
+  it("refuses what is no confidence", () => {
+    expect(() => twoSidedZ(1)).toThrow(RangeError);
+    expect(() => twoSidedZ(0)).toThrow(RangeError);
+  });
+});
