@@ -293,7 +293,8 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
       lines.length === 1
         ? (lines[0]?.quantity ?? part.quantity)
         : lines.reduce((sum, line) => sum + (line.quantity ?? 1), 0);
-    if (units > part.quantity) {
+    // A unit said to be spare is meant to be more than the case needs.
+    if (units > part.quantity && !lines.some(({ belongs }) => belongs === "spare")) {
       report(
         "too-many-units",
         document,

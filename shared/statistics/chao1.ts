@@ -18,7 +18,7 @@ import { requireFrequencies } from "./sighting-frequencies.ts";
  * Source   Chao (1984), Scandinavian Journal of Statistics 11: 265-270; Chao (1987), Biometrics 43: 783-791.
  *          There are other forms of Chao1: the classic one has f₁²/(2f₂).
  * Checks   chao1({ distinct: 93, once: 31, twice: 18, sightings: 448 }, 0.95) => { value: 117.473684, low: 103.137806, high: 152.081937 }
- *          chao1({ distinct: 5, once: 0, twice: 5, sightings: 10 }, 0.95) => { value: 5, low: 5, high: 7.516161 }
+ *          chao1({ distinct: 5, once: 0, twice: 5, sightings: 10 }, 0.95) => { value: 5, low: 5, high: 7.516451 }
  * Throws   RangeError unless the counts are whole and agree with one another, and 0 < confidence < 1
  */
 export function chao1(

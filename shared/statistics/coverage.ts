@@ -11,7 +11,7 @@ import { requireFrequencies } from "./sighting-frequencies.ts";
  *          to go by, and whoever shows the figure has to withhold it. n = 0: no estimate.
  * Source   Chao & Jost (2012), Ecology 93: 2533-2547; after Good (1953), Biometrika 40: 237-264
  * Checks   coverage({ sightings: 448, once: 31, twice: 18 }) => 0.930983
- *          coverage({ sightings: 168, once: 12, twice: 4 }) => 0.928869
+ *          coverage({ sightings: 168, once: 12, twice: 4 }) => 0.928855
  * Throws   RangeError unless the counts are whole, sightings at least 1, and once + 2·twice no more than sightings
  */
 export function coverage({

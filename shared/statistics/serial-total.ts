@@ -13,12 +13,13 @@ import { requireCount } from "./require-number.ts";
  * Assumes  numbers issued one after another without gaps, and the serials seen a random sample of them
  *          without replacement. Blocks left unused break it.
  * Edges    k < 2: no estimate. k = m: every number up to m was seen, and the value is m.
- *          The value is never below low; it lies below high at every customary confidence
- *          (C(m,k)/C(N̂,k) stays near 1/e), not at one of less than about 0.64.
+ *          A tie: 15/300 = 1/20 in the second check. The value is never below low; where nearly every number
+ *          was seen it may pass high, which is a whole number, by less than 1 (k = 19, m = 20: 20.05 and 20); at a confidence
+ *          below about 0.64 by more.
  * Source   Goodman (1952), Journal of the American Statistical Association 47: 622-634;
  *          Ruggles & Brodie (1947), same journal 42: 72-91
  * Checks   serialTotal({ distinct: 4, largest: 14 }, 0.95) => { value: 16.5, low: 14, high: 27 }
- *          serialTotal({ distinct: 2, largest: 6 }, 0.95) => { value: 8, low: 6, high: 25 }, a tie: 15/300 = 1/20
+ *          serialTotal({ distinct: 2, largest: 6 }, 0.95) => { value: 8, low: 6, high: 25 }
  * Throws   RangeError unless distinct is a whole number from 2 to largest, largest a whole number,
  *          and 0 < confidence < 1
  */
@@ -47,7 +48,8 @@ export function serialTotal(
  * Units    numbers issued
  * Assumes  numbers issued one after another without gaps, and the serials seen a random sample of them
  *          without replacement. Blocks left unused break it.
- * Edges    k < 3: no estimate. k = w: every number between was seen, and the value is w.
+ * Edges    k < 3: no estimate. k = w: every number between was seen, and the value is w. As with a known
+ *          start, the value may pass high by less than 1 where nearly every number was seen.
  * Source   Goodman (1954), Journal of the American Statistical Association 49: 97-112
  * Checks   serialTotalUnknownStart({ distinct: 31, span: 2705 }, 0.95) => { value: 2883.266667, low: 2705, high: 3157 }
  *          serialTotalUnknownStart({ distinct: 3, span: 3 }, 0.95) => { value: 3, low: 3, high: 11 }

@@ -12,9 +12,12 @@ describe("chao1", () => {
     [93, 31, 18, 448, 117.473684, 103.137806, 152.081937],
     [90, 37, 12, 463, 141.230769, 112.115772, 208.67511],
     [101, 36, 17, 505, 136, 116.293398, 181.099922],
-  ])("of %d examples, %d once and %d twice, is as published", (distinct, once, twice, sightings, value, low, high) => {
-    expectSixDecimals(chao1({ distinct, once, twice, sightings }, 0.95), value, low, high);
-  });
+  ])(
+    "of %d examples, %d once and %d twice, is as published",
+    (distinct, once, twice, sightings, value, low, high) => {
+      expectSixDecimals(chao1({ distinct, once, twice, sightings }, 0.95), value, low, high);
+    },
+  );
 
   it.each(reference.chao1)(
     "agrees with vegan's estimateR: $distinct seen, $once once, $twice twice, of $sightings",
@@ -50,15 +53,18 @@ describe("chao1", () => {
     [5, 0, 5, 10],
     [5, 1, 0, 13],
     [1, 0, 1, 2],
-  ])("has no unseen where %d are seen, %d of them once: only the upper end is open", (distinct, once, twice, sightings) => {
-    const p = Math.exp(-sightings / distinct);
-    const high = (distinct + 1.959963984540054 * Math.sqrt(distinct * p * (1 - p))) / (1 - p);
-    const found = chao1({ distinct, once, twice, sightings }, 0.95);
-    expect(found.value).toBe(distinct);
-    expect(found.low).toBe(distinct);
-    expectClose(found.high, high);
-    expect(found.high).toBeGreaterThan(distinct);
-  });
+  ])(
+    "has no unseen where %d are seen, %d of them once: only the upper end is open",
+    (distinct, once, twice, sightings) => {
+      const p = Math.exp(-sightings / distinct);
+      const high = (distinct + 1.959963984540054 * Math.sqrt(distinct * p * (1 - p))) / (1 - p);
+      const found = chao1({ distinct, once, twice, sightings }, 0.95);
+      expect(found.value).toBe(distinct);
+      expect(found.low).toBe(distinct);
+      expectClose(found.high, high);
+      expect(found.high).toBeGreaterThan(distinct);
+    },
+  );
 
   it("gives a number even where every example was seen once", () => {
     // S = 9 + 9·8/2 = 45; whether it is shown is for the figure to decide.

@@ -19,21 +19,29 @@ describe("chapman", () => {
     [9, 4, 4, 9],
     [6, 6, 6, 6],
     [1, 1, 1, 1],
-  ])("where one list of %d and %d holds the other (%d shared), has nothing unseen", (first, second, both, seen) => {
-    expect(chapman({ first, second, both }, 0.95)).toEqual({ value: seen, low: seen, high: seen });
-  });
+  ])(
+    "where one list of %d and %d holds the other (%d shared), has nothing unseen",
+    (first, second, both, seen) => {
+      expect(chapman({ first, second, both }, 0.95)).toEqual({ value: seen, low: seen, high: seen });
+    },
+  );
 
   it("is (n1 + 1)(n2 + 1)/(m + 1) - 1, holds its value and never ends below what was seen", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 300 }), fc.integer({ min: 1, max: 300 }), fc.nat(300), (first, second, overlap) => {
-        const both = Math.min(first, second, overlap);
-        const found = chapman({ first, second, both }, 0.9);
-        expect(found.value).toBeCloseTo(((first + 1) * (second + 1)) / (both + 1) - 1, 8);
-        expect(found.low).toBeGreaterThanOrEqual(first + second - both);
-        expect(found.low).toBeLessThanOrEqual(found.value);
-        expect(found.high).toBeGreaterThanOrEqual(found.value);
-        expect(chapman({ first, second, both }, 0.99).high).toBeGreaterThanOrEqual(found.high);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 300 }),
+        fc.integer({ min: 1, max: 300 }),
+        fc.nat(300),
+        (first, second, overlap) => {
+          const both = Math.min(first, second, overlap);
+          const found = chapman({ first, second, both }, 0.9);
+          expect(found.value).toBeCloseTo(((first + 1) * (second + 1)) / (both + 1) - 1, 8);
+          expect(found.low).toBeGreaterThanOrEqual(first + second - both);
+          expect(found.low).toBeLessThanOrEqual(found.value);
+          expect(found.high).toBeGreaterThanOrEqual(found.value);
+          expect(chapman({ first, second, both }, 0.99).high).toBeGreaterThanOrEqual(found.high);
+        },
+      ),
     );
   });
 

@@ -3,7 +3,9 @@ import type { Estimate, Interval } from "../../shared/statistics/interval.ts";
 
 /** Agreement to a relative tolerance; with an expected 0 it has to be 0. */
 export function expectClose(found: number, expected: number, relative = 1e-9): void {
-  expect(Math.abs(found - expected), `${found} against ${expected}`).toBeLessThanOrEqual(relative * Math.abs(expected));
+  expect(Math.abs(found - expected), `${found} against ${expected}`).toBeLessThanOrEqual(
+    relative * Math.abs(expected),
+  );
 }
 
 export function expectInterval(found: Interval, low: number, high: number, relative = 1e-9): void {

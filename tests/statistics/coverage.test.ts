@@ -24,9 +24,12 @@ describe("coverage", () => {
     [1, 1, 0, 1],
     [10, 0, 0, 1],
     [10, 0, 5, 1],
-  ])("takes the other form where none was seen twice: n = %d, f1 = %d, f2 = %d", (sightings, once, twice, expected) => {
-    expect(coverage({ sightings, once, twice })).toBeCloseTo(expected, 15);
-  });
+  ])(
+    "takes the other form where none was seen twice: n = %d, f1 = %d, f2 = %d",
+    (sightings, once, twice, expected) => {
+      expect(coverage({ sightings, once, twice })).toBeCloseTo(expected, 15);
+    },
+  );
 
   it("lies between 0 and 1 and never below Good's 1 - f1/n", () => {
     fc.assert(

@@ -35,7 +35,8 @@ function expectAnswer(found: unknown, expected: unknown): void {
     expect(found).toBeCloseTo(expected, Math.min(decimals, 12));
   } else if (typeof expected === "object" && expected !== null) {
     expect(Object.keys(found as object)).toEqual(Object.keys(expected));
-    for (const [key, value] of Object.entries(expected)) expectAnswer((found as Record<string, unknown>)[key], value);
+    for (const [key, value] of Object.entries(expected))
+      expectAnswer((found as Record<string, unknown>)[key], value);
   } else {
     expect(found).toBe(expected);
   }
@@ -74,7 +75,8 @@ describe("the docstrings of the estimators", () => {
     "wilson",
   ])("%s says what it computes, by which formula, in which unit, with check values and errors", (name) => {
     const source = readFileSync(new URL(`../../shared/statistics/${name}.ts`, import.meta.url), "utf8");
-    for (const heading of ["Formula", "Units", "Checks", "Throws"]) expect(source).toMatch(new RegExp(`\\* ${heading} {2}`));
+    for (const heading of ["Formula", "Units", "Checks", "Throws"])
+      expect(source).toMatch(new RegExp(`\\* ${heading} {2}`));
     expect(checksIn(source).length).toBeGreaterThan(0);
   });
 });

@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { expectedEntropy, type FoundWith, splitsCandidates } from "../../shared/statistics/expected-entropy.ts";
+import {
+  expectedEntropy,
+  type FoundWith,
+  splitsCandidates,
+} from "../../shared/statistics/expected-entropy.ts";
 import { reference } from "./reference.ts";
 
 const candidates = fc.array(
@@ -9,9 +13,12 @@ const candidates = fc.array(
 );
 
 describe("expectedEntropy", () => {
-  it.each(reference.entropies)("agrees with the joint table in R: $candidates", ({ candidates: found, entropy }) => {
-    expect(expectedEntropy(found)).toBeCloseTo(entropy, 12);
-  });
+  it.each(reference.entropies)(
+    "agrees with the joint table in R: $candidates",
+    ({ candidates: found, entropy }) => {
+      expect(expectedEntropy(found)).toBeCloseTo(entropy, 12);
+    },
+  );
 
   it.each<[FoundWith[], number]>([
     // By hand: log2 of how many stay together.
@@ -62,7 +69,13 @@ describe("splitsCandidates", () => {
     [[["a"], ["b"]], true],
     [[["a", "b"], ["b"]], true],
     [[["b"], ["a", "b"]], true],
-    [[["a", "b"], ["b", "a"]], false],
+    [
+      [
+        ["a", "b"],
+        ["b", "a"],
+      ],
+      false,
+    ],
     [[["a"], ["a"], null], false],
     [[["a"], ["b"], null], true],
     [[null, null], false],

@@ -7,7 +7,10 @@ const nominal: Attribute = { kind: "nominal" };
 
 describe("gower", () => {
   const { flower, gaps } = reference.gower;
-  const rows = flower.nominal.map((names, index): AttributeValue[] => [...names, ...(flower.numeric[index] ?? [])]);
+  const rows = flower.nominal.map((names, index): AttributeValue[] => [
+    ...names,
+    ...(flower.numeric[index] ?? []),
+  ]);
   const attributes = (weights: readonly number[]): Attribute[] => [
     ...[0, 1, 2, 3].map((index): Attribute => ({ kind: "nominal", weight: weights[index] as number })),
     ...flower.ranges.map(
@@ -22,7 +25,10 @@ describe("gower", () => {
         const even = gower(a, b, attributes([1, 1, 1, 1, 1, 1, 1, 1]));
         expect(even.likeness).toBeCloseTo(flower.likeness[i]?.[j] as number, 12);
         expect(even.compared).toBe(8);
-        expect(gower(a, b, attributes(flower.weights)).likeness).toBeCloseTo(flower.weighted[i]?.[j] as number, 12);
+        expect(gower(a, b, attributes(flower.weights)).likeness).toBeCloseTo(
+          flower.weighted[i]?.[j] as number,
+          12,
+        );
       });
     });
   });
@@ -30,7 +36,8 @@ describe("gower", () => {
   it("has Kaufman & Rousseeuw's dissimilarities of the first three flowers", () => {
     // d12 0.887541, d13 0.527247, d23 0.514706 [R].
     const even = attributes([1, 1, 1, 1, 1, 1, 1, 1]);
-    const apart = (i: number, j: number) => 1 - (gower(rows[i] ?? [], rows[j] ?? [], even).likeness as number);
+    const apart = (i: number, j: number) =>
+      1 - (gower(rows[i] ?? [], rows[j] ?? [], even).likeness as number);
     expect(apart(0, 1)).toBeCloseTo(0.887541, 6);
     expect(apart(0, 2)).toBeCloseTo(0.527247, 6);
     expect(apart(1, 2)).toBeCloseTo(0.514706, 6);
@@ -74,7 +81,8 @@ describe("gower", () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(value, value, fc.boolean(), fc.nat(3)), { maxLength: 8 }), (columns) => {
         const kinds = columns.map(
-          ([, , numeric, weight]): Attribute => (numeric ? { kind: "numeric", range: 9, weight } : { kind: "nominal", weight }),
+          ([, , numeric, weight]): Attribute =>
+            numeric ? { kind: "numeric", range: 9, weight } : { kind: "nominal", weight },
         );
         const a = columns.map(([x]) => x);
         const b = columns.map(([, y]) => y);
@@ -93,13 +101,43 @@ describe("gower", () => {
   it.each<[AttributeValue[], AttributeValue[], Attribute[], string]>([
     [["a"], [], [nominal], "Found 0 values; expected one for each of 1 attributes."],
     [["a", "b"], ["a"], [nominal], "Found 2 values; expected one for each of 1 attributes."],
-    [["a"], ["a"], [{ kind: "nominal", weight: -1 }], "Found weight = -1; expected a finite number of at least 0."],
-    [["a"], ["a"], [{ kind: "nominal", weight: Infinity }], "Found weight = Infinity; expected a finite number of at least 0."],
+    [
+      ["a"],
+      ["a"],
+      [{ kind: "nominal", weight: -1 }],
+      "Found weight = -1; expected a finite number of at least 0.",
+    ],
+    [
+      ["a"],
+      ["a"],
+      [{ kind: "nominal", weight: Infinity }],
+      "Found weight = Infinity; expected a finite number of at least 0.",
+    ],
     [[1], [2], [{ kind: "numeric", range: -1 }], "Found range = -1; expected a finite number of at least 0."],
-    [[1], [2], [{ kind: "numeric", range: Infinity }], "Found range = Infinity; expected a finite number of at least 0."],
-    [["1"], [2], [{ kind: "numeric", range: 5 }], 'Found "1" in a numeric attribute; expected a finite number.'],
-    [[1], [Infinity], [{ kind: "numeric", range: 5 }], "Found null in a numeric attribute; expected a finite number."],
-    [[1], [7], [{ kind: "numeric", range: 5 }], "Found values 1 and 7; expected them no further apart than the range 5."],
+    [
+      [1],
+      [2],
+      [{ kind: "numeric", range: Infinity }],
+      "Found range = Infinity; expected a finite number of at least 0.",
+    ],
+    [
+      ["1"],
+      [2],
+      [{ kind: "numeric", range: 5 }],
+      'Found "1" in a numeric attribute; expected a finite number.',
+    ],
+    [
+      [1],
+      [Infinity],
+      [{ kind: "numeric", range: 5 }],
+      "Found null in a numeric attribute; expected a finite number.",
+    ],
+    [
+      [1],
+      [7],
+      [{ kind: "numeric", range: 5 }],
+      "Found values 1 and 7; expected them no further apart than the range 5.",
+    ],
   ])("refuses %j and %j", (first, second, columns, message) => {
     expect(() => gower(first, second, columns)).toThrow(new RangeError(message));
   });

@@ -40,11 +40,15 @@ describe("largestHolding", () => {
 describe("fallingFactorial", () => {
   it("is the product downwards", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 200 }), fc.bigInt({ min: 200n, max: 10n ** 6n }), (count, top) => {
-        let product = 1n;
-        for (let index = 0n; index < BigInt(count); index++) product *= top - index;
-        expect(fallingFactorial(top, count)).toBe(product);
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 200 }),
+        fc.bigInt({ min: 200n, max: 10n ** 6n }),
+        (count, top) => {
+          let product = 1n;
+          for (let index = 0n; index < BigInt(count); index++) product *= top - index;
+          expect(fallingFactorial(top, count)).toBe(product);
+        },
+      ),
     );
   });
 

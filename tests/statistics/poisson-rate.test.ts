@@ -41,14 +41,18 @@ describe("poissonRate", () => {
       return sum;
     };
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 60 }), fc.constantFrom(0.8, 0.9, 0.95, 0.99), (events, confidence) => {
-        const { value, low, high } = poissonRate(events, 1, confidence);
-        const tail = (1 - confidence) / 2;
-        expect(atMost(events, high)).toBeCloseTo(tail, 9);
-        if (events > 0) expect(1 - atMost(events - 1, low)).toBeCloseTo(tail, 9);
-        expect(low).toBeLessThanOrEqual(value);
-        expect(high).toBeGreaterThan(value);
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 60 }),
+        fc.constantFrom(0.8, 0.9, 0.95, 0.99),
+        (events, confidence) => {
+          const { value, low, high } = poissonRate(events, 1, confidence);
+          const tail = (1 - confidence) / 2;
+          expect(atMost(events, high)).toBeCloseTo(tail, 9);
+          if (events > 0) expect(1 - atMost(events - 1, low)).toBeCloseTo(tail, 9);
+          expect(low).toBeLessThanOrEqual(value);
+          expect(high).toBeGreaterThan(value);
+        },
+      ),
     );
   });
 

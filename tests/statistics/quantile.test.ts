@@ -15,30 +15,42 @@ describe("quantile", () => {
 
   it("needs no order, and leaves the order that it was given", () => {
     fc.assert(
-      fc.property(fc.array(finite, { minLength: 1 }), fc.double({ min: 0, max: 1, noNaN: true }), (values, p) => {
-        const before = [...values];
-        expect(quantile(values, p)).toBe(quantile(values.toReversed(), p));
-        expect(values).toEqual(before);
-      }),
+      fc.property(
+        fc.array(finite, { minLength: 1 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (values, p) => {
+          const before = [...values];
+          expect(quantile(values, p)).toBe(quantile(values.toReversed(), p));
+          expect(values).toEqual(before);
+        },
+      ),
     );
   });
 
   it("rises with p, from the smallest to the largest", () => {
     fc.assert(
-      fc.property(fc.array(finite, { minLength: 1 }), fc.double({ min: 0, max: 0.5, noNaN: true }), (values, p) => {
-        expect(quantile(values, 0)).toBe(Math.min(...values));
-        expect(quantile(values, 1)).toBe(Math.max(...values));
-        expect(quantile(values, p)).toBeLessThanOrEqual(quantile(values, p + 0.5));
-      }),
+      fc.property(
+        fc.array(finite, { minLength: 1 }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        (values, p) => {
+          expect(quantile(values, 0)).toBe(Math.min(...values));
+          expect(quantile(values, 1)).toBe(Math.max(...values));
+          expect(quantile(values, p)).toBeLessThanOrEqual(quantile(values, p + 0.5));
+        },
+      ),
     );
   });
 
   it("refuses no values, other than finite ones, and a p outside 0 to 1", () => {
     expect(() => quantile([], 0.5)).toThrow(new RangeError("Found no values; expected at least one."));
-    expect(() => quantile([1, Number.NaN], 0.5)).toThrow(new RangeError("Found NaN among the values; expected finite numbers."));
+    expect(() => quantile([1, Number.NaN], 0.5)).toThrow(
+      new RangeError("Found NaN among the values; expected finite numbers."),
+    );
     expect(() => quantile([Infinity], 0.5)).toThrow(RangeError);
     for (const p of [-0.01, 1.01, Number.NaN]) {
-      expect(() => quantile([1], p)).toThrow(new RangeError(`Found p = ${p}; expected a number from 0 to 1.`));
+      expect(() => quantile([1], p)).toThrow(
+        new RangeError(`Found p = ${p}; expected a number from 0 to 1.`),
+      );
     }
   });
 });

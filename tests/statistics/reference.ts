@@ -11,7 +11,9 @@ export interface Reference {
   readonly waiting: readonly Row<"events" | "exposure" | "confidence" | "value" | "low" | "high">[];
   readonly serial: readonly Row<"distinct" | "largest" | "confidence" | "value" | "low" | "high">[];
   readonly unknownStart: readonly Row<"distinct" | "span" | "confidence" | "value" | "low" | "high">[];
-  readonly chao1: readonly (Row<"distinct" | "once" | "twice" | "sightings" | "value"> & { readonly se: number })[];
+  readonly chao1: readonly (Row<"distinct" | "once" | "twice" | "sightings" | "value"> & {
+    readonly se: number;
+  })[];
   readonly gower: {
     readonly flower: {
       readonly nominal: readonly (readonly string[])[];

@@ -13,7 +13,11 @@ describe("survivalRatio", () => {
   });
 
   it("takes a documented count as its own ends", () => {
-    expect(survivalRatio({ value: 103, low: 82.4, high: 206 }, certain(412))).toEqual({ value: 0.25, low: 0.2, high: 0.5 });
+    expect(survivalRatio({ value: 103, low: 82.4, high: 206 }, certain(412))).toEqual({
+      value: 0.25,
+      low: 0.2,
+      high: 0.5,
+    });
   });
 
   it("ends at 1", () => {

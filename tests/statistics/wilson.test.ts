@@ -57,14 +57,18 @@ describe("wilson", () => {
       fc.property(trialsAndSuccesses, ([trials, successes]) => {
         fc.pre(successes < trials);
         expect(wilson(successes + 1, trials, 0.95).low).toBeGreaterThan(wilson(successes, trials, 0.95).low);
-        expect(wilson(successes + 1, trials, 0.95).high).toBeGreaterThan(wilson(successes, trials, 0.95).high);
+        expect(wilson(successes + 1, trials, 0.95).high).toBeGreaterThan(
+          wilson(successes, trials, 0.95).high,
+        );
         expect(wilson(successes, trials, 0.99).high).toBeGreaterThan(wilson(successes, trials, 0.9).high);
       }),
     );
   });
 
   it("gives no estimate without trials", () => {
-    expect(() => wilson(0, 0, 0.95)).toThrow(new RangeError("Found trials = 0; expected a whole number of at least 1."));
+    expect(() => wilson(0, 0, 0.95)).toThrow(
+      new RangeError("Found trials = 0; expected a whole number of at least 1."),
+    );
   });
 
   it.each([
