@@ -2,10 +2,11 @@
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import { packageVersion } from "../source/package-folder.ts";
 
+import { build } from "./build.ts";
 import { check } from "./check.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
 
-const commands: Readonly<Record<string, Command>> = { check };
+const commands: Readonly<Record<string, Command>> = { build, check };
 
 const help = (): string =>
   [

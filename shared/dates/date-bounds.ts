@@ -1,6 +1,6 @@
 import { parse } from "edtf";
 import { type DayNumber, dayNumber, daysInMonth } from "./day-number.ts";
-import { longYears } from "./long-years.ts";
+import { significantYears } from "./significant-years.ts";
 import { subYearMonths } from "./sub-year-months.ts";
 
 /** The span within which one date lies, and what its qualifiers say of it. */
@@ -14,56 +14,79 @@ export interface DateBounds {
 }
 
 const DATE = /^[?~%]?(-?[\dX]{4})[?~%]?(?:-[?~%]?([\dX]{2})[?~%]?(?:-[?~%]?([\dX]{2})[?~%]?)?)?$/;
-const PLAIN = /^-?\d{4}(?:-(?:0[1-9]|1[0-2])(?:-\d\d)?)?$/;
 const DATE_AND_TIME = /^(-?\d{4}-\d\d-\d\d)T(?:[01]\d|2[0-3]):\d\d:\d\d(?:Z|[+-]\d\d(?::\d\d)?)?$/;
+const LONG_YEAR = /^(?:Y-?\d{1,20}(?:E\d{1,3})?|-?\d{4})(?:S\d{1,3})?[?~%]?$/;
+
+/** Beyond these years a day number would no longer be an exact whole number. */
+const MOST_YEAR = 24e12;
 
 /**
  * The first and last day that a single EDTF date may mean; null where the text is none, and where it names
  * no day that exists (`1985-02-29`). Intervals, sets and times of day are not read here.
  *
- * The `edtf` package judges the syntax of whatever is more than a plain calendar date. The digits are read
- * from the text, because its tree rounds them to what some month allows (`1985-X2-30` becomes day 29) and lets
- * 29 February pass in every year. It also takes no qualifier beside an unspecified digit or a season (`192X~`,
- * `2001-21?`), which the specification allows there as in any other date; so the qualifiers come off before
- * it is asked. A year of which nothing is known (`XXXX`) is one of 0000 to 9999, as its four digits say.
+ * The `edtf` package reads seasons and long years. A date of year, month and day is read here and held against
+ * the calendar: the package takes 29 February of any year, refuses `2004-06-3X`, makes `1985-X2-30` day 29 and
+ * takes no qualifier beside an unspecified digit or a season (`192X~`, `2001-21?`). The specification has the X
+ * "anywhere within a component", and a qualifier on any date.
  *
- * A qualifier is a flag and widens nothing: how far "approximate" reaches is nowhere defined.
+ * A qualifier is a flag and widens nothing: how far "approximate" reaches is nowhere defined. A year of which
+ * nothing is known (`XXXX`) is one of 0000 to 9999, as its four digits say.
  *
  * Source  Library of Congress, EDTF (4 February 2019)
  */
 export function dateBounds(text: string): DateBounds | null {
-  const span = longYearSpan(text) ?? writtenSpan(text);
+  const [, year, month, day] = DATE.exec(text) ?? [];
+  const span = year === undefined ? longYearSpan(text) : writtenSpan(year, month, day);
   return span && { ...span, uncertain: /[?%]/.test(text), approximate: /[~%]/.test(text) };
 }
 
 /** A date with a time of day lies on the day that is written: the local one, whatever the shift from UTC. */
 export function dateAndTimeBounds(text: string): DateBounds | null {
   const [, date] = DATE_AND_TIME.exec(text) ?? [];
-  return date !== undefined && isSyntax(text) ? dateBounds(date) : null;
+  return date !== undefined && treeOf(text) !== null ? dateBounds(date) : null;
 }
 
 type Span = Pick<DateBounds, "earliest" | "latest" | "precision">;
 
+/** A year in one of the long forms: `Y170000002`, `Y-17E7`, `Y3388E2S3`, `1950S2`. */
 function longYearSpan(text: string): Span | null {
-  const years = longYears(text);
-  return years && { earliest: dayNumber(years[0], 1, 1), latest: dayNumber(years[1], 12, 31), precision: 1 };
+  const tree = LONG_YEAR.test(text) ? treeOf(text.replace(/[?~%]$/, "")) : null;
+  if (tree?.type !== "Year") return null;
+  const year = Number(tree.values[0]);
+  // The letter is for years of more than four digits only; the package lets Y0E5 pass.
+  if (text.startsWith("Y") && Math.abs(year) <= 9999) return null;
+  const [first, last] = significantYears(year, tree.significant ?? Infinity);
+  if (Math.max(-first, last) > MOST_YEAR) return null;
+  return { earliest: dayNumber(first, 1, 1), latest: dayNumber(last, 12, 31), precision: 1 };
 }
 
-function writtenSpan(text: string): Span | null {
-  const [, year, monthDigits, dayDigits] = DATE.exec(text) ?? [];
-  const unqualified = text.replace(/[?~%]/g, "");
-  // Most dates are plain, and asking the grammar takes longer than all the rest.
-  if (year === undefined || !(PLAIN.test(unqualified) || isSyntax(unqualified))) return null;
+function writtenSpan(year: string, month: string | undefined, day: string | undefined): Span | null {
+  if (Number(month) > 20) {
+    return day === undefined ? seasonSpan(`${year}-${month}`) : null;
+  }
   const years = yearsOf(year);
-  const months = monthsOf(monthDigits);
-  const daysOf = (of: number, month: number): number[] => {
-    const most = daysInMonth(of, month);
-    return dayDigits === undefined ? [1, most] : fillings(dayDigits).filter((day) => day >= 1 && day <= most);
+  const months =
+    month === undefined ? [1, 12] : fillings(month).filter((filling) => filling >= 1 && filling <= 12);
+  const daysOf = (ofYear: number, ofMonth: number): number[] => {
+    const most = daysInMonth(ofYear, ofMonth);
+    return day === undefined ? [1, most] : fillings(day).filter((filling) => filling >= 1 && filling <= most);
   };
-  const earliest = firstDay(years, months, (of, month) => daysOf(of, month)[0]);
-  const latest = firstDay(years.toReversed(), months.toReversed(), (of, month) => daysOf(of, month).at(-1));
+  const earliest = firstDay(years, months, (...of) => daysOf(...of)[0]);
+  const latest = firstDay(years.toReversed(), months.toReversed(), (...of) => daysOf(...of).at(-1));
   if (earliest === null || latest === null) return null;
-  return { earliest, latest, precision: [year, monthDigits, dayDigits].filter(Boolean).length };
+  return { earliest, latest, precision: [year, month, day].filter(Boolean).length };
+}
+
+function seasonSpan(text: string): Span | null {
+  const tree = treeOf(text);
+  if (tree?.type !== "Season") return null;
+  const [year, code] = tree.values.map(Number) as [number, number];
+  const [first, last] = subYearMonths(code);
+  return {
+    earliest: dayNumber(year, first, 1),
+    latest: dayNumber(year, last, daysInMonth(year, last)),
+    precision: 2,
+  };
 }
 
 /** The first combination that exists: for almost every date that is the very first. */
@@ -88,12 +111,6 @@ function yearsOf(digits: string): number[] {
   return years.map((year) => -year).reverse();
 }
 
-/** The months that may be meant; of a season or quarter, its first and last. */
-function monthsOf(digits: string | undefined): readonly number[] {
-  if (digits === undefined) return [1, 12];
-  return subYearMonths(Number(digits)) ?? fillings(digits).filter((month) => month >= 1 && month <= 12);
-}
-
 /** Every number that the digits may stand for, X being any digit; ascending. */
 function fillings(digits: string): number[] {
   let numbers = [0];
@@ -104,11 +121,10 @@ function fillings(digits: string): number[] {
   return numbers;
 }
 
-function isSyntax(text: string): boolean {
+function treeOf(text: string): ReturnType<typeof parse> | null {
   try {
-    parse(text);
-    return true;
+    return parse(text);
   } catch {
-    return false;
+    return null;
   }
 }

@@ -7,15 +7,15 @@
  * months; the season at the turn of the year covers its beginning and its end, and so the whole of it.
  * Where no hemisphere is stated, spring may be March or November: the whole year is all that is certain.
  *
+ * Assumes a code of 21 to 41
  * Source  Library of Congress, EDTF (4 February 2019), Level 2 "Sub-year groupings"; the months of the
  *         seasons are common practice, no source
  */
-export function subYearMonths(code: number): readonly [first: number, last: number] | null {
-  if (code >= 33 && code <= 36) return division(code - 33, 3);
-  if (code >= 37 && code <= 39) return division(code - 37, 4);
-  if (code >= 40 && code <= 41) return division(code - 40, 6);
-  if (code >= 21 && code <= 24) return WHOLE_YEAR;
-  return SEASONS[code - 25] ?? null;
+export function subYearMonths(code: number): readonly [first: number, last: number] {
+  if (code >= 40) return division(code - 40, 6);
+  if (code >= 37) return division(code - 37, 4);
+  if (code >= 33) return division(code - 33, 3);
+  return SEASONS[code - 25] ?? WHOLE_YEAR;
 }
 
 const WHOLE_YEAR = [1, 12] as const;

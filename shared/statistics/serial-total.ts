@@ -13,9 +13,9 @@ import { requireCount } from "./require-number.ts";
  * Assumes  numbers issued one after another without gaps, and the serials seen a random sample of them
  *          without replacement. Blocks left unused break it.
  * Edges    k < 2: no estimate. k = m: every number up to m was seen, and the value is m.
- *          A tie: 15/300 = 1/20 in the second check. The value is never below low; where nearly every number
- *          was seen it may pass high, which is a whole number, by less than 1 (k = 19, m = 20: 20.05 and 20); at a confidence
- *          below about 0.64 by more.
+ *          A tie: 15/300 = 1/20 in the second check. The value is never below low. Where nearly every number
+ *          was seen it may pass high, a whole number, by less than 1 (k = 19, m = 20: 20.05 and 20); at a
+ *          confidence below about 0.64, by more.
  * Source   Goodman (1952), Journal of the American Statistical Association 47: 622-634;
  *          Ruggles & Brodie (1947), same journal 42: 72-91
  * Checks   serialTotal({ distinct: 4, largest: 14 }, 0.95) => { value: 16.5, low: 14, high: 27 }

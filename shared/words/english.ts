@@ -1,6 +1,8 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { StatementId } from "../assessments/statement.ts";
 import { dateReader } from "./dates.ts";
+import { englishPages } from "./english-pages.ts";
+import { englishPlots } from "./english-plots.ts";
 import { numberWords } from "./numbers.ts";
 import type { FigurePhrase, MethodWords, Words } from "./words.ts";
 
@@ -171,4 +173,6 @@ export const english: Words = {
   statement: ({ says, values }) => statements[says](values),
   phrase,
   methods,
+  plots: englishPlots,
+  pages: englishPages,
 };

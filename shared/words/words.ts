@@ -1,5 +1,7 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { Statement } from "../assessments/statement.ts";
+import type { PlotWords } from "../plots/plot-words.ts";
+import type { PageWords } from "./english-pages.ts";
 import type { NumberWords } from "./numbers.ts";
 
 export interface MethodWords {
@@ -29,4 +31,8 @@ export interface Words {
   /** A figure as a reader meets it: "about 26, 22 to 44". */
   readonly phrase: (figure: FigurePhrase) => string;
   readonly methods: Readonly<Record<Method, MethodWords>>;
+  /** What the drawings say of themselves. */
+  readonly plots: PlotWords;
+  /** What the pages say of themselves. */
+  readonly pages: PageWords;
 }

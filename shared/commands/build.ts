@@ -1,0 +1,64 @@
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { reportAsText, tally } from "../diagnostics/report.ts";
+import type { Audience } from "../publication/published.ts";
+import { buildSite, defaultOut } from "../site/build-site.ts";
+import { loadCollection } from "../site/load-collection.ts";
+import { OutFolderError } from "../site/out-folder.ts";
+import { siteContent } from "../site/site-content.ts";
+import { type Command, UsageError } from "./command.ts";
+import { rootFolder } from "./root-folder.ts";
+
+export const build: Command = {
+  summary: "checks, assesses and writes the whole site",
+  usage: "fittedcase build [--root DIR] [--out DIR] [--private]",
+  async run(args, { cwd, out, err }) {
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        root: { type: "string" },
+        out: { type: "string" },
+        private: { type: "boolean", default: false },
+      },
+    });
+    const started = performance.now();
+    const root = rootFolder(cwd, values.root);
+    const audience: Audience = values.private ? "private" : "public";
+    const target = values.out === undefined ? defaultOut(root, audience) : path.resolve(cwd, values.out);
+    if (audience === "private" && target === defaultOut(root, "public")) {
+      throw new UsageError("Found the public site's folder as --out of a private build; expected another.");
+    }
+    const loaded = loadCollection(root);
+    const { errors, warnings } = tally(loaded.diagnostics);
+    if (!loaded.sound) {
+      err(`${reportAsText(loaded.diagnostics, loaded.filesRead)}\nNothing was written.`);
+      return 1;
+    }
+    const content = await siteContent(root, loaded.sound, audience);
+    if (content.refused.length > 0) {
+      err(
+        content.refused
+          .map(({ file, reason }) => `${file}:1:1  error  unreadable-photograph\n  ${reason}`)
+          .join("\n"),
+      );
+      err("Nothing was written.");
+      return 1;
+    }
+    try {
+      const written = await buildSite(content, target);
+      const seconds = ((performance.now() - started) / 1000).toFixed(1);
+      const where = path.relative(cwd, target) || ".";
+      out(
+        `${written.items} items, ${written.pages} pages, ${written.files} files, ${warnings + errors} warnings, ${seconds} s. ` +
+          `The ${audience} site is in ${where}.`,
+      );
+      if (audience === "private") {
+        out("It holds owners, prices and serials in full: it is for you, not for publication.");
+      }
+      return 0;
+    } catch (problem) {
+      if (!(problem instanceof OutFolderError)) throw problem;
+      throw new UsageError(problem.message);
+    }
+  },
+};

@@ -1,0 +1,23 @@
+/** Where each page stands, from the root of the site; the contract fixes these. */
+export const addresses = {
+  home: "/",
+  items: "/items/",
+  item: (id: string) => `/items/${id}/`,
+  families: "/families/",
+  family: (id: string) => `/families/${id}/`,
+  variant: (id: string) => `/variants/${id}/`,
+  articles: "/articles/",
+  article: (id: string) => `/articles/${id}/`,
+  sources: "/sources/",
+  source: (id: string) => `/sources/#${id}`,
+  sightings: "/sightings/",
+  sightingsOf: (variant: string) => `/sightings/${variant}/`,
+  methods: "/methods/",
+  method: (method: string) => `/methods/#${method}`,
+  missing: "/404.html",
+  itemData: (id: string) => `/data/items/${id}.json`,
+  variantData: (id: string) => `/data/variants/${id}.json`,
+  collectionData: "/data/collection.json",
+  itemsCsv: "/data/items.csv",
+  feed: "/feed.xml",
+} as const;

@@ -1,0 +1,47 @@
+import type { PublishedCollection } from "../../publication/published.ts";
+import type { OutputFile } from "./output-file.ts";
+import { absolute, xmlText } from "./xml.ts";
+
+const dated = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
+
+/** RFC 3339, as Atom wants it, from a plain date; what is vaguer than a year is not given a day. */
+function timestamp(edtf: string | null): string | null {
+  const match = edtf === null ? null : dated.exec(edtf);
+  return match ? `${match[1]}-${match[2] ?? "01"}-${match[3] ?? "01"}T00:00:00Z` : null;
+}
+
+/** `/feed.xml`: Atom (RFC 4287), the record last changed first. */
+export function feed(collection: PublishedCollection): OutputFile {
+  const { settings } = collection;
+  const entries = collection.items
+    .flatMap((item) => {
+      const updated = timestamp(item.updated);
+      return updated === null ? [] : [{ item, updated }];
+    })
+    .sort((a, b) => (a.updated === b.updated ? (a.item.id < b.item.id ? -1 : 1) : a.updated > b.updated ? -1 : 1));
+  const home = absolute(settings.url, "/");
+  const lines = [
+    '<?xml version="1.0" encoding="utf-8"?>',
+    '<feed xmlns="http://www.w3.org/2005/Atom">',
+    `  <id>${xmlText(home)}</id>`,
+    `  <title>${xmlText(settings.title)}</title>`,
+    `  <updated>${entries[0]?.updated ?? "1970-01-01T00:00:00Z"}</updated>`,
+    `  <author><name>${xmlText(settings.publisher ?? settings.title)}</name></author>`,
+    `  <link rel="self" href="${xmlText(absolute(settings.url, "/feed.xml"))}"/>`,
+    `  <link rel="alternate" href="${xmlText(home)}"/>`,
+    ...entries.flatMap(({ item, updated }) => {
+      const address = xmlText(absolute(settings.url, `/items/${item.id}/`));
+      return [
+        "  <entry>",
+        `    <id>${address}</id>`,
+        `    <title>${xmlText(item.title)}</title>`,
+        `    <updated>${updated}</updated>`,
+        `    <link rel="alternate" href="${address}"/>`,
+        `    <summary>${xmlText(item.variant.name)}</summary>`,
+        "  </entry>",
+      ];
+    }),
+    "</feed>",
+  ];
+  return { address: "/feed.xml", text: `${lines.join("\n")}\n` };
+}

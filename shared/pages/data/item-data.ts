@@ -1,0 +1,33 @@
+import type { PublishedItem } from "../../publication/published.ts";
+import { jsonFile, type OutputFile } from "./output-file.ts";
+
+/** `/data/items/<id>.json`: what the item's page says, to the last digit. Rates of parts are with the variant. */
+export function itemData(item: PublishedItem): OutputFile {
+  const { parts, photos, levels, confidential, ...rest } = item;
+  return jsonFile(`/data/items/${item.id}.json`, {
+    ...rest,
+    address: `/items/${item.id}/`,
+    parts: Object.fromEntries(
+      parts.map((part) => [
+        part.id,
+        {
+          name: part.name,
+          group: part.group,
+          standing: part.standing,
+          quantity: part.quantity,
+          weight: part.weight,
+          summary: part.summary,
+          units: part.units,
+          share: part.share,
+          marksExpected: part.marks,
+          lines: part.lines,
+          hazards: part.hazards,
+          assembled: part.assembled,
+        },
+      ]),
+    ),
+    levels,
+    photos: photos.map(({ alt, caption, callouts }) => ({ alt, caption, callouts })),
+    ...(confidential ? { confidential } : {}),
+  });
+}

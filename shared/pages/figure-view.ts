@@ -1,0 +1,84 @@
+import type { Input, Unit } from "../assessments/figure.ts";
+import type { PublishedFigure } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import type { Link } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+
+/** A figure as a page prints it: the phrase first, and what it rests on for whoever opens it. */
+export interface FigureView {
+  readonly phrase: string;
+  /** Why there is no figure. */
+  readonly withheld: string | null;
+  readonly method: Link;
+  readonly asks: string;
+  /** "95%", where the figure has an interval. */
+  readonly confidence: string | null;
+  readonly inputs: readonly { readonly name: string; readonly value: string }[];
+  readonly sources: readonly Link[];
+  readonly caveats: readonly string[];
+}
+
+/** The inputs that are figures themselves, by name. */
+const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "examples", made: "examples" };
+
+export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
+  const { words } = index;
+  const method = words.methods[figure.method];
+  const hasInterval = figure.low !== null && figure.high !== null && figure.low !== figure.high;
+  return {
+    phrase: words.phrase(figure),
+    withheld: figure.insufficient,
+    method: { name: method.name, address: addresses.method(figure.method) },
+    asks: method.asks,
+    confidence: hasInterval && figure.value !== null ? words.numbers.share(figure.confidence) : null,
+    inputs: figureInputs(figure, index),
+    sources: figure.sources.map((id) => sourceLink(id, index)),
+    caveats: figure.caveats,
+  };
+}
+
+/** What went into a figure, named and written for reading. */
+export function figureInputs(figure: PublishedFigure, { words }: CollectionIndex): FigureView["inputs"] {
+  const say = words.pages.inputs;
+  const nameOf = (key: string) => (Object.hasOwn(say.names, key) ? say.names[key] : undefined) ?? key;
+  const write = (key: string, input: Input): string => {
+    if (input === null) return say.unknown;
+    if (typeof input === "string") return input;
+    if (typeof input === "number") return writeNumber(key, input);
+    if (Array.isArray(input)) return input.map((each: Input) => write(key, each)).join("; ");
+    const fields = Object.entries(input as Readonly<Record<string, Input>>);
+    const unit = Object.hasOwn(unitOf, key) ? unitOf[key] : undefined;
+    if (unit !== undefined) return words.phrase({ ...numbersOf(fields), unit });
+    if (key === "ranges") return say.range(rangeOf(fields));
+    return fields.map(([name, value]) => `${nameOf(name)} ${write(name, value)}`).join(", ");
+  };
+  const writeNumber = (key: string, value: number): string => {
+    if (key === "first" || key === "last") return figure.method === "chapman" ? words.numbers.count(value) : String(value);
+    if (key === "certain") return words.numbers.share(value);
+    return Number.isInteger(value) ? words.numbers.count(value) : words.numbers.measure(value);
+  };
+  return Object.entries(figure.inputs)
+    .filter(([, value]) => value !== null)
+    .map(([key, value]) => ({ name: inputName(key, figure.method, nameOf), value: write(key, value) }));
+}
+
+/** "first" is a list in one method and a year in the others. */
+const inputName = (key: string, method: string, nameOf: (key: string) => string): string =>
+  method === "chapman" && key === "first" ? nameOf("firstList") : nameOf(key);
+
+const numbersOf = (fields: readonly (readonly [string, Input])[]) => {
+  const number = (name: string): number | null => {
+    const value = fields.find(([key]) => key === name)?.[1];
+    return typeof value === "number" ? value : null;
+  };
+  return { value: number("value"), low: number("low"), high: number("high") };
+};
+
+const rangeOf = (fields: readonly (readonly [string, Input])[]) => {
+  const text = (name: string): string | null => {
+    const value = fields.find(([key]) => key === name)?.[1];
+    return value === null || value === undefined ? null : String(value);
+  };
+  return { prefix: text("prefix") ?? "", from: text("from"), to: text("to"), distinct: text("distinct") };
+};

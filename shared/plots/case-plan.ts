@@ -1,0 +1,169 @@
+import type { PartSummary } from "../publication/published.ts";
+import { type Box, inset } from "./box.ts";
+import { casePlanTray, rim } from "./case-plan-tray.ts";
+import { type CompartmentLabel, compartmentLabel } from "./compartment-label.ts";
+import type { PlotOptions } from "./plot-words.ts";
+import { needsPlate, type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
+import { coordinate, element, escapeXml } from "./svg-markup.ts";
+import { textWidth } from "./text-width.ts";
+import { type Breadth, twoWidths } from "./two-widths.ts";
+
+/** As much of a published part as its compartment shows; without `summary` it is the plan of what was issued. */
+export interface CasePlanPart {
+  readonly id: string;
+  readonly name: string;
+  readonly quantity: number;
+  readonly weight: number;
+  /** Left, top, width, height, in any one unit. */
+  readonly plan: readonly [number, number, number, number] | null;
+  readonly summary?: PartSummary;
+  /** How many of the part are there: how far the compartment of an incomplete one is filled. */
+  readonly units?: { readonly expected: number; readonly present: number };
+}
+
+export interface CasePlanOptions extends PlotOptions {
+  readonly stateWord: (summary: PartSummary) => string;
+  /** What stands before a part's id in its link; "#part-" where unsaid. */
+  readonly linkPrefix?: string;
+}
+
+const summaries: Readonly<Record<PartSummary, true>> = {
+  present: true,
+  incomplete: true,
+  substitute: true,
+  unverified: true,
+  unexamined: true,
+  absent: true,
+  "not-issued": true,
+};
+
+/**
+ * The sign of an item: its parts as compartments of a fitted tray, each in its state and linked to its line in
+ * the list. The links are the text equivalent: each names its part and the state.
+ */
+export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOptions): string {
+  const ofIssue = parts.every((part) => part.summary === undefined);
+  const stateWords = (Object.keys(summaries) as PartSummary[]).map(options.stateWord);
+  const longest = stateWords.reduce((a, b) => (textWidth(b, 10) > textWidth(a, 10) ? b : a));
+  return twoWidths("case-plan", options.idPrefix, (breadth, idPrefix) =>
+    drawPlan(parts, options, breadth, idPrefix, ofIssue ? null : longest),
+  );
+}
+
+interface Compartment {
+  readonly part: CasePlanPart;
+  readonly box: Box;
+  readonly surface: Surface;
+  readonly wording: string;
+  readonly state: string | null;
+  readonly label: CompartmentLabel;
+  readonly key: string | null;
+}
+
+function drawPlan(
+  parts: readonly CasePlanPart[],
+  options: CasePlanOptions,
+  breadth: Breadth,
+  idPrefix: string,
+  longestState: string | null,
+): string {
+  const words = options.words.plots.casePlan;
+  const wordings = parts.map((part) => words.part(part.name, part.quantity));
+  const tray = casePlanTray(
+    parts.map(({ weight, plan }, at) => ({ weight, plan, wording: wordings[at] ?? "" })),
+    longestState,
+    breadth,
+  );
+  const edge = rim[breadth];
+  let keys = 0;
+  const compartments = parts.map((part, at): Compartment => {
+    const cell = tray.boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
+    const box = { ...cell, x: cell.x + edge, y: cell.y + edge };
+    const wording = wordings[at] ?? "";
+    const state = part.summary ? options.stateWord(part.summary) : null;
+    const label = compartmentLabel(box, wording, state, String(keys + 1));
+    const key = label.level >= 3 ? String(++keys) : null;
+    return { part, box, surface: part.summary ?? "issued", wording, state, label, key };
+  });
+  const size = { width: tray.width + 2 * edge, height: tray.height + 2 * edge };
+  const outer = inset({ x: 0, y: 0, ...size }, 0.5);
+  const inner = inset(outer, edge / 2 - 1);
+  const svg = element(
+    "svg",
+    {
+      class: "case-plan-drawing",
+      role: "group",
+      "aria-label": options.label,
+      viewBox: `0 0 ${coordinate(size.width)} ${coordinate(size.height)}`,
+      ...size,
+    },
+    surfaceDefinitions(
+      compartments.map(({ surface }) => surface),
+      idPrefix,
+    ),
+    element("rect", { class: "case-plan-edge", ...outer, rx: edge }),
+    element("rect", { class: "case-plan-lip", ...inner, rx: edge / 2 + 1 }),
+    ...compartments.map((compartment) => drawCompartment(compartment, options, idPrefix)),
+  );
+  return svg + drawKey(compartments, options);
+}
+
+function drawCompartment(
+  { part, box, surface, wording, state, label, key }: Compartment,
+  options: CasePlanOptions,
+  idPrefix: string,
+): string {
+  const words = options.words.plots.casePlan;
+  const plain = words.partState(wording, state);
+  const name = key === null ? plain : words.keyed(key, plain);
+  const { expected, present } = part.units ?? { expected: 0, present: 0 };
+  const filled = expected > 0 ? present / expected : undefined;
+  const plate = needsPlate(surface)
+    ? element("rect", { class: "case-plan-plate", ...spread(label.plate, 3, 1), rx: 1.5 })
+    : "";
+  const lines = label.lines.map(({ text, kind, size, x, y }) =>
+    element(
+      "text",
+      { class: `case-plan-${kind}`, x, y, "font-size": size, "text-anchor": "middle" },
+      escapeXml(text),
+    ),
+  );
+  const middle = `${coordinate(box.x + box.width / 2)} ${coordinate(box.y + box.height / 2)}`;
+  return element(
+    "a",
+    {
+      class: `case-plan-part case-plan-${surface}`,
+      href: `${options.linkPrefix ?? "#part-"}${part.id}`,
+      "aria-label": name,
+      "data-part": part.id,
+    },
+    element("title", {}, escapeXml(name)),
+    surfaceMarkup(surface, box, idPrefix, filled === undefined ? {} : { filled }),
+    plate,
+    label.turned ? element("g", { transform: `rotate(-90 ${middle})` }, ...lines) : lines.join(" "),
+  );
+}
+
+const spread = (box: Box, across: number, down: number): Box => ({
+  x: box.x - across,
+  y: box.y - down,
+  width: box.width + 2 * across,
+  height: box.height + 2 * down,
+});
+
+/** What the numbers stand for. The links say it already, so it is for the eye alone. */
+function drawKey(compartments: readonly Compartment[], { words }: CasePlanOptions): string {
+  const entries = compartments.flatMap(({ key, wording, state }) => {
+    if (key === null) return [];
+    const text = escapeXml(words.plots.casePlan.partState(wording, state));
+    return [element("li", {}, element("span", { class: "case-plan-key-number" }, key), ` ${text}`)];
+  });
+  return entries.length === 0
+    ? ""
+    : element("ul", { class: "case-plan-keys", "aria-hidden": "true" }, ...entries);
+}
+
+/** The plan as a mark for lists, silent beside its text. */
+export function casePlanThumbnail(_parts: readonly CasePlanPart[]): string {
+  return element("svg", { class: "case-plan-thumbnail", "aria-hidden": "true", viewBox: "0 0 96 64" }, "");
+}

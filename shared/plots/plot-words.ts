@@ -1,0 +1,76 @@
+import type { Words } from "../words/words.ts";
+
+/** Every word that a drawing says of itself, in one language. Numbers and dates arrive already written. */
+export interface PlotWords {
+  readonly casePlan: {
+    /** A part as its compartment names it: with its quantity where there is more than one. */
+    readonly part: (name: string, quantity: number) => string;
+    /** The name of a compartment's link; a plan of what was issued has no states. */
+    readonly partState: (part: string, state: string | null) => string;
+    /** The same where the compartment bears a number in place of the name. */
+    readonly keyed: (key: string, partState: string) => string;
+  };
+  readonly completeness: {
+    readonly certain: (share: string) => string;
+    readonly possible: (share: string) => string;
+    readonly description: (low: string, high: string) => string;
+  };
+  readonly partRates: {
+    readonly withheld: string;
+    /** What the axis measures. */
+    readonly axis: string;
+    readonly part: (part: string, rate: string, state: string | null) => string;
+    readonly description: (parts: readonly string[]) => string;
+  };
+  readonly serialRanges: {
+    readonly own: (serial: string) => string;
+    readonly seen: (count: string, number: number) => string;
+    readonly unplaced: (count: string, number: number) => string;
+    readonly skipped: string;
+    readonly endUnknown: string;
+    readonly range: (from: string | null, to: string | null, made: string | null, seen: string) => string;
+    readonly none: string;
+  };
+  readonly sightings: {
+    /** A kind of sighting in the plural, as a legend names it. */
+    readonly kind: (kind: string) => string;
+    readonly each: (count: string) => string;
+    readonly undated: (count: string, number: number) => string;
+    readonly watching: (from: string, to: string) => string;
+    readonly description: (
+      total: string,
+      number: number,
+      kinds: readonly string[],
+      years: string | null,
+    ) => string;
+    readonly kindCount: (kind: string, count: string, number: number) => string;
+    readonly span: (from: string, to: string) => string;
+    readonly none: string;
+  };
+  readonly custody: {
+    readonly gap: (years: string, number: number) => string;
+    readonly issued: string;
+    readonly examined: string;
+    readonly gapBetween: (from: string, to: string, gap: string) => string;
+    readonly event: (date: string, event: string) => string;
+    readonly description: (events: readonly string[], gaps: readonly string[]) => string;
+    readonly none: string;
+  };
+}
+
+/** The part of a language's words that drawings use. */
+export type WordsForPlots = Pick<Words, "numbers" | "date" | "phrase"> & { readonly plots: PlotWords };
+
+/** What every drawing is told. */
+export interface PlotOptions {
+  /** Unique in the page: ids within the drawing begin with it. */
+  readonly idPrefix: string;
+  /** What the drawing shows, as its accessible name. */
+  readonly label: string;
+  readonly words: WordsForPlots;
+}
+
+/** The calendar years that an EDTF date may reach into: infinite where open, null where not known. */
+export type YearsOf = (
+  edtf: string,
+) => { readonly first: number | null; readonly last: number | null } | null;

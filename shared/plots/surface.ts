@@ -1,0 +1,78 @@
+import type { PartSummary } from "../publication/published.ts";
+import type { Box } from "./box.ts";
+import { coordinate, element } from "./svg-markup.ts";
+
+/** How a part's state looks, in the case plan and wherever else the state is marked. */
+export type Surface = PartSummary | "issued";
+
+const textures = {
+  unverified: { id: "hatch", step: 5, lines: ["M0 0V5"], turn: 45 },
+  substitute: { id: "cross", step: 5, lines: ["M0 0V5", "M0 0H5"], turn: 45 },
+  unexamined: { id: "dots", step: 5, lines: ["M1.2 1.2h0", "M3.7 3.7h0"], turn: 0 },
+} as const;
+
+type Textured = keyof typeof textures;
+const isTextured = (surface: Surface): surface is Textured => Object.hasOwn(textures, surface);
+
+/** Whether writing on the surface needs a clear ground of its own. */
+export const needsPlate = (surface: Surface): boolean =>
+  isTextured(surface) || surface === "not-issued" || surface === "incomplete";
+
+/** The patterns that the surfaces are drawn with, under ids of their own. */
+export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string): string {
+  const used = [...new Set(surfaces)].filter(isTextured);
+  if (used.length === 0) return "";
+  const patterns = used.map((surface) => {
+    const { id, step, lines, turn } = textures[surface];
+    return element(
+      "pattern",
+      {
+        id: `${idPrefix}-${id}`,
+        width: step,
+        height: step,
+        patternUnits: "userSpaceOnUse",
+        patternTransform: turn === 0 ? undefined : `rotate(${turn})`,
+      },
+      element("path", { class: `surface-${id}`, d: lines.join("") }),
+    );
+  });
+  return element("defs", {}, ...patterns);
+}
+
+/** A compartment in its state; `filled` says how much of an incomplete one is there. */
+export function surfaceMarkup(
+  surface: Surface,
+  box: Box,
+  idPrefix: string,
+  { filled = 0.5, rounding = 3 }: { readonly filled?: number; readonly rounding?: number } = {},
+): string {
+  const { x, y, width, height } = box;
+  const rx = Math.min(rounding, width / 3, height / 3);
+  const outline = { x, y, width, height, rx };
+  const pit = element("rect", { class: `surface surface-${surface}`, ...outline });
+  if (isTextured(surface)) {
+    const fill = `url(#${idPrefix}-${textures[surface].id})`;
+    return pit + element("rect", { class: "surface-texture", fill, ...outline });
+  }
+  if (surface === "incomplete")
+    return pit + element("path", { class: "surface-part", d: lowerPart(box, rx, filled) });
+  if (surface === "not-issued") {
+    const strike = `M${coordinate(x + rx)} ${coordinate(y + height - rx)}L${coordinate(x + width - rx)} ${coordinate(y + rx)}`;
+    return pit + element("path", { class: "surface-strike", d: strike });
+  }
+  return pit;
+}
+
+/** As much of a rounded compartment as is filled, from the bottom. */
+function lowerPart({ x, y, width, height }: Box, rx: number, filled: number): string {
+  const depth = Math.min(Math.max(filled * height, 2 * rx), height - 2 * rx);
+  const arc = `a${coordinate(rx)} ${coordinate(rx)} 0 0 0`;
+  return [
+    `M${coordinate(x)} ${coordinate(y + height - depth)}`,
+    `v${coordinate(depth - rx)}`,
+    `${arc} ${coordinate(rx)} ${coordinate(rx)}`,
+    `h${coordinate(width - 2 * rx)}`,
+    `${arc} ${coordinate(rx)} ${coordinate(-rx)}`,
+    `v${coordinate(rx - depth)}z`,
+  ].join("");
+}

@@ -1,0 +1,20 @@
+export type Attributes = Readonly<Record<string, string | number | undefined>>;
+
+export const escapeXml = (text: string): string =>
+  text.replace(/[&<>"]/g, (letter) => `&#${letter.charCodeAt(0)};`);
+
+/** A coordinate to a tenth of a unit, which no printer or screen can tell from more. */
+export const coordinate = (value: number): string => {
+  const rounded = Math.round(value * 10) / 10;
+  return Object.is(rounded, -0) ? "0" : String(rounded);
+};
+
+/** An element of SVG or HTML; content is markup already, attribute values are escaped here. */
+export function element(name: string, attributes: Attributes, ...content: readonly string[]): string {
+  const written = Object.entries(attributes).flatMap(([key, value]) => {
+    if (value === undefined) return [];
+    return ` ${key}="${typeof value === "number" ? coordinate(value) : escapeXml(value)}"`;
+  });
+  const open = `<${name}${written.join("")}`;
+  return content.length === 0 ? `${open}/>` : `${open}>${content.join("")}</${name}>`;
+}

@@ -1,0 +1,13 @@
+/** As much of Eleventy as is used here; the package ships no types of its own. */
+declare module "@11ty/eleventy" {
+  import type { EleventyConfig } from "./plugin.ts";
+
+  export default class Eleventy {
+    constructor(
+      input: string,
+      output: string,
+      options: { configPath: string; quietMode: boolean; config: (eleventyConfig: EleventyConfig) => void },
+    );
+    write(): Promise<unknown>;
+  }
+}

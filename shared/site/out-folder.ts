@@ -1,0 +1,87 @@
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readlinkSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  symlinkSync,
+} from "node:fs";
+import path from "node:path";
+
+/** Something in the surroundings, not in the content, kept a site from being written. */
+export class OutFolderError extends Error {}
+
+/**
+ * Where builds go. The out path is a symbolic link to the newest whole build, and each build has a folder of
+ * its own beside it: a build that fails, or is killed, never touches what visitors see.
+ */
+export interface Staging {
+  /** Where the site is to be written. */
+  readonly folder: string;
+  /** Puts the finished site in the place of the last one, in one rename. */
+  readonly publish: () => void;
+  readonly discard: () => void;
+}
+
+const buildsFolder = (out: string) => path.join(path.dirname(out), `.${path.basename(out)}.builds`);
+
+/** Reads a link without following it; undefined where there is nothing, or something else. */
+function linkTarget(out: string): string | undefined {
+  const stat = lstatSync(out, { throwIfNoEntry: false });
+  return stat?.isSymbolicLink() ? path.resolve(path.dirname(out), readlinkSync(out)) : undefined;
+}
+
+function refuseToReplace(out: string): void {
+  const stat = lstatSync(out, { throwIfNoEntry: false });
+  if (!stat || stat.isSymbolicLink()) return;
+  if (stat.isDirectory() && readdirSync(out).length === 0) return;
+  throw new OutFolderError(
+    `Found something at "${out}" that Fittedcase did not build; expected an empty or a new folder. Choose another --out, or move it away.`,
+  );
+}
+
+const isAlive = (process_: number): boolean => {
+  try {
+    process.kill(process_, 0);
+    return true;
+  } catch (problem) {
+    return problem instanceof Error && "code" in problem && problem.code === "EPERM";
+  }
+};
+
+/** Leftovers of builds that were killed, and sites that have been replaced; the one that stands is kept. */
+function sweep(builds: string, standing: string | undefined): void {
+  for (const name of readdirSync(builds)) {
+    const folder = path.join(builds, name);
+    const builder = Number(name.split("-")[0]);
+    if (standing?.startsWith(folder + path.sep) || standing === folder) continue;
+    if (builder !== process.pid && isAlive(builder)) continue;
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+export function openStaging(out: string): Staging {
+  refuseToReplace(out);
+  const builds = buildsFolder(out);
+  mkdirSync(builds, { recursive: true });
+  sweep(builds, linkTarget(out));
+  let count = 0;
+  while (existsSync(path.join(builds, `${process.pid}-${count}`))) count++;
+  const folder = path.join(builds, `${process.pid}-${count}`);
+  mkdirSync(folder);
+  return {
+    folder,
+    publish() {
+      refuseToReplace(out);
+      if (lstatSync(out, { throwIfNoEntry: false })?.isDirectory()) rmdirSync(out);
+      const link = `${folder}.link`;
+      symlinkSync(path.relative(path.dirname(out), folder), link, "junction");
+      renameSync(link, out);
+      sweep(builds, folder);
+    },
+    discard: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}

@@ -1,0 +1,66 @@
+import path from "node:path";
+import { renderBody, renderPage, type Site } from "../../templates/render-page.ts";
+import { type Templates, templates } from "../../templates/templates.ts";
+import { dataFiles } from "../pages/data/data-files.ts";
+import type { OutputFile } from "../pages/data/output-file.ts";
+import { type Page, sitePages } from "../pages/site-pages.ts";
+import { publishCollection } from "../publication/publish-collection.ts";
+import type { Audience, PublishedCollection } from "../publication/published.ts";
+import { wordsFor } from "../words/languages.ts";
+import { type CopiedFile, readAssets } from "./assets.ts";
+import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
+import type { LoadedCollection } from "./load-collection.ts";
+import { templateOverrides } from "./template-overrides.ts";
+
+/** The whole site, ready to be written: what Eleventy renders, and what is written beside it. */
+export interface SiteContent {
+  readonly collection: PublishedCollection;
+  readonly pages: ReadonlyMap<string, Page>;
+  readonly files: ReadonlyMap<string, OutputFile>;
+  readonly copied: readonly CopiedFile[];
+  readonly refused: CollectionImages["refused"];
+  /** A whole document. */
+  readonly document: (page: Page) => string;
+  /** What stands inside a layout of somebody else's. */
+  readonly body: (page: Page) => string;
+}
+
+const byAddress = <File extends { readonly address: string }>(files: readonly File[]): Map<string, File> => {
+  const map = new Map<string, File>();
+  for (const file of files) {
+    if (map.has(file.address)) throw new Error(`Two files of the site claim the address "${file.address}".`);
+    map.set(file.address, file);
+  }
+  return map;
+};
+
+/** Publication → pages: the second half of the way. */
+export async function siteContent(
+  root: string,
+  { collection, assessments }: NonNullable<LoadedCollection["sound"]>,
+  audience: Audience,
+): Promise<SiteContent> {
+  const words = wordsFor(collection.settings.language);
+  const published = publishCollection(collection, assessments, audience, words);
+  const photographs = await renderCollectionImages(root, published);
+  const pages = byAddress(sitePages(published, words, photographs.images));
+  const assets = readAssets(root, published.settings.theme);
+  const own: Templates = { ...templates, ...(await templateOverrides(path.join(root, "templates"))) };
+  const site: Site = {
+    templates: own,
+    words,
+    settings: published.settings,
+    audience,
+    assets: { style: assets.style, scripts: assets.scripts },
+  };
+  const listed = [...pages.keys()].filter((address) => address.endsWith("/"));
+  return {
+    collection: published,
+    pages,
+    files: byAddress([...assets.files, ...dataFiles(published, listed)]),
+    copied: [...assets.copied, ...photographs.copied],
+    refused: photographs.refused,
+    document: (page) => renderPage(page, site),
+    body: (page) => renderBody(page, site),
+  };
+}

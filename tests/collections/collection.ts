@@ -1,0 +1,52 @@
+import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { dataFiles } from "../../shared/pages/data/data-files.ts";
+import { publishCollection } from "../../shared/publication/publish-collection.ts";
+import type { Audience } from "../../shared/publication/published.ts";
+import { loadCollection } from "../../shared/site/load-collection.ts";
+import { english } from "../../shared/words/english.ts";
+
+/** Paths relative to the collection's folder, with what stands in them. */
+export type Files = Readonly<Record<string, string | Uint8Array>>;
+
+export function writeFiles(root: string, files: Files): void {
+  for (const [file, text] of Object.entries(files)) {
+    const full = path.join(root, file);
+    mkdirSync(path.dirname(full), { recursive: true });
+    writeFileSync(full, text);
+  }
+}
+
+/** A collection in a new folder of its own. */
+export function writeCollection(files: Files): string {
+  const root = mkdtempSync(path.join(tmpdir(), "fittedcase-"));
+  writeFiles(root, files);
+  return root;
+}
+
+/** The data files of a collection, by address, as a reader of the site gets them; a problem is a failed test. */
+export function dataOf(files: Files, audience: Audience = "public"): Map<string, unknown> {
+  const loaded = loadCollection(writeCollection(files));
+  const errors = loaded.diagnostics.filter(({ severity }) => severity === "error");
+  if (!loaded.sound) throw new Error(`The collection has errors: ${JSON.stringify(errors, null, 2)}`);
+  const published = publishCollection(loaded.sound.collection, loaded.sound.assessments, audience, english);
+  return new Map(
+    dataFiles(published, []).map(({ address, text }) => [
+      address,
+      address.endsWith(".json") ? JSON.parse(text) : text,
+    ]),
+  );
+}
+
+/** The least that a collection needs: one family, one variant with the given YAML, and nothing else. */
+export const smallCollection = (variant: string, more: Files = {}): Files => ({
+  "content/collection.yaml": "title: A test collection\nurl: https://example.org/\n",
+  "schemas/reference/chest/family.yaml":
+    "name: Chests\nfeatures:\n  lock: { name: Lock, values: [iron, brass, steel] }\n  lid: { name: Lid, values: [flat, domed] }\n",
+  "schemas/reference/chest/chest-a.yaml": `name: Chest A\n${variant}`,
+  ...more,
+});
+
+export const item = (frontMatter: string): string =>
+  `---\ntitle: A chest\nvariant: chest-a\n${frontMatter}\n---\nText.\n`;
