@@ -3,10 +3,14 @@ import type { Item } from "../records/item.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Variant } from "../records/variant.ts";
 import { assessCompleteness, type Completeness } from "./completeness.ts";
+import { type Reallocation, reallocate, type Spare, sparesOf, type Want, wantsOf } from "./completing.ts";
 import { assessDating, type Dating } from "./dating.ts";
+import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
 import type { Figure } from "./figure.ts";
 import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
 import { assessIdentification, type Identification } from "./identification.ts";
+import { attributesOf, type Likeness, likenessRow, nearestTo } from "./likeness.ts";
+import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
 import {
   assessAppearance,
@@ -17,6 +21,7 @@ import {
 } from "./rarity/appearance.ts";
 import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
 import { type Example, examplesOf, keysOf } from "./rarity/examples.ts";
+import { assessLevelRarity, type LevelRarity } from "./rarity/level-rarity.ts";
 import { assessMade } from "./rarity/made.ts";
 import { assessPartRate } from "./rarity/part-rate.ts";
 import { assessClass, type RarityClass } from "./rarity/scale-class.ts";
@@ -41,6 +46,8 @@ export interface VariantRarity extends Frequencies {
   readonly appearance: Figure;
   readonly wait: Figure;
   readonly class: RarityClass | null;
+  /** By level of completeness: how rare is an example that reaches it? */
+  readonly levels: ReadonlyMap<string, LevelRarity>;
 }
 
 export interface VariantAssessment {
@@ -48,6 +55,8 @@ export interface VariantAssessment {
   readonly rarity: VariantRarity;
   readonly examples: readonly Example[];
   readonly hazards: readonly HazardFinding[];
+  /** What its examples here could do for each other; null where nothing spare is wanted. */
+  readonly reallocation: Reallocation | null;
 }
 
 export interface ItemAssessment {
@@ -55,16 +64,25 @@ export interface ItemAssessment {
   readonly identification: Identification;
   readonly completeness: Completeness;
   readonly dating: Dating;
+  readonly marks: ReadonlyMap<string, MarkFinding>;
+  readonly wants: readonly Want[];
+  readonly spares: readonly Spare[];
+  readonly nearest: readonly Likeness[];
   readonly rarity: ItemRarity;
   readonly provenance: Provenance;
   readonly hazards: readonly HazardFinding[];
+}
+
+export interface FamilyAssessment {
+  readonly comparison: VariantComparison;
+  readonly key: FamilyKey;
 }
 
 /** Everything that is computed, computed once, before any page is made. */
 export interface Assessments {
   readonly variants: ReadonlyMap<string, VariantAssessment>;
   readonly items: ReadonlyMap<string, ItemAssessment>;
-  readonly families: ReadonlyMap<string, VariantComparison>;
+  readonly families: ReadonlyMap<string, FamilyAssessment>;
   readonly watched: YearsWatched | null;
 }
 
@@ -112,17 +130,35 @@ export function assessCollection(collection: Collection): Assessments {
       rarity,
       examples,
       hazards: assessHazards(variant.parts.values(), () => true, [], collection.hazards),
+      reallocation: reallocate(variant, examined),
     });
+    const features = collection.families.get(variant.family)?.features ?? new Map();
+    const compared = { features: [...features.keys()], parts: [...variant.parts.keys()] };
+    const attributes = attributesOf(compared);
+    const rows = examples.map((example) =>
+      likenessRow(example, compared, collection.items.get(example.items[0] ?? "")?.features),
+    );
+    const rowOf = new Map(rows.flatMap((row) => row.example.items.map((id) => [id, row] as const)));
+    const nearestOf = (each: (typeof examined)[number]) => {
+      // An item left out of the census is compared all the same; it only is nobody else's neighbour.
+      const [alone] = examplesOf(variant, [], [{ ...each, item: { ...each.item, census: true } }]);
+      const row = rowOf.get(each.item.id) ?? (alone && likenessRow(alone, compared, each.item.features));
+      return row ? nearestTo(row, rows, attributes) : [];
+    };
     for (const { item, completeness } of examined) {
       items.set(item.id, {
         item: item.id,
         identification: assessIdentification(
           item,
           siblingsOf.get(variant.family) ?? [],
-          collection.families.get(variant.family)?.features ?? new Map(),
+          features,
         ),
         completeness,
         dating: assessDating(variant, item),
+        marks: assessMarks(variant.parts.values(), item),
+        wants: wantsOf(variant, { item, completeness }),
+        spares: sparesOf(variant, { item, completeness }),
+        nearest: nearestOf({ item, completeness }),
         rarity: assessItemRarity(
           {
             id: item.id,
@@ -167,14 +203,23 @@ export function assessCollection(collection: Collection): Assessments {
       appearance: assessAppearance(offers, watched, confidence),
       wait: assessWait(offers, watched, confidence),
       class: assessClass(scale, survivors),
+      levels: new Map(
+        variant.levels.map((level) => [
+          level.id,
+          assessLevelRarity(level, variant, examples, survivors, watched, confidence),
+        ]),
+      ),
     };
   }
 
   const families = new Map(
-    [...collection.families.values()].map((family) => [
-      family.id,
-      compareVariants(family, siblingsOf.get(family.id) ?? []),
-    ]),
+    [...collection.families.values()].map((family) => {
+      const siblings = siblingsOf.get(family.id) ?? [];
+      return [
+        family.id,
+        { comparison: compareVariants(family, siblings), key: assessFamilyKey(family.features, siblings) },
+      ];
+    }),
   );
   return { variants, items, families, watched };
 }

@@ -10,8 +10,18 @@ import { type Command, UsageError } from "./command.ts";
 import { rootFolder } from "./root-folder.ts";
 
 export const build: Command = {
-  summary: "checks, assesses and writes the whole site",
   usage: "fittedcase build [--root DIR] [--out DIR] [--private]",
+  help: [
+    "Checks the collection, assesses it and writes the whole site. A build that fails, or is killed, leaves the",
+    "last good site as it was.",
+    "",
+    "  --root DIR   the collection's folder; the current one where unsaid",
+    "  --out DIR    where the site goes; _site in the collection's folder where unsaid",
+    "  --private    the owner's own site, with owners, prices and serials in full; _private where unsaid",
+    "",
+    "Example: fittedcase build --root my-cases",
+    "Ends with 0; 1 where the content has errors; 2 where the command is wrong.",
+  ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values } = parseArgs({
       args: [...args],

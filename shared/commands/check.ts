@@ -7,8 +7,8 @@ import { rootFolder } from "./root-folder.ts";
 const reporters = { text: reportAsText, json: reportAsJson } as const;
 
 export const check: Command = {
-  summary: "reports every problem of a collection",
   usage: "fittedcase check [--root DIR] [--format text|json]",
+  help: "Reports every problem of a collection at once.",
   async run(args, { cwd, out }) {
     const { values } = parseArgs({
       args: [...args],

@@ -3,14 +3,21 @@ export interface Surroundings {
   readonly cwd: string;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** True where `out` goes to a terminal that shows colours, and nobody asked for none. */
+  readonly colour?: boolean;
+  /** Columns of that terminal. */
+  readonly columns?: number;
+  /** Asks whoever sits at the terminal; undefined where nobody does. */
+  readonly ask?: ((question: string) => Promise<string>) | undefined;
 }
 
 /** 0 done; 1 the content has errors; 2 wrong usage, or something stood in the way. */
 export type ExitCode = 0 | 1 | 2;
 
 export interface Command {
-  readonly summary: string;
   readonly usage: string;
+  /** What `--help` prints below the usage: what the command does, and an example. */
+  readonly help: string;
   readonly run: (args: readonly string[], surroundings: Surroundings) => Promise<ExitCode>;
 }
 

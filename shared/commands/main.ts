@@ -1,12 +1,29 @@
 #!/usr/bin/env node
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import { packageVersion } from "../source/package-folder.ts";
-
-import { build } from "./build.ts";
-import { check } from "./check.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
+import { terminal } from "./terminal.ts";
 
-const commands: Readonly<Record<string, Command>> = { build, check };
+interface Entry {
+  readonly summary: string;
+  /** Each command is read only when it is asked for: some bring a whole site engine along. */
+  readonly load: () => Promise<Command>;
+}
+
+const commands: Readonly<Record<string, Entry>> = {
+  check: {
+    summary: "reports every problem of a collection, and mends what is mechanical",
+    load: async () => (await import("./check.ts")).check,
+  },
+  explain: {
+    summary: "tells what is known of an item, each figure with its method and inputs",
+    load: async () => (await import("./explain/explain.ts")).explain,
+  },
+  build: {
+    summary: "checks, assesses and writes the whole site",
+    load: async () => (await import("./build.ts")).build,
+  },
+};
 
 const help = (): string =>
   [
@@ -24,7 +41,7 @@ const isUsage = (problem: unknown): problem is Error =>
 
 async function main(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
   const [name, ...rest] = args;
-  if (name === undefined || name === "--help" || name === "help") {
+  if (name === undefined || name === "--help" || name === "-h" || name === "help") {
     surroundings.out(help());
     return name === undefined ? 2 : 0;
   }
@@ -32,14 +49,15 @@ async function main(args: readonly string[], surroundings: Surroundings): Promis
     surroundings.out(packageVersion);
     return 0;
   }
-  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!command) {
+  const entry = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (!entry) {
     const hint = suggestion(name, Object.keys(commands)) ?? "";
     surroundings.err(`Found "${name}"; expected a command. ${hint}`.trimEnd());
     return 2;
   }
-  if (rest.includes("--help")) {
-    surroundings.out(`${command.usage}\n\n${command.summary}`);
+  const command = await entry.load();
+  if (rest.includes("--help") || rest.includes("-h")) {
+    surroundings.out(`Usage: ${command.usage}\n\n${command.help}`);
     return 0;
   }
   try {
@@ -51,8 +69,4 @@ async function main(args: readonly string[], surroundings: Surroundings): Promis
   }
 }
 
-process.exitCode = await main(process.argv.slice(2), {
-  cwd: process.cwd(),
-  out: (text) => void process.stdout.write(`${text}\n`),
-  err: (text) => void process.stderr.write(`${text}\n`),
-});
+process.exitCode = await main(process.argv.slice(2), terminal());

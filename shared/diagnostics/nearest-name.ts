@@ -12,10 +12,10 @@ export function nearestName(name: string, known: Iterable<string>): string | und
       nearest = candidate;
     }
   }
-  return nearest !== undefined &&
-    least <= Math.max(1, Math.floor(Math.max(folded.length, nearest.length) / 3))
-    ? nearest
-    : undefined;
+  if (nearest === undefined) return undefined;
+  // Two slips in five letters are still the same word; two in four are another.
+  const slips = Math.max(1, Math.round(Math.max(folded.length, nearest.length) * 0.3));
+  return least <= slips ? nearest : undefined;
 }
 
 /** "Did you mean …?", else the whole choice where it is short enough to read. */

@@ -47,7 +47,7 @@ export function casePlanTray(
   const width = unitsAcross[breadth] - 2 * rim[breadth];
   const cost = ({ boxes, height }: TrayLayout): number => {
     const labels = boxes.map((box, at) => {
-      const { level } = compartmentLabel(box, parts[at]?.wording ?? "", longestState, "00");
+      const { level } = compartmentLabel(box, parts[at]?.wording ?? "", longestState);
       return labelCosts[level] ?? 0;
     });
     return (
@@ -63,7 +63,7 @@ export function casePlanTray(
 /** By the level of a label: a name in full costs nothing, a number in its place most. */
 const labelCosts = [0, 0.2, 1, 2.5, 4];
 /** A tray twice as deep costs as much as this many names. */
-const heightCosts: Readonly<Record<Breadth, number>> = { wide: 14, narrow: 5 };
+const heightCosts: Readonly<Record<Breadth, number>> = { wide: 14, narrow: 6 };
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);
 

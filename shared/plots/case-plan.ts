@@ -1,25 +1,16 @@
 import type { PartSummary } from "../publication/published.ts";
 import { type Box, inset } from "./box.ts";
+import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { casePlanTray, rim } from "./case-plan-tray.ts";
-import { type CompartmentLabel, compartmentLabel } from "./compartment-label.ts";
+import { type CompartmentLabel, compartmentLabel, keyLabel } from "./compartment-label.ts";
 import type { PlotOptions } from "./plot-words.ts";
-import { needsPlate, type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
+import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
 import { textWidth } from "./text-width.ts";
 import { type Breadth, twoWidths } from "./two-widths.ts";
 
-/** As much of a published part as its compartment shows; without `summary` it is the plan of what was issued. */
-export interface CasePlanPart {
-  readonly id: string;
-  readonly name: string;
-  readonly quantity: number;
-  readonly weight: number;
-  /** Left, top, width, height, in any one unit. */
-  readonly plan: readonly [number, number, number, number] | null;
-  readonly summary?: PartSummary;
-  /** How many of the part are there: how far the compartment of an incomplete one is filled. */
-  readonly units?: { readonly expected: number; readonly present: number };
-}
+export { casePlanThumbnail } from "./case-plan-thumbnail.ts";
+export type { CasePlanPart };
 
 export interface CasePlanOptions extends PlotOptions {
   readonly stateWord: (summary: PartSummary) => string;
@@ -75,16 +66,15 @@ function drawPlan(
     breadth,
   );
   const edge = rim[breadth];
-  let keys = 0;
-  const compartments = parts.map((part, at): Compartment => {
+  const unkeyed = parts.map((part, at): Compartment => {
     const cell = tray.boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
     const box = { ...cell, x: cell.x + edge, y: cell.y + edge };
     const wording = wordings[at] ?? "";
     const state = part.summary ? options.stateWord(part.summary) : null;
-    const label = compartmentLabel(box, wording, state, String(keys + 1));
-    const key = label.level >= 3 ? String(++keys) : null;
-    return { part, box, surface: part.summary ?? "issued", wording, state, label, key };
+    const label = compartmentLabel(box, wording, state, "");
+    return { part, box, surface: part.summary ?? "issued", wording, state, label, key: null };
   });
+  const compartments = withKeys(unkeyed);
   const size = { width: tray.width + 2 * edge, height: tray.height + 2 * edge };
   const outer = inset({ x: 0, y: 0, ...size }, 0.5);
   const inner = inset(outer, edge / 2 - 1);
@@ -108,6 +98,19 @@ function drawPlan(
   return svg + drawKey(compartments, options);
 }
 
+/** Numbers for the compartments that have no room for a name, as the eye meets them in the tray. */
+function withKeys(compartments: readonly Compartment[]): readonly Compartment[] {
+  const places = compartments
+    .filter(({ label }) => label.level >= 3)
+    .sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
+  return compartments.map((compartment) => {
+    const place = places.indexOf(compartment);
+    if (place < 0) return compartment;
+    const key = String(place + 1);
+    return { ...compartment, key, label: keyLabel(compartment.box, compartment.state, key) };
+  });
+}
+
 function drawCompartment(
   { part, box, surface, wording, state, label, key }: Compartment,
   options: CasePlanOptions,
@@ -116,11 +119,6 @@ function drawCompartment(
   const words = options.words.plots.casePlan;
   const plain = words.partState(wording, state);
   const name = key === null ? plain : words.keyed(key, plain);
-  const { expected, present } = part.units ?? { expected: 0, present: 0 };
-  const filled = expected > 0 ? present / expected : undefined;
-  const plate = needsPlate(surface)
-    ? element("rect", { class: "case-plan-plate", ...spread(label.plate, 3, 1), rx: 1.5 })
-    : "";
   const lines = label.lines.map(({ text, kind, size, x, y }) =>
     element(
       "text",
@@ -138,32 +136,19 @@ function drawCompartment(
       "data-part": part.id,
     },
     element("title", {}, escapeXml(name)),
-    surfaceMarkup(surface, box, idPrefix, filled === undefined ? {} : { filled }),
-    plate,
+    surfaceMarkup(surface, box, idPrefix, { filled: filledShare(part) }),
     label.turned ? element("g", { transform: `rotate(-90 ${middle})` }, ...lines) : lines.join(" "),
   );
 }
 
-const spread = (box: Box, across: number, down: number): Box => ({
-  x: box.x - across,
-  y: box.y - down,
-  width: box.width + 2 * across,
-  height: box.height + 2 * down,
-});
-
 /** What the numbers stand for. The links say it already, so it is for the eye alone. */
 function drawKey(compartments: readonly Compartment[], { words }: CasePlanOptions): string {
-  const entries = compartments.flatMap(({ key, wording, state }) => {
-    if (key === null) return [];
+  const keyed = compartments.filter(({ key }) => key !== null).sort((a, b) => Number(a.key) - Number(b.key));
+  const entries = keyed.map(({ key, wording, state }) => {
     const text = escapeXml(words.plots.casePlan.partState(wording, state));
-    return [element("li", {}, element("span", { class: "case-plan-key-number" }, key), ` ${text}`)];
+    return element("li", {}, element("b", {}, key ?? ""), ` ${text}`);
   });
   return entries.length === 0
     ? ""
     : element("ul", { class: "case-plan-keys", "aria-hidden": "true" }, ...entries);
-}
-
-/** The plan as a mark for lists, silent beside its text. */
-export function casePlanThumbnail(_parts: readonly CasePlanPart[]): string {
-  return element("svg", { class: "case-plan-thumbnail", "aria-hidden": "true", viewBox: "0 0 96 64" }, "");
 }

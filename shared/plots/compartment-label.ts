@@ -17,8 +17,8 @@ export interface CompartmentLabel {
   readonly lines: readonly LabelLine[];
   /** Written upwards: its lines are placed as if turned a quarter about the middle of the compartment. */
   readonly turned: boolean;
-  /** What the lines cover, turned where they are. */
-  readonly plate: Box;
+  /** What the lines cover, as they stand. */
+  readonly covers: Box;
 }
 
 const leading = 1.22;
@@ -31,25 +31,23 @@ interface Wording {
 }
 
 /** The best label that a compartment has room for: nothing ever passes its edge. */
-export function compartmentLabel(
-  box: Box,
-  name: string,
-  state: string | null,
-  key: string,
-): CompartmentLabel {
-  const turnedBox = aboutMiddle(box);
-  const tries: readonly [level: number, turned: boolean, wordings: () => readonly Wording[] | null][] = [
-    [0, false, () => named(name, state, 12.5, 11.5, box.width)],
-    [1, false, () => named(name, state, 11, 10.5, box.width)],
-    [2, true, () => named(name, state, 12.5, 11.5, turnedBox.width)],
-    [2, true, () => named(name, state, 11, 10.5, turnedBox.width)],
-    [3, false, () => keyed(key, state)],
-  ];
-  for (const [level, turned, wordings] of tries) {
-    const label = placed(wordings(), box, turned, level);
-    if (label) return label;
-  }
-  return placed(keyed(key, null), box, false, 4, true) as CompartmentLabel;
+export function compartmentLabel(box: Box, name: string, state: string | null): CompartmentLabel {
+  const turned = aboutMiddle(box);
+  return (
+    placed(named(name, state, 12.5, 11.5, box.width), box, false, 0) ??
+    placed(named(name, state, 11, 10.5, box.width), box, false, 1) ??
+    placed(named(name, state, 12.5, 11.5, turned.width), box, true, 2) ??
+    placed(named(name, state, 11, 10.5, turned.width), box, true, 2) ??
+    keyLabel(box, state, "00")
+  );
+}
+
+/** A number in place of the name, with the state where there is room for it. */
+export function keyLabel(box: Box, state: string | null, key: string): CompartmentLabel {
+  const number: Wording = { text: key, kind: "key", size: 11.5 };
+  const states = state === null ? [] : [{ text: state, kind: "state", size: 10.5 } as const];
+  const label = placed([number, ...states], box, false, 3);
+  return label ?? laid([number], box, false, 4);
 }
 
 function named(
@@ -68,23 +66,23 @@ function named(
   ];
 }
 
-const keyed = (key: string, state: string | null): readonly Wording[] => [
-  { text: key, kind: "key", size: 11.5 },
-  ...(state === null ? [] : [{ text: state, kind: "state", size: 10.5 } as const]),
-];
-
 function placed(
   wordings: readonly Wording[] | null,
   box: Box,
   turned: boolean,
   level: number,
-  anyway = false,
 ): CompartmentLabel | null {
   if (!wordings) return null;
-  const room = turned ? aboutMiddle(box) : box;
+  const label = laid(wordings, box, turned, level);
+  const fits =
+    label.covers.width <= box.width - (turned ? 1 : 2) * margin &&
+    label.covers.height <= box.height - (turned ? 2 : 1) * margin;
+  return fits ? label : null;
+}
+
+function laid(wordings: readonly Wording[], box: Box, turned: boolean, level: number): CompartmentLabel {
   const width = Math.max(...wordings.map(({ text, size }) => textWidth(text, size)));
   const height = wordings.reduce((sum, { size }) => sum + size * leading, 0);
-  if (!anyway && (width > room.width - 2 * margin || height > room.height - margin)) return null;
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   let bottom = middle.y - height / 2;
   const lines = wordings.map((wording): LabelLine => {
@@ -92,7 +90,7 @@ function placed(
     return { ...wording, x: middle.x, y: bottom - wording.size * 0.32 };
   });
   const flat = { x: middle.x - width / 2, y: middle.y - height / 2, width, height };
-  return { level, lines, turned, plate: turned ? aboutMiddle(flat) : flat };
+  return { level, lines, turned, covers: turned ? aboutMiddle(flat) : flat };
 }
 
 /** A box turned a quarter about its own middle. */

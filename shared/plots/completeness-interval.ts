@@ -1,24 +1,107 @@
-import type { PublishedPart } from "../publication/published.ts";
-import type { PlotOptions, YearsOf } from "./plot-words.ts";
-import { element, escapeXml } from "./svg-markup.ts";
+import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
+import { labelsInRows } from "./labels-in-rows.ts";
+import type { PlotOptions } from "./plot-words.ts";
+import { surfaceDefinitions } from "./surface.ts";
+import { coordinate, element } from "./svg-markup.ts";
+import { shortened } from "./text-lines.ts";
+import { textWidth } from "./text-width.ts";
+import { hatchLines } from "./texture-lines.ts";
+import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
 
+/** Shares in 0..1; low <= high. */
 export interface IntervalBounds {
   readonly low: number;
   readonly high: number;
 }
-/** The interval as a mark for lists, silent beside its text. */
-export function completenessMark(bounds: IntervalBounds): string {
-  return element(
-    "svg",
-    { class: "completeness-mark", "aria-hidden": "true", viewBox: "0 0 96 8" },
-    String(bounds.low),
+
+const size = 12;
+const lineHeight = 16;
+const depth = 16;
+
+/** How much is there for certain, how much more is possible, and how much is not there, along one rule. */
+export function completenessInterval(bounds: IntervalBounds, options: PlotOptions): string {
+  return twoWidths("completeness-interval", options.idPrefix, (breadth, idPrefix) =>
+    drawInterval(bounds, options, breadth, idPrefix),
   );
 }
 
-export function completenessInterval(bounds: IntervalBounds, options: PlotOptions): string {
+function drawInterval(
+  { low, high }: IntervalBounds,
+  { words, label }: PlotOptions,
+  breadth: Breadth,
+  idPrefix: string,
+): string {
+  const { share } = words.numbers;
+  const { certain, possible, description } = words.plots.completeness;
+  const from = 1;
+  const to = unitsAcross[breadth] - 1;
+  const x = (part: number) => from + Math.min(1, Math.max(0, part)) * (to - from);
+  const texts = [certain(share(low)), ...(high > low ? [possible(share(high))] : [])].map((text) =>
+    shortened(text, size, to - from),
+  );
+  const widths = texts.map((text) => textWidth(text, size));
+  const ends = [x(low), x(high)];
+  // What is certain is read from its end backwards, what is possible from its end onwards.
+  const places = labelsInRows(
+    texts.map((_, at) => ({ left: at === 0 ? x(low) - (widths[0] ?? 0) : x(high), width: widths[at] ?? 0 })),
+    { from, to, gap: 12 },
+  );
+  const rows = Math.max(...places.map(({ row }) => row)) + 1;
+  const top = rows * lineHeight + 5;
+  const bar = { y: top, height: depth };
+  const labels = texts.map((text, at) => {
+    const { left, row } = places[at] ?? { left: from, row: 0 };
+    const baseline = top - 8 - row * lineHeight;
+    return writing(text, left, baseline, { size, kind: at === 0 ? "strong" : "soft" });
+  });
+  const scale = [0, 0.25, 0.5, 0.75, 1].map((part) =>
+    vertical(x(part), top + depth, top + depth + (part % 0.5 === 0 ? 5 : 3)),
+  );
+  const marks = [0, 0.5, 1].map((part) =>
+    writing(share(part), x(part), top + depth + 16, {
+      size: 10.5,
+      kind: "soft",
+      anchor: part === 0 ? "start" : part === 1 ? "end" : "middle",
+    }),
+  );
+  return imageDrawing(
+    { idPrefix, label, description: description(share(low), share(high)), breadth, height: top + depth + 20 },
+    surfaceDefinitions(["unverified"], idPrefix),
+    high > low
+      ? element("rect", { x: x(low), width: x(high) - x(low), ...bar, fill: `url(#${idPrefix}-hatch)` })
+      : "",
+    low > 0 ? element("rect", { class: "plot-solid", x: from, width: x(low) - from, ...bar }) : "",
+    element("rect", { class: "plot-outline", x: from, width: to - from, ...bar }),
+    stroke(
+      "end",
+      ends
+        .slice(0, texts.length)
+        .map((end) => vertical(end, top - 5, top + depth))
+        .join(""),
+    ),
+    stroke("hairline", scale.join("")),
+    ...labels,
+    ...marks,
+  );
+}
+
+/** The interval as a mark for lists, silent beside its text. */
+export function completenessMark({ low, high }: IntervalBounds): string {
+  const [width, height] = [96, 7];
+  const possible = { x: low * width, y: 0, width: (high - low) * width, height };
   return element(
     "svg",
-    { role: "img", "aria-label": options.label, viewBox: "0 0 288 40" },
-    element("title", {}, escapeXml(options.label)),
+    {
+      class: "completeness-mark",
+      "aria-hidden": "true",
+      viewBox: `-0.5 -0.5 ${width + 1} ${height + 1}`,
+      width: width + 1,
+      height: height + 1,
+    },
+    low > 0 ? element("rect", { class: "plot-solid", width: low * width, height }) : "",
+    high > low
+      ? stroke("hatching", hatchLines(possible, 3) + `M${coordinate(high * width)} 0V${height}`)
+      : "",
+    element("rect", { class: "plot-outline", width, height }),
   );
 }

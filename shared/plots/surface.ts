@@ -14,10 +14,6 @@ const textures = {
 type Textured = keyof typeof textures;
 const isTextured = (surface: Surface): surface is Textured => Object.hasOwn(textures, surface);
 
-/** Whether writing on the surface needs a clear ground of its own. */
-export const needsPlate = (surface: Surface): boolean =>
-  isTextured(surface) || surface === "not-issued" || surface === "incomplete";
-
 /** The patterns that the surfaces are drawn with, under ids of their own. */
 export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string): string {
   const used = [...new Set(surfaces)].filter(isTextured);

@@ -1,10 +1,13 @@
 import { textWidth } from "./text-width.ts";
 
+/** Any space but those that forbid a break. */
+const breakable = /[^\S\u00a0\u202f]+/;
+
 /** The text in as few lines as the width allows; null where a word is wider than that. */
 export function textLines(text: string, size: number, width: number): readonly string[] | null {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  for (const word of text.split(breakable).filter(Boolean)) {
     if (textWidth(word, size) > width) return null;
     const longer = line === "" ? word : `${line} ${word}`;
     if (line !== "" && textWidth(longer, size) > width) {
@@ -22,7 +25,7 @@ export function textLines(text: string, size: number, width: number): readonly s
 export function brokenLines(text: string, size: number, width: number): readonly string[] {
   const whole = textLines(text, size, width);
   if (whole) return whole;
-  const pieces = text.split(/\s+/).flatMap((word) => pieceWord(word, size, width));
+  const pieces = text.split(breakable).flatMap((word) => pieceWord(word, size, width));
   return textLines(pieces.join(" "), size, width) ?? pieces;
 }
 

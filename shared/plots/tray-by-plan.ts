@@ -1,5 +1,12 @@
 import { type Box, overlap } from "./box.ts";
 
+interface TrayByPlan {
+  readonly height: number;
+  readonly boxes: readonly Box[];
+  /** Whether the reference has drawn the partitions already. */
+  readonly apart: boolean;
+}
+
 /**
  * The rectangles of a reference, brought to a width. What lies left of, above or in line with what stays so; a
  * compartment that would be too small for a finger is widened, and the rest gives way. Null where the
@@ -10,7 +17,7 @@ export function trayByPlan(
   width: number,
   smallest: number,
   stretch: number,
-): { readonly height: number; readonly boxes: readonly Box[] } | null {
+): TrayByPlan | null {
   if (plans.some((plan) => !(plan.width > 0 && plan.height > 0))) return null;
   const left = Math.min(...plans.map((plan) => plan.x));
   const top = Math.min(...plans.map((plan) => plan.y));
@@ -18,7 +25,9 @@ export function trayByPlan(
   const planHeight = Math.max(...plans.map((plan) => plan.y + plan.height)) - top;
   // Edges that differ by less than the drawing can show are one.
   const grain = Math.min(planWidth, planHeight) / 500;
-  if (plans.some((a, at) => plans.slice(at + 1).some((b) => overlap(a, b, grain)))) return null;
+  const meet = (tolerance: number) =>
+    plans.some((a, at) => plans.slice(at + 1).some((b) => overlap(a, b, tolerance)));
+  if (meet(grain)) return null;
 
   const columns = positions(
     plans.map(({ x, width }) => [x, x + width]),
@@ -41,7 +50,7 @@ export function trayByPlan(
     const [y, bottom] = [rows(plan.y), rows(plan.y + plan.height)];
     return { x, y, width: right - x, height: bottom - y };
   });
-  return { height, boxes };
+  return { height, boxes, apart: !meet(-2 * grain) };
 }
 
 type Span = readonly [from: number, to: number];

@@ -1,10 +1,11 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
+import type { FamilyKey } from "../assessments/family-key.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
-import { publishItem } from "./publish-item.ts";
+import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
-import type { Audience, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
+import type { Audience, PublishedCollection, PublishedItem, PublishedSource, Reference } from "./published.ts";
 
 const publishSource = (source: Source): PublishedSource => ({
   id: source.id,
@@ -16,6 +17,15 @@ const publishSource = (source: Source): PublishedSource => ({
   issued: source.issued ?? null,
   fields: source.fields,
 });
+
+const noKey: FamilyKey = {
+  sets: [],
+  effort: 0,
+  proven: true,
+  complete: true,
+  unseparated: [],
+  key: { kind: "end", variants: [] },
+};
 
 /**
  * The one door. What is private passes here or nowhere: whatever stands behind it, pages, data files, feeds
@@ -30,13 +40,41 @@ export function publishCollection(
   const { settings } = collection;
   const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
 
+  const titleOf = (id: string) => {
+    const item = collection.items.get(id);
+    return item ? publishTitle(item, audience) : id;
+  };
+  const sets = new Map<string, Map<string, Reference>>();
+  const setsOf = (family: string): ReadonlyMap<string, Reference> => {
+    const known = sets.get(family);
+    if (known) return known;
+    const found = new Map<string, Reference>();
+    for (const item of collection.items.values()) {
+      if (item.set === undefined || collection.variants.get(item.variant)?.family !== family) continue;
+      found.set(item.set, { id: item.id, name: titleOf(item.id) });
+    }
+    sets.set(family, found);
+    return found;
+  };
+
   const items: PublishedItem[] = [...collection.items.values()].flatMap((item) => {
     const assessment = assessments.items.get(item.id);
     const variant = collection.variants.get(item.variant);
     const ofVariant = assessments.variants.get(item.variant);
     if (!assessment || !variant || !ofVariant) return [];
     const family = collection.families.get(variant.family);
-    return [publishItem(item, assessment, { variant, family, nameOf, ofVariant, audience, words })];
+    return [
+      publishItem(item, assessment, {
+        variant,
+        family,
+        nameOf,
+        titleOf,
+        setNamed: (set) => setsOf(variant.family).get(set) ?? null,
+        ofVariant,
+        audience,
+        words,
+      }),
+    ];
   });
 
   const variants = [...collection.variants.values()].flatMap((variant) => {
@@ -71,7 +109,8 @@ export function publishCollection(
     variants: variants
       .filter((variant) => variant.family.id === family.id)
       .map(({ id, name }) => ({ id, name })),
-    comparison: assessments.families.get(family.id)?.rows ?? [],
+    comparison: assessments.families.get(family.id)?.comparison.rows ?? [],
+    key: assessments.families.get(family.id)?.key ?? noKey,
     sources: family.sources,
   }));
 

@@ -1,6 +1,8 @@
 import type { ItemAssessment, VariantAssessment } from "../assessments/assess-collection.ts";
 import type { PartFinding } from "../assessments/completeness.ts";
 import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
+import type { Likeness } from "../assessments/likeness.ts";
+import type { MarkFinding } from "../assessments/matching-numbers.ts";
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
@@ -15,7 +17,9 @@ import type {
   PublishedEvent,
   PublishedItem,
   PublishedItemPart,
+  PublishedLikeness,
   PublishedPartLine,
+  Reference,
 } from "./published.ts";
 
 /** What stands first in a reader's mind about a part: a doubt before a loss, a loss before what is there. */
@@ -85,18 +89,44 @@ function datingOf(units: readonly PartDating[] | undefined) {
   return worst ? { made: worst.made, verdict: worst.verdict } : null;
 }
 
+function matchingOf(finding: MarkFinding | undefined, { setNamed }: Surroundings): PublishedItemPart["matching"] {
+  if (!finding) return null;
+  const { verdict, otherSet } = finding;
+  return { verdict, otherSet, otherItem: otherSet === null ? null : setNamed(otherSet) };
+}
+
+/** An example of the log is named as the log names it; its serial is left to the log. */
+function publishLikeness(near: Likeness, titleOf: (item: string) => string, words: Words): PublishedLikeness {
+  const [item] = near.example.items;
+  const row = near.example.rows.find(({ example }) => example !== undefined) ?? near.example.rows[0];
+  return {
+    name: item === undefined ? (row?.example ?? words.seen(row?.seen.text ?? "")) : titleOf(item),
+    item: item ?? null,
+    likeness: near.likeness,
+    compared: near.compared,
+  };
+}
+
 interface Surroundings {
   readonly variant: Variant;
   readonly family: Family | undefined;
   readonly nameOf: (variant: string) => string;
+  readonly titleOf: (item: string) => string;
+  /** The item of the same family with this set number. */
+  readonly setNamed: (set: string) => Reference | null;
   readonly ofVariant: VariantAssessment;
   readonly audience: Audience;
   readonly words: Words;
 }
 
+const redactFor = (item: Item, audience: Audience): Redact =>
+  audience === "private" ? (text) => text : redactorFor(item);
+
+export const publishTitle = (item: Item, audience: Audience): string => redactFor(item, audience)(item.title);
+
 export function publishItem(item: Item, assessment: ItemAssessment, around: Surroundings): PublishedItem {
   const { variant, family, audience, words } = around;
-  const redact: Redact = audience === "private" ? (text) => text : redactorFor(item);
+  const redact = redactFor(item, audience);
   const { completeness, identification, dating, rarity, provenance } = assessment;
   const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);
 
@@ -114,6 +144,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
         share: finding.share,
         lines: (item.parts.get(part.id) ?? []).map((line) => publishLine(line, item, audience, redact)),
         dating: datingOf(dating.parts.get(part.id)),
+        matching: matchingOf(assessment.marks.get(part.id), around),
         assembled: item.assembled.includes(part.id),
       },
     ];
@@ -190,6 +221,9 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
       lifetimeYears: provenance.lifetimeYears,
       gaps: provenance.gaps,
     },
+    wants: assessment.wants,
+    spares: assessment.spares,
+    nearest: assessment.nearest.map((near) => publishLikeness(near, around.titleOf, words)),
     hazards: assessment.hazards.map(publishHazard),
     labels: item.labels.map((label) => {
       const show = showing(label, audience, redact);

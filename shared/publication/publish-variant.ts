@@ -1,7 +1,8 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
+import { neededBy } from "../assessments/rarity/level-rarity.ts";
 import type { Family } from "../records/family.ts";
 import type { Sighting } from "../records/sighting.ts";
-import type { Level, Part, Variant } from "../records/variant.ts";
+import type { Part, Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishHazard } from "./publish-hazard.ts";
@@ -32,16 +33,6 @@ export function publishPart(
     rate: publishFigure(rate, words),
   };
 }
-
-const neededBy = (level: Level, parts: ReadonlyMap<string, Part>): string[] =>
-  [...parts.values()]
-    .filter(
-      ({ id, standing, group }) =>
-        level.needs.standing.includes(standing) ||
-        level.needs.parts.includes(id) ||
-        (group !== undefined && level.needs.groups.includes(group)),
-    )
-    .map(({ id }) => id);
 
 /** The log is published as it stands: whoever writes a serial into it takes it from what is public already. */
 const publishSighting = (row: Sighting): PublishedSighting => ({
@@ -104,7 +95,7 @@ export function publishVariant(
     levels: variant.levels.map((level) => ({
       id: level.id,
       name: level.name,
-      parts: neededBy(level, variant.parts),
+      parts: neededBy(level, variant.parts).map(({ id }) => id),
     })),
     rarity: {
       made: figure(rarity.made),
@@ -120,7 +111,14 @@ export function publishVariant(
       appearance: figure(rarity.appearance),
       wait: figure(rarity.wait),
       class: rarity.class,
+      levels: Object.fromEntries(
+        [...rarity.levels].map(([id, { share, survivors, appearance, wait }]) => [
+          id,
+          { share: figure(share), survivors: figure(survivors), appearance: figure(appearance), wait: figure(wait) },
+        ]),
+      ),
     },
+    reallocation: assessment.reallocation,
     hazards: assessment.hazards.map(publishHazard),
     sources: variant.sources,
     sightings: sightings.map(publishSighting),

@@ -2,6 +2,8 @@ import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments
 import type { DatingVerdict } from "../assessments/dating.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
 import type { Verdict } from "../assessments/identification.ts";
+import type { FamilyKey } from "../assessments/family-key.ts";
+import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
@@ -81,7 +83,38 @@ export interface PublishedItemPart extends PublishedPart {
   readonly share: Bounds | null;
   readonly lines: readonly PublishedPartLine[];
   readonly dating: { readonly made: string | null; readonly verdict: DatingVerdict } | null;
+  readonly matching: {
+    readonly verdict: MarkVerdict;
+    /** The set whose number it bears, where that is another, and the item of this collection that is that set. */
+    readonly otherSet: string | null;
+    readonly otherItem: Reference | null;
+  } | null;
   readonly assembled: boolean;
+}
+
+export interface PublishedLikeness {
+  readonly name: string;
+  /** Its page here, where it is an item of the collection. */
+  readonly item: string | null;
+  readonly likeness: number;
+  readonly compared: number;
+}
+
+export interface PublishedWant {
+  readonly part: string;
+  readonly units: number;
+  readonly gain: number;
+}
+
+export interface PublishedReallocation {
+  readonly moves: readonly {
+    readonly part: string;
+    readonly units: number;
+    readonly from: string;
+    readonly to: string;
+  }[];
+  readonly gain: number;
+  readonly items: readonly { readonly item: string; readonly before: number; readonly after: number }[];
 }
 
 export interface Reference {
@@ -181,6 +214,10 @@ export interface PublishedItem {
     readonly lifetimeYears: number | null;
     readonly gaps: readonly Gap[];
   };
+  /** What it lacks, in the order of what each part would add to its certain completeness. */
+  readonly wants: readonly PublishedWant[];
+  readonly spares: readonly { readonly part: string; readonly units: number }[];
+  readonly nearest: readonly PublishedLikeness[];
   readonly hazards: readonly PublishedHazard[];
   readonly labels: readonly {
     readonly kind: string;
@@ -230,6 +267,13 @@ export interface PublishedSerialRange {
   readonly note: string | null;
 }
 
+export interface PublishedLevelRarity {
+  readonly share: PublishedFigure;
+  readonly survivors: PublishedFigure;
+  readonly appearance: PublishedFigure;
+  readonly wait: PublishedFigure;
+}
+
 export interface PublishedVariant {
   readonly id: string;
   readonly name: string;
@@ -264,7 +308,9 @@ export interface PublishedVariant {
     readonly appearance: PublishedFigure;
     readonly wait: PublishedFigure;
     readonly class: RarityClass | null;
+    readonly levels: Readonly<Record<string, PublishedLevelRarity>>;
   };
+  readonly reallocation: PublishedReallocation | null;
   readonly hazards: readonly PublishedHazard[];
   readonly sources: readonly string[];
   readonly sightings: readonly PublishedSighting[];
@@ -286,6 +332,7 @@ export interface PublishedFamily {
   }[];
   readonly variants: readonly Reference[];
   readonly comparison: readonly ComparisonRow[];
+  readonly key: FamilyKey;
   readonly sources: readonly string[];
 }
 

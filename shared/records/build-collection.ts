@@ -179,9 +179,11 @@ export function buildCollection(
   const sightings: Sighting[] = [];
   const validateSighting = validator.of("sighting");
   const addSighting = (document: SourceDocument) => {
-    if (!sound({ document }, validateSighting)) return;
+    const id = (document.data as { variant?: unknown } | null)?.variant;
+    const known = typeof id !== "string" || knownVariant(document, id);
+    if (!sound({ document }, validateSighting) || !known) return;
     const sighting = sightingFrom(document);
-    if (knownVariant(document, sighting.variant) && variants.has(sighting.variant)) sightings.push(sighting);
+    if (variants.has(sighting.variant)) sightings.push(sighting);
   };
   for (const document of sightingRows(read, schemas.get("sighting"), report, entries)) addSighting(document);
 
@@ -198,6 +200,7 @@ export function buildCollection(
       beside: read.beside,
       settings: settingsRecord?.document,
       thereButBroken,
+      itemFiles: read.files.filter((file) => file.kind === "item").length,
     }),
   );
   return { collection, diagnostics };

@@ -12,6 +12,8 @@ interface Surroundings {
   readonly beside: ReadonlySet<string>;
   readonly settings: SourceDocument | undefined;
   readonly thereButBroken: ReadonlySet<string>;
+  /** How many items there are, those included that have errors. */
+  readonly itemFiles: number;
 }
 
 type Report = (
@@ -42,7 +44,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
       report("unknown-scale", around.settings, ["scale"], finding);
     }
   }
-  if (collection.items.size === 0 && around.settings) {
+  if (around.itemFiles === 0 && around.settings) {
     report("empty-collection", around.settings, [], {
       found: "no item",
       expected: "at least one below content/items/",

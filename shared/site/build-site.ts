@@ -34,6 +34,7 @@ export async function buildSite(content: SiteContent, out: string): Promise<Writ
         addSite(eleventyConfig, content);
       },
     });
+    eleventy.disableLogger();
     await eleventy.write();
     rmdirSync(source);
     process.chdir(cwd);

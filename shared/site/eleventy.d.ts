@@ -8,6 +8,7 @@ declare module "@11ty/eleventy" {
       output: string,
       options: { configPath: string; quietMode: boolean; config: (eleventyConfig: EleventyConfig) => void },
     );
+    disableLogger(): void;
     write(): Promise<unknown>;
   }
 }

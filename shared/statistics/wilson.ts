@@ -24,8 +24,8 @@ export function wilson(successes: number, trials: number, confidence: number): E
   const scale = 2 * (trials + z * z);
   return {
     value: successes / trials,
-    // At the edges the bound is known, and rounding must not move it.
-    low: successes === 0 ? 0 : (2 * successes + z * z - spread) / scale,
+    low: (2 * successes + z * z - spread) / scale,
+    // Without failures the bound is 1; the quotient may round to either side of it.
     high: failures === 0 ? 1 : (2 * successes + z * z + spread) / scale,
   };
 }

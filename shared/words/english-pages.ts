@@ -176,7 +176,7 @@ export const englishPages = {
     whatMissing: "What is missing",
     surviving: (phrase: string) => `${phrase} survive`,
     survivorsUnknown: "Survivors not known",
-    rank: (place: number, of: number) => `in completeness ${place} of ${of} recorded`,
+    place: (place: string, of: string) => `in completeness, place ${place} of ${of} recorded`,
     nothingMissing: "Nothing",
     missingCount: (count: number) => plural(count, "part"),
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,
@@ -215,8 +215,8 @@ export const englishPages = {
     marks: "Marks and serial",
     remarks: "Condition and remarks",
     recorded: "Found in",
-    recordedNote: (method: string) =>
-      `Found in: the share of recorded examples that have the part in full, with its interval and the number recorded. Method: ${method}.`,
+    recordedNote:
+      "Found in: the share of recorded examples that have the part in full, with its interval and the number recorded. Method:",
     notRecorded: "not recorded",
     ofRecorded: (having: string, recorded: string) => `${having} of ${recorded}`,
     expectedMarks: (marks: string) => `should bear ${marks}`,

@@ -13,7 +13,7 @@ const sentences = (parts: readonly string[]) => parts.map((part) => `${part}.`).
 
 export const englishPlots: PlotWords = {
   casePlan: {
-    part: (name, quantity) => (quantity > 1 ? `${name} × ${quantity}` : name),
+    part: (name, quantity) => (quantity > 1 ? `${name} ×\u00a0${quantity}` : name),
     partState: (part, state) => (state === null ? part : `${part}: ${state}`),
     keyed: (key, partState) => `${key}, ${partState}`,
   },

@@ -157,19 +157,22 @@ const methods: Record<Method, MethodWords> = {
   },
 };
 
+const date = dateReader("en", {
+  about: (text) => `about ${text}`,
+  uncertain: (text) => `${text} (uncertain)`,
+  span: (from, to) => `${from} to ${to}`,
+  since: (from) => `from ${from}`,
+  until: (to) => `until ${to}`,
+  unknown: "date unknown",
+});
+
 export const english: Words = {
   language: "en",
   numbers,
   plural,
   interval,
-  date: dateReader("en", {
-    about: (date) => `about ${date}`,
-    uncertain: (date) => `${date} (uncertain)`,
-    span: (from, to) => `${from} to ${to}`,
-    since: (from) => `from ${from}`,
-    until: (to) => `until ${to}`,
-    unknown: "date unknown",
-  }),
+  date,
+  seen: (edtf) => `One seen in ${date(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
   methods,

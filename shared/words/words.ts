@@ -27,6 +27,8 @@ export interface Words {
   readonly plural: (number: number, one: string, many?: string) => string;
   readonly interval: (low: string, high: string) => string;
   readonly date: (edtf: string) => string;
+  /** How an example without a name is called: by when it was seen. */
+  readonly seen: (edtf: string) => string;
   readonly statement: (statement: Statement) => string;
   /** A figure as a reader meets it: "about 26, 22 to 44". */
   readonly phrase: (figure: FigurePhrase) => string;

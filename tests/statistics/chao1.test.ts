@@ -94,6 +94,7 @@ describe("chao1", () => {
     [3, 1, 1, 3, "distinct"], // one once and one twice are two examples
     [2, 1, 1, 6, "distinct"], // the other three sightings are of some example
     [4, 1, 1, 6, "distinct"], // which makes three, not four
+    [4, 1, 1, 7, "distinct"], // nor are four sightings two examples seen three times
     [5, 2, 3, 7, "twice"],
   ])("refuses D = %d, f1 = %d, f2 = %d, n = %d", (distinct, once, twice, sightings, name) => {
     expect(() => chao1({ distinct, once, twice, sightings }, 0.95)).toThrow(RangeError);

@@ -24,12 +24,17 @@ describe("coverage", () => {
     [1, 1, 0, 1],
     [10, 0, 0, 1],
     [10, 0, 5, 1],
+    [3, 0, 0, 1],
   ])(
     "takes the other form where none was seen twice: n = %d, f1 = %d, f2 = %d",
     (sightings, once, twice, expected) => {
       expect(coverage({ sightings, once, twice })).toBeCloseTo(expected, 15);
     },
   );
+
+  it("takes the first form as soon as one was seen twice: 1 - (1/3)(2/4) = 5/6", () => {
+    expect(coverage({ sightings: 3, once: 1, twice: 1 })).toBeCloseTo(5 / 6, 15);
+  });
 
   it("lies between 0 and 1 and never below Good's 1 - f1/n", () => {
     fc.assert(

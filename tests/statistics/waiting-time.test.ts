@@ -12,6 +12,17 @@ describe("waitingTime", () => {
     expect(waitingTime(0, 8, 0.9).high).toBeCloseTo(3192, 8);
   });
 
+  it.each([
+    // P(W <= 1) and P(W <= 5) [R] [S], read backwards: the quantile of that probability is 1 or 5.
+    [3, 12.5, 0.236135, 1],
+    [3, 12.5, 0.691999, 5],
+    [0, 8, 0.057191, 1],
+    [0, 8, 0.215535, 5],
+  ])("k = %d, T = %d: a share of %d waits no longer than %d", (events, exposure, share, wait) => {
+    const { low, high } = waitingTime(events, exposure, Math.abs(1 - 2 * share));
+    expect(Math.abs((share < 0.5 ? low : high) - wait)).toBeLessThan(0.0001);
+  });
+
   it.each(reference.waiting)("agrees with R's F distribution: $events in $exposure at $confidence", (row) => {
     expectEstimate(waitingTime(row.events, row.exposure, row.confidence), row, 1e-9);
   });

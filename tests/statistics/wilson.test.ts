@@ -41,6 +41,13 @@ describe("wilson", () => {
     );
   });
 
+  it("ends at exactly 1 where rounding would pass it", () => {
+    for (let trials = 1; trials <= 300; trials++) {
+      expect(wilson(trials, trials, 0.8).high).toBe(1);
+      expect(wilson(0, trials, 0.8).low).toBe(0);
+    }
+  });
+
   it("mirrors itself: what has it and what has it not", () => {
     fc.assert(
       fc.property(trialsAndSuccesses, confidence, ([trials, successes], level) => {

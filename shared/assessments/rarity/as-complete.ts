@@ -68,7 +68,7 @@ export function assessItemRarity(
   };
 }
 
-function survivorsAsComplete(share: Figure, survivors: Figure, confidence: number): Figure {
+export function survivorsAsComplete(share: Figure, survivors: Figure, confidence: number): Figure {
   const ends = ({ value, low, high }: Figure) => ({ value, low, high });
   const basis: Basis = {
     unit: "examples",

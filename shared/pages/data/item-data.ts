@@ -22,6 +22,8 @@ export function itemData(item: PublishedItem): OutputFile {
           marksExpected: part.marks,
           lines: part.lines,
           hazards: part.hazards,
+          matching: part.matching,
+          dating: part.dating,
           assembled: part.assembled,
         },
       ]),

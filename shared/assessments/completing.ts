@@ -1,0 +1,162 @@
+import { type Constraint, lessEq, solve } from "yalps";
+import type { Item } from "../records/item.ts";
+import { isMain, type Part, type Variant } from "../records/variant.ts";
+import type { Completeness } from "./completeness.ts";
+
+/** A part that an item lacks, and what a right one would add. */
+export interface Want {
+  readonly part: string;
+  readonly units: number;
+  /** What all of these units would add to the certain, weighted completeness. */
+  readonly gain: number;
+}
+
+/** Units that an item has beyond what its own case needs. */
+export interface Spare {
+  readonly part: string;
+  readonly units: number;
+}
+
+export interface Move {
+  readonly part: string;
+  readonly from: string;
+  readonly to: string;
+  readonly units: number;
+}
+
+export interface Reallocation {
+  readonly variant: string;
+  readonly moves: readonly Move[];
+  readonly gain: number;
+  /** The certain, weighted completeness of each item that gains, before and after. */
+  readonly items: readonly { readonly item: string; readonly before: number; readonly after: number }[];
+}
+
+interface Examined {
+  readonly item: Item;
+  readonly completeness: Completeness;
+}
+
+/** The weights of the core and issued parts that this example was issued: what its completeness is divided by. */
+const totalWeight = (variant: Variant, { completeness }: Examined): number =>
+  [...variant.parts.values()].reduce(
+    (sum, part) => sum + (isMain(part.standing) && completeness.parts.get(part.id)?.share ? part.weight : 0),
+    0,
+  );
+
+/** What the certain share of a part would be with some more right units in it. */
+function shareWith(completeness: Completeness, part: string, more: number): number {
+  const finding = completeness.parts.get(part);
+  if (!finding || finding.expected === 0) return 0;
+  return Math.min(1, (finding.present + finding.credit + more) / finding.expected);
+}
+
+/** Units known to be gone, or filled by something that does not count in full. */
+function unitsWanted(completeness: Completeness, part: string): number {
+  const finding = completeness.parts.get(part);
+  if (!finding) return 0;
+  const lacking = finding.absent + (finding.credit < finding.substitute ? finding.substitute : 0);
+  return Math.min(lacking, Math.max(0, finding.expected - finding.present));
+}
+
+function gainOf(variant: Variant, examined: Examined, part: Part, units: number): number {
+  const { completeness } = examined;
+  return (
+    (part.weight * (shareWith(completeness, part.id, units) - shareWith(completeness, part.id, 0))) /
+    totalWeight(variant, examined)
+  );
+}
+
+/** What would make it whole, in the order of what each part would add: figures.md, section 6. */
+export function wantsOf(variant: Variant, examined: Examined): readonly Want[] {
+  return [...variant.parts.values()]
+    .filter(({ standing }) => isMain(standing))
+    .flatMap((part) => {
+      const units = unitsWanted(examined.completeness, part.id);
+      return units === 0 ? [] : [{ part: part.id, units, gain: gainOf(variant, examined, part, units) }];
+    })
+    .sort((a, b) => b.gain - a.gain);
+}
+
+/** Present units that the case itself does not need; never one that is said to belong to its set. */
+export function sparesOf(variant: Variant, { item, completeness }: Examined): readonly Spare[] {
+  return [...variant.parts.values()].flatMap((part) => {
+    const finding = completeness.parts.get(part.id);
+    if (!finding || finding.present <= finding.expected) return [];
+    const lines = item.parts.get(part.id) ?? [];
+    const units = (line: (typeof lines)[number]) => line.quantity ?? (lines.length === 1 ? part.quantity : 1);
+    const bound = lines
+      .filter(({ state, belongs }) => state === "present" && belongs === "set")
+      .reduce((sum, line) => sum + units(line), 0);
+    const spare = Math.min(finding.present - finding.expected, finding.present - bound);
+    return spare > 0 ? [{ part: part.id, units: spare }] : [];
+  });
+}
+
+/**
+ * Which spare unit should go where, for the largest gain in certain completeness over all examples of a variant.
+ * An integer program: x units of a part go from one item to another; an item's gain from each further unit of
+ * a part never grows, so its units are offered one by one at their own gain.
+ */
+export function reallocate(variant: Variant, examples: readonly Examined[]): Reallocation | null {
+  const variables = new Map<string, Map<string, number>>();
+  const constraints = new Map<string, Constraint>();
+  const moves = new Map<string, Omit<Move, "units">>();
+  const spares = examples.map((each) => ({ ...each, spares: sparesOf(variant, each) }));
+  for (const recipient of examples) {
+    for (const want of wantsOf(variant, recipient)) {
+      const part = variant.parts.get(want.part);
+      if (!part) continue;
+      for (let unit = 1; unit <= want.units; unit++) {
+        const gain = gainOf(variant, recipient, part, unit) - gainOf(variant, recipient, part, unit - 1);
+        if (gain <= 0) continue;
+        const slot = `${want.part} ${unit} in ${recipient.item.id}`;
+        for (const donor of spares) {
+          const spare = donor.spares.find((each) => each.part === want.part);
+          if (!spare || donor.item.id === recipient.item.id) continue;
+          const supply = `${want.part} of ${donor.item.id}`;
+          const name = `${slot} from ${donor.item.id}`;
+          constraints.set(slot, lessEq(1));
+          constraints.set(supply, lessEq(spare.units));
+          variables.set(name, new Map([["gain", gain], [slot, 1], [supply, 1]]));
+          moves.set(name, { part: want.part, from: donor.item.id, to: recipient.item.id });
+        }
+      }
+    }
+  }
+  if (variables.size === 0) return null;
+  const solution = solve(
+    { direction: "maximize", objective: "gain", constraints, variables, integers: true },
+    { timeout: Number.POSITIVE_INFINITY, maxIterations: Number.POSITIVE_INFINITY },
+  );
+  const chosen = new Map<string, Move>();
+  for (const [name, amount] of solution.variables) {
+    const move = moves.get(name);
+    if (!move || Math.round(amount) === 0) continue;
+    const key = `${move.part} ${move.from} ${move.to}`;
+    chosen.set(key, { ...move, units: (chosen.get(key)?.units ?? 0) + Math.round(amount) });
+  }
+  const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+  const inOrder = [...chosen.values()].sort(
+    (a, b) => byText(a.to, b.to) || byText(a.part, b.part) || byText(a.from, b.from),
+  );
+  const gaining = examples.filter(({ item }) => inOrder.some(({ to }) => to === item.id));
+  const items = gaining.map((examined) => {
+    const before = examined.completeness.main?.weighted.low ?? 0;
+    const received = new Map<string, number>();
+    for (const { to, part, units } of inOrder) {
+      if (to === examined.item.id) received.set(part, (received.get(part) ?? 0) + units);
+    }
+    const gain = [...received].reduce((sum, [id, units]) => {
+      const part = variant.parts.get(id);
+      return part ? sum + gainOf(variant, examined, part, units) : sum;
+    }, 0);
+    return { item: examined.item.id, before, after: Math.min(1, before + gain) };
+  });
+  return {
+    variant: variant.id,
+    moves: inOrder,
+    gain: items.reduce((sum, { before, after }) => sum + after - before, 0),
+    items,
+  };
+}

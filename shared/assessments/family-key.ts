@@ -1,0 +1,69 @@
+import type { Feature } from "../records/family.ts";
+import type { Variant } from "../records/variant.ts";
+import { expectedEntropy } from "../statistics/expected-entropy.ts";
+import { separatingSets } from "../statistics/separating-sets.ts";
+
+/** A question of the printed key, or the variants at which it ends. */
+export type KeyStep =
+  | { readonly kind: "end"; readonly variants: readonly string[] }
+  | { readonly kind: "question"; readonly feature: string; readonly answers: readonly KeyAnswer[] };
+
+export interface KeyAnswer {
+  readonly values: readonly string[];
+  readonly next: KeyStep;
+}
+
+export interface FamilyKey {
+  /** Every smallest set of features that separates whatever pair can be separated. */
+  readonly sets: readonly (readonly string[])[];
+  readonly effort: number;
+  readonly proven: boolean;
+  /** Whether `sets` holds all of them. */
+  readonly complete: boolean;
+  readonly unseparated: readonly (readonly [string, string])[];
+  /** Asks for the features of the first set only. */
+  readonly key: KeyStep;
+}
+
+/** What tells the variants of a family apart: figures.md, section 2. */
+export function assessFamilyKey(features: ReadonlyMap<string, Feature>, variants: readonly Variant[]): FamilyKey {
+  const found = separatingSets(
+    [...features.values()].map(({ id, effort }) => ({ id, effort })),
+    variants.map(({ id, features: values }) => ({ id, values })),
+    { limit: 50 },
+  );
+  const first = (found.sets[0] ?? []).flatMap((id) => features.get(id) ?? []);
+  return { ...found, key: keyOf(variants, first) };
+}
+
+/** Asks first what is expected to leave the least doubt; each answer goes on with the variants that it leaves. */
+function keyOf(variants: readonly Variant[], features: readonly Feature[]): KeyStep {
+  const end: KeyStep = { kind: "end", variants: variants.map(({ id }) => id) };
+  if (variants.length < 2) return end;
+  const doubt = Math.log2(variants.length);
+  const best = features
+    .map((feature) => ({
+      feature,
+      entropy: expectedEntropy(variants.map((variant) => variant.features.get(feature.id) ?? feature.values)),
+    }))
+    .filter(({ entropy }) => entropy < doubt - 1e-12)
+    .sort((a, b) => a.entropy - b.entropy || a.feature.effort - b.feature.effort)[0]?.feature;
+  if (!best) return end;
+  const rest = features.filter((feature) => feature !== best);
+
+  // Values that leave the same variants are one answer.
+  const answers = new Map<string, { values: string[]; left: Variant[] }>();
+  for (const value of best.values) {
+    const left = variants.filter((variant) => variant.features.get(best.id)?.includes(value) ?? true);
+    if (left.length === 0) continue;
+    const together = left.map(({ id }) => id).join(" ");
+    const answer = answers.get(together);
+    if (answer) answer.values.push(value);
+    else answers.set(together, { values: [value], left });
+  }
+  return {
+    kind: "question",
+    feature: best.id,
+    answers: [...answers.values()].map(({ values, left }) => ({ values, next: keyOf(left, rest) })),
+  };
+}

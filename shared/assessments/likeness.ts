@@ -1,0 +1,59 @@
+import { type Attribute, type AttributeValue, gower } from "../statistics/gower.ts";
+import { type Example, isRecorded } from "./rarity/examples.ts";
+
+/** One example as a row of attributes: features as seen, parts as far as they are recorded. */
+export interface LikenessRow {
+  readonly example: Example;
+  readonly values: readonly AttributeValue[];
+}
+
+export interface Likeness {
+  readonly example: Example;
+  readonly likeness: number;
+  /** How many features and parts are known of both. */
+  readonly compared: number;
+}
+
+interface Compared {
+  readonly features: readonly string[];
+  readonly parts: readonly string[];
+}
+
+export const attributesOf = ({ features, parts }: Compared): Attribute[] => [
+  ...features.map((): Attribute => ({ kind: "nominal" })),
+  ...parts.map((): Attribute => ({ kind: "numeric", range: 1 })),
+];
+
+export function likenessRow(
+  example: Example,
+  { features, parts }: Compared,
+  observed: ReadonlyMap<string, string> | undefined,
+): LikenessRow {
+  return {
+    example,
+    values: [
+      ...features.map((feature) => observed?.get(feature) ?? null),
+      ...parts.map((part) => {
+        const share = example.shares.get(part);
+        return share === undefined || share === "not-issued" || !isRecorded(share) ? null : share.low;
+      }),
+    ],
+  };
+}
+
+/** The recorded examples most like this one: Gower (1971), unknowns left out of both sums. */
+export function nearestTo(
+  row: LikenessRow,
+  others: readonly LikenessRow[],
+  attributes: readonly Attribute[],
+  most = 5,
+): readonly Likeness[] {
+  return others
+    .flatMap(({ example, values }) => {
+      if (example === row.example) return [];
+      const { likeness, compared } = gower(row.values, values, attributes);
+      return likeness === null ? [] : [{ example, likeness, compared }];
+    })
+    .sort((a, b) => b.likeness - a.likeness || b.compared - a.compared)
+    .slice(0, most);
+}

@@ -1,0 +1,58 @@
+import type { PartLine } from "../records/item.ts";
+import type { Part } from "../records/variant.ts";
+
+/**
+ * `matching`: every expected mark is there. `other-set`: a mark where the set's number should be is another's.
+ * `partial`: some expected marks are there, or others than expected. `unread`: no mark was noted.
+ */
+export type MarkVerdict = "matching" | "other-set" | "partial" | "unread";
+
+export interface MarkFinding {
+  readonly expected: readonly string[];
+  readonly found: readonly string[];
+  readonly verdict: MarkVerdict;
+  /** The set whose number the part bears, where that is another. */
+  readonly otherSet: string | null;
+}
+
+const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+const folded = (mark: string) => mark.normalize("NFKC").replace(/\s+/g, " ").trim().toUpperCase();
+
+/** Where the template has the set's number, a mark of the same form has the number of some set. */
+function setNumberIn(template: string, set: string, mark: string): string | null {
+  if (!template.includes("{set}")) return null;
+  const form = /^\d+$/.test(set) ? "\\d+" : "[\\p{L}\\p{N}-]+";
+  const [before = "", ...after] = folded(template).split("{SET}").map(escaped);
+  const pattern = new RegExp(`^${before}(${form})${after.join(`(?:${form})`)}$`, "u");
+  return pattern.exec(folded(mark))?.[1] ?? null;
+}
+
+/** Marks observed against marks expected, `{set}` standing for the set's own number. */
+export function assessMarks(
+  parts: Iterable<Part>,
+  item: { readonly set: string | undefined; readonly parts: ReadonlyMap<string, readonly PartLine[]> },
+): ReadonlyMap<string, MarkFinding> {
+  const findings = new Map<string, MarkFinding>();
+  for (const part of parts) {
+    const there = (item.parts.get(part.id) ?? []).filter(({ state }) => state === "present" || state === "unverified");
+    if (part.marks.length === 0 || there.length === 0) continue;
+    const { set } = item;
+    const found = there.flatMap(({ marks }) => marks);
+    const expected = part.marks.map((template) => (set === undefined ? template : template.replaceAll("{set}", set)));
+    const isThere = (mark: string) => found.some((each) => folded(each) === folded(mark));
+    const others = set === undefined
+      ? []
+      : found.flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []));
+    const otherSet = others.find((number) => set !== undefined && folded(number) !== folded(set)) ?? null;
+    const verdict: MarkVerdict =
+      found.length === 0
+        ? "unread"
+        : otherSet !== null
+          ? "other-set"
+          : expected.every(isThere)
+            ? "matching"
+            : "partial";
+    findings.set(part.id, { expected, found, verdict, otherSet });
+  }
+  return findings;
+}

@@ -1,0 +1,75 @@
+import { parseArgs } from "node:util";
+import { suggestion } from "../../diagnostics/nearest-name.ts";
+import { itemData } from "../../pages/data/item-data.ts";
+import { publishCollection } from "../../publication/publish-collection.ts";
+import { wordsFor } from "../../words/languages.ts";
+import { type Command, UsageError } from "../command.ts";
+import { groupsInOrder } from "../groups-in-order.ts";
+import { paintFor } from "../paint.ts";
+import { rootFolder } from "../root-folder.ts";
+import { soundCollection } from "../sound-collection.ts";
+import { itemReport } from "./item-report.ts";
+
+export const explain: Command = {
+  usage: "fittedcase explain ITEM [--root DIR] [--json]",
+  help: [
+    "Tells what is known of one item: whether it is what it is held to be, what of it is there, whether its parts",
+    "belong to the time of issue, how rare one as complete is, and through whose hands it went. Each figure comes",
+    "with its method, inputs, sources and caveats; a figure that the evidence does not carry says why.",
+    "It is the owner's view: nothing is masked.",
+    "",
+    "  --root DIR   the collection's folder; the current one where unsaid",
+    "  --json       the same as data, with every digit",
+    "",
+    "Example: fittedcase explain brennock-school-outfit",
+    "Ends with 0; 1 where the content has errors; 2 where there is no such item.",
+  ].join("\n"),
+  async run(args, { cwd, out, err, colour, columns }) {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: { root: { type: "string" }, json: { type: "boolean", default: false } },
+    });
+    const [id, ...more] = positionals;
+    if (id === undefined || more.length > 0) {
+      throw new UsageError(`Found ${positionals.length} ids of items; expected one.`);
+    }
+    const sound = soundCollection(rootFolder(cwd, values.root), err);
+    if (!sound) return 1;
+    const { collection, assessments } = sound;
+    const words = wordsFor("en");
+    const published = publishCollection(collection, assessments, "private", words);
+    const item = published.items.find((each) => each.id === id || each.formerly.includes(id));
+    const variant = published.variants.find((each) => each.id === item?.variant.id);
+    if (!item || !variant) {
+      const hint = suggestion(id, collection.items.keys()) ?? "";
+      throw new UsageError(`Found "${id}"; expected the id of an item. ${hint}`.trimEnd());
+    }
+    if (values.json) {
+      const data = JSON.parse(itemData(item).text) as Record<string, unknown>;
+      out(JSON.stringify({ ...data, variantRarity: variant.rarity }, null, 2));
+      return 0;
+    }
+    const family = published.families.find((each) => each.id === item.family.id);
+    const groups = collection.families.get(item.family.id)?.groups.keys() ?? [];
+    const { scale } = published;
+    const report = itemReport(
+      {
+        item,
+        variant,
+        family,
+        groups: groupsInOrder(item.parts, groups),
+        classWords: (each) => scale?.classes.find((known) => known.id === each)?.words ?? each,
+        scaleName: scale?.name ?? null,
+      },
+      {
+        words,
+        paint: paintFor(colour),
+        width: Math.max(60, Math.min(columns ?? 100, 100)),
+        titleOf: (source) => collection.sources.get(source)?.title ?? source,
+      },
+    );
+    out(report);
+    return 0;
+  },
+};

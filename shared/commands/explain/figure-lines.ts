@@ -1,0 +1,78 @@
+import type { Input } from "../../assessments/figure.ts";
+import type { PublishedFigure } from "../../publication/published.ts";
+import type { Words } from "../../words/words.ts";
+import type { Paint } from "../paint.ts";
+import { wrappedLines } from "../wrapped-lines.ts";
+
+export interface Setting {
+  readonly words: Words;
+  readonly paint: Paint;
+  readonly width: number;
+  /** The title of a source, by its id. */
+  readonly titleOf: (source: string) => string;
+}
+
+/** "atLeastAsComplete" as a reader has it. */
+const spaced = (name: string) => name.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
+
+function inputText(input: Input): string {
+  if (input === null) return "not known";
+  if (typeof input === "number") return Number.isInteger(input) ? String(input) : input.toPrecision(6);
+  if (typeof input === "string") return input;
+  if (Array.isArray(input)) return input.map((each) => inputText(each as Input)).join("; ");
+  return Object.entries(input as Readonly<Record<string, Input>>)
+    .map(([name, value]) => `${spaced(name)} ${inputText(value) || '""'}`)
+    .join(", ");
+}
+
+/** A label in its column and the text beside it, broken to the width. */
+export function labelled(label: string, text: string, { paint, width }: Setting, indent = 2): string[] {
+  const column = 16;
+  const lines = wrappedLines(text, Math.max(30, width - indent - column));
+  return lines.map((line, at) => {
+    const head = at === 0 ? paint("dim", label.padEnd(column - 1)) : " ".repeat(column - 1);
+    return `${" ".repeat(indent)}${head} ${line}`;
+  });
+}
+
+/**
+ * A figure with everything that it rests on: its method, inputs, sources and caveats. Formulas and titles, which
+ * several figures share, stand once at the end of a report.
+ */
+export function figureLines(name: string, figure: PublishedFigure, setting: Setting): string[] {
+  const { words, paint } = setting;
+  const withheld = figure.insufficient !== null;
+  const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
+  const percent = `${+(figure.confidence * 100).toFixed(2)}% interval`;
+  const hasInterval = figure.low !== null && figure.high !== null && figure.low !== figure.high;
+  const detail = (label: string, text: string) => labelled(label, text, setting, 4);
+  return [
+    `  ${name}: ${paint(withheld ? "yellow" : "bold", phrase)}`,
+    ...detail("method", `${words.methods[figure.method].name}${hasInterval ? `, ${percent}` : ""}`),
+    ...detail("inputs", inputText(figure.inputs)),
+    ...(figure.sources.length > 0 ? detail("sources", figure.sources.join(", ")) : []),
+    ...figure.caveats.flatMap((caveat, at) => detail(at === 0 ? "bear in mind" : "", caveat)),
+  ];
+}
+
+/** How the figures of a report were reached: each method once. */
+export function methodLines(figures: readonly PublishedFigure[], setting: Setting): string[] {
+  const used = new Set(figures.map(({ method }) => method));
+  return [...used].flatMap((id) => {
+    const { name, formula, source } = setting.words.methods[id];
+    return [
+      `  ${name} (${id})`,
+      ...labelled("formula", formula, setting, 4),
+      ...labelled("from", source, setting, 4),
+    ];
+  });
+}
+
+export function sourceLines(
+  figures: readonly PublishedFigure[],
+  others: readonly string[],
+  setting: Setting,
+): string[] {
+  const cited = new Set([...figures.flatMap(({ sources }) => sources), ...others]);
+  return [...cited].sort().flatMap((id) => [`  ${id}`, ...labelled("", setting.titleOf(id), setting, 0)]);
+}

@@ -1,0 +1,18 @@
+/** Parts by their group: the groups in the order of unpacking, those that the family does not name after them. */
+export function groupsInOrder<Part extends { readonly group?: string | null | undefined }>(
+  parts: Iterable<Part>,
+  order: Iterable<string>,
+): Part[][] {
+  const groups = new Map<string | undefined, Part[]>([...order].map((group) => [group, []]));
+  const ungrouped: Part[] = [];
+  for (const part of parts) {
+    if (part.group === null || part.group === undefined) {
+      ungrouped.push(part);
+      continue;
+    }
+    const group = groups.get(part.group);
+    if (group) group.push(part);
+    else groups.set(part.group, [part]);
+  }
+  return [...groups.values(), ungrouped].filter((group) => group.length > 0);
+}

@@ -1,0 +1,20 @@
+import { reportAsText } from "../diagnostics/report.ts";
+import { buildCollection } from "../records/build-collection.ts";
+import type { Collection } from "../records/collection.ts";
+import { type ReadCollection, readCollection } from "../source/read-records.ts";
+import { readRecordSchemas } from "../source/record-schemas.ts";
+
+export interface KnownCollection {
+  readonly read: ReadCollection;
+  /** Every record that is sound by itself; others of the collection may not be. */
+  readonly collection: Collection;
+}
+
+/** What is known of a collection that is still being written; null, after its errors were told, without settings. */
+export function knownCollection(root: string, err: (text: string) => void): KnownCollection | null {
+  const read = readCollection(root);
+  const { collection, diagnostics } = buildCollection(read, readRecordSchemas());
+  if (collection) return { read, collection };
+  err(reportAsText([...read.diagnostics, ...diagnostics], read.files.length));
+  return null;
+}

@@ -1,0 +1,89 @@
+import type { Family } from "../../records/family.ts";
+import type { Hazard } from "../../records/register.ts";
+import type { Part, Variant } from "../../records/variant.ts";
+import { groupsInOrder } from "../groups-in-order.ts";
+import { yamlLine } from "../yaml-line.ts";
+import { explanation, offer } from "./comment-lines.ts";
+import { partScaffold } from "./part-scaffold.ts";
+import { rangeWords } from "./range-words.ts";
+
+export interface NewItem {
+  readonly title: string;
+  readonly serial: string | undefined;
+  readonly set: string | undefined;
+  /** The day of the examination, as EDTF. */
+  readonly today: string;
+}
+
+const groupName = (family: Family | undefined, part: Part | undefined): string =>
+  part?.group === undefined ? "Other parts" : (family?.groups.get(part.group) ?? part.group.replaceAll("-", " "));
+
+/** An item's file with nothing claimed yet: every feature and part of its variant stands ready to be ticked. */
+export function itemScaffold(
+  { title, serial, set, today }: NewItem,
+  variant: Variant,
+  family: Family | undefined,
+  hazards: ReadonlyMap<string, Hazard>,
+): string {
+  const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
+  const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []);
+  const dangers = [...new Set([...variant.parts.values()].flatMap((part) => part.hazards))].map(
+    (id) => hazards.get(id)?.name.toLowerCase() ?? id,
+  );
+  const lines = [
+    "---",
+    ...explanation(
+      "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with " +
+        "## explains. A part that you leave out counts as not examined, which is not the same as absent.",
+    ),
+    ...explanation(
+      "States: present; absent; substitute (another model: add model: …); unverified (there, but you cannot tell " +
+        "whether it is right); not-issued (this example never had it). Write what you read on it, not what should be there.",
+    ),
+    ...(dangers.length > 0
+      ? explanation(`BEFORE YOU BEGIN: this case may hold ${dangers.join(", ")}. Read the caution above each part first.`)
+      : []),
+    `title: ${yamlLine(title)}`,
+    `variant: ${variant.id}`,
+    ...(variant.serials.length > 0 ? explanation(`Known serials: ${rangeWords(variant.serials)}.`) : []),
+    serial === undefined ? offer('serial: "…"') : `serial: ${yamlLine(serial)}`,
+    ...explanation("The set's own number, which its parts should bear."),
+    set === undefined ? offer('set: "…"') : `set: ${yamlLine(set)}`,
+    offer(`examined: ${today}`),
+    offer("status: collection"),
+  ];
+  if (features.length > 0) {
+    lines.push("", ...explanation("What tells the variants apart. Bring in the one line of each that you see."), "features:");
+    for (const feature of features) {
+      const effort = ["a glance", "handling", "dismantling"][feature.effort - 1] ?? "";
+      lines.push(...explanation(`${feature.name} (${effort}). ${feature.look ?? ""}`.trim(), 2));
+      lines.push(...feature.values.map((value) => offer(`${feature.id}: ${yamlLine(value)}`, 2)));
+    }
+  }
+  lines.push("", ...explanation("The parts, in the order of unpacking."), "parts:");
+  for (const group of groups) {
+    lines.push(`  ## ---- ${groupName(family, group[0])} ----`);
+    lines.push(...group.flatMap((part) => partScaffold(part, set, hazards)));
+  }
+  lines.push(
+    "",
+    ...explanation("Things in the case that the reference does not list."),
+    offer("extras:"),
+    offer("  - { name: …, quantity: 1 }"),
+    ...explanation("Labels, plates and papers, word for word."),
+    offer("labels:"),
+    offer("  - { where: lid, kind: plate, text: [first line, second line] }"),
+    ...explanation("Through whose hands it went. What stands under private is never published."),
+    offer("provenance:"),
+    offer(`  - { date: ${today.slice(0, 4)}, event: acquired, from: …, evidence: receipt, private: [from] }`),
+    ...explanation("Photographs that lie beside this file."),
+    offer("photos:"),
+    offer("  - { file: open-case.jpg, alt: The open case from above. }"),
+    ...explanation("Never published:"),
+    offer("storage: …"),
+    offer("paid: { amount: 0, currency: EUR }"),
+    "---",
+    "",
+  );
+  return lines.join("\n");
+}

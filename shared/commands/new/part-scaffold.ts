@@ -1,0 +1,42 @@
+import type { Hazard } from "../../records/register.ts";
+import type { Part } from "../../records/variant.ts";
+import { yamlLine } from "../yaml-line.ts";
+import { explanation, offer } from "./comment-lines.ts";
+import { rangeWords } from "./range-words.ts";
+
+const setWords = (mark: string, set: string | undefined) =>
+  mark === "{set}" ? (set === undefined ? "the set's own number" : `"${set}"`) : `"${mark.replaceAll("{set}", set ?? "…")}"`;
+
+/** One part to tick: its caution first, then what to look for, then the line to bring in. */
+export function partScaffold(
+  part: Part,
+  set: string | undefined,
+  hazards: ReadonlyMap<string, Hazard>,
+): string[] {
+  const cautions = part.hazards.flatMap((id) => hazards.get(id) ?? []);
+  const quantity = part.quantity > 1 ? `, ${part.quantity} of them` : "";
+  const facts = [
+    part.look,
+    part.marks.length > 0 && `Marks: ${part.marks.map((mark) => setWords(mark, set)).join(" and ")}.`,
+    part.serials.length > 0 && `Serial of its own: ${rangeWords(part.serials)}.`,
+    part.accepts.size > 0 &&
+      `Known substitutes: ${[...part.accepts].map(([model, credit]) => `${model} (counts for ${credit})`).join(", ")}.`,
+  ].filter((fact) => typeof fact === "string");
+  const full =
+    part.quantity > 1 ? yamlLine({ state: "present", quantity: part.quantity }) : "present";
+  const fields = [
+    "state: present",
+    part.quantity > 1 && `quantity: ${part.quantity - 1}, rest: absent`,
+    part.serials.length > 0 && "serial: …",
+    part.marks.length > 0 && "marks: […]",
+    "condition: …",
+  ].filter(Boolean);
+  return [
+    ...cautions.flatMap(({ name, caution, source }) =>
+      explanation(`CAUTION, ${name.toLowerCase()}: ${caution} (${source})`, 2),
+    ),
+    ...explanation(`${part.name} (${part.standing}${quantity}). ${facts.join(" ")}`.trim(), 2),
+    ...explanation(`In full: { ${fields.join(", ")} }`, 2),
+    offer(`${part.id}: ${full}`, 2),
+  ];
+}

@@ -1,0 +1,89 @@
+import type { PublishedArticle } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { firstSentence } from "./family-page.ts";
+import { linkedData } from "./linked-data.ts";
+import { renderMarkdown } from "./markdown.ts";
+import type { Link, PageHead } from "./page.ts";
+
+export interface ArticleSummary {
+  readonly article: Link;
+  readonly byline: string | null;
+  readonly revised: string | null;
+  readonly abstract: string | null;
+}
+
+export interface ArticlePage extends PageHead {
+  readonly kind: "article";
+  readonly id: string;
+  readonly byline: string | null;
+  readonly revised: string | null;
+  readonly abstract: string | null;
+  /** HTML. */
+  readonly text: string;
+  readonly others: readonly Link[];
+}
+
+export interface ArticlesPage extends PageHead {
+  readonly kind: "articles";
+  readonly articles: readonly ArticleSummary[];
+}
+
+export function articleSummary(article: PublishedArticle, { words }: CollectionIndex): ArticleSummary {
+  const say = words.pages.articles;
+  return {
+    article: { address: addresses.article(article.id), name: article.title },
+    byline: article.authors.length === 0 ? null : say.by(words.pages.list(article.authors)),
+    revised: article.updated && say.revised(words.date(article.updated)),
+    abstract: article.abstract,
+  };
+}
+
+export function articlePage(article: PublishedArticle, index: CollectionIndex): ArticlePage {
+  const { collection, words } = index;
+  const say = words.pages.articles;
+  const address = addresses.article(article.id);
+  const { byline, revised, abstract } = articleSummary(article, index);
+  const description = firstSentence(article.abstract ?? article.title);
+  return {
+    kind: "article",
+    address,
+    title: article.title,
+    description,
+    trail: [
+      { address: addresses.home, name: collection.settings.title },
+      { address: addresses.articles, name: say.title },
+    ],
+    linkedData: linkedData(collection, "ScholarlyArticle", address, {
+      headline: article.title,
+      description,
+      author: article.authors.map((name) => ({ "@type": "Person", name })),
+      dateModified: article.updated,
+    }),
+    id: article.id,
+    byline,
+    revised,
+    abstract,
+    text: renderMarkdown(article.text, { page: address, below: 1 }),
+    others: collection.articles
+      .filter(({ id }) => id !== article.id)
+      .map(({ id, title }) => ({ address: addresses.article(id), name: title })),
+  };
+}
+
+export function articlesPage(index: CollectionIndex): ArticlesPage {
+  const { collection, words } = index;
+  const say = words.pages.articles;
+  return {
+    kind: "articles",
+    address: addresses.articles,
+    title: say.title,
+    description: say.description,
+    trail: [{ address: addresses.home, name: collection.settings.title }],
+    linkedData: linkedData(collection, "CollectionPage", addresses.articles, {
+      name: say.title,
+      description: say.description,
+    }),
+    articles: collection.articles.map((article) => articleSummary(article, index)),
+  };
+}

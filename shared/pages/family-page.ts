@@ -1,0 +1,185 @@
+import type { ComparisonRow } from "../assessments/variant-comparison.ts";
+import type { PublishedFamily, PublishedHazard } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { type FigureView, figureView } from "./figure-view.ts";
+import { type HazardView, hazardViews } from "./hazard-view.ts";
+import { plain } from "./item-parts.ts";
+import { linkedData } from "./linked-data.ts";
+import { renderMarkdown } from "./markdown.ts";
+import type { Link, PageHead } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+
+export interface ComparisonTable {
+  readonly features: readonly ComparisonLine[];
+  readonly parts: readonly ComparisonLine[];
+}
+
+export interface ComparisonLine {
+  readonly name: string;
+  readonly cells: readonly string[];
+}
+
+export interface KnownVariant {
+  readonly variant: Link;
+  readonly issued: string | null;
+  readonly made: FigureView;
+  readonly survivors: FigureView;
+  readonly sightings: Link;
+  readonly here: string;
+}
+
+export interface FamilyPage extends PageHead {
+  readonly kind: "family";
+  readonly id: string;
+  readonly maker: string | null;
+  /** HTML. */
+  readonly text: string;
+  readonly variants: readonly Link[];
+  readonly known: readonly KnownVariant[];
+  readonly differing: ComparisonTable;
+  readonly common: ComparisonTable;
+  readonly commonTitle: string;
+  readonly hazards: readonly HazardView[];
+  readonly features: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly values: string;
+    readonly look: string | null;
+    readonly effort: string;
+    readonly note: string | null;
+  }[];
+  readonly sources: readonly Link[];
+}
+
+export interface FamiliesPage extends PageHead {
+  readonly kind: "families";
+  readonly families: readonly {
+    readonly family: Link;
+    readonly maker: string | null;
+    /** HTML. */
+    readonly text: string;
+    readonly variants: readonly { readonly variant: Link; readonly issued: string | null }[];
+  }[];
+}
+
+export function familyPage(family: PublishedFamily, index: CollectionIndex): FamilyPage {
+  const { collection, words, variants } = index;
+  const { pages } = words;
+  const say = pages.family;
+  const address = addresses.family(family.id);
+  const description = family.description ?? say.description;
+  const table = (differs: boolean): ComparisonTable => {
+    const rows = family.comparison.filter((row) => row.differs === differs);
+    const lines = (kind: ComparisonRow["kind"]) =>
+      rows.filter((row) => row.kind === kind).map((row) => comparisonLine(row, index));
+    return { features: lines("feature"), parts: lines("part") };
+  };
+  const common = table(false);
+  const members = family.variants.flatMap(({ id }) => variants.get(id) ?? []);
+  return {
+    kind: "family",
+    address,
+    title: family.name,
+    description: firstSentence(description),
+    trail: [
+      { address: addresses.home, name: collection.settings.title },
+      { address: addresses.families, name: say.title },
+    ],
+    linkedData: linkedData(collection, "ProductGroup", address, {
+      name: family.name,
+      description: firstSentence(description),
+      productGroupID: family.id,
+      manufacturer: family.maker === null ? null : { "@type": "Organization", name: family.maker },
+    }),
+    id: family.id,
+    maker: family.maker,
+    text: family.description === null ? "" : renderMarkdown(family.description, { page: address, below: 2 }),
+    variants: family.variants.map(({ id, name }) => ({ address: addresses.variant(id), name })),
+    known: members.map((variant) => ({
+      variant: { address: addresses.variant(variant.id), name: variant.name },
+      issued: variant.issued && words.date(variant.issued),
+      made: figureView(variant.rarity.made, index),
+      survivors: figureView(variant.rarity.survivors, index),
+      sightings: {
+        address: addresses.sightingsOf(variant.id),
+        name: words.numbers.count(variant.rarity.sightings),
+      },
+      here: words.numbers.count(variant.items.length),
+    })),
+    differing: table(true),
+    common,
+    commonTitle: say.rest(common.features.length + common.parts.length),
+    hazards: hazardViews(
+      mergeHazards(members.map(({ hazards }) => hazards)),
+      members.flatMap(({ parts }) => parts),
+    ).map((hazard) => ({ ...hazard, concerns: hazard.concerns.map(({ name }) => ({ name, address: "" })) })),
+    features: family.features.map((feature) => ({
+      ...feature,
+      values: pages.list(feature.values.map(plain)),
+      effort: pages.efforts[feature.effort] ?? "",
+    })),
+    sources: family.sources.map((id) => sourceLink(id, index)),
+  };
+}
+
+function comparisonLine({ kind, name, cells }: ComparisonRow, { words }: CollectionIndex): ComparisonLine {
+  const { pages, numbers } = words;
+  const say = pages.family;
+  return {
+    name,
+    cells: cells.map((cell) => {
+      if (cell === null) return kind === "feature" ? say.unstated : say.none;
+      if ("values" in cell) return cell.values.map(plain).join(pages.item.or);
+      const standing = cell.standing === "issued" ? "" : pages.standings[cell.standing];
+      return say.cell(numbers.count(cell.quantity), standing);
+    }),
+  };
+}
+
+/** The same hazard in several variants is one caution, with the parts of all. */
+function mergeHazards(lists: readonly (readonly PublishedHazard[])[]): PublishedHazard[] {
+  const merged = new Map<string, PublishedHazard>();
+  for (const hazard of lists.flat()) {
+    const known = merged.get(hazard.id);
+    merged.set(hazard.id, {
+      ...hazard,
+      parts: [...new Set([...(known?.parts ?? []), ...hazard.parts])],
+      extras: [],
+    });
+  }
+  return [...merged.values()];
+}
+
+export const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/s.exec(text)?.[0] ?? text;
+
+export function familiesPage(index: CollectionIndex): FamiliesPage {
+  const { collection, words, variants } = index;
+  const say = words.pages.family;
+  return {
+    kind: "families",
+    address: addresses.families,
+    title: say.title,
+    description: say.description,
+    trail: [{ address: addresses.home, name: collection.settings.title }],
+    linkedData: linkedData(collection, "CollectionPage", addresses.families, {
+      name: say.title,
+      description: say.description,
+    }),
+    families: collection.families.map((family) => ({
+      family: { address: addresses.family(family.id), name: family.name },
+      maker: family.maker,
+      text:
+        family.description === null
+          ? ""
+          : renderMarkdown(family.description, { page: addresses.families, below: 2 }),
+      variants: family.variants.map(({ id, name }) => {
+        const issued = variants.get(id)?.issued;
+        return {
+          variant: { address: addresses.variant(id), name },
+          issued: issued ? words.date(issued) : null,
+        };
+      }),
+    })),
+  };
+}

@@ -1,0 +1,74 @@
+import { custodyLine } from "../plots/custody-line.ts";
+import type { PublishedEvent, PublishedItem } from "../publication/published.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import type { Link } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+import { yearsOf } from "./years-of.ts";
+
+export interface CustodyView {
+  readonly events: readonly {
+    readonly date: string;
+    readonly event: string;
+    readonly people: string;
+    readonly evidence: string | null;
+    readonly source: Link | null;
+    readonly price: string | null;
+    readonly note: string | null;
+  }[];
+  readonly documented: string;
+  readonly gaps: readonly string[];
+  /** SVG; null where nothing is dated. */
+  readonly plot: string | null;
+}
+
+function peopleOf(event: PublishedEvent, { words }: CollectionIndex): string {
+  const say = words.pages.item;
+  return [
+    event.holder,
+    event.from === null ? null : say.from(event.from),
+    event.to === null ? null : say.to(event.to),
+    event.place === null ? null : say.at(event.place),
+  ]
+    .filter((text) => text !== null)
+    .join(", ");
+}
+
+export function custodyView(item: PublishedItem, index: CollectionIndex): CustodyView {
+  const { words } = index;
+  const { item: say } = words.pages;
+  const { numbers } = words;
+  const { events, documentedYears, lifetimeYears, gaps } = item.provenance;
+  return {
+    events: events.map((event) => ({
+      date: event.date === "" ? say.undated : words.date(event.date),
+      event: event.event,
+      people: peopleOf(event, index),
+      evidence: event.evidence,
+      source: event.source === null ? null : sourceLink(event.source, index),
+      price: event.price && numbers.money(event.price.amount, event.price.currency),
+      note: event.note,
+    })),
+    documented: say.documented(
+      numbers.count(documentedYears),
+      lifetimeYears === null ? null : numbers.count(lifetimeYears),
+    ),
+    gaps: gaps.map(({ from, to, years, longest }) => {
+      const shortest = numbers.measure(years);
+      const most = longest === null ? null : numbers.measure(longest);
+      return most === null || most === shortest
+        ? say.gap(String(from), String(to), shortest)
+        : say.gapLonger(String(from), String(to), shortest, most);
+    }),
+    plot:
+      events.length === 0
+        ? null
+        : custodyLine(item.provenance, {
+            idPrefix: "custody",
+            label: say.custodyLabel,
+            words,
+            yearsOf,
+            issued: item.dating.issued,
+            examined: item.examined,
+          }),
+  };
+}

@@ -1,0 +1,58 @@
+import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
+import { plain } from "./item-parts.ts";
+
+/** A part as a finding names it. */
+export interface Finding {
+  /** Of its line in the list of parts; empty where the reference does not list it. */
+  readonly address: string;
+  readonly name: string;
+  readonly detail: string | null;
+}
+
+export interface FindingList {
+  readonly id: string;
+  readonly label: string;
+  readonly findings: readonly Finding[];
+  readonly note: string | null;
+}
+
+/** What is not there, or not certain, or more than was issued: only lists that have something in them. */
+export function findingLists(item: PublishedItem, words: Words): FindingList[] {
+  const { item: say } = words.pages;
+  const { count, share } = words.numbers;
+  const { completeness, parts } = item;
+  const partOf = new Map(parts.map((part) => [part.id, part]));
+  const findings = (ids: readonly string[], detail: (part: PublishedItemPart) => string | null): Finding[] =>
+    ids.flatMap((id) => {
+      const part = partOf.get(id);
+      return part ? [{ address: `#part-${id}`, name: part.name, detail: detail(part) }] : [];
+    });
+  const rate = ({ rate: { value } }: PublishedItemPart) => (value === null ? null : say.foundIn(share(value)));
+  const ofExpected = (units: (part: PublishedItemPart) => number) => (part: PublishedItemPart) =>
+    part.units.expected > 1 ? say.unitsOf(count(units(part)), count(part.units.expected)) : null;
+  const models = (part: PublishedItemPart) =>
+    [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") || null;
+
+  const lists: FindingList[] = [
+    list("missing", findings(completeness.missing, rate)),
+    list("partial", findings(completeness.partial, ofExpected(({ units }) => units.present))),
+    list("substitutes", findings(completeness.substitutes, models)),
+    list("unverified", findings(completeness.unverified, ofExpected(({ units }) => units.unverified))),
+    list("unexamined", findings(completeness.unexamined, ofExpected(({ units }) => units.unexamined))),
+    list("surplus", findings(completeness.surplus, ({ units }) => `+ ${count(units.surplus)}`)),
+    list(
+      "extras",
+      completeness.extras.map((extra) => ({
+        address: "",
+        name: extra.quantity > 1 ? `${extra.name} × ${count(extra.quantity)}` : extra.name,
+        detail: extra.note,
+      })),
+    ),
+    list("assembled", findings(item.assembled, () => null), say.assembledNote),
+  ];
+  function list(id: keyof typeof say.lists, found: Finding[], note: string | null = null): FindingList {
+    return { id, label: say.lists[id], findings: found, note };
+  }
+  return lists.filter((each) => each.findings.length > 0);
+}

@@ -1,0 +1,66 @@
+import type { PublishedItem } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { plain } from "./item-parts.ts";
+import type { Link } from "./page.ts";
+
+export interface IdentityView {
+  readonly verdict: PublishedItem["identification"]["verdict"];
+  readonly headline: string;
+  readonly sentence: string;
+  /** What speaks against the variant claimed. */
+  readonly against: readonly string[];
+  readonly observed: readonly {
+    readonly name: string;
+    readonly value: string | null;
+    readonly expected: string;
+    readonly contradicts: boolean;
+  }[];
+  readonly candidates: readonly {
+    readonly variant: Link;
+    readonly against: readonly string[];
+    readonly unobserved: readonly string[];
+  }[];
+  readonly lookNext: readonly { readonly name: string; readonly look: string | null; readonly effort: string }[];
+}
+
+export function identityView(item: PublishedItem, index: CollectionIndex): IdentityView {
+  const { words, variants, families } = index;
+  const { item: say, verdicts, efforts } = words.pages;
+  const { verdict, candidates, lookNext } = item.identification;
+  const variant = variants.get(item.variant.id);
+  const features = families.get(item.family.id)?.features ?? [];
+  const nameOf = (id: string) =>
+    id === "serial" ? say.serialWord : (features.find((feature) => feature.id === id)?.name ?? id);
+  const expectedOf = (id: string) =>
+    variant?.features
+      .find((feature) => feature.id === id)
+      ?.values.map(plain)
+      .join(say.or) ?? "";
+  const claimed = candidates.find((candidate) => candidate.variant === item.variant.id);
+  const contradictions = claimed?.contradictions ?? [];
+  const valueOf = (id: string) => item.features.find((feature) => feature.id === id)?.value ?? "";
+  return {
+    verdict,
+    headline: verdicts[verdict].headline(item.variant.name),
+    sentence: verdicts[verdict].sentence,
+    against: contradictions.map((id) =>
+      id === "serial" ? say.contradictionSerial : say.contradiction(nameOf(id), plain(valueOf(id)), expectedOf(id)),
+    ),
+    observed: item.features.map(({ id, name, value }) => ({
+      name,
+      value: value === null ? null : plain(value),
+      expected: expectedOf(id),
+      contradicts: contradictions.includes(id),
+    })),
+    candidates: candidates.map((candidate) => ({
+      variant: { address: addresses.variant(candidate.variant), name: candidate.name },
+      against: candidate.contradictions.map(nameOf),
+      unobserved: candidate.unobserved.map(nameOf),
+    })),
+    lookNext: lookNext.flatMap((id) => {
+      const feature = features.find((each) => each.id === id);
+      return feature ? [{ name: feature.name, look: feature.look, effort: efforts[feature.effort] ?? "" }] : [];
+    }),
+  };
+}

@@ -1,0 +1,253 @@
+import type { ImageSet } from "../images/image-set.ts";
+import { casePlan } from "../plots/case-plan.ts";
+import type { Confidential, PublishedItem } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { type CompletenessView, completenessView } from "./completeness-view.ts";
+import { figureView } from "./figure-view.ts";
+import { type HazardView, hazardViews } from "./hazard-view.ts";
+import { type CustodyView, custodyView } from "./item-custody.ts";
+import { type FindingList, findingLists } from "./item-findings.ts";
+import { type IdentityView, identityView } from "./item-identity.ts";
+import { type PartGroup, partGroups } from "./item-parts.ts";
+import { absoluteAddress, linkedData } from "./linked-data.ts";
+import { renderMarkdown } from "./markdown.ts";
+import type { Link, PageHead } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
+
+export interface PhotoView {
+  readonly image: ImageSet;
+  readonly alt: string;
+  readonly caption: string | null;
+  readonly legend: readonly {
+    readonly number: number;
+    readonly part: Link;
+    /** From the left and the top, in hundredths of the picture. */
+    readonly at: readonly [number, number];
+  }[];
+}
+
+export interface ItemPage extends PageHead {
+  readonly kind: "item";
+  readonly id: string;
+  readonly variant: Link;
+  readonly family: Link;
+  /** Serial, set, dates, standing: as label and value. */
+  readonly particulars: readonly { readonly label: string; readonly value: string }[];
+  readonly identity: IdentityView;
+  readonly brief: {
+    readonly complete: string | null;
+    readonly level: string;
+    readonly surviving: string;
+    readonly class: string | null;
+    readonly rank: string | null;
+    readonly missing: readonly Link[];
+    readonly more: string | null;
+    readonly inDoubt: string | null;
+  };
+  readonly photos: readonly PhotoView[];
+  /** SVG. */
+  readonly plan: string;
+  readonly completeness: CompletenessView;
+  readonly findings: readonly FindingList[];
+  readonly rarity: {
+    readonly here: readonly LabelledFigure[];
+    readonly rank: string | null;
+    readonly variant: readonly LabelledFigure[];
+    readonly class: ClassView | null;
+    readonly sightings: Link;
+  };
+  /** HTML: what its author wrote about it. */
+  readonly text: string;
+  readonly groups: readonly PartGroup[];
+  readonly rateMethod: Link;
+  readonly labels: readonly {
+    readonly kind: string;
+    readonly where: string | null;
+    readonly text: readonly string[];
+    readonly part: Link | null;
+    readonly note: string | null;
+  }[];
+  readonly dating: {
+    readonly issued: string | null;
+    readonly serial: string | null;
+    readonly parts: readonly { readonly part: Link; readonly made: string | null; readonly verdict: string; readonly doubt: boolean }[];
+  };
+  readonly custody: CustodyView;
+  readonly hazards: readonly HazardView[];
+  readonly siblings: readonly Link[];
+  readonly sources: readonly Link[];
+  readonly cite: string;
+  readonly data: Link;
+  readonly confidential: Confidential | null;
+}
+
+const shownInBrief = 6;
+
+export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage {
+  const { collection, words, variants } = index;
+  const { numbers, pages } = words;
+  const say = pages.item;
+  const address = addresses.item(item.id);
+  const variant = variants.get(item.variant.id);
+  const completeness = completenessView(item, words);
+  const identity = identityView(item, index);
+  const { rank } = item.rarity;
+  const placed = rank && say.place(numbers.count(rank.place), numbers.count(rank.of));
+  const classed = variant ? classView(variant, collection, pages.variant) : null;
+  const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
+  const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });
+  const missing = [...item.completeness.missing, ...item.completeness.partial];
+  const doubtful = new Set([
+    ...item.completeness.substitutes,
+    ...item.completeness.unverified,
+    ...item.completeness.unexamined,
+  ]).size;
+  const description = say.description(
+    item.variant.name,
+    pages.verdicts[item.identification.verdict].short,
+    completeness.weighted,
+  );
+  const figure = (id: string, label: string, of: PublishedItem["rarity"]["asComplete"]) => ({
+    id,
+    label,
+    figure: figureView(of, index),
+  });
+
+  return {
+    kind: "item",
+    address,
+    title: item.title,
+    description,
+    trail: [
+      { address: addresses.home, name: collection.settings.title },
+      { address: addresses.items, name: pages.catalogue.title },
+    ],
+    linkedData: linkedData(collection, "IndividualProduct", address, {
+      name: item.title,
+      description,
+      sku: item.id,
+      category: item.variant.name,
+      serialNumber: item.serial?.includes("\u2022") ? null : item.serial,
+      isVariantOf: { "@type": "ProductGroup", name: item.family.name, productGroupID: item.family.id },
+      subjectOf: {
+        "@type": "Dataset",
+        name: item.title,
+        description,
+        contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),
+      },
+    }),
+    id: item.id,
+    variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
+    family: { address: addresses.family(item.family.id), name: item.family.name },
+    particulars: particularsOf(item, index),
+    identity,
+    brief: {
+      complete: completeness.weighted,
+      level: completeness.level,
+      surviving:
+        variant === undefined || variant.rarity.survivors.value === null
+          ? say.survivorsUnknown
+          : say.surviving(words.phrase(variant.rarity.survivors)),
+      class: classed?.phrase ?? null,
+      rank: placed,
+      missing: missing.slice(0, shownInBrief).map(partLink),
+      more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,
+      inDoubt: doubtful > 0 ? say.inDoubt(doubtful) : null,
+    },
+    photos: item.photos.flatMap(({ original, alt, caption, callouts }) => {
+      const image = index.images.get(original);
+      return image
+        ? [
+            {
+              image,
+              alt,
+              caption,
+              legend: callouts.map(({ part, at: [x, y] }, place) => ({
+                number: place + 1,
+                part: partLink(part),
+                at: [100 * x, 100 * y] as const,
+              })),
+            },
+          ]
+        : [];
+    }),
+    plan: casePlan(item.parts, {
+      idPrefix: "plan",
+      label: say.planLabel(item.title),
+      words,
+      stateWord: (summary) => pages.states[summary],
+    }),
+    completeness,
+    findings: findingLists(item, words),
+    rarity: {
+      here: [
+        figure("as-complete", say.asComplete, item.rarity.asComplete),
+        figure("as-complete-survivors", say.asCompleteSurvivors, item.rarity.asCompleteSurvivors),
+        figure("as-complete-wait", say.asCompleteWait, item.rarity.asCompleteWait),
+      ],
+      rank: placed,
+      variant: variant ? variantFigures(variant, index) : [],
+      class: classed,
+      sightings: { address: addresses.sightingsOf(item.variant.id), name: pages.variant.seeLog },
+    },
+    text: renderMarkdown(item.description, { page: address, below: 2 }),
+    groups: partGroups(item.parts, words),
+    rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
+    labels: item.labels.map((label) => ({ ...label, part: label.part === null ? null : partLink(label.part) })),
+    dating: {
+      issued: item.dating.issued && words.date(item.dating.issued),
+      serial: item.dating.serial.made && words.date(item.dating.serial.made),
+      parts: Object.entries(item.dating.parts).map(([id, { made, verdict }]) => ({
+        part: partLink(id),
+        made: made && words.date(made),
+        verdict: say.datingVerdicts[verdict],
+        doubt: verdict === "later",
+      })),
+    },
+    custody: custodyView(item, index),
+    hazards: hazardViews(item.hazards, item.parts),
+    siblings: (variant?.items ?? [])
+      .filter(({ id }) => id !== item.id)
+      .map(({ id, name }) => ({ address: addresses.item(id), name })),
+    sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
+    cite: [
+      item.title,
+      collection.settings.title,
+      collection.settings.publisher,
+      item.updated === null ? null : words.date(item.updated),
+      absoluteAddress(collection.settings.url, address),
+    ]
+      .filter((text) => text !== null)
+      .join(". "),
+    data: { address: addresses.itemData(item.id), name: `${item.id}.json` },
+    confidential: item.confidential,
+  };
+}
+
+function particularsOf(item: PublishedItem, { words }: CollectionIndex): ItemPage["particulars"] {
+  const say = words.pages.item;
+  const rows: readonly (readonly [string, string | null])[] = [
+    [say.serial, item.serial],
+    [say.set, item.set],
+    [say.issued, item.dating.issued && words.date(item.dating.issued)],
+    [say.examined, item.examined && words.date(item.examined)],
+    [say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)],
+    [say.status, words.pages.statuses[item.status] ?? item.status],
+    [say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)],
+  ];
+  return rows.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));
+}
+
+/** Everything that the entry rests on: its custody, its figures, its variant. */
+function sourcesOf(item: PublishedItem, ofVariant: readonly string[]): string[] {
+  const { events } = item.provenance;
+  return [
+    ...new Set([
+      ...events.flatMap(({ source }) => (source === null ? [] : [source])),
+      ...ofVariant,
+      ...Object.values(item.rarity).flatMap((figure) => (figure && "sources" in figure ? figure.sources : [])),
+    ]),
+  ];
+}

@@ -1,0 +1,143 @@
+import type { PublishedItemPart, PublishedPartLine, PublishedFigure } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
+
+/** One row of the list of parts, as it is printed. */
+export interface PartRow {
+  readonly id: string;
+  readonly name: string;
+  readonly summary: PublishedItemPart["summary"];
+  readonly state: string;
+  readonly standing: string;
+  readonly units: string;
+  readonly marks: readonly string[];
+  readonly remarks: readonly string[];
+  readonly rate: RateView;
+  readonly hazards: readonly string[];
+}
+
+export interface RateView {
+  /** "64%"; null where nothing is recorded. */
+  readonly share: string | null;
+  readonly interval: string | null;
+  readonly count: string | null;
+}
+
+export interface PartGroup {
+  readonly name: string | null;
+  readonly rows: readonly PartRow[];
+}
+
+export function rateView(rate: PublishedFigure, words: Words): RateView {
+  const { having, recorded } = rate.inputs;
+  const { share, count } = words.numbers;
+  if (rate.value === null || rate.low === null || rate.high === null) {
+    return { share: null, interval: null, count: null };
+  }
+  return {
+    share: share(rate.value),
+    interval: words.interval(share(rate.low), share(rate.high)),
+    count:
+      typeof having === "number" && typeof recorded === "number"
+        ? words.pages.item.ofRecorded(count(having), count(recorded))
+        : null,
+  };
+}
+
+/** In the order of the reference, under the names of the groups. */
+export function groupParts<Part extends { readonly groupName: string | null }>(
+  parts: readonly Part[],
+): { readonly name: string | null; readonly parts: readonly Part[] }[] {
+  const groups = new Map<string | null, Part[]>();
+  for (const part of parts) groups.set(part.groupName, [...(groups.get(part.groupName) ?? []), part]);
+  return [...groups].map(([name, members]) => ({ name, parts: members }));
+}
+
+export const partGroups = (parts: readonly PublishedItemPart[], words: Words): PartGroup[] =>
+  groupParts(parts).map(({ name, parts: members }) => ({
+    name,
+    rows: members.map((part) => partRow(part, words)),
+  }));
+
+export const plain = (id: string): string => id.replaceAll("-", " ");
+
+function partRow(part: PublishedItemPart, words: Words): PartRow {
+  const { pages, numbers } = words;
+  const { units } = part;
+  const say = pages.item;
+  const bears = part.lines.flatMap(({ marks, serial }) => [
+    ...(serial === null ? [] : [say.serialIs(serial)]),
+    ...marks,
+  ]);
+  const expected = part.marks.filter((mark) => !mark.includes("{set}"));
+  return {
+    id: part.id,
+    name: part.name,
+    summary: part.summary,
+    state: stateOf(part, words),
+    standing: pages.standings[part.standing],
+    units:
+      part.summary === "not-issued"
+        ? "—"
+        : say.unitsOf(numbers.count(units.present + units.substitute + units.unverified), numbers.count(units.expected)),
+    marks: [
+      ...new Set(bears),
+      ...(bears.length === 0 && expected.length > 0 && units.present + units.unverified > 0
+        ? [say.expectedMarks(expected.join(", "))]
+        : []),
+    ],
+    remarks: remarksOf(part, words),
+    rate: rateView(part.rate, words),
+    hazards: part.hazards,
+  };
+}
+
+/** In words: one state, or how many units are in each. */
+function stateOf({ summary, units }: PublishedItemPart, words: Words): string {
+  const { states, item } = words.pages;
+  const counts = [
+    [units.present, states.present],
+    [units.substitute, states.substitute],
+    [units.unverified, states.unverified],
+    [units.absent, states.absent],
+    [units.unexamined, states.unexamined],
+    [units.notIssued, states["not-issued"]],
+  ] as const;
+  const found = counts.filter(([count]) => count > 0);
+  if (found.length <= 1) return found[0]?.[1] ?? states[summary];
+  return found.map(([count, state]) => item.stateUnits(count, state)).join(", ");
+}
+
+function remarksOf(part: PublishedItemPart, words: Words): string[] {
+  const say = words.pages.item;
+  const several = part.lines.length > 1;
+  const lines = part.lines.map((line) => {
+    const said = lineRemarks(line, words);
+    const state = several ? [words.pages.lineStates[line.state] ?? line.state] : [];
+    return [...state, ...said].join("; ");
+  });
+  const dated =
+    part.dating && part.dating.verdict !== "fits"
+      ? [
+          [
+            part.dating.made === null ? null : say.made(words.date(part.dating.made)),
+            say.datingVerdicts[part.dating.verdict],
+          ]
+            .filter((text) => text !== null)
+            .join(", "),
+        ]
+      : [];
+  return [...lines.filter((line) => line !== ""), ...dated, ...(part.assembled ? [say.fromElsewhere] : [])];
+}
+
+function lineRemarks(line: PublishedPartLine, { pages }: Words): string[] {
+  const say = pages.item;
+  return [
+    line.condition === null ? null : plain(line.condition),
+    line.packed === null ? null : say.packed(line.packed),
+    line.model === null ? null : say.model(plain(line.model)),
+    line.repairs.length === 0 ? null : say.repairs(line.repairs.map(plain).join(", ")),
+    line.belongs === "spare" ? say.belongsSpare : null,
+    line.evidence === null ? null : say.evidence(line.evidence),
+    line.note,
+  ].filter((text): text is string => text !== null);
+}

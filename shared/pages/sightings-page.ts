@@ -1,0 +1,143 @@
+import { sightingsOverYears } from "../plots/sightings-over-years.ts";
+import type { PublishedSighting, PublishedVariant } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { type FigureView, figureView } from "./figure-view.ts";
+import { linkedData } from "./linked-data.ts";
+import type { Link, PageHead } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+import { yearsOf } from "./years-of.ts";
+
+export interface SightingRow {
+  readonly seen: string;
+  readonly example: string | null;
+  readonly kind: string;
+  readonly present: string | null;
+  readonly absent: string | null;
+  readonly condition: string | null;
+  readonly price: string | null;
+  readonly source: Link | null;
+  readonly remarks: string;
+}
+
+export interface SightingsPage extends PageHead {
+  readonly kind: "sightings";
+  readonly variant: Link;
+  readonly rows: readonly SightingRow[];
+  /** SVG; null where there is none. */
+  readonly plot: string | null;
+  readonly hasPrices: boolean;
+  readonly watching: string | null;
+}
+
+export interface SightingsIndexPage extends PageHead {
+  readonly kind: "sightings-index";
+  readonly variants: readonly {
+    readonly variant: Link;
+    readonly log: Link;
+    readonly sightings: string;
+    readonly distinct: string;
+    readonly once: string;
+    readonly twice: string;
+    readonly coverage: FigureView;
+  }[];
+  readonly watching: string | null;
+}
+
+/** "rest" stands for whatever neither list names. */
+const rest = "rest";
+
+function partWords(ids: readonly string[], variant: PublishedVariant, allOthers: string): string | null {
+  if (ids.length === 0) return null;
+  const nameOf = (id: string) => variant.parts.find((part) => part.id === id)?.name.toLowerCase() ?? id;
+  return ids.map((id) => (id === rest ? allOthers : nameOf(id))).join(", ");
+}
+
+function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: CollectionIndex): SightingRow {
+  const { words } = index;
+  const say = words.pages.sightings;
+  const others = (list: readonly string[], other: readonly string[]) =>
+    list.length === 1 && other.length === 0 ? say.all : say.allOthers;
+  return {
+    seen: words.date(row.seen),
+    example: row.serial ?? row.example?.replaceAll("-", " ") ?? null,
+    kind: say.kinds[row.kind] ?? row.kind,
+    present: partWords(row.present, variant, others(row.present, row.absent)),
+    absent: partWords(row.absent, variant, others(row.absent, row.present)),
+    condition: row.condition?.replaceAll("-", " ") ?? null,
+    price: row.price && words.numbers.money(row.price.amount, row.price.currency),
+    source: row.source === null ? null : sourceLink(row.source, index),
+    remarks: [row.relisted ? say.relisted : null, row.note].filter((text) => text !== null).join("; "),
+  };
+}
+
+const bySeen = (a: PublishedSighting, b: PublishedSighting): number => {
+  const first = ({ seen }: PublishedSighting) => yearsOf(seen)?.first ?? Number.POSITIVE_INFINITY;
+  const [left, right] = [first(a), first(b)];
+  if (left !== right) return left < right ? -1 : 1;
+  return a.seen < b.seen ? -1 : a.seen > b.seen ? 1 : 0;
+};
+
+const watched = ({ collection, words }: CollectionIndex): string | null =>
+  collection.settings.watching &&
+  words.pages.sightings.watching(words.date(collection.settings.watching));
+
+export function sightingsPage(variant: PublishedVariant, index: CollectionIndex): SightingsPage {
+  const { collection, words } = index;
+  const say = words.pages.sightings;
+  const address = addresses.sightingsOf(variant.id);
+  const title = say.titleOf(variant.name);
+  const description = say.descriptionOf(variant.name, variant.sightings.length);
+  return {
+    kind: "sightings",
+    address,
+    title,
+    description,
+    trail: [
+      { address: addresses.home, name: collection.settings.title },
+      { address: addresses.sightings, name: say.title },
+    ],
+    linkedData: linkedData(collection, "CollectionPage", address, { name: title, description }),
+    variant: { address: addresses.variant(variant.id), name: variant.name },
+    rows: [...variant.sightings].sort(bySeen).map((row) => sightingRow(row, variant, index)),
+    plot:
+      variant.sightings.length === 0
+        ? null
+        : sightingsOverYears(variant.sightings, {
+            idPrefix: "sightings",
+            label: words.pages.variant.logLabel(variant.name),
+            words,
+            yearsOf,
+            watching: collection.settings.watching,
+          }),
+    hasPrices: variant.sightings.some(({ price }) => price !== null),
+    watching: watched(index),
+  };
+}
+
+export function sightingsIndexPage(index: CollectionIndex): SightingsIndexPage {
+  const { collection, words } = index;
+  const { numbers, pages } = words;
+  const say = pages.sightings;
+  return {
+    kind: "sightings-index",
+    address: addresses.sightings,
+    title: say.title,
+    description: say.description,
+    trail: [{ address: addresses.home, name: collection.settings.title }],
+    linkedData: linkedData(collection, "CollectionPage", addresses.sightings, {
+      name: say.title,
+      description: say.description,
+    }),
+    variants: collection.variants.map((variant) => ({
+      variant: { address: addresses.variant(variant.id), name: variant.name },
+      log: { address: addresses.sightingsOf(variant.id), name: variant.name },
+      sightings: numbers.count(variant.rarity.sightings),
+      distinct: numbers.count(variant.rarity.distinct),
+      once: numbers.count(variant.rarity.once),
+      twice: numbers.count(variant.rarity.twice),
+      coverage: figureView(variant.rarity.coverage, index),
+    })),
+    watching: watched(index),
+  };
+}

@@ -1,0 +1,195 @@
+import { casePlan } from "../plots/case-plan.ts";
+import { partRates } from "../plots/part-rates.ts";
+import { serialRanges } from "../plots/serial-ranges.ts";
+import { sightingsOverYears } from "../plots/sightings-over-years.ts";
+import type { PublishedVariant } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import { type EntryView, entryView } from "./catalogue-page.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { type HazardView, hazardViews } from "./hazard-view.ts";
+import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
+import { linkedData } from "./linked-data.ts";
+import { renderMarkdown } from "./markdown.ts";
+import type { Link, PageHead } from "./page.ts";
+import { sourceLink } from "./source-reference.ts";
+import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
+import { yearsOf } from "./years-of.ts";
+
+export interface VariantPage extends PageHead {
+  readonly kind: "variant";
+  readonly id: string;
+  readonly family: Link;
+  readonly extends: Link | null;
+  readonly issued: string | null;
+  /** HTML. */
+  readonly text: string;
+  readonly figures: readonly LabelledFigure[];
+  readonly class: ClassView | null;
+  readonly conflict: boolean;
+  readonly sightings: {
+    readonly count: string;
+    readonly onceTwice: string;
+    readonly log: Link;
+    /** SVG; null where there is none. */
+    readonly plot: string | null;
+  };
+  readonly hazards: readonly HazardView[];
+  readonly features: readonly { readonly name: string; readonly found: string; readonly look: string | null }[];
+  /** SVG. */
+  readonly plan: string;
+  readonly partsNote: string;
+  readonly groups: readonly {
+    readonly name: string | null;
+    readonly parts: readonly {
+      readonly id: string;
+      readonly name: string;
+      readonly quantity: string;
+      readonly standing: string;
+      readonly weight: string;
+      readonly marks: readonly string[];
+      readonly look: string | null;
+      readonly note: string | null;
+      readonly hazards: readonly string[];
+      readonly rate: RateView;
+    }[];
+  }[];
+  /** SVG. */
+  readonly rates: string | null;
+  readonly rateMethod: Link;
+  readonly serials: readonly {
+    readonly range: string;
+    readonly made: string | null;
+    readonly source: Link | null;
+    readonly page: string | null;
+    readonly remarks: string;
+  }[];
+  /** SVG. */
+  readonly serialPlot: string | null;
+  readonly levels: readonly { readonly name: string; readonly needs: string; readonly parts: readonly Link[] }[];
+  readonly entries: readonly EntryView[];
+  readonly siblings: readonly Link[];
+  readonly sources: readonly Link[];
+  readonly data: Link;
+}
+
+const setMark = "{set}";
+
+export function variantPage(variant: PublishedVariant, index: CollectionIndex): VariantPage {
+  const { collection, words, families, items } = index;
+  const { numbers, pages } = words;
+  const say = pages.variant;
+  const address = addresses.variant(variant.id);
+  const issued = variant.issued && words.date(variant.issued);
+  const family = families.get(variant.family.id);
+  const { rarity } = variant;
+  const markdown = (text: string | null) => (text === null ? "" : renderMarkdown(text, { page: address, below: 2 }));
+  const serials = variant.sightings.flatMap(({ serial }) => serial ?? []);
+  const stateWord = (summary: keyof typeof pages.states) => pages.states[summary];
+
+  return {
+    kind: "variant",
+    address,
+    title: variant.name,
+    description: say.description(variant.name, issued),
+    trail: [
+      { address: addresses.home, name: collection.settings.title },
+      { address: addresses.families, name: pages.family.title },
+      { address: addresses.family(variant.family.id), name: variant.family.name },
+    ],
+    linkedData: linkedData(collection, "ProductModel", address, {
+      name: variant.name,
+      description: say.description(variant.name, issued),
+      manufacturer: family?.maker ? { "@type": "Organization", name: family.maker } : null,
+      isVariantOf: { "@type": "ProductGroup", name: variant.family.name, productGroupID: variant.family.id },
+    }),
+    id: variant.id,
+    family: { address: addresses.family(variant.family.id), name: variant.family.name },
+    extends: variant.extends && { address: addresses.variant(variant.extends.id), name: variant.extends.name },
+    issued,
+    text: markdown(variant.description) + markdown(variant.note),
+    figures: variantFigures(variant, index),
+    class: classView(variant, collection, say),
+    conflict:
+      rarity.survivors.value !== null &&
+      rarity.made.value !== null &&
+      rarity.survivors.value > rarity.made.value,
+    sightings: {
+      count: say.sightings(rarity.sightings, rarity.distinct),
+      onceTwice: say.onceTwice(rarity.once, rarity.twice),
+      log: { address: addresses.sightingsOf(variant.id), name: say.seeLog },
+      plot:
+        variant.sightings.length === 0
+          ? null
+          : sightingsOverYears(variant.sightings, {
+              idPrefix: "sightings",
+              label: say.logLabel(variant.name),
+              words,
+              yearsOf,
+              watching: collection.settings.watching,
+            }),
+    },
+    hazards: hazardViews(variant.hazards, variant.parts),
+    features: variant.features.map(({ id, name, values }) => ({
+      name,
+      found: values.map(plain).join(pages.item.or),
+      look: family?.features.find((feature) => feature.id === id)?.look ?? null,
+    })),
+    plan: casePlan(variant.parts, { idPrefix: "plan", label: say.planLabel(variant.name), words, stateWord }),
+    partsNote: say.partsNote(
+      numbers.count(variant.parts.reduce((total, { quantity }) => total + quantity, 0)),
+      numbers.count(variant.parts.length),
+    ),
+    groups: groupParts(variant.parts).map(({ name, parts }) => ({
+      name,
+      parts: parts.map((part) => ({
+        id: part.id,
+        name: part.name,
+        quantity: numbers.count(part.quantity),
+        standing: pages.standings[part.standing],
+        weight: numbers.measure(part.weight),
+        marks: part.marks.map((mark) => mark.replaceAll(setMark, `(${pages.item.set.toLowerCase()})`)),
+        look: part.look,
+        note: part.note,
+        hazards: part.hazards,
+        rate: rateView(part.rate, words),
+      })),
+    })),
+    rates: variant.parts.some(({ rate }) => rate.value !== null)
+      ? partRates(variant.parts, { idPrefix: "rates", label: say.ratesLabel(variant.name), words, stateWord })
+      : null,
+    rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
+    serials: variant.serials.map((range) => ({
+      range: say.rangeFrom(range.prefix, range.from?.toString() ?? null, range.to?.toString() ?? null),
+      made: range.made && words.date(range.made),
+      source: range.source === null ? null : sourceLink(range.source, index),
+      page: range.page === null ? null : say.page(range.page),
+      remarks: [range.skipped ? say.skipped : null, range.note].filter((text) => text !== null).join("; "),
+    })),
+    serialPlot:
+      variant.serials.length === 0
+        ? null
+        : serialRanges(variant.serials, {
+            idPrefix: "serials",
+            label: say.serialsLabel(variant.name),
+            words,
+            seen: serials,
+          }),
+    levels: variant.levels.map(({ name, parts }) => ({
+      name,
+      needs: say.levelNeeds(parts.length),
+      parts: parts.map((id) => ({
+        address: `#part-${id}`,
+        name: variant.parts.find((part) => part.id === id)?.name ?? id,
+      })),
+    })),
+    entries: variant.items.flatMap(({ id }) => {
+      const item = items.get(id);
+      return item ? [entryView(item, index)] : [];
+    }),
+    siblings: (family?.variants ?? [])
+      .filter(({ id }) => id !== variant.id)
+      .map(({ id, name }) => ({ address: addresses.variant(id), name })),
+    sources: variant.sources.map((id) => sourceLink(id, index)),
+    data: { address: addresses.variantData(variant.id), name: `${variant.id}.json` },
+  };
+}

@@ -1,0 +1,33 @@
+import { horizontal, stroke, vertical, writing } from "./image-drawing.ts";
+import { roundTicks } from "./round-ticks.ts";
+import { textWidth } from "./text-width.ts";
+
+interface YearAxis {
+  readonly first: number;
+  /** The year that begins where the axis ends. */
+  readonly end: number;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+  readonly across: number;
+}
+
+const size = 10.5;
+
+/** A line of years with round ones marked: as many as stand clear of one another. */
+export function yearAxis({ first, end, from, to, y, across }: YearAxis): {
+  readonly markup: string;
+  readonly height: number;
+} {
+  const x = (year: number) => from + ((year - first) / (end - first)) * (to - from);
+  const width = Math.max(textWidth(String(first), size), textWidth(String(end), size));
+  const ticks = roundTicks(first, end, Math.max(1, Math.floor((to - from) / (width + 14))));
+  const shown = ticks.filter((year) => x(year) - width / 2 >= 0 && x(year) + width / 2 <= across);
+  const markup =
+    stroke("axis", horizontal(from, to, y)) +
+    stroke("hairline", shown.map((year) => vertical(x(year), y, y + 5)).join("")) +
+    shown
+      .map((year) => writing(String(year), x(year), y + 16, { size, anchor: "middle", kind: "soft" }))
+      .join("");
+  return { markup, height: 22 };
+}

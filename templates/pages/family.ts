@@ -1,0 +1,54 @@
+import type { FamilyPage } from "../../shared/pages/family-page.ts";
+import { type Html, html, markup } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+export function familyTemplate(page: FamilyPage, site: PageSite): Html {
+  const { words, link, templates } = site;
+  const { family: say, item: ofItem } = words.pages;
+  const chapter = templates["parts/chapter"];
+  const figure = (label: string, view: FamilyPage["known"][number]["made"]) =>
+    templates["parts/figure"]({ label, figure: view }, site);
+  return html`<article>
+${templates["parts/opening"](
+  {
+    page,
+    below: html`${page.maker !== null && html`<dl class="particulars"><div><dt>${say.maker}</dt><dd>${page.maker}</dd></div></dl>`}
+<div class="prose">${markup(page.text)}</div>`,
+  },
+  site,
+)}
+${chapter(
+  {
+    id: "known",
+    title: say.known,
+    matter: html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${say.made}</th><th scope="col">${say.survivors}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
+      ({ variant, issued, made, survivors, sightings, here }) => html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
+    )}</tbody></table>`,
+  },
+  site,
+)}
+${chapter(
+  {
+    id: "comparison",
+    title: say.comparison,
+    note: say.differs,
+    matter: html`${templates["parts/comparison"]({ variants: page.variants, table: page.differing }, site)}
+<details class="common"><summary>${page.commonTitle}</summary>${templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)}</details>`,
+  },
+  site,
+)}
+${page.hazards.length > 0 && chapter({ id: "cautions", title: ofItem.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
+${chapter(
+  {
+    id: "features",
+    title: say.features,
+    matter: html`<dl class="feature-notes">${page.features.map(
+      ({ id, name, values, look, effort, note }) => html`<div id="feature-${id}"><dt>${name}</dt><dd><p><i>${values}</i>; ${effort}.</p>${look && html`<p>${look}</p>`}${note && html`<p class="small">${note}</p>`}</dd></div>`,
+    )}</dl>`,
+  },
+  site,
+)}
+${page.sources.length > 0 && chapter({ id: "sources", title: say.sources, matter: html`<p>${templates["parts/links"](page.sources, site)}</p>` }, site)}
+</article>
+`;
+}

@@ -1,0 +1,50 @@
+import type { HomePage } from "../../shared/pages/home-page.ts";
+import { type Html, html, markup } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+export function homeTemplate(page: HomePage, site: PageSite): Html {
+  const { words, link, templates } = site;
+  const say = words.pages.home;
+  const chapter = templates["parts/chapter"];
+  return html`<header class="title-page">
+<h1>${page.title}</h1>
+<div class="prose">${markup(page.text)}</div>
+${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
+</header>
+${
+  page.opened &&
+  html`<figure class="frontispiece">${templates["parts/drawing"]({ kind: "plan", svg: page.opened.plan }, site)}<figcaption><a href="${link(page.opened.item.address)}">${page.opened.note}</a></figcaption></figure>`
+}
+${
+  page.entries.length > 0 &&
+  chapter(
+    {
+      id: "outfits",
+      title: say.outfits,
+      note: templates["parts/links"]([page.all], site),
+      matter: html`<ul class="contents">${page.entries.map(
+        ({ item, variant, verdict, verdictWord, complete }) => html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
+      )}</ul>`,
+    },
+    site,
+  )
+}
+${
+  page.families.length > 0 &&
+  chapter(
+    {
+      id: "families",
+      title: say.families,
+      matter: html`${page.families.map(
+        ({ family, variants }) => html`<h3><a href="${link(family.address)}">${family.name}</a></h3><ul class="contents">${variants.map(
+          ({ variant, issued, survive }) => html`<li><span class="contents-name"><a href="${link(variant.address)}">${variant.name}</a> <small>${issued}</small></span> <span class="leader"></span> <span class="contents-figure">${survive}</span></li>`,
+        )}</ul>`,
+      )}`,
+    },
+    site,
+  )
+}
+${page.articles.length > 0 && chapter({ id: "articles", title: say.articles, matter: templates["parts/article-list"](page.articles, site) }, site)}
+${chapter({ id: "basis", title: say.basis, matter: html`<p class="lead">${page.counts}</p><p>${templates["parts/links"](page.basis, site)}</p>` }, site)}
+`;
+}

@@ -1,0 +1,62 @@
+import { addresses } from "../../shared/pages/addresses.ts";
+import type { ItemPage } from "../../shared/pages/item-page.ts";
+import { type Html, html, markup } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+export function itemTemplate(page: ItemPage, site: PageSite): Html {
+  const { words, link, templates } = site;
+  const { item: say, completeness: ofCompleteness, variant: ofVariant } = words.pages;
+  const chapter = templates["parts/chapter"];
+  const drawing = (kind: string, svg: string | null) => templates["parts/drawing"]({ kind, svg }, site);
+  const links = (list: ItemPage["sources"]) => templates["parts/links"](list, site);
+  const { completeness, rarity } = page;
+
+  return html`<article class="entry-page">
+${templates["parts/item-opening"](page, site)}
+${page.photos.length > 0 && templates["parts/photographs"](page.photos, site)}
+${chapter({ id: "plan", title: say.plan, note: say.planNote, matter: drawing("plan", page.plan) }, site)}
+${chapter(
+  {
+    id: "completeness",
+    title: ofCompleteness.title,
+    note: html`<a href="${link(addresses.method("completeness"))}">${ofCompleteness.method}</a>`,
+    matter: templates["parts/completeness"](completeness, site),
+  },
+  site,
+)}
+${chapter({ id: "missing", title: say.missing, matter: templates["parts/findings"](page.findings, site) }, site)}
+${chapter(
+  {
+    id: "rarity",
+    title: say.rarity,
+    note: html`<a href="${link(rarity.sightings.address)}">${rarity.sightings.name}</a>`,
+    matter: html`<h3>${say.rarityHere}</h3>
+${rarity.rank !== null && html`<p class="lead">${words.pages.capital(rarity.rank)}.</p>`}
+${templates["parts/figures"]({ figures: rarity.here }, site)}
+<h3><a href="${link(page.variant.address)}">${say.rarityVariant(page.variant.name)}</a></h3>
+${templates["parts/figures"]({ figures: rarity.variant, class: rarity.class }, site)}`,
+  },
+  site,
+)}
+${page.text !== "" && chapter({ id: "description", title: say.notes, matter: html`<div class="prose">${markup(page.text)}</div>` }, site)}
+${page.hazards.length > 0 && chapter({ id: "cautions", title: say.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
+${chapter({ id: "parts", title: say.parts, matter: templates["parts/parts-table"](page, site) }, site)}
+${templates["parts/item-evidence"](page, site)}
+${page.labels.length > 0 && chapter({ id: "labels", title: say.papers, matter: templates["parts/labels"](page.labels, site) }, site)}
+${chapter({ id: "dating", title: say.dating, note: html`<a href="${link(addresses.method("dating"))}">${words.pages.methods.title}</a>`, matter: templates["parts/dating"](page.dating, site) }, site)}
+${chapter({ id: "custody", title: say.custody, note: html`<a href="${link(addresses.method("custody"))}">${words.pages.methods.title}</a>`, matter: templates["parts/custody"](page.custody, site) }, site)}
+${page.siblings.length > 0 && chapter({ id: "others", title: say.comparison, matter: html`<p>${links(page.siblings)}</p><p>${links([page.variant, page.family])}</p>` }, site)}
+${page.confidential && templates["parts/confidential"](page.confidential, site)}
+${chapter(
+  {
+    id: "sources",
+    title: say.sources,
+    matter: html`<p>${page.sources.length > 0 ? links(page.sources) : ofVariant.none}</p>
+<dl class="closing"><div><dt>${say.cite}</dt><dd>${page.cite}</dd></div>
+<div><dt>${say.data}</dt><dd>${say.dataNote} <a href="${link(page.data.address)}">${page.data.name}</a></dd></div></dl>`,
+  },
+  site,
+)}
+</article>
+`;
+}

@@ -1,0 +1,16 @@
+import type { ItemPage } from "../../shared/pages/item-page.ts";
+import { type Html, html } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+export function dating({ issued, serial, parts }: ItemPage["dating"], { words }: PageSite): Html {
+  const say = words.pages.item;
+  return html`<dl class="figures plain">
+${issued !== null && html`<div><dt>${say.datingIssued}</dt><dd>${issued}</dd></div>`}
+${serial !== null && html`<div><dt>${say.datingSerial}</dt><dd>${serial}</dd></div>`}
+${parts.map(
+  ({ part, made, verdict, doubt }) =>
+    html`<div${doubt && html` class="doubt"`}><dt><a href="${part.address}">${part.name}</a></dt><dd>${made !== null && `${say.made(made)}: `}${doubt ? html`<strong>${verdict}</strong>` : verdict}</dd></div>`,
+)}
+</dl>
+${parts.length === 0 && html`<p class="small">${say.datingNone}</p>`}`;
+}

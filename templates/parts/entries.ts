@@ -1,0 +1,42 @@
+import type { EntryView } from "../../shared/pages/catalogue-page.ts";
+import type { Link } from "../../shared/pages/page.ts";
+import { type Html, html, markup } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+export interface Entries {
+  /** Under the variant's name; null where the page is about one variant. */
+  readonly groups: readonly { readonly variant: Link | null; readonly entries: readonly EntryView[] }[];
+}
+
+/** Outfits as a table: what each is, how complete, how it ranks. */
+export function entries({ groups }: Entries, site: PageSite): Html {
+  const say = site.words.pages.catalogue;
+  return html`<table class="entries">
+<thead><tr><th scope="col" colspan="2">${say.outfit}</th><th scope="col">${say.verdict}</th><th scope="col" class="number">${say.completeness}</th><th scope="col">${say.level}</th><th scope="col" class="number">${say.rank}</th><th scope="col">${say.status}</th></tr></thead>
+${groups.map(
+  ({ variant, entries: rows }) => html`<tbody>
+${variant && html`<tr class="group"><th scope="rowgroup" colspan="7"><a href="${site.link(variant.address)}">${variant.name}</a></th></tr>`}
+${rows.map((entry) => site.templates["parts/entry-row"](entry, site))}
+</tbody>`,
+)}
+</table>`;
+}
+
+export function entryRow(entry: EntryView, site: PageSite): Html {
+  const say = site.words.pages.catalogue;
+  const { link, templates } = site;
+  return html`<tr class="entry">
+<td class="sight">${
+    entry.photo
+      ? templates["parts/picture"]({ image: entry.photo.image, alt: "", sizes: "7rem", first: false }, site)
+      : entry.plan && markup(entry.plan)
+  }</td>
+<th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}</th>
+<td class="verdict-${entry.verdict}" data-label="${say.verdict}">${entry.verdictWord}</td>
+<td class="number complete" data-label="${say.completeness}">${markup(entry.mark)}${entry.complete ?? "—"}</td>
+<td data-label="${say.level}">${entry.level ?? "—"}</td>
+<td class="number" data-label="${say.rank}">${entry.rank ?? "—"}</td>
+<td data-label="${say.status}">${entry.status}</td>
+</tr>
+`;
+}

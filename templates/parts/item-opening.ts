@@ -1,0 +1,46 @@
+import type { ItemPage } from "../../shared/pages/item-page.ts";
+import { type Html, html } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+/** In ten seconds: what it is, how complete, how rare, what is missing. Evidence against its label comes first. */
+export function itemOpening(page: ItemPage, site: PageSite): Html {
+  const { words, link, templates } = site;
+  const { item: say, verdicts, completeness: ofCompleteness } = words.pages;
+  const { identity, brief } = page;
+  const contradicted = identity.verdict === "contradicted";
+  const heldToBe = html`<p class="held">${say.heldToBe} <a href="${link(page.variant.address)}">${page.variant.name}</a></p>`;
+  const cell = (id: string, label: string, first: Html | string, second: Html | string | null) =>
+    html`<div class="brief-${id}"><dt>${label}</dt><dd><p class="first">${first}</p>${second !== null && html`<p>${second}</p>`}</dd></div>`;
+  return html`${templates["parts/opening"](
+    {
+      page,
+      above:
+        contradicted &&
+        html`<div class="verdict-against"><p class="headline">${identity.headline}</p><ul>${identity.against.map((each) => html`<li>${each}</li>`)}</ul><p><a href="#identification">${say.identification}</a></p></div>`,
+      below: html`${heldToBe}
+<dl class="particulars">${page.particulars.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}</dl>`,
+    },
+    site,
+  )}
+<section class="in-brief" aria-label="${say.brief}"><dl>
+${cell("what", say.what, verdicts[identity.verdict].headline(page.variant.name), html`<a href="#identification">${identity.sentence}</a>`)}
+${cell("complete", say.howComplete, brief.complete ?? "—", html`<a href="#completeness">${brief.complete === null ? ofCompleteness.noReference : brief.level}</a>`)}
+${cell("rare", say.howRare, brief.surviving, html`<a href="#rarity">${[brief.class, brief.rank].filter((text) => text !== null).join("; ")}</a>`)}
+${cell(
+  "missing",
+  say.whatMissing,
+  brief.missing.length === 0
+    ? say.nothingMissing
+    : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a href="#missing">${brief.more}</a>`}`,
+  brief.inDoubt === null ? null : html`<a href="#missing">${brief.inDoubt}</a>`,
+)}
+</dl></section>
+${
+  page.hazards.length > 0 &&
+  html`<p class="handle"><strong>${say.handle}</strong> ${templates["parts/links"](
+    page.hazards.map(({ id, name }) => ({ address: `#caution-${id}`, name })),
+    site,
+  )}</p>`
+}
+`;
+}

@@ -1,0 +1,27 @@
+import type { PageHead } from "../shared/pages/page.ts";
+import type { Audience, PublishedCollection } from "../shared/publication/published.ts";
+import type { Words } from "../shared/words/words.ts";
+import type { Html, html, markup } from "./html.ts";
+import type { Templates } from "./templates.ts";
+
+/** What is the same for every page. */
+export interface Site {
+  readonly templates: Templates;
+  readonly words: Words;
+  readonly settings: PublishedCollection["settings"];
+  readonly audience: Audience;
+  /** Addresses from the root of the site. */
+  readonly assets: { readonly style: string; readonly scripts: readonly string[] };
+}
+
+/** What a template is handed beside its view. */
+export interface PageSite extends Site {
+  readonly page: PageHead;
+  /** The way from this page to an address that begins with a slash; any other address as it is. */
+  readonly link: (address: string) => string;
+  /** For templates of the user's own, which import nothing. */
+  readonly html: typeof html;
+  readonly markup: typeof markup;
+}
+
+export type Template<View> = (view: View, site: PageSite) => Html;

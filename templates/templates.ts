@@ -1,0 +1,92 @@
+import { pageLayout } from "./layouts/page.ts";
+import { articleTemplate } from "./pages/article.ts";
+import { articlesTemplate } from "./pages/articles.ts";
+import { catalogueTemplate } from "./pages/catalogue.ts";
+import { familiesTemplate } from "./pages/families.ts";
+import { familyTemplate } from "./pages/family.ts";
+import { homeTemplate } from "./pages/home.ts";
+import { itemTemplate } from "./pages/item.ts";
+import { methodsTemplate } from "./pages/methods.ts";
+import { missingTemplate } from "./pages/missing.ts";
+import { sightingsTemplate } from "./pages/sightings.ts";
+import { sightingsIndexTemplate } from "./pages/sightings-index.ts";
+import { sourcesTemplate } from "./pages/sources.ts";
+import { variantTemplate } from "./pages/variant.ts";
+import { articleList } from "./parts/article-list.ts";
+import { cautions } from "./parts/cautions.ts";
+import { chapter } from "./parts/chapter.ts";
+import { colophon } from "./parts/colophon.ts";
+import { comparison } from "./parts/comparison.ts";
+import { completeness } from "./parts/completeness.ts";
+import { confidential } from "./parts/confidential.ts";
+import { custody } from "./parts/custody.ts";
+import { dating } from "./parts/dating.ts";
+import { drawing } from "./parts/drawing.ts";
+import { entries, entryRow } from "./parts/entries.ts";
+import { figure } from "./parts/figure.ts";
+import { figures } from "./parts/figures.ts";
+import { findings } from "./parts/findings.ts";
+import { issuedTable } from "./parts/issued-table.ts";
+import { itemEvidence } from "./parts/item-evidence.ts";
+import { itemOpening } from "./parts/item-opening.ts";
+import { labels } from "./parts/labels.ts";
+import { links } from "./parts/links.ts";
+import { method } from "./parts/method.ts";
+import { opening } from "./parts/opening.ts";
+import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
+import { photographs } from "./parts/photographs.ts";
+import { picture } from "./parts/picture.ts";
+import { runningHead } from "./parts/running-head.ts";
+import { trail } from "./parts/trail.ts";
+
+/**
+ * Every template by its name, which is also the path of the file that stands in for it in a user's own
+ * `templates/` folder. They call one another through this list only, so that each can be replaced alone.
+ */
+export const templates = {
+  "layouts/page": pageLayout,
+  "pages/home": homeTemplate,
+  "pages/catalogue": catalogueTemplate,
+  "pages/item": itemTemplate,
+  "pages/families": familiesTemplate,
+  "pages/family": familyTemplate,
+  "pages/variant": variantTemplate,
+  "pages/articles": articlesTemplate,
+  "pages/article": articleTemplate,
+  "pages/sources": sourcesTemplate,
+  "pages/sightings-index": sightingsIndexTemplate,
+  "pages/sightings": sightingsTemplate,
+  "pages/methods": methodsTemplate,
+  "pages/missing": missingTemplate,
+  "parts/article-list": articleList,
+  "parts/cautions": cautions,
+  "parts/chapter": chapter,
+  "parts/colophon": colophon,
+  "parts/comparison": comparison,
+  "parts/completeness": completeness,
+  "parts/confidential": confidential,
+  "parts/custody": custody,
+  "parts/dating": dating,
+  "parts/drawing": drawing,
+  "parts/entries": entries,
+  "parts/entry-row": entryRow,
+  "parts/figure": figure,
+  "parts/figures": figures,
+  "parts/findings": findings,
+  "parts/issued-table": issuedTable,
+  "parts/item-evidence": itemEvidence,
+  "parts/item-opening": itemOpening,
+  "parts/labels": labels,
+  "parts/links": links,
+  "parts/method": method,
+  "parts/opening": opening,
+  "parts/part-row": partRow,
+  "parts/parts-table": partsTable,
+  "parts/photographs": photographs,
+  "parts/picture": picture,
+  "parts/rate-cells": rateCells,
+  "parts/running-head": runningHead,
+  "parts/trail": trail,
+};
+
+export type Templates = typeof templates;

@@ -1,0 +1,114 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { dataOf, type Files } from "../collections/collection.ts";
+
+interface Reallocation {
+  moves: { part: string; units: number; from: string; to: string }[];
+  gain: number;
+  items: { item: string; before: number; after: number }[];
+}
+
+const reference = `name: A
+parts:
+  body: { standing: core, weight: 2 }
+  lens: { standing: issued, quantity: 2 }
+  hook: { standing: issued }
+`;
+
+function collection(items: Record<string, string>): Files {
+  return {
+    "content/collection.yaml": "title: T\nurl: https://example.org/\n",
+    "schemas/reference/chest/family.yaml": "name: Chests\n",
+    "schemas/reference/chest/a.yaml": reference,
+    ...Object.fromEntries(
+      Object.entries(items).map(([id, parts]) => [
+        `content/items/${id}/index.md`,
+        `---\ntitle: ${id}\nvariant: a\nset: "${id.length}"\nparts: ${parts}\n---\n`,
+      ]),
+    ),
+  };
+}
+
+const reallocationOf = (items: Record<string, string>) =>
+  (dataOf(collection(items)).get("/data/variants/a.json") as { reallocation: Reallocation | null }).reallocation;
+
+describe("what would make it whole", () => {
+  it("lists what is missing by what each part would add", () => {
+    const one = dataOf(collection({ one: "{ body: absent, lens: { state: present, quantity: 1, rest: absent } }" })).get(
+      "/data/items/one.json",
+    ) as { wants: { part: string; units: number; gain: number }[] };
+    // Weights 2, 1, 1: the body is half of it all, one lens of two an eighth. The hook was not examined.
+    expect(one.wants).toEqual([
+      { part: "body", units: 1, gain: 0.5 },
+      { part: "lens", units: 1, gain: 0.125 },
+    ]);
+  });
+
+  it("lets two incomplete examples complete each other with what they have to spare", () => {
+    const found = reallocationOf({
+      east: "{ body: present, lens: { state: present, quantity: 3 }, hook: absent }",
+      west: "{ body: present, lens: { state: present, quantity: 1, rest: absent }, hook: [present, { state: present, belongs: spare }] }",
+    });
+    expect(found?.moves).toEqual([
+      { part: "hook", units: 1, from: "west", to: "east" },
+      { part: "lens", units: 1, from: "east", to: "west" },
+    ]);
+    expect(found?.items.map(({ item, after }) => [item, after])).toEqual([
+      ["east", 1],
+      ["west", 1],
+    ]);
+    expect(found?.gain).toBeCloseTo(0.25 + 0.125, 12);
+  });
+
+  it("moves nothing that its own case needs, and nothing that belongs to its set", () => {
+    expect(reallocationOf({ east: "{ hook: absent }", west: "{ hook: present }" })).toBeNull();
+    expect(
+      reallocationOf({
+        east: "{ hook: absent }",
+        west: "{ hook: { state: present, quantity: 2, belongs: set } }",
+      }),
+    ).toBeNull();
+  });
+
+  it("sends a spare to where it gains most", () => {
+    // The middle one was never issued a body, so a hook is a larger share of what it should have.
+    const found = reallocationOf({
+      donor: "{ hook: { state: present, quantity: 2 } }",
+      middle: "{ body: not-issued, hook: absent }",
+      other: "{ hook: absent }",
+    });
+    expect(found?.moves).toEqual([{ part: "hook", units: 1, from: "donor", to: "middle" }]);
+    expect(found?.gain).toBeCloseTo(0.5, 12);
+  });
+});
+
+// An exhaustive search over every way of sending the units is the reference here.
+describe("the reallocation is the best there is", () => {
+  const bestByTrying = (spare: number[], wanted: number[]): number => {
+    const gains = wanted.flatMap((units) => Array.from({ length: units }, () => 0.125));
+    const supply = spare.reduce((sum, units) => sum + units, 0);
+    return gains.slice(0, supply).reduce((sum, gain) => sum + gain, 0);
+  };
+
+  it("for any number of spare and wanted lenses", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 1, maxLength: 4 }), (counts) => {
+        const found = reallocationOf(
+          Object.fromEntries(
+            counts.map((count, at) => [
+              `x${at}`,
+              count === 0
+                ? "{ lens: absent }"
+                : `{ lens: { state: present, quantity: ${count}${count < 2 ? ", rest: absent" : ""} } }`,
+            ]),
+          ),
+        );
+        const spare = counts.map((count) => Math.max(0, count - 2));
+        const wanted = counts.map((count) => Math.max(0, 2 - count));
+        expect(found?.gain ?? 0).toBeCloseTo(bestByTrying(spare, wanted), 9);
+        for (const { units } of found?.moves ?? []) expect(units).toBeGreaterThan(0);
+      }),
+      { numRuns: 25 },
+    );
+  });
+});

@@ -1,0 +1,117 @@
+import { describe, expect, it } from "vitest";
+import { dataOf, type Files } from "../collections/collection.ts";
+
+interface Item {
+  identification: {
+    verdict: string;
+    candidates: { variant: string; contradictions: string[]; unobserved: string[] }[];
+    lookNext: string[];
+  };
+  dating: {
+    issued: string | null;
+    serial: { made: string | null };
+    parts: Record<string, { made: string | null; verdict: string }>;
+  };
+}
+
+const family = `name: Chests
+features:
+  lock: { name: Lock, values: [iron, brass, steel], effort: 1 }
+  lid: { name: Lid, values: [flat, domed], effort: 2 }
+  dovetails: { name: Dovetails, values: [five, six], effort: 3 }
+`;
+
+const files = (frontMatter: string): Files => ({
+  "content/collection.yaml": "title: T\nurl: https://example.org/\n",
+  "schemas/reference/chest/family.yaml": family,
+  "schemas/reference/chest/a.yaml": `name: A
+issued: 1901/1905
+serials: [{ prefix: A, from: 1, to: 100, made: 1901/1903 }]
+features: { lock: iron, lid: flat, dovetails: five }
+parts:
+  scale:
+    standing: core
+    serials:
+      - { from: 1, to: 99, made: 1890/1895 }
+      - { from: 100, to: 199, made: 1902/1904 }
+      - { from: 200, made: 1906/1910 }
+      - { prefix: U, made: 190X }
+      - { prefix: N, from: 1 }
+`,
+  "schemas/reference/chest/b.yaml":
+    "name: B\nserials: [{ prefix: B, from: 1 }]\nfeatures: { lock: [iron, brass], lid: domed, dovetails: five }\n",
+  "schemas/reference/chest/c.yaml": "name: C\nfeatures: { lock: brass, lid: domed }\n",
+  "content/items/one/index.md": `---\ntitle: One\nvariant: a\n${frontMatter}\n---\n`,
+});
+
+const itemOf = (frontMatter: string) => dataOf(files(frontMatter)).get("/data/items/one.json") as Item;
+const identify = (frontMatter: string) => itemOf(frontMatter).identification;
+
+describe("identification: does the object agree with its label?", () => {
+  it("is confirmed where it agrees and every other variant is contradicted", () => {
+    const { verdict, candidates } = identify("features: { lid: flat }");
+    expect(verdict).toBe("confirmed");
+    expect(candidates).toEqual([
+      { variant: "a", name: "A", contradictions: [], unobserved: ["lock", "dovetails"] },
+      { variant: "b", name: "B", contradictions: ["lid"], unobserved: ["lock", "dovetails"] },
+      { variant: "c", name: "C", contradictions: ["lid"], unobserved: ["lock"] },
+    ]);
+  });
+
+  it("is confirmed by a serial that no other variant has a range for", () => {
+    // C has no known range, so its serials can neither agree nor contradict.
+    expect(identify('serial: "A7"')).toMatchObject({ verdict: "consistent" });
+    expect(identify('serial: "A7"\nfeatures: { lock: iron }')).toMatchObject({ verdict: "confirmed" });
+  });
+
+  it("is contradicted by one feature, or by the serial", () => {
+    expect(identify("features: { lid: domed }")).toMatchObject({ verdict: "contradicted", lookNext: [] });
+    const { verdict, candidates } = identify('serial: "B9"');
+    expect(verdict).toBe("contradicted");
+    expect(candidates[0]).toMatchObject({ variant: "a", contradictions: ["serial"] });
+    expect(candidates[1]).toMatchObject({ variant: "b", contradictions: [] });
+  });
+
+  it("says nothing from nothing, and what to look at next", () => {
+    const { verdict, lookNext } = identify("examined: 2026");
+    expect(verdict).toBe("consistent");
+    // By hand, in bits of doubt left of log2(3) = 1.585. Lid: flat leaves a, domed b or c: 2/3 · 1 = 0.667.
+    // Lock: iron 1 and ½, brass ½ and 1: each 1.5/3 · 0.918 = 0.918. Dovetails: five 1, 1, ½ (c may be either):
+    // 2.5/3 · 1.522 + 0.5/3 · 0 = 1.268.
+    expect(lookNext).toEqual(["lid", "lock", "dovetails"]);
+  });
+
+  it("leaves out what cannot tell the remaining variants apart", () => {
+    const { verdict, lookNext } = identify("features: { lock: iron }");
+    expect(verdict).toBe("consistent");
+    // a and b remain; both have five dovetails.
+    expect(lookNext).toEqual(["lid"]);
+  });
+});
+
+describe("dating: does every part belong to the time of issue?", () => {
+  const part = (serial: string) => itemOf(`parts: { scale: { state: present, serial: "${serial}" } }`).dating.parts.scale;
+
+  it.each([
+    ["50", "1890/1895", "earlier"],
+    ["150", "1902/1904", "fits"],
+    ["250", "1906/1910", "later"],
+    ["U3", "190X", "fits"],
+    ["N3", null, "undated"],
+    ["Z3", null, "undated"],
+  ])("serial %s was made %s: %s", (serial, made, verdict) => {
+    expect(part(serial)).toEqual({ made, verdict });
+  });
+
+  it("dates the outfit by the range of its serial", () => {
+    expect(itemOf('serial: "A7"').dating).toMatchObject({ issued: "1901/1905", serial: { made: "1901/1903" } });
+    expect(itemOf("examined: 2026").dating.serial.made).toBeNull();
+  });
+
+  it("leaves the state of a part made later as the examiner wrote it", () => {
+    const item = dataOf(files('parts: { scale: { state: present, serial: "250" } }')).get("/data/items/one.json") as {
+      completeness: { weighted: { low: number } };
+    };
+    expect(item.completeness.weighted.low).toBe(1);
+  });
+});
