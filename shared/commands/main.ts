@@ -11,6 +11,14 @@ interface Entry {
 }
 
 const commands: Readonly<Record<string, Entry>> = {
+  init: {
+    summary: "begins a collection of your own that builds",
+    load: async () => (await import("./init/init.ts")).init,
+  },
+  new: {
+    summary: "writes the file of a new item, variant, family or article, to be filled in",
+    load: async () => (await import("./new/new.ts")).newRecord,
+  },
   check: {
     summary: "reports every problem of a collection, and mends what is mechanical",
     load: async () => (await import("./check.ts")).check,
@@ -39,6 +47,9 @@ const isUsage = (problem: unknown): problem is Error =>
   problem instanceof UsageError ||
   (problem instanceof TypeError && "code" in problem && String(problem.code).startsWith("ERR_PARSE_ARGS"));
 
+/** What the machine refuses (no permission, no space, no such folder) is not a fault of the program either. */
+const isRefusal = (problem: unknown): problem is Error => problem instanceof Error && "syscall" in problem;
+
 async function main(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
   const [name, ...rest] = args;
   if (name === undefined || name === "--help" || name === "-h" || name === "help") {
@@ -63,6 +74,10 @@ async function main(args: readonly string[], surroundings: Surroundings): Promis
   try {
     return await command.run(rest, surroundings);
   } catch (problem) {
+    if (isRefusal(problem)) {
+      surroundings.err(`The machine refused: ${problem.message}.`);
+      return 2;
+    }
     if (!isUsage(problem)) throw problem;
     surroundings.err(`${problem.message}\nUsage: ${command.usage}`);
     return 2;

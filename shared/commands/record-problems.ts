@@ -18,9 +18,13 @@ export const referenceKinds: readonly FileKind[] = [
 /** What `check` would say of one record, were it in the collection. */
 export function recordProblems(read: ReadCollection, record: CollectionFile, text: string): Diagnostic[] {
   const { file } = record;
-  const { document, diagnostics } = file.endsWith(".md") ? markdownRecord(file, text) : yamlRecord(file, text);
+  const { document, diagnostics } = file.endsWith(".md")
+    ? markdownRecord(file, text)
+    : yamlRecord(file, text);
   if (!document) return [...diagnostics];
-  const others = read.records.filter(({ kind, file: other }) => referenceKinds.includes(kind) && other !== file);
+  const others = read.records.filter(
+    ({ kind, file: other }) => referenceKinds.includes(kind) && other !== file,
+  );
   const built = buildCollection(
     { ...read, records: [...others, { ...record, document }], tables: [], diagnostics: [] },
     readRecordSchemas(),

@@ -8,7 +8,9 @@ export function writeNewFile(root: string, file: string, text: string): void {
   const full = path.join(root, file);
   mkdirSync(path.dirname(full), { recursive: true });
   if (!staysInside(root, path.dirname(full))) {
-    throw new UsageError(`Found a link that leads "${file}" out of the collection; expected a folder inside it.`);
+    throw new UsageError(
+      `Found a link that leads "${file}" out of the collection; expected a folder inside it.`,
+    );
   }
   try {
     writeFileSync(full, text, { flag: "wx" });

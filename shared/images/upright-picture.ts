@@ -99,14 +99,16 @@ async function decoding<T>(decode: () => Promise<T>): Promise<T> {
   }
 }
 
-const breaksOff =
-  /premature|truncat|unexpected end|too short|\beof\b|end of (?:file|image|stream)|incomplete/i;
+const breaksOff = /premature|unexpected end|end of file/i;
+/** What a decoder says of its own doings, which tells a reader nothing. */
+const ownDoings = /^(?:source: bad seek|error in tile|Warning treated as error)/;
+const speaker = /^(?:Input buffer [a-z ]+(?:: )?)?(?:\w+: )?/;
 
 function inPlainWords(complaint: string): string {
-  const [first = ""] = complaint.split("\n");
-  const words = first
-    .replace(/^Input buffer (?:has corrupt header|contains unsupported image format):? ?/, "")
-    .trim();
-  const what = breaksOff.test(complaint) ? "a picture that breaks off before its end" : "a damaged picture";
+  const said = complaint.split("\n").filter((line) => line.trim() !== "" && !ownDoings.test(line));
+  const words = (said[0] ?? "").replace(speaker, "").trim();
+  const what = breaksOff.test(complaint)
+    ? "a picture that breaks off before its end"
+    : "a picture that is damaged or breaks off";
   return words === "" ? what : `${what} (the decoder says: ${words})`;
 }

@@ -71,7 +71,7 @@ function drawPlan(
     const box = { ...cell, x: cell.x + edge, y: cell.y + edge };
     const wording = wordings[at] ?? "";
     const state = part.summary ? options.stateWord(part.summary) : null;
-    const label = compartmentLabel(box, wording, state, "");
+    const label = compartmentLabel(box, wording, state);
     return { part, box, surface: part.summary ?? "issued", wording, state, label, key: null };
   });
   const compartments = withKeys(unkeyed);

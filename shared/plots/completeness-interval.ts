@@ -1,5 +1,4 @@
 import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
-import { labelsInRows } from "./labels-in-rows.ts";
 import type { PlotOptions } from "./plot-words.ts";
 import { surfaceDefinitions } from "./surface.ts";
 import { coordinate, element } from "./svg-markup.ts";
@@ -16,7 +15,8 @@ export interface IntervalBounds {
 
 const size = 12;
 const lineHeight = 16;
-const depth = 16;
+const depth = 13;
+const gap = 12;
 
 /** How much is there for certain, how much more is possible, and how much is not there, along one rule. */
 export function completenessInterval(bounds: IntervalBounds, options: PlotOptions): string {
@@ -41,11 +41,7 @@ function drawInterval(
   );
   const widths = texts.map((text) => textWidth(text, size));
   const ends = [x(low), x(high)];
-  // What is certain is read from its end backwards, what is possible from its end onwards.
-  const places = labelsInRows(
-    texts.map((_, at) => ({ left: at === 0 ? x(low) - (widths[0] ?? 0) : x(high), width: widths[at] ?? 0 })),
-    { from, to, gap: 12 },
-  );
+  const places = besideTheirEnds(widths, ends, { from, to });
   const rows = Math.max(...places.map(({ row }) => row)) + 1;
   const top = rows * lineHeight + 5;
   const bar = { y: top, height: depth };
@@ -85,6 +81,29 @@ function drawInterval(
   );
 }
 
+/**
+ * What is certain is read from its end backwards, what is possible from its end onwards; near the edges they give
+ * way to one another, and stand in two rows only where one has no room for both.
+ */
+function besideTheirEnds(
+  [certain = 0, possible]: readonly number[],
+  [low = 0, high = 0]: readonly number[],
+  { from, to }: { readonly from: number; readonly to: number },
+): readonly { readonly left: number; readonly row: number }[] {
+  if (possible === undefined) return [{ left: Math.max(from, low - certain), row: 0 }];
+  if (certain + gap + possible > to - from) {
+    return [
+      { left: Math.max(from, low - certain), row: 1 },
+      { left: Math.min(high, to - possible), row: 0 },
+    ];
+  }
+  const left = Math.max(from, Math.min(low, to - possible - gap) - certain);
+  return [
+    { left, row: 0 },
+    { left: Math.max(left + certain + gap, Math.min(high, to - possible)), row: 0 },
+  ];
+}
+
 /** The interval as a mark for lists, silent beside its text. */
 export function completenessMark({ low, high }: IntervalBounds): string {
   const [width, height] = [96, 7];
@@ -100,7 +119,7 @@ export function completenessMark({ low, high }: IntervalBounds): string {
     },
     low > 0 ? element("rect", { class: "plot-solid", width: low * width, height }) : "",
     high > low
-      ? stroke("hatching", hatchLines(possible, 3) + `M${coordinate(high * width)} 0V${height}`)
+      ? stroke("hatching", `${hatchLines(possible, 3)}M${coordinate(high * width)} 0V${height}`)
       : "",
     element("rect", { class: "plot-outline", width, height }),
   );

@@ -1,8 +1,15 @@
-import type { PublishedItem } from "../publication/published.ts";
+import { anchorYear, type Custody, type CustodyMark, custodyMarks } from "./custody-marks.ts";
+import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import type { PlotOptions, YearsOf } from "./plot-words.ts";
-import { element, escapeXml } from "./svg-markup.ts";
+import { roundTicks } from "./round-ticks.ts";
+import { spreadOut } from "./spread-out.ts";
+import { coordinate, element } from "./svg-markup.ts";
+import { brokenLines } from "./text-lines.ts";
+import { textWidth } from "./text-width.ts";
+import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
 
-export type Custody = Pick<PublishedItem["provenance"], "events" | "gaps">;
+export type { Custody };
+
 export interface CustodyOptions extends PlotOptions {
   readonly yearsOf: YearsOf;
   /** EDTF. */
@@ -10,10 +17,206 @@ export interface CustodyOptions extends PlotOptions {
   readonly examined?: string | null;
 }
 
+const size = 12;
+const lineHeight = 15;
+const between = 5;
+const top = 8;
+const unitsPerYear = 3.4;
+const [shortest, longest] = [90, 420];
+
+/** Custody down a line of years, with its events beside it; where nothing is known the line is broken. */
 export function custodyLine(custody: Custody, options: CustodyOptions): string {
-  return element(
-    "svg",
-    { role: "img", "aria-label": options.label, viewBox: "0 0 288 40" },
-    element("title", {}, escapeXml(options.label)),
+  return twoWidths("custody-line", options.idPrefix, (breadth, idPrefix) =>
+    drawCustody(custody, options, breadth, idPrefix),
   );
+}
+
+function drawCustody(custody: Custody, options: CustodyOptions, breadth: Breadth, idPrefix: string): string {
+  const { words, label } = options;
+  const across = unitsAcross[breadth];
+  const { marks, undated } = custodyMarks(custody, options);
+  const { none, undated: undatedWords, dated, gapBetween, description } = words.plots.custody;
+  const notes = undated > 0 ? [undatedWords(words.numbers.count(undated), undated)] : [];
+  if (marks.length === 0) {
+    const lines = (notes.length > 0 ? notes : [none]).flatMap((note) => brokenLines(note, size, across));
+    return imageDrawing(
+      {
+        idPrefix,
+        label,
+        description: notes.length > 0 ? description(notes) : none,
+        breadth,
+        height: lines.length * 16 + 4,
+      },
+      ...lines.map((line, at) => writing(line, 0, 13 + at * 16, { size, kind: "remark" })),
+    );
+  }
+  const first = Math.min(...marks.map((mark) => mark.first));
+  const end = Math.max(...marks.map((mark) => mark.last)) + 1;
+  const yearWidth = Math.max(...[first, end].map((year) => textWidth(String(year), 10.5)));
+  const line = yearWidth + 14;
+  const left = line + 26;
+
+  const dateWidth = breadth === "wide" ? 120 : 0;
+  const labels = marks.map((mark) => labelOf(mark, across - left, dateWidth));
+  const labelsHeight = labels.reduce((sum, { height }) => sum + height + between, 0);
+  const scaled = Math.max(shortest, Math.min(longest, (end - first) * unitsPerYear));
+  const length = Math.max(scaled, labelsHeight - 2 * top);
+  const y = (year: number) => top + ((year - first) / (end - first)) * length;
+  const middles = spreadOut(
+    labels.map(({ height }, at) => {
+      const mark = marks[at];
+      return { at: mark ? y(anchorYear(mark)) : 0, size: height + between };
+    }),
+    0,
+  );
+  const placed = labels.map((each, at) => {
+    const middle = middles[at] ?? 0;
+    return each.lines
+      .map(({ text, x, row, kind }) =>
+        writing(text, left + x, middle - each.height / 2 + 11 + row * lineHeight, { size, kind }),
+      )
+      .join("");
+  });
+  const lastLabel = labels.reduce((low, { height }, at) => Math.max(low, (middles[at] ?? 0) + height / 2), 0);
+  let height = Math.max(top + length + 10, lastLabel + 6);
+  const noteLines = notes.flatMap((note) => brokenLines(note, size, across));
+  const noteMarkup = noteLines.map((text) => {
+    height += lineHeight;
+    return writing(text, 0, height - 3, { size, kind: "remark" });
+  });
+  return imageDrawing(
+    {
+      idPrefix,
+      label,
+      description: description([
+        ...marks.map((mark) =>
+          mark.kind === "gap"
+            ? gapBetween(String(mark.first), String(mark.last), mark.text)
+            : dated(mark.date, mark.text),
+        ),
+        ...notes,
+      ]),
+      breadth,
+      height: height + 4,
+    },
+    drawYears(first, end, y, line, yearWidth),
+    drawLine(marks, y, line, first, end),
+    drawLeaders(marks, middles, labels, y, line, left),
+    ...placed,
+    ...noteMarkup,
+  );
+}
+
+interface LabelText {
+  readonly height: number;
+  readonly lines: readonly {
+    readonly text: string;
+    readonly x: number;
+    readonly row: number;
+    readonly kind: string | undefined;
+  }[];
+}
+
+/** A date, and beside it or below it what happened. */
+function labelOf(mark: CustodyMark, width: number, dateWidth: number): LabelText {
+  if (mark.kind === "gap") {
+    const texts = brokenLines(mark.text, size, width);
+    return {
+      height: texts.length * lineHeight,
+      lines: texts.map((text, row) => ({ text, x: 0, row, kind: "remark" })),
+    };
+  }
+  const dates = brokenLines(mark.date, size, dateWidth > 0 ? dateWidth - 12 : width);
+  const texts = brokenLines(mark.text, size, width - dateWidth);
+  const below = dateWidth > 0 ? 0 : dates.length;
+  const rows = dateWidth > 0 ? Math.max(dates.length, texts.length) : dates.length + texts.length;
+  return {
+    height: rows * lineHeight,
+    lines: [
+      ...dates.map((text, row) => ({ text, x: 0, row, kind: "strong" })),
+      ...texts.map((text, row) => ({ text, x: dateWidth, row: row + below, kind: undefined })),
+    ],
+  };
+}
+
+function drawYears(
+  first: number,
+  end: number,
+  y: (year: number) => number,
+  line: number,
+  width: number,
+): string {
+  const ticks = roundTicks(first, end, Math.max(2, Math.floor((y(end) - y(first)) / 26)));
+  return (
+    stroke("hairline", ticks.map((year) => horizontal(line - 6, line, y(year))).join("")) +
+    ticks
+      .map((year) => writing(String(year), width, y(year) + 3.7, { size: 10.5, anchor: "end", kind: "soft" }))
+      .join("")
+  );
+}
+
+/** Solid where custody is documented or follows on, broken through the gaps, heavy through an event that lasts. */
+function drawLine(
+  marks: readonly CustodyMark[],
+  y: (year: number) => number,
+  line: number,
+  first: number,
+  end: number,
+): string {
+  const gaps = marks.filter(({ kind }) => kind === "gap");
+  let from = first;
+  let solid = "";
+  let broken = "";
+  for (const gap of [...gaps].sort((a, b) => a.first - b.first)) {
+    // A gap lies between years: after the middle of the one, before the middle of the other.
+    const [start, stop] = [gap.first + 0.5, gap.last + 0.5];
+    if (start > from) solid += vertical(line, y(from), y(start));
+    broken += vertical(line, y(Math.max(from, start)), y(stop));
+    from = Math.max(from, stop);
+  }
+  if (end > from) solid += vertical(line, y(from), y(end));
+  const lasting = marks.filter((mark) => mark.kind === "event" && (mark.open || mark.last > mark.first));
+  const open = marks.some((mark) => mark.open);
+  const tip = coordinate(y(end) + 7);
+  return (
+    stroke("custody", solid) +
+    stroke("custody-gap", broken) +
+    stroke(
+      "custody-lasting",
+      lasting.map((mark) => vertical(line, y(mark.first), y(mark.open ? end : mark.last + 1))).join(""),
+    ) +
+    (open
+      ? stroke(
+          "axis",
+          `M${coordinate(line - 3.5)} ${coordinate(y(end) + 2)}L${coordinate(line)} ${tip}L${coordinate(line + 3.5)} ${coordinate(y(end) + 2)}`,
+        )
+      : "")
+  );
+}
+
+function drawLeaders(
+  marks: readonly CustodyMark[],
+  middles: readonly number[],
+  labels: readonly LabelText[],
+  y: (year: number) => number,
+  line: number,
+  left: number,
+): string {
+  const leaders = marks.map((mark, at) => {
+    const from = y(anchorYear(mark));
+    // To the first line of its label.
+    const to = (middles[at] ?? 0) - (labels[at]?.height ?? 0) / 2 + 7;
+    const path = `M${coordinate(line + 4)} ${coordinate(from)}L${coordinate(left - 8)} ${coordinate(to)}H${coordinate(left - 4)}`;
+    const dot =
+      mark.kind === "gap"
+        ? ""
+        : element("circle", {
+            class: mark.kind === "bound" ? "plot-ring" : "plot-dot",
+            cx: line,
+            cy: from,
+            r: 3.2,
+          });
+    return (mark.kind === "gap" ? "" : stroke("hairline", path)) + dot;
+  });
+  return leaders.join("");
 }

@@ -20,6 +20,7 @@ export interface PartRatesOptions extends PlotOptions {
 const size = 12;
 const lineHeight = 14.5;
 const swatch = 10;
+const ticks = [0, 0.25, 0.5, 0.75, 1];
 
 /**
  * Of the examples whose state of a part is recorded, the share that has it: a dot, with a line for its interval.
@@ -88,7 +89,6 @@ function drawRates(
     y += row.height;
     return row.markup;
   });
-  const ticks = [0, 0.25, 0.5, 0.75, 1];
   const tickLabels = [0, 0.5, 1].map((part) => {
     const text = share(part);
     const half = textWidth(text, 10.5) / 2;
@@ -106,7 +106,7 @@ function drawRates(
     ),
     ...axis.map((text, at) => writing(text, columns.from, 11 + at * 14, { size: 11, kind: "soft" })),
     ...tickLabels,
-    stroke("grid", ticks.map((part) => vertical(x(part), top - 2, y)).join("")),
+    columns.below ? "" : stroke("grid", ticks.map((part) => vertical(x(part), top - 2, y)).join("")),
     ...rows,
   );
 }
@@ -126,7 +126,7 @@ function drawRow(
   const text = summary && summary !== "present" ? partState(name, stateWord(summary)) : name;
   const lines = brokenLines(text, size, columns.nameWidth);
   const namesHeight = lines.length * lineHeight;
-  const height = columns.below ? namesHeight + 18 : namesHeight + 8;
+  const height = columns.below ? namesHeight + 20 : namesHeight + 8;
   const middle = columns.below ? top + namesHeight + 7 : top + height / 2;
   const firstLine = columns.below ? top + 11.5 : middle - namesHeight / 2 + 11;
   const x = (share: number) => columns.from + share * (columns.to - columns.from);
@@ -141,6 +141,7 @@ function drawRow(
       : "",
     ...lines.map((line, at) => writing(line, columns.name, firstLine + at * lineHeight, { size })),
     stroke("leader", horizontal(x(0), x(1), middle)),
+    columns.below ? stroke("grid", ticks.map((part) => vertical(x(part), middle - 3, middle + 3)).join("")) : "",
   ];
   const baseline = columns.below ? firstLine : middle + 4;
   markup.push(

@@ -1,3 +1,4 @@
+import type { PublishedEvent } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 
 /** Every word that a drawing says of itself, in one language. Numbers and dates arrive already written. */
@@ -24,19 +25,25 @@ export interface PlotWords {
   };
   readonly serialRanges: {
     readonly own: (serial: string) => string;
+    /** A range by its ends, null where one is not known. */
+    readonly span: (from: string | null, to: string | null) => string;
+    readonly made: (date: string) => string;
+    readonly skipped: string;
     readonly seen: (count: string, number: number) => string;
     readonly unplaced: (count: string, number: number) => string;
-    readonly skipped: string;
-    readonly endUnknown: string;
-    readonly range: (from: string | null, to: string | null, made: string | null, seen: string) => string;
+    readonly description: (ranges: readonly string[], notes: readonly string[]) => string;
+    readonly range: (span: string, facts: readonly string[]) => string;
     readonly none: string;
   };
   readonly sightings: {
     /** A kind of sighting in the plural, as a legend names it. */
     readonly kind: (kind: string) => string;
+    /** Of one kind, and at most. */
     readonly each: (count: string) => string;
     readonly undated: (count: string, number: number) => string;
-    readonly watching: (from: string, to: string) => string;
+    readonly watching: (dates: string) => string;
+    /** Marks that are filled, where some are. */
+    readonly whole: string;
     readonly description: (
       total: string,
       number: number,
@@ -48,12 +55,15 @@ export interface PlotWords {
     readonly none: string;
   };
   readonly custody: {
-    readonly gap: (years: string, number: number) => string;
+    readonly event: (event: Pick<PublishedEvent, "event" | "from" | "to" | "holder" | "place">) => string;
     readonly issued: string;
     readonly examined: string;
+    /** Years of which nothing is known: the fewest that it can be, and the most, null where that is not known. */
+    readonly gap: (shortest: string, longest: string | null, number: number) => string;
     readonly gapBetween: (from: string, to: string, gap: string) => string;
-    readonly event: (date: string, event: string) => string;
-    readonly description: (events: readonly string[], gaps: readonly string[]) => string;
+    readonly dated: (date: string, event: string) => string;
+    readonly undated: (count: string, number: number) => string;
+    readonly description: (lines: readonly string[]) => string;
     readonly none: string;
   };
 }

@@ -40,9 +40,11 @@ interface Years {
 
 function finiteYears(edtf: string, yearsOf: YearsOf): Years | null {
   const years = yearsOf(edtf);
-  const [first, last] = [years?.first ?? Number.NaN, years?.last ?? Number.NaN];
-  return Number.isFinite(first) && Number.isFinite(last) ? { first, last } : null;
+  return years && isYear(years.first) && isYear(years.last) ? { first: years.first, last: years.last } : null;
 }
+
+const isYear = (year: number | null | undefined): year is number =>
+  typeof year === "number" && Number.isFinite(year);
 
 function drawSightings(
   sightings: readonly DatedSighting[],
@@ -75,7 +77,9 @@ function drawSightings(
 
   const years = dated.map(({ year }) => year);
   const watched = watching ? yearsOf(watching) : null;
-  const span = { first: Math.min(...years), last: Math.max(...years) };
+  // Years that were watched and brought nothing are shown with the others.
+  const spanned = [...years, ...[watched?.first, watched?.last].flatMap((year) => (isYear(year) ? [year] : []))];
+  const span = { first: Math.min(...spanned), last: Math.max(...spanned) };
   const side = 14;
   const columns = sightingColumns(dated, span, { width: across - 2 * side, pitch, mostRows });
   const kinds = kindsOf(dated);
@@ -176,7 +180,7 @@ function drawWatching(
   { first, end }: SightingColumns,
   x: (year: number) => number,
   y: number,
-  { words }: SightingsOptions,
+  { words, watching }: SightingsOptions,
   across: number,
 ): { readonly markup: string; readonly height: number } {
   if (!watched) return { markup: "", height: 0 };

@@ -27,14 +27,14 @@ export function itemSchemaFor(
     allOf: [{ $ref: itemSchema.$id }],
     properties: {
       parts: {
-        type: "object",
+        type: ["object", "null"],
         properties: Object.fromEntries(
           [...variant.parts].map(([id, { name }]) => [id, { ...partState, description: name }]),
         ),
         additionalProperties: false,
       },
       features: {
-        type: "object",
+        type: ["object", "null"],
         properties: Object.fromEntries(
           [...features].map(([id, { name, values }]) => [
             id,

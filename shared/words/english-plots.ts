@@ -33,21 +33,24 @@ export const englishPlots: PlotWords = {
   },
   serialRanges: {
     own: (serial) => `this one, ${serial}`,
+    span: (from, to) => {
+      if (from === null) return to === null ? "neither end known" : `up to ${to}`;
+      return to === null ? `from ${from}` : from === to ? from : `${from} to ${to}`;
+    },
+    made: (date) => `made ${date}`,
+    skipped: "numbers left unused",
     seen: (count, number) => plural(number, count, "serial seen", "serials seen"),
     unplaced: (count, number) => `${plural(number, count, "serial")} outside these ranges`,
-    skipped: "numbers left unused",
-    endUnknown: "end not known",
-    range: (from, to, made, seen) => {
-      const span = `${from ?? "an unknown start"} to ${to ?? "an unknown end"}`;
-      return made === null ? `${span}: ${seen}` : `${span}, made ${made}: ${seen}`;
-    },
+    description: (ranges, notes) => sentences([...ranges, ...notes]),
+    range: (span, facts) => [span, ...facts].join(", "),
     none: "No range of serials is known.",
   },
   sightings: {
     kind: (kind) => kinds[kind]?.[1] ?? kind,
-    each: (count) => `each mark stands for ${count} sightings`,
+    each: (count) => `each mark stands for up to ${count} sightings`,
     undated: (count, number) => `${plural(number, count, "sighting")} without a year`,
-    watching: (from, to) => `offers watched for, ${from} to ${to}`,
+    watching: (dates) => `offers watched for, ${dates}`,
+    whole: "filled: recorded complete",
     description: (total, number, kindCounts, years) => {
       const what = plural(number, total, "sighting");
       const when = years === null ? what : `${what}, ${years}`;
@@ -58,12 +61,23 @@ export const englishPlots: PlotWords = {
     none: "No sighting is recorded.",
   },
   custody: {
-    gap: (years, number) => `nothing known for ${plural(number, years, "year")}`,
+    event: ({ event, from, to, holder, place }) =>
+      [
+        event,
+        ...(from === null ? [] : [`from ${from}`]),
+        ...(to === null ? [] : [`to ${to}`]),
+        ...[holder, place].flatMap((detail) => detail ?? []),
+      ].join(", "),
     issued: "issued",
     examined: "examined",
-    gapBetween: (from, to, gap) => `${from} to ${to}, ${gap}`,
-    event: (date, event) => `${date}: ${event}`,
-    description: (events, gaps) => sentences([...events, ...gaps]),
+    gap: (shortest, longest, number) =>
+      longest === null || longest === shortest
+        ? `nothing known for ${plural(number, shortest, "year")}`
+        : `nothing known for ${shortest} to ${longest} years`,
+    gapBetween: (from, to, gap) => `${from} to ${to}: ${gap}`,
+    dated: (date, event) => `${date}: ${event}`,
+    undated: (count, number) => `${plural(number, count, "event")} without a date`,
+    description: sentences,
     none: "No dated event is known.",
   },
 };

@@ -34,7 +34,7 @@ export function balance(c) {
     fork,
     cut(cylinder([4.2, 0.5, -1.75], [4.2, 0.62, -1.75], 0.85), [], 'Ivory(0)'),
     ...Array.from({ length: 11 }, (_, i) => block([4.19, 0.615, -1.2], [4.21, 0.625, -0.98 - (i % 5 === 0 ? 0 : 0.08)], 0, 'Ink(0)')).map((tick, i) => `object { ${tick} translate <-4.2,0,1.75> rotate ${(i - 5) * 12}*y translate <4.2,0,-1.75> }`),
-    ...[[-7, -2.5], [7, -2.5], [-7, 2.6], [7, 2.6]].map(([x, z]) => turned([[0, 0.4], [0.28, 0.42, 0.05], [0.28, 0.62, 0.06], [0, 0.66]], brass).replace(/^lathe/, 'object { lathe') + ` translate <${x},0,${z}> }`),
+    ...[[-7, -2.5], [7, -2.5], [-7, 2.6], [7, 2.6]].map(([x, z]) => `object { ${turned([[0, 0.4], [0.28, 0.42, 0.05], [0.28, 0.62, 0.06], [0, 0.66]], brass)} translate <${x},0,${z}> }`),
     c.mark && words(c.mark, 0.42, { font: 'bold', material: 'Ink(0)', depth: 0.01, at: [6.2, 0.502, -2.4] }),
     ...[-3.7, 3.7].map((x, i) => pan(c, x, -5.5, i, brass)),
   ]);

@@ -84,8 +84,6 @@ export function charcoal(c) {
   const pressed = c.model === 'pressed-charcoal' || (c.pattern === '3' && !c.model);
   const shift = [Math.sin(c.index * 5.1), Math.sin(c.index * 3.7 + 1)];
   const used = c.part.note?.includes('used') && c.index < 2;
-  return `object { ${cut(block([-1.2, 0, -1.2], [1.2, 5.2, 1.2], pressed ? 0.02 : 0.06), used ? [sphere([0.2, 5.5, 0.1], 0.8)] : [], 'texture { MarkerTexture }').replace(
-    'texture { MarkerTexture }',
-    pressed ? 'CharcoalPressed(0)' : 'Charcoal(0)',
-  )} ${pressed ? '' : ''} rotate ${(shift[0] * 3).toFixed(2)}*y translate <${(shift[0] * 0.05).toFixed(3)},0,${(shift[1] * 0.05).toFixed(3)}> }`;
+  const solid = cut(block([-1.2, 0, -1.2], [1.2, 5.2, 1.2], pressed ? 0.02 : 0.06), used ? [sphere([0.2, 5.5, 0.1], 0.8)] : [], pressed ? 'CharcoalPressed(0)' : 'Charcoal(0)');
+  return group([solid], { rotate: [0, shift[0] * 3, 0], at: [shift[0] * 0.05, 0, shift[1] * 0.05] });
 }

@@ -16,7 +16,9 @@ export interface NewItem {
 }
 
 const groupName = (family: Family | undefined, part: Part | undefined): string =>
-  part?.group === undefined ? "Other parts" : (family?.groups.get(part.group) ?? part.group.replaceAll("-", " "));
+  part?.group === undefined
+    ? "Other parts"
+    : (family?.groups.get(part.group) ?? part.group.replaceAll("-", " "));
 
 /** An item's file with nothing claimed yet: every feature and part of its variant stands ready to be ticked. */
 export function itemScaffold(
@@ -38,10 +40,13 @@ export function itemScaffold(
     ),
     ...explanation(
       "States: present; absent; substitute (another model: add model: …); unverified (there, but you cannot tell " +
-        "whether it is right); not-issued (this example never had it). Write what you read on it, not what should be there.",
+        "whether it is right); not-issued (this example never had it). More can be said in braces, " +
+        "{ state: present, condition: fine, note: … }. Write what you read on a part, not what should be there.",
     ),
     ...(dangers.length > 0
-      ? explanation(`BEFORE YOU BEGIN: this case may hold ${dangers.join(", ")}. Read the caution above each part first.`)
+      ? explanation(
+          `BEFORE YOU BEGIN: this case may hold ${dangers.join(", ")}. Read the caution above each part first.`,
+        )
       : []),
     `title: ${yamlLine(title)}`,
     `variant: ${variant.id}`,
@@ -53,7 +58,11 @@ export function itemScaffold(
     offer("status: collection"),
   ];
   if (features.length > 0) {
-    lines.push("", ...explanation("What tells the variants apart. Bring in the one line of each that you see."), "features:");
+    lines.push(
+      "",
+      ...explanation("What tells the variants apart. Bring in the one line of each that you see."),
+      "features:",
+    );
     for (const feature of features) {
       const effort = ["a glance", "handling", "dismantling"][feature.effort - 1] ?? "";
       lines.push(...explanation(`${feature.name} (${effort}). ${feature.look ?? ""}`.trim(), 2));

@@ -5,7 +5,11 @@ import { explanation, offer } from "./comment-lines.ts";
 import { rangeWords } from "./range-words.ts";
 
 const setWords = (mark: string, set: string | undefined) =>
-  mark === "{set}" ? (set === undefined ? "the set's own number" : `"${set}"`) : `"${mark.replaceAll("{set}", set ?? "…")}"`;
+  mark === "{set}"
+    ? set === undefined
+      ? "the set's own number"
+      : `"${set}"`
+    : `"${mark.replaceAll("{set}", set ?? "…")}"`;
 
 /** One part to tick: its caution first, then what to look for, then the line to bring in. */
 export function partScaffold(
@@ -22,21 +26,18 @@ export function partScaffold(
     part.accepts.size > 0 &&
       `Known substitutes: ${[...part.accepts].map(([model, credit]) => `${model} (counts for ${credit})`).join(", ")}.`,
   ].filter((fact) => typeof fact === "string");
-  const full =
-    part.quantity > 1 ? yamlLine({ state: "present", quantity: part.quantity }) : "present";
+  const full = part.quantity > 1 ? yamlLine({ state: "present", quantity: part.quantity }) : "present";
   const fields = [
-    "state: present",
     part.quantity > 1 && `quantity: ${part.quantity - 1}, rest: absent`,
     part.serials.length > 0 && "serial: …",
     part.marks.length > 0 && "marks: […]",
-    "condition: …",
   ].filter(Boolean);
   return [
     ...cautions.flatMap(({ name, caution, source }) =>
       explanation(`CAUTION, ${name.toLowerCase()}: ${caution} (${source})`, 2),
     ),
     ...explanation(`${part.name} (${part.standing}${quantity}). ${facts.join(" ")}`.trim(), 2),
-    ...explanation(`In full: { ${fields.join(", ")} }`, 2),
+    ...(fields.length > 0 ? explanation(`Or: { state: present, ${fields.join(", ")} }`, 2) : []),
     offer(`${part.id}: ${full}`, 2),
   ];
 }

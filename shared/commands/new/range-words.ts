@@ -4,7 +4,8 @@ import type { SerialRange } from "../../records/serial.ts";
 export const rangeWords = (ranges: readonly SerialRange[]): string =>
   ranges
     .map(({ prefix, from, to, made }) => {
-      const end = (number: number | undefined) => (number === undefined ? "an unknown end" : `${prefix}${number}`);
+      const end = (number: number | undefined) =>
+        number === undefined ? "an unknown end" : `${prefix}${number}`;
       const start = from === undefined ? "an unknown start" : `${prefix}${from}`;
       return `${start} to ${end(to)}${made ? ` (${made.text})` : ""}`;
     })

@@ -1,0 +1,191 @@
+import type { Family } from "../../records/family.ts";
+import type { Item, PartLine } from "../../records/item.ts";
+import type { Variant } from "../../records/variant.ts";
+import { groupsInOrder } from "../groups-in-order.ts";
+import { yamlLine } from "../yaml-line.ts";
+import { explanation, offer } from "./comment-lines.ts";
+
+const beginning = explanation(
+  "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with ## explains.",
+);
+
+const facts = (issued: string): string[] => [
+  ...explanation("When it was issued, as EDTF: a year, or two with a slash between."),
+  offer(`issued: ${issued}`),
+  ...explanation(
+    "How many were made, where somebody recorded it; without it the number is estimated from the serials.",
+  ),
+  offer("made: { count: 0, source: …, page: 1 }"),
+  ...explanation("Ranges of serials. Leave out an end that nobody knows."),
+  offer("serials:"),
+  offer("  - { prefix: A, from: 1, to: 100, source: … }"),
+];
+
+/** A variant that stands on its own: one part to begin with, and every field that a part may have. */
+export function variantScaffold(id: string, name: string, family: Family): string {
+  const [group] = family.groups.keys();
+  return [
+    ...beginning,
+    `id: ${id}`,
+    `name: ${yamlLine(name)}`,
+    ...facts("1931/1938"),
+    "",
+    ...explanation("What tells it from the other variants. Several values stand in a list, [one, other]."),
+    "features:",
+    ...[...family.features.values()].flatMap((feature) => [
+      ...explanation(`${feature.name}. ${feature.look ?? ""}`.trim(), 2),
+      ...feature.values.map((value) => offer(`${feature.id}: ${yamlLine(value)}`, 2)),
+    ]),
+    "",
+    ...explanation("Every part, in the order in which lists should show them."),
+    "parts:",
+    "  case:",
+    "    name: Case",
+    ...(group === undefined ? [offer("group: …", 4)] : [`    group: ${group}`]),
+    ...explanation(
+      "core: the thing itself; issued: belongs to a complete outfit; consumable: was used up and",
+      4,
+    ),
+    ...explanation("renewed; optional: issued to some.", 4),
+    "    standing: core",
+    ...explanation("How much it counts beside the other parts.", 4),
+    "    weight: 1",
+    offer("quantity: 1", 4),
+    ...explanation("Marks that a right one bears. {set} stands for the set's own number.", 4),
+    offer('marks: ["{set}"]', 4),
+    ...explanation("Where and how to look, as you would tell somebody who unpacks one.", 4),
+    offer("look: …", 4),
+    ...explanation(
+      "What can hurt: ids of the hazard register, such as mercury, lead, flammable, asbestos.",
+      4,
+    ),
+    offer("hazards: [mercury]", 4),
+    ...explanation("Other models that count for something in its place.", 4),
+    offer("accepts: [{ model: later-model, credit: 0.5 }]", 4),
+    ...explanation("Serials of the part itself, with their dates.", 4),
+    offer("serials: [{ from: 1, to: 900, made: 1929 }]", 4),
+    ...explanation("Its compartment in the case: left, top, width, height, in any one unit.", 4),
+    offer("plan: [0, 0, 10, 5]", 4),
+    "",
+    ...explanation("Levels of completeness, the best first."),
+    "levels:",
+    "  - { id: as-issued, name: Complete as issued, needs: { standing: [core, issued, consumable] } }",
+    "  - { id: less-consumables, name: Complete less consumables, needs: { standing: [core, issued] } }",
+    "",
+  ].join("\n");
+}
+
+/** A variant begun from another: it takes everything of it, and says where it differs. */
+export function variantFromVariant(
+  id: string,
+  name: string,
+  base: Variant,
+  family: Family | undefined,
+): string {
+  return [
+    ...beginning,
+    `id: ${id}`,
+    `name: ${yamlLine(name)}`,
+    ...explanation(`It takes all of ${base.id}; write here only where it differs.`),
+    `extends: ${base.id}`,
+    ...facts(base.issued?.text ?? "1931/1938"),
+    "",
+    "features:",
+    ...[...base.features].flatMap(([feature, values]) => [
+      ...explanation(
+        `${family?.features.get(feature)?.name ?? feature}: ${values.join(" or ")} in ${base.id}.`,
+        2,
+      ),
+      ...(family?.features.get(feature)?.values ?? [])
+        .filter((value) => !values.includes(value))
+        .map((value) => offer(`${feature}: ${yamlLine(value)}`, 2)),
+    ]),
+    "",
+    ...explanation(
+      "Parts: null takes one away; a part with fields changes those fields, or adds a new part.",
+    ),
+    "parts:",
+    ...groupsInOrder(base.parts.values(), family?.groups.keys() ?? []).flatMap((group) =>
+      group.flatMap((part) => [
+        ...explanation(`${part.name} (${part.standing}, ${part.quantity} issued with ${base.id})`, 2),
+        offer(`${part.id}: null`, 2),
+      ]),
+    ),
+    "",
+  ].join("\n");
+}
+
+const only = (lines: readonly PartLine[], state: PartLine["state"]) =>
+  lines.length > 0 && lines.every((line) => line.state === state);
+
+const idOf = (name: string) =>
+  name
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "") || "new-part";
+
+/** A variant begun from an item that does not fit the one it is held to be: what was seen in it is taken over. */
+export function variantFromItem(
+  id: string,
+  name: string,
+  item: Item,
+  base: Variant,
+  family: Family | undefined,
+): string {
+  const differing = [...item.features].filter(
+    ([feature, value]) => !base.features.get(feature)?.includes(value),
+  );
+  const parts = [...item.parts].flatMap(([part, lines]) => {
+    const known = base.parts.get(part);
+    if (!known) return [];
+    if (only(lines, "not-issued"))
+      return [...explanation(`${known.name} was never issued to ${item.id}.`, 2), `  ${part}: null`];
+    if (only(lines, "absent")) {
+      return [
+        ...explanation(
+          `${known.name} is absent from ${item.id}: lost, or never there? Bring this in where it was never there.`,
+          2,
+        ),
+        offer(`${part}: null`, 2),
+      ];
+    }
+    const model = lines.find((line) => line.state === "substitute")?.model;
+    return model === undefined
+      ? []
+      : [
+          ...explanation(
+            `${item.id} has ${model} in place of ${known.name}. Was that what this variant had?`,
+            2,
+          ),
+          offer(`${part}: { name: ${yamlLine(model.replaceAll("-", " "))}, accepts: [] }`, 2),
+        ];
+  });
+  const extras = item.extras.flatMap((extra) => [
+    ...explanation(`${extra.name} lay in ${item.id}. Does it belong to this variant?`, 2),
+    offer(
+      `${idOf(extra.name)}: { name: ${yamlLine(extra.name)}, standing: issued, quantity: ${extra.quantity} }`,
+      2,
+    ),
+  ]);
+  return [
+    ...beginning,
+    `id: ${id}`,
+    `name: ${yamlLine(name)}`,
+    ...explanation(`Begun from ${item.id}. It takes all of ${base.id} but for what was seen to differ.`),
+    `extends: ${base.id}`,
+    ...facts(base.issued?.text ?? "1931/1938"),
+    "",
+    "features:",
+    ...differing.flatMap(([feature, value]) => [
+      ...explanation(`${family?.features.get(feature)?.name ?? feature}, as seen on ${item.id}.`, 2),
+      `  ${feature}: ${yamlLine(value)}`,
+    ]),
+    "",
+    "parts:",
+    ...parts,
+    ...extras,
+    "",
+  ].join("\n");
+}

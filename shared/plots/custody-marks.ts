@@ -1,0 +1,72 @@
+import type { PublishedItem } from "../publication/published.ts";
+import type { WordsForPlots, YearsOf } from "./plot-words.ts";
+
+export type Custody = Pick<PublishedItem["provenance"], "events" | "gaps">;
+
+/** Something that the line of custody is labelled with. */
+export interface CustodyMark {
+  readonly kind: "event" | "bound" | "gap";
+  /** Calendar years, the last one included. */
+  readonly first: number;
+  readonly last: number;
+  /** Goes on, for all that is known. */
+  readonly open: boolean;
+  readonly date: string;
+  readonly text: string;
+}
+
+export interface CustodyMarks {
+  /** In the order of time. */
+  readonly marks: readonly CustodyMark[];
+  readonly undated: number;
+}
+
+/** Where on the line its label leads to: the middle of its years, or the year from which it goes on. */
+export const anchorYear = ({ first, last, open }: CustodyMark): number =>
+  open ? first + 0.5 : (first + last + 1) / 2;
+
+interface Around {
+  readonly words: WordsForPlots;
+  readonly yearsOf: YearsOf;
+  readonly issued?: string | null;
+  readonly examined?: string | null;
+}
+
+/** Events, the issue, the examination and the gaps between, each in its years. */
+export function custodyMarks({ events, gaps }: Custody, around: Around): CustodyMarks {
+  const { words, yearsOf, issued, examined } = around;
+  const { custody } = words.plots;
+  const mark = (kind: CustodyMark["kind"], date: string, text: string): CustodyMark[] => {
+    const years = spanOf(date, yearsOf);
+    return years ? [{ kind, ...years, date: words.date(date), text }] : [];
+  };
+  const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
+  const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
+    const write = words.numbers.measure;
+    const text = custody.gap(write(years), longest === null ? null : write(longest), years);
+    return { kind: "gap", first: from, last: to, open: false, date: "", text };
+  });
+  const marks = [
+    ...(issued ? mark("bound", issued, custody.issued) : []),
+    ...ofEvents,
+    ...ofGaps,
+    ...(examined ? mark("bound", examined, custody.examined) : []),
+  ];
+  return {
+    marks: marks
+      .map((each, at) => ({ each, at }))
+      .sort((a, b) => anchorYear(a.each) - anchorYear(b.each) || a.at - b.at)
+      .map(({ each }) => each),
+    undated: events.length - ofEvents.length,
+  };
+}
+
+function spanOf(date: string, yearsOf: YearsOf): Pick<CustodyMark, "first" | "last" | "open"> | null {
+  const years = yearsOf(date);
+  const ends = [years?.first, years?.last].flatMap((year) =>
+    typeof year === "number" && Number.isFinite(year) ? [year] : [],
+  );
+  const [first, last] = [ends[0], ends.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  return { first, last, open: years?.last === Number.POSITIVE_INFINITY };
+}

@@ -1,0 +1,196 @@
+import { existsSync, lstatSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
+import { differences, siteFiles } from "../collections/site-files.ts";
+import { run, start } from "./run.ts";
+
+const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
+const sound = smallCollection(parts, { "content/items/one/index.md": item("parts: { sextant: present }") });
+const broken = { "content/items/one/index.md": item("parts: { sextent: present }") };
+const scratch = () => mkdtempSync(path.join(tmpdir(), "fittedcase-out-"));
+
+describe("fittedcase build", () => {
+  it("writes every page and data file of the contract, from any current folder", async () => {
+    const root = writeCollection({
+      ...sound,
+      "content/articles/essay.md": "---\ntitle: Essay\n---\nText.\n",
+      "content/sightings/log.csv": "seen,variant,kind\n2001,chest-a,offer\n",
+    });
+    const out = path.join(scratch(), "site");
+    const { code, out: said, err } = await run(["build", "--root", root, "--out", out], "/");
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    expect(said).toMatch(/^1 items?, \d+ pages, \d+ files, 1 warnings?, [\d.]+ s\./);
+    const files = [...siteFiles(out).keys()];
+    for (const expected of [
+      "index.html",
+      "404.html",
+      "items/index.html",
+      "items/one/index.html",
+      "families/chest/index.html",
+      "variants/chest-a/index.html",
+      "articles/essay/index.html",
+      "sources/index.html",
+      "methods/index.html",
+      "sightings/index.html",
+      "sitemap.xml",
+      "feed.xml",
+      "data/collection.json",
+      "data/items.csv",
+      "data/items/one.json",
+      "data/variants/chest-a.json",
+    ]) {
+      expect(files).toContain(expected);
+    }
+  });
+
+  it("writes below the collection's folder where no --out is given, public and private apart", async () => {
+    const root = writeCollection(sound);
+    expect((await run(["build"], root)).code).toBe(0);
+    expect((await run(["build", "--private"], root)).out).toMatch(/not for publication/);
+    expect(existsSync(path.join(root, "_site/index.html"))).toBe(true);
+    const own = readFileSync(path.join(root, "_private/index.html"), "utf8");
+    expect(own).toMatch(/<meta name="robots" content="noindex/);
+    expect(existsSync(path.join(root, "_private/sitemap.xml"))).toBe(false);
+  });
+
+  it("gives the same bytes again, from another folder and in another time zone and locale", async () => {
+    const [first, second] = [path.join(scratch(), "a"), path.join(scratch(), "b")];
+    const root = writeCollection(sound);
+    await run(["build", "--root", root, "--out", first], root, { TZ: "Pacific/Kiritimati", LC_ALL: "de_DE.UTF-8" });
+    await run(["build", "--root", writeCollection(sound), "--out", second], "/", { TZ: "America/Adak", LC_ALL: "C" });
+    expect(differences(siteFiles(second), siteFiles(first))).toEqual([]);
+  });
+
+  it("writes nothing where the content has errors, and leaves the last good site as it was", async () => {
+    const root = writeCollection(sound);
+    const out = path.join(scratch(), "site");
+    await run(["build", "--root", root, "--out", out], root);
+    const before = siteFiles(out);
+    const target = realpathSync(out);
+    writeFiles(root, broken);
+    const { code, err } = await run(["build", "--root", root, "--out", out], root);
+    expect(code).toBe(1);
+    expect(err).toContain("content/items/one/index.md:4:10  error  unknown-part");
+    expect(err).toContain("Nothing was written.");
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    expect(realpathSync(out)).toBe(target);
+    const never = path.join(scratch(), "never");
+    await run(["build", "--root", root, "--out", never], root);
+    expect(existsSync(never)).toBe(false);
+  });
+
+  it("leaves the last good site as it was when it is killed, and recovers by itself", async () => {
+    const root = writeCollection(sound);
+    const folder = scratch();
+    const out = path.join(folder, "site");
+    await run(["build", "--root", root, "--out", out], root);
+    const before = siteFiles(out);
+    for (const wait of [300, 600, 900, 1200, 1500]) {
+      const running = start(["build", "--root", root, "--out", out], root);
+      setTimeout(() => running.kill(), wait);
+      await running.done;
+      expect(differences(siteFiles(out), before)).toEqual([]);
+    }
+    expect((await run(["build", "--root", root, "--out", out], root)).code).toBe(0);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    // What the killed builds left behind is swept up: the site that stands is all there is.
+    expect(readdirSync(path.join(folder, ".site.builds"))).toHaveLength(1);
+  });
+
+  it("two builds at once leave one whole site", async () => {
+    const root = writeCollection(sound);
+    const out = path.join(scratch(), "site");
+    const both = [0, 1].map(() => run(["build", "--root", root, "--out", out], root));
+    expect((await Promise.all(both)).map(({ code }) => code)).toEqual([0, 0]);
+    expect(siteFiles(out).has("items/one/index.html")).toBe(true);
+  });
+
+  it("fills an empty folder, and refuses one that it did not build", async () => {
+    const root = writeCollection(sound);
+    const empty = scratch();
+    expect((await run(["build", "--root", root, "--out", empty], root)).code).toBe(0);
+    expect(lstatSync(empty).isSymbolicLink()).toBe(true);
+    const full = scratch();
+    writeFileSync(path.join(full, "mine.txt"), "");
+    const { code, err } = await run(["build", "--root", root, "--out", full], root);
+    expect(code).toBe(2);
+    expect(err).toContain("did not build");
+    expect(readdirSync(full)).toEqual(["mine.txt"]);
+  });
+
+  it("says what stood in the way of writing, without a stack trace", async () => {
+    const root = writeCollection(sound);
+    const file = path.join(scratch(), "file");
+    writeFileSync(file, "");
+    const { code, err } = await run(["build", "--root", root, "--out", path.join(file, "site")], root);
+    expect(code).toBe(2);
+    expect(err).not.toMatch(/^\s+at /m);
+    expect(err).toContain(file);
+  });
+
+  it("runs nothing and picks up nothing that lies in the content", async () => {
+    const root = writeCollection({
+      ...sound,
+      "content/content.11tydata.js": "throw new Error('ran');",
+      "content/items/one/evil.11ty.js": "throw new Error('ran');",
+      "content/items/items.11tydata.json": '{ "permalink": "/stolen/" }',
+      ".eleventy.js": "throw new Error('ran');",
+      "content/_data/evil.js": "throw new Error('ran');",
+    });
+    const out = path.join(scratch(), "site");
+    const { code, err } = await run(["build", "--root", root, "--out", out], root);
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    expect(existsSync(path.join(out, "stolen"))).toBe(false);
+  });
+
+  it("renders no raw HTML, and leaves braces as they were typed", async () => {
+    const text = `${item("")}\n<script>alert(1)</script>\n\n{{ braces }} and {% tags %}\n\n[a](javascript:alert(1))\n`;
+    const out = path.join(scratch(), "site");
+    const root = writeCollection({ ...sound, "content/items/one/index.md": text });
+    await run(["build", "--root", root, "--out", out], root);
+    const page = readFileSync(path.join(out, "items/one/index.html"), "utf8");
+    expect(page).toContain("{{ braces }} and {% tags %}");
+    expect(page).toContain("&lt;script&gt;alert(1)&lt;/script&gt;");
+    expect(page).not.toContain('href="javascript:');
+  });
+
+  it("lets a user's own template and style sheet stand in for ours, a file at a time", async () => {
+    const root = writeCollection({
+      ...sound,
+      "templates/pages/missing.js": "export default () => '<h1>Lost</h1>';",
+      "templates/styles/99-own.css": "body { color: rebeccapurple; }",
+    });
+    const out = path.join(scratch(), "site");
+    const { code } = await run(["build", "--root", root, "--out", out], root);
+    expect(code).toBe(0);
+    expect(readFileSync(path.join(out, "404.html"), "utf8")).toContain("<h1>Lost</h1>");
+    const style = [...siteFiles(out)].find(([file]) => /assets\/style\..*\.css$/.test(file))?.[1].toString() ?? "";
+    expect(style).toContain("rebeccapurple");
+    expect(style.length).toBeGreaterThan(1000);
+  });
+
+  it("leads a former address to the present one", async () => {
+    const root = writeCollection({ ...sound, "content/items/one/index.md": item("formerly: [uno]") });
+    const out = path.join(scratch(), "site");
+    await run(["build", "--root", root, "--out", out], root);
+    expect(readFileSync(path.join(out, "items/uno/index.html"), "utf8")).toContain('url=../one/"');
+  });
+
+  it("cannot be led out of the collection by a link", async () => {
+    const secret = scratch();
+    writeFileSync(path.join(secret, "index.md"), item(""));
+    const root = writeCollection(sound);
+    const { symlinkSync } = await import("node:fs");
+    symlinkSync(secret, path.join(root, "content/items/out"));
+    const { code, err } = await run(["build", "--root", root, "--out", path.join(scratch(), "site")], root);
+    expect(code).toBe(1);
+    expect(err).toContain("outside-root");
+    rmSync(path.join(root, "content/items/out"));
+    mkdirSync(path.join(root, "content/items/in"));
+    expect((await run(["build", "--root", root], root)).code).toBe(0);
+  });
+});
