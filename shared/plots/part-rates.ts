@@ -141,7 +141,9 @@ function drawRow(
       : "",
     ...lines.map((line, at) => writing(line, columns.name, firstLine + at * lineHeight, { size })),
     stroke("leader", horizontal(x(0), x(1), middle)),
-    columns.below ? stroke("grid", ticks.map((part) => vertical(x(part), middle - 3, middle + 3)).join("")) : "",
+    columns.below
+      ? stroke("grid", ticks.map((part) => vertical(x(part), middle - 3, middle + 3)).join(""))
+      : "",
   ];
   const baseline = columns.below ? firstLine : middle + 4;
   markup.push(

@@ -1,7 +1,8 @@
 import { roundStep } from "./round-ticks.ts";
+import type { PlacedSighting } from "./sighting-series.ts";
 
-/** Sightings of one span of years, by kind. */
-export interface SightingColumn {
+/** Sightings of one span of years, by series. */
+interface SightingColumn {
   /** First year of the span. */
   readonly year: number;
   readonly counts: ReadonlyMap<string, number>;
@@ -14,7 +15,7 @@ export interface SightingColumns {
   /** The year after the last column. */
   readonly end: number;
   readonly columns: readonly SightingColumn[];
-  /** Sightings to a mark, at most: a mark of a kind may stand for fewer. */
+  /** Sightings to a mark, at most. */
   readonly each: number;
   /** Marks beside one another in a column. */
   readonly abreast: number;
@@ -34,23 +35,25 @@ interface Room {
  * beyond the drawing: so that two and two thousand have room alike.
  */
 export function sightingColumns(
-  sightings: readonly { readonly year: number; readonly kind: string }[],
+  sightings: readonly PlacedSighting[],
   span: { readonly first: number; readonly last: number },
   { width, pitch, mostRows }: Room,
 ): SightingColumns {
-  const most = Math.max(1, Math.floor(width / pitch));
-  const step = roundStep((span.last - span.first + 2) / most);
+  const most = Math.max(2, Math.floor(width / pitch));
+  let step = 1;
+  const columnsAt = (years: number) => Math.floor(span.last / years) - Math.floor(span.first / years) + 1;
+  while (columnsAt(step) > most) step = roundStep(step + 1);
   const first = Math.floor(span.first / step) * step;
   const end = (Math.floor(span.last / step) + 1) * step;
   const byYear = new Map<number, Map<string, number>>();
-  for (const { year, kind } of sightings) {
+  for (const { year, series } of sightings) {
     const start = Math.floor(year / step) * step;
     const counts = byYear.get(start) ?? new Map<string, number>();
-    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+    counts.set(series, (counts.get(series) ?? 0) + 1);
     byYear.set(start, counts);
   }
   const columns = [...byYear].map(([year, counts]) => ({ year, counts })).sort((a, b) => a.year - b.year);
-  const abreast = Math.max(1, Math.floor((width * step) / (end - first) / pitch));
+  const abreast = Math.max(1, Math.min(4, Math.floor((width * step) / (end - first) / pitch)));
   const rowsFor = (each: number) =>
     Math.max(0, ...columns.map((column) => Math.ceil(marksIn(column, each) / abreast)));
   let each = 1;
@@ -58,5 +61,5 @@ export function sightingColumns(
   return { step, first, end, columns, each, abreast, rows: rowsFor(each) };
 }
 
-export const marksIn = ({ counts }: SightingColumn, each: number): number =>
+const marksIn = ({ counts }: SightingColumn, each: number): number =>
   [...counts.values()].reduce((sum, count) => sum + Math.ceil(count / each), 0);

@@ -6,6 +6,8 @@ interface YearAxis {
   readonly first: number;
   /** The year that begins where the axis ends. */
   readonly end: number;
+  /** Years to a column: single years are marked in their middle, longer spans where they begin. */
+  readonly step: number;
   readonly from: number;
   readonly to: number;
   readonly y: number;
@@ -15,13 +17,18 @@ interface YearAxis {
 const size = 10.5;
 
 /** A line of years with round ones marked: as many as stand clear of one another. */
-export function yearAxis({ first, end, from, to, y, across }: YearAxis): {
+export function yearAxis({ first, end, step, from, to, y, across }: YearAxis): {
   readonly markup: string;
   readonly height: number;
 } {
-  const x = (year: number) => from + ((year - first) / (end - first)) * (to - from);
+  const middle = step === 1 ? 0.5 : 0;
+  const x = (year: number) => from + ((year + middle - first) / (end - first)) * (to - from);
   const width = Math.max(textWidth(String(first), size), textWidth(String(end), size));
-  const ticks = roundTicks(first, end, Math.max(1, Math.floor((to - from) / (width + 14))));
+  const ticks = roundTicks(
+    first,
+    step === 1 ? end - 1 : end,
+    Math.max(1, Math.floor((to - from) / (width + 14))),
+  );
   const shown = ticks.filter((year) => x(year) - width / 2 >= 0 && x(year) + width / 2 <= across);
   const markup =
     stroke("axis", horizontal(from, to, y)) +

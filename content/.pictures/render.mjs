@@ -1,0 +1,44 @@
+// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [item …] [item/picture …]
+import { mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { tmpdir } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { unpackFont } from './engine/fonts.mjs';
+import { readItems, readVariants, readYaml } from './engine/records.mjs';
+import { render } from './engine/render.mjs';
+import { outfitOf } from './survey-outfit/outfit.mjs';
+import * as scenes from './survey-outfit/scenes.mjs';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, '../..');
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' } } });
+const work = join(tmpdir(), 'fittedcase-pictures');
+mkdirSync(work, { recursive: true });
+
+const fonts = { FontSerif: 'alegreya-latin-500-normal', FontBold: 'alegreya-latin-700-normal', FontSans: '../../ibm-plex-sans-condensed/files/ibm-plex-sans-condensed-latin-500-normal' };
+for (const [name, file] of Object.entries(fonts)) {
+  const ttf = join(work, `${name}.ttf`);
+  unpackFont(join(root, 'node_modules/@fontsource/alegreya/files', `${file}.woff`), ttf);
+  fonts[name] = ttf;
+}
+
+const variants = readVariants(join(root, 'schemas/reference/survey-outfit'));
+const layout = readYaml(join(here, 'survey-outfit/layout.yaml'));
+const shots = readYaml(join(here, 'survey-outfit/shots.yaml'));
+const wanted = (id, shot) => positionals.length === 0 || positionals.some((p) => p === id || p === `${id}/${shot}`);
+
+for (const item of readItems(join(root, 'content/items'))) {
+  const plan = shots.items[item.id];
+  if (!plan || !variants.has(item.variant)) continue;
+  const o = outfitOf(item, variants, plan);
+  for (const shot of plan.shots ?? shots.default) {
+    if (!wanted(item.id, shot)) continue;
+    const scene = scenes[shot.replace(/-(.)/g, (_, c) => c.toUpperCase())](layout, o, (name) => join(work, `${item.id}-${name}.pgm`), plan);
+    const folder = values.out ?? join(root, 'content/items', item.id);
+    mkdirSync(folder, { recursive: true });
+    const out = join(folder, values.out ? `${item.id}-${shot}.jpg` : `${shot}.jpg`);
+    const { seconds } = await render({ scene, name: `${item.id}-${shot}`, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
+    console.log(`${item.id}/${shot}: ${seconds.toFixed(0)} s`);
+  }
+}

@@ -1,0 +1,133 @@
+import { block, group, n, sheet, sphere, v, words } from '../engine/shapes.mjs';
+import * as box from './case.mjs';
+import { contextOf, models } from './outfit.mjs';
+import { handbook, issueCard } from './papers.mjs';
+
+/** Where the levels stand: the tray and the well in the case, the drawer pulled out to its left. */
+const stands = { tray: [0, 0, 0], well: [0, 0, 0], drawer: [-28.2, 0, -0.6], ground: [0, 0, 0] };
+
+export const recessesOf = (layout, o, level) =>
+  Object.values(layout.places)
+    .filter((p) => p.level === level && p.recess && (!p.patterns || p.patterns.includes(o.casePattern)))
+    .map((p) => ({ shapes: p.recess, depth: p.depth }));
+
+const heightOf = (layout, level) => (level === 'ground' ? 0 : layout.levels[level].lift);
+
+/** The units of a level, each in its place; and where each part is, for callouts. */
+export function unitsIn(layout, o, level) {
+  const solids = [];
+  const points = new Map();
+  const put = (id, c, at, y, place) => {
+    const [x, z, turn = 0] = at;
+    const model = models[id];
+    if (model) solids.push(group([model(c)], { scale: place.scale, rotate: [0, turn, 0], at: [x, y, z] }));
+  };
+  for (const [id, place] of Object.entries(layout.places)) {
+    if (!o.units.has(id) || (place.patterns && !place.patterns.includes(o.casePattern))) continue;
+    const units = o.units.get(id);
+    const y = heightOf(layout, place.level) - (place.depth ?? 0);
+    if (place.level === level) {
+      const [px, pz] = place.point ?? place.at[0];
+      points.set(id, [px, y + (place.height ?? 0.8), pz]);
+      if (place.rest && units.some((u) => o.there(u) || u.state === 'absent')) put(place.rest, contextOf(o, id, units[0]), place.restAt ?? place.at[0], y, place);
+    }
+    for (const unit of units) {
+      if (unit.state === 'unexamined' && place.level === level) solids.push(tissue(place, unit, y));
+      if (!o.there(unit)) continue;
+      const spare = unit.surplus && place.spare?.[unit.index - (o.variant.parts[id]?.quantity ?? 1)];
+      if (spare && spare[0] === level) {
+        const [, x, z, turn] = spare;
+        put(id, { ...contextOf(o, id, unit), index: 0 }, [x, z, turn], heightOf(layout, level), place);
+      } else if (!spare && place.level === level) {
+        const at = place.stack ? place.at[0] : (place.at[unit.index] ?? place.at.at(-1));
+        put(id, contextOf(o, id, unit), at, y, place);
+        if (id === 'lamp') put('lamp-cap', contextOf(o, id, unit), layout.places['lamp-cap'].at[0], y, {});
+      }
+    }
+  }
+  return { solids: [group(solids, { at: stands[level] })], points: new Map([...points].map(([id, p]) => [id, p.map((q, k) => q + stands[level][k])])) };
+}
+
+/** A part that nobody has unwrapped: a twist of tissue in its place. */
+function tissue(place, unit, y) {
+  const [x, z] = place.at[unit.index] ?? place.at[0];
+  return `object { ${sheet(-2, -1, 2, 1, 24, 14, (a, b) => 0.9 * Math.max(0, 1 - (a / 2) ** 4) * Math.max(0, 1 - b * b) ** 0.6 + 0.06 * Math.sin(a * 9 + b * 5) , 'Tissue(0)')} translate ${v(x, y, z)} }`;
+}
+
+function lidOf(o) {
+  const papers = [];
+  const book = o.units.get('handbook')?.[0];
+  if (book && o.there(book)) papers.push({ x: -9.2, w: 9.4, thick: 0.85, solid: group([handbook(contextOf(o, 'handbook', book))], { at: [-9.2, 1.4, 9.2] }) });
+  const card = o.units.get('issue-card')?.[0];
+  if (card && o.there(card)) papers.push({ x: 9.8, w: 8.2, thick: 0.12, solid: group([issueCard(contextOf(o, 'issue-card', card))], { rotate: [0, 2, 0], at: [9.8, 1.42, 8.2] }) });
+  const plate = o.units.get('contract-plate')?.[0];
+  return [...box.pocket(o, papers), plate && o.there(plate) && group([box.contractPlate(o)], { at: [0, 1.28, 15.9] })];
+}
+
+const lidPoints = (o) => new Map([
+  ['contract-plate', box.lidPoint([0, 1.6, 15.9])], ['handbook', box.lidPoint([-9.2, 2.2, 13])], ['issue-card', box.lidPoint([9.8, 1.6, 12])],
+]);
+
+/** The whole outfit, tray in place, drawer beside it. */
+export function openCase(layout, o, file) {
+  const level = (id) => layout.levels[id];
+  const tray = unitsIn(layout, o, 'tray');
+  const drawer = unitsIn(layout, o, 'drawer');
+  const ground = unitsIn(layout, o, 'ground');
+  return {
+    camera: { look: [-9.1, 8, 3.4], distance: 175, tilt: 17, width: 60.5 },
+    room: [[-8, 8, 0], 46],
+    solids: [
+      box.body(o), box.lid(o, lidOf(o)),
+      group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), file('tray'))], { at: [0, level('tray').lift, 0] }),
+      group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), file('drawer'))], { at: stands.drawer }),
+      ...tray.solids, ...drawer.solids, ...ground.solids,
+    ],
+    points: new Map([...lidPoints(o), ...tray.points, ...drawer.points, ['case', [12, box.TALL, -11]], ['tray', [-16.6, 12.9, -3.5]]]),
+  };
+}
+
+/** The lower level with the tray lifted out. */
+export function underTray(layout, o) {
+  const well = unitsIn(layout, o, 'well');
+  const covered = [[5.2, -10.5, 16.9, -1.0], ...(o.units.has('windscreen') ? [] : [[-6.8, -10.5, 5.2, -1.0]]), ...(o.units.has('heat-mat') ? [] : [[-16.9, -10.5, -6.8, -1.0]])];
+  return {
+    camera: { look: [0, 9, 0.8], distance: 130, tilt: 30, width: 40 },
+    room: [[0, 8, 0], 40],
+    solids: [box.body(o), box.lid(o, lidOf(o)), box.well(o, layout.partitions, layout.levels.well.lift, covered), ...well.solids],
+    points: well.points,
+  };
+}
+
+/** The blowpipe put together on the stand, with what goes on it lying by. */
+export function mainPiece(layout, o) {
+  const unit = (id, i = 0) => o.units.get(id)?.[i];
+  const pipe = contextOf(o, 'blowpipe', unit('blowpipe'));
+  const jets = (o.units.get('jet') ?? []).filter(o.there);
+  const horn = unit('mouthpiece');
+  const fitted = jets[0] && (jets[0].model ?? 'platinum');
+  return {
+    camera: { look: [0.4, 0.8, -0.6], distance: 62, tilt: 24, width: 27 },
+    room: [[0, 0, 0], 24],
+    solids: [
+      group([models.blowpipe({ ...pipe, jetFitted: fitted })], { rotate: [0, 8, 0], at: [0.6, 0, 2.4] }),
+      horn && o.there(horn) && group([models.mouthpiece(contextOf(o, 'mouthpiece', horn))], { rotate: [0, 200, 0], at: [-6.5, 0, -3.6] }),
+      ...jets.slice(1).map((j, i) => group([models.jet(contextOf(o, 'jet', j))], { rotate: [0, -30 + 50 * i, 0], at: [1.4 + i * 2.6, 0, -4.6 + i * 0.5] })),
+    ],
+    points: new Map([['blowpipe', [0, 1.5, 2.5]], ['mouthpiece', [-6.5, 1.5, -3.6]], ['jet', jets.length > 1 ? [1.4, 0.4, -4.6] : [9.7, 0.6, -5.5]]]),
+  };
+}
+
+/** The contract plate as it sits in the lid. */
+export function plate(layout, o) {
+  const cloth = (o.features['tray-lining'] ?? 'green-baize') === 'chamois' ? `Chamois(${o.wear})` : `Baize(${o.wear})`;
+  return {
+    camera: { look: [0.2, 0.2, 0], distance: 40, tilt: 16, turn: -6, width: 14.2 },
+    room: [[0, 0, 0], 13],
+    solids: [
+      sheet(-14, -11, 14, 11, 80, 60, (x, z) => 0.05 * Math.sin(x * 0.5 + 0.6 * Math.sin(z * 0.4)) * Math.sin(z * 0.6) - 0.1 * Math.exp(-Math.max(0, Math.max(Math.abs(x) - 4.8, Math.abs(z) - 2.8)) / 0.5) , cloth),
+      group([box.contractPlate(o)], { at: [0, -0.03, 0] }),
+    ],
+    points: new Map([['contract-plate', [0, 0.2, 0]]]),
+  };
+}

@@ -1,0 +1,61 @@
+import type { PublishedSighting } from "../publication/published.ts";
+import type { Shape } from "./mark-shape.ts";
+import type { YearsOf } from "./plot-words.ts";
+
+export interface DatedSighting extends Pick<PublishedSighting, "seen" | "kind"> {
+  /** Whether the example was recorded complete as issued; left out where that is not to be shown. */
+  readonly whole?: boolean;
+}
+
+/** Sightings that are marked alike. */
+export interface SightingSeries {
+  readonly id: string;
+  readonly kind: string;
+  readonly shape: Shape;
+  /** `own`: as the shape is usually drawn, where completeness is not shown. */
+  readonly surface: "own" | "filled" | "hollow";
+}
+
+export interface PlacedSighting {
+  readonly year: number;
+  readonly series: string;
+}
+
+export interface SightingSeriesSet {
+  readonly series: readonly SightingSeries[];
+  readonly placed: readonly PlacedSighting[];
+}
+
+const kinds: readonly string[] = ["offer", "record", "mention"];
+const shapes: readonly Shape[] = ["disc", "square", "triangle"];
+
+/** A known kind keeps its shape where others are missing; kinds beyond the known share the last. */
+function shapeOf(kind: string): Shape {
+  const at = kinds.indexOf(kind);
+  return shapes[at < 0 ? shapes.length - 1 : at] ?? "triangle";
+}
+
+/** Sightings that have a year, in series of one kind and, where it is known, of one completeness. */
+export function sightingSeries(sightings: readonly DatedSighting[], yearsOf: YearsOf): SightingSeriesSet {
+  const byWhole = sightings.some(({ whole }) => whole !== undefined);
+  const series = new Map<string, SightingSeries>();
+  const placed = sightings.flatMap(({ seen, kind, whole }): PlacedSighting[] => {
+    const years = yearsOf(seen);
+    if (!years || !isYear(years.first) || !isYear(years.last)) return [];
+    const surface = byWhole ? (whole ? "filled" : "hollow") : "own";
+    const id = `${surface} ${kind}`;
+    series.set(id, { id, kind, shape: shapeOf(kind), surface });
+    // One of several years stands in the middle of them.
+    return [{ year: Math.floor((years.first + years.last) / 2), series: id }];
+  });
+  const place = ({ kind }: SightingSeries) => (kinds.includes(kind) ? kinds.indexOf(kind) : kinds.length);
+  const ordered = [...series.values()].sort(
+    (a, b) => place(a) - place(b) || compare(a.kind, b.kind) || compare(a.surface, b.surface),
+  );
+  return { series: ordered, placed };
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+export const isYear = (year: number | null | undefined): year is number =>
+  typeof year === "number" && Number.isFinite(year);

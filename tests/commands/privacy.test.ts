@@ -1,0 +1,131 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import sharp from "sharp";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
+import { siteFiles } from "../collections/site-files.ts";
+import { run } from "./run.ts";
+
+/** A word that stands in one private place and nowhere else. */
+const canaries = {
+  storage: "Canary-Storage",
+  paid: "987654",
+  insured: "Canary-Insured",
+  owner: "Canary-Owner",
+  eventPrice: "876543",
+  eventNote: "Canary-Event-Note",
+  partNote: "Canary-Part-Note",
+  labelText: "Canary-Label-Text",
+  extraNote: "Canary-Extra-Note",
+  caption: "Canary-Caption",
+  askingPrice: "765432",
+  camera: "Canary-Camera-Owner",
+  fileName: "canary-file-name",
+} as const;
+
+/** Serials that are masked: whole, they stand nowhere. */
+const serials = ["H271828", "P314159"];
+
+const frontMatter = `---
+title: The chest H271828
+variant: chest-a
+serial: H271828
+set: "118"
+examined: 2026-03-14
+parts:
+  sextant: { state: present, serial: P314159, marks: ["P 314159"], note: ${canaries.partNote}, private: [note] }
+extras: [{ name: Strap, note: ${canaries.extraNote}, private: [note] }]
+labels: [{ kind: plate, text: ["No. H 271828", ${canaries.labelText}] }, { kind: paper, text: [${canaries.labelText}], private: [text] }]
+provenance:
+  - { date: 2001, event: acquired, from: ${canaries.owner}, price: { amount: ${canaries.eventPrice}, currency: EUR }, private: [from] }
+  - { date: 2003, event: mended, note: ${canaries.eventNote}, private: [note] }
+photos: [{ file: ${canaries.fileName}.jpg, alt: The chest H271828 open, caption: ${canaries.caption}, private: [caption] }]
+storage: ${canaries.storage}
+paid: { amount: ${canaries.paid}, currency: EUR }
+private: { insured: ${canaries.insured} }
+price: { amount: ${canaries.askingPrice}, currency: EUR }
+---
+It bears the serial h-271828, and its sextant P314159.
+`.replace(`["No. H 271828", ${canaries.labelText}]`, '["No. H 271828"]');
+
+async function photograph(): Promise<Uint8Array> {
+  return sharp({ create: { width: 640, height: 480, channels: 3, background: "#a08050" } })
+    .withExif({
+      IFD0: { Artist: canaries.camera, Copyright: canaries.camera },
+      IFD3: { GPSLatitudeRef: "N", GPSLatitude: "51/1 30/1 0/1", GPSLongitudeRef: "E", GPSLongitude: "7/1 0/1 0/1" },
+    })
+    .jpeg()
+    .toBuffer();
+}
+
+const contains = (files: ReadonlyMap<string, Buffer>, word: string): string[] =>
+  [...files].filter(([name, bytes]) => name.includes(word) || bytes.includes(word)).map(([name]) => name);
+
+describe("what is private", () => {
+  let publicSite: Map<string, Buffer>;
+  let privateSite: Map<string, Buffer>;
+
+  beforeAll(async () => {
+    const files: Files = smallCollection(
+      'serials: [{ prefix: H, from: 271001, to: 272000, made: 1931 }]\nparts:\n  sextant: { standing: core, marks: ["P31"], serials: [{ prefix: P, from: 1, made: 1931 }] }\n',
+      {
+        "content/items/one/index.md": frontMatter,
+        [`content/items/one/${canaries.fileName}.jpg`]: await photograph(),
+      },
+    );
+    const root = writeCollection(files);
+    const out = mkdtempSync(path.join(tmpdir(), "fittedcase-privacy-"));
+    for (const [folder, ...flags] of [["public"], ["private", "--private"]]) {
+      const built = await run(["build", "--root", root, "--out", path.join(out, folder ?? ""), ...flags], root);
+      expect(built).toMatchObject({ code: 0, err: "" });
+    }
+    publicSite = siteFiles(path.join(out, "public"));
+    privateSite = siteFiles(path.join(out, "private"));
+  });
+
+  it.each(Object.entries(canaries))("%s stands in no public file, by name or by content", (_, canary) => {
+    expect(contains(publicSite, canary)).toEqual([]);
+  });
+
+  it.each(serials)("the masked serial %s stands in no public file, however it is spaced", (serial) => {
+    const [prefix, digits] = [serial.slice(0, 1), serial.slice(1)];
+    for (const spelt of [serial, serial.toLowerCase(), `${prefix} ${digits}`, `${prefix.toLowerCase()}-${digits}`, digits]) {
+      expect(contains(publicSite, spelt)).toEqual([]);
+    }
+    expect(contains(publicSite, serial.slice(0, -2)).length).toBeGreaterThan(0);
+  });
+
+  it("no picture carries a profile of its camera or place", async () => {
+    const pictures = [...publicSite].filter(([name]) => /\.(?:jpe?g|webp|avif|png)$/.test(name));
+    expect(pictures.length).toBeGreaterThan(0);
+    for (const [, bytes] of pictures) {
+      const { exif, xmp, iptc } = await sharp(bytes).metadata();
+      expect([exif, xmp, iptc]).toEqual([undefined, undefined, undefined]);
+    }
+  });
+
+  // The canaries would prove nothing if the private build did not hold them either.
+  it.each([
+    canaries.storage,
+    canaries.insured,
+    canaries.owner,
+    canaries.eventNote,
+    canaries.partNote,
+    canaries.labelText,
+    canaries.extraNote,
+    canaries.caption,
+    canaries.paid,
+    canaries.eventPrice,
+    canaries.askingPrice,
+    ...serials,
+  ])("%s stands in the owner's own build", (canary) => {
+    expect(contains(privateSite, canary).length).toBeGreaterThan(0);
+  });
+
+  it("the owner's build asks every search engine to stay out", () => {
+    const pages = [...privateSite].filter(([name]) => name.endsWith(".html"));
+    for (const [, bytes] of pages) expect(bytes.toString()).toMatch(/name="robots" content="noindex/);
+    expect(privateSite.get("robots.txt")?.toString()).toContain("Disallow: /");
+  });
+});
