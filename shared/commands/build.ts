@@ -2,10 +2,9 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { reportAsText, tally } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
-import { buildSite, defaultOut } from "../site/build-site.ts";
-import { loadCollection } from "../site/load-collection.ts";
+import { buildCollection } from "../site/build-collection.ts";
+import { defaultOut } from "../site/build-site.ts";
 import { OutFolderError } from "../site/out-folder.ts";
-import { siteContent } from "../site/site-content.ts";
 import { type Command, UsageError } from "./command.ts";
 import { rootFolder } from "./root-folder.ts";
 
@@ -38,28 +37,16 @@ export const build: Command = {
     if (audience === "private" && target === defaultOut(root, "public")) {
       throw new UsageError("Found the public site's folder as --out of a private build; expected another.");
     }
-    const loaded = loadCollection(root);
-    const { errors, warnings } = tally(loaded.diagnostics);
-    if (!loaded.sound) {
-      err(`${reportAsText(loaded.diagnostics, loaded.filesRead)}\nNothing was written.`);
-      return 1;
-    }
-    const content = await siteContent(root, loaded.sound, audience);
-    if (content.refused.length > 0) {
-      err(
-        content.refused
-          .map(({ file, reason }) => `${file}:1:1  error  unreadable-photograph\n  ${reason}`)
-          .join("\n"),
-      );
-      err("Nothing was written.");
-      return 1;
-    }
     try {
-      const written = await buildSite(content, target);
+      const { written, diagnostics, filesRead } = await buildCollection(root, target, audience);
+      if (!written) {
+        err(`${reportAsText(diagnostics, filesRead)}\nNothing was written.`);
+        return 1;
+      }
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
       const where = path.relative(cwd, target) || ".";
       out(
-        `${written.items} items, ${written.pages} pages, ${written.files} files, ${warnings + errors} warnings, ${seconds} s. ` +
+        `${written.items} items, ${written.pages} pages, ${written.files} files, ${tally(diagnostics).warnings} warnings, ${seconds} s. ` +
           `The ${audience} site is in ${where}.`,
       );
       if (audience === "private") {

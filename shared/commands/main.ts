@@ -27,6 +27,10 @@ const commands: Readonly<Record<string, Entry>> = {
     summary: "tells what is known of an item, each figure with its method and inputs",
     load: async () => (await import("./explain/explain.ts")).explain,
   },
+  serve: {
+    summary: "shows the site while you write, and reloads it on a change",
+    load: async () => (await import("./serve/serve.ts")).serve,
+  },
   build: {
     summary: "checks, assesses and writes the whole site",
     load: async () => (await import("./build.ts")).build,

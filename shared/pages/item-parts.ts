@@ -7,6 +7,7 @@ export interface PartRow {
   readonly name: string;
   readonly summary: PublishedItemPart["summary"];
   readonly state: string;
+  /** Empty where it is simply issued, as most parts are. */
   readonly standing: string;
   readonly units: string;
   readonly marks: readonly string[];
@@ -61,7 +62,7 @@ export const partGroups = (parts: readonly PublishedItemPart[], words: Words): P
 export const plain = (id: string): string => id.replaceAll("-", " ");
 
 function partRow(part: PublishedItemPart, words: Words): PartRow {
-  const { pages, numbers } = words;
+  const { pages } = words;
   const { units } = part;
   const say = pages.item;
   const bears = part.lines.flatMap(({ marks, serial }) => [
@@ -74,11 +75,8 @@ function partRow(part: PublishedItemPart, words: Words): PartRow {
     name: part.name,
     summary: part.summary,
     state: stateOf(part, words),
-    standing: pages.standings[part.standing],
-    units:
-      part.summary === "not-issued"
-        ? "—"
-        : say.unitsOf(numbers.count(units.present + units.substitute + units.unverified), numbers.count(units.expected)),
+    standing: part.standing === "issued" ? "" : pages.standings[part.standing],
+    units: unitsOf(part, words),
     marks: [
       ...new Set(bears),
       ...(bears.length === 0 && expected.length > 0 && units.present + units.unverified > 0
@@ -89,6 +87,15 @@ function partRow(part: PublishedItemPart, words: Words): PartRow {
     rate: rateView(part.rate, words),
     hazards: part.hazards,
   };
+}
+
+/** What is there, of what was issued to this example; a part of which there is one needs no "of". */
+function unitsOf({ units }: PublishedItemPart, { pages, numbers }: Words): string {
+  if (units.expected === 0) return "—";
+  const there = numbers.count(units.present + units.substitute + units.unverified);
+  return units.expected === 1 && units.surplus === 0
+    ? there
+    : pages.item.unitsOf(there, numbers.count(units.expected));
 }
 
 /** In words: one state, or how many units are in each. */
@@ -109,11 +116,20 @@ function stateOf({ summary, units }: PublishedItemPart, words: Words): string {
 
 function remarksOf(part: PublishedItemPart, words: Words): string[] {
   const say = words.pages.item;
-  const several = part.lines.length > 1;
-  const lines = part.lines.map((line) => {
-    const said = lineRemarks(line, words);
-    const state = several ? [words.pages.lineStates[line.state] ?? line.state] : [];
-    return [...state, ...said].join("; ");
+  const states = new Set(part.lines.map(({ state }) => state));
+  const counted = new Map<string, { readonly note: string | null; units: number }>();
+  for (const line of part.lines) {
+    const state = states.size > 1 ? [words.pages.lineStates[line.state] ?? line.state] : [];
+    const text = [...state, ...lineRemarks(line, words)].join(", ");
+    const key = `${text}\n${line.note ?? ""}`;
+    const known = counted.get(key);
+    const units = line.quantity ?? (part.lines.length > 1 ? 1 : part.quantity);
+    counted.set(key, { note: line.note, units: (known?.units ?? 0) + units });
+  }
+  const lines = [...counted].flatMap(([key, { note, units }]) => {
+    const text = key.slice(0, key.indexOf("\n"));
+    const said = text !== "" && part.lines.length > 1 ? say.several(units, text) : text;
+    return [said, note?.replace(/\.$/, "") ?? ""];
   });
   const dated =
     part.dating && part.dating.verdict !== "fits"
@@ -126,7 +142,9 @@ function remarksOf(part: PublishedItemPart, words: Words): string[] {
             .join(", "),
         ]
       : [];
-  return [...lines.filter((line) => line !== ""), ...dated, ...(part.assembled ? [say.fromElsewhere] : [])];
+  return [...lines, ...dated, ...(part.assembled ? [say.fromElsewhere] : [])]
+    .filter((text) => text !== "")
+    .map(words.pages.capital);
 }
 
 function lineRemarks(line: PublishedPartLine, { pages }: Words): string[] {
@@ -138,6 +156,5 @@ function lineRemarks(line: PublishedPartLine, { pages }: Words): string[] {
     line.repairs.length === 0 ? null : say.repairs(line.repairs.map(plain).join(", ")),
     line.belongs === "spare" ? say.belongsSpare : null,
     line.evidence === null ? null : say.evidence(line.evidence),
-    line.note,
   ].filter((text): text is string => text !== null);
 }

@@ -24,7 +24,8 @@ export function trayByPlan(
   const planWidth = Math.max(...plans.map((plan) => plan.x + plan.width)) - left;
   const planHeight = Math.max(...plans.map((plan) => plan.y + plan.height)) - top;
   // Edges that differ by less than the drawing can show are one.
-  const grain = Math.min(planWidth, planHeight) / 500;
+  const least = Math.min(...plans.flatMap((plan) => [plan.width, plan.height]));
+  const grain = Math.min(planWidth / 500, planHeight / 500, least / 4);
   const meet = (tolerance: number) =>
     plans.some((a, at) => plans.slice(at + 1).some((b) => overlap(a, b, tolerance)));
   if (meet(grain)) return null;

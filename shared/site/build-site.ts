@@ -2,8 +2,8 @@ import { mkdirSync, rmdirSync } from "node:fs";
 import path from "node:path";
 import Eleventy from "@11ty/eleventy";
 import type { Audience } from "../publication/published.ts";
+import { addSite } from "./add-site.ts";
 import { openStaging } from "./out-folder.ts";
-import { addSite } from "./plugin.ts";
 import type { SiteContent } from "./site-content.ts";
 
 export interface WrittenSite {

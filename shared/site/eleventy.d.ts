@@ -1,6 +1,6 @@
 /** As much of Eleventy as is used here; the package ships no types of its own. */
 declare module "@11ty/eleventy" {
-  import type { EleventyConfig } from "./plugin.ts";
+  import type { EleventyConfig } from "./add-site.ts";
 
   export default class Eleventy {
     constructor(

@@ -222,6 +222,7 @@ export const englishPages = {
     expectedMarks: (marks: string) => `should bear ${marks}`,
     bears: (marks: string) => marks,
     serialIs: (serial: string) => `no. ${serial}`,
+    several: (count: number, text: string) => `${inWords(count)} ${text}`,
     stateUnits: (count: number, state: string) => `${count} ${state}`,
     model: (model: string) => `model: ${model}`,
     packed: (how: string) => how,

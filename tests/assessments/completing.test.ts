@@ -30,13 +30,14 @@ function collection(items: Record<string, string>): Files {
 }
 
 const reallocationOf = (items: Record<string, string>) =>
-  (dataOf(collection(items)).get("/data/variants/a.json") as { reallocation: Reallocation | null }).reallocation;
+  (dataOf(collection(items)).get("/data/variants/a.json") as { reallocation: Reallocation | null })
+    .reallocation;
 
 describe("what would make it whole", () => {
   it("lists what is missing by what each part would add", () => {
-    const one = dataOf(collection({ one: "{ body: absent, lens: { state: present, quantity: 1, rest: absent } }" })).get(
-      "/data/items/one.json",
-    ) as { wants: { part: string; units: number; gain: number }[] };
+    const one = dataOf(
+      collection({ one: "{ body: absent, lens: { state: present, quantity: 1, rest: absent } }" }),
+    ).get("/data/items/one.json") as { wants: { part: string; units: number; gain: number }[] };
     // Weights 2, 1, 1: the body is half of it all, one lens of two an eighth. The hook was not examined.
     expect(one.wants).toEqual([
       { part: "body", units: 1, gain: 0.5 },

@@ -5,7 +5,8 @@ const files = (items: Record<string, string>, log = ""): Files => ({
   "content/collection.yaml": "title: T\nurl: https://example.org/\nwatching: 2001/2010\n",
   "content/sources.yaml": "- { id: lists, title: Lists }\n",
   "content/sightings/log.csv": `seen,variant,example,source,kind,present,absent\n${log}`,
-  "schemas/reference/chest/family.yaml": "name: Chests\nfeatures:\n  lock: { name: Lock, values: [iron, brass] }\n",
+  "schemas/reference/chest/family.yaml":
+    "name: Chests\nfeatures:\n  lock: { name: Lock, values: [iron, brass] }\n",
   "schemas/reference/chest/a.yaml": `name: A
 issued: 1901/1905
 features: { lock: [iron, brass] }
@@ -35,11 +36,23 @@ describe("matching numbers", () => {
 
   // Common practice, no source: the parts of an outfit bear its number, and a stranger bears another's.
   it.each([
-    ['{ body: { state: present, marks: ["No. 118"] } }', { verdict: "matching", otherSet: null, otherItem: null }],
-    ['{ body: { state: present, marks: ["no.  118"] } }', { verdict: "matching", otherSet: null, otherItem: null }],
-    ['{ body: { state: present, marks: ["No. 97"] } }', { verdict: "other-set", otherSet: "97", otherItem: null }],
+    [
+      '{ body: { state: present, marks: ["No. 118"] } }',
+      { verdict: "matching", otherSet: null, otherItem: null },
+    ],
+    [
+      '{ body: { state: present, marks: ["no.  118"] } }',
+      { verdict: "matching", otherSet: null, otherItem: null },
+    ],
+    [
+      '{ body: { state: present, marks: ["No. 97"] } }',
+      { verdict: "other-set", otherSet: "97", otherItem: null },
+    ],
     ["{ body: present }", { verdict: "unread", otherSet: null, otherItem: null }],
-    ['{ body: { state: present, marks: ["A. Smith"] } }', { verdict: "partial", otherSet: null, otherItem: null }],
+    [
+      '{ body: { state: present, marks: ["A. Smith"] } }',
+      { verdict: "partial", otherSet: null, otherItem: null },
+    ],
     ["{ body: absent }", null],
   ])("reads %s", (parts, expected) => {
     expect(matching(parts).body?.matching).toEqual(expected);
@@ -96,7 +109,9 @@ describe("rarity by level", () => {
       ),
     );
     const { rarity } = data.get("/data/variants/a.json") as {
-      rarity: { levels: Record<string, Record<string, { inputs: Record<string, unknown>; value: number | null }>> };
+      rarity: {
+        levels: Record<string, Record<string, { inputs: Record<string, unknown>; value: number | null }>>;
+      };
     };
     expect(rarity.levels.bare?.share?.inputs).toEqual({ reaching: 3, recorded: 4 });
     // Gamma's tray and hook are not recorded, so whether it is whole is not known.
@@ -121,7 +136,11 @@ provenance:
       }),
     );
     const { provenance } = data.get("/data/items/one.json") as {
-      provenance: { documentedYears: number; lifetimeYears: number; gaps: { from: number; to: number; years: number; longest: number }[] };
+      provenance: {
+        documentedYears: number;
+        lifetimeYears: number;
+        gaps: { from: number; to: number; years: number; longest: number }[];
+      };
     };
     // Calendar years: 27 + 6 + 1 of 1901 to 2026.
     expect(provenance.documentedYears).toBe(34);

@@ -9,7 +9,10 @@ const feature = (id: string, values: string[], effort = 1): [string, Feature] =>
 ];
 
 const variant = (id: string, features: Record<string, string | string[]>) =>
-  ({ id, features: new Map(Object.entries(features).map(([name, value]) => [name, [value].flat()])) }) as unknown as Variant;
+  ({
+    id,
+    features: new Map(Object.entries(features).map(([name, value]) => [name, [value].flat()])),
+  }) as unknown as Variant;
 
 /** Follows the key with the answers of one object, as a reader would. */
 function follow(step: KeyStep, answers: Record<string, string>): readonly string[] {
@@ -32,7 +35,12 @@ describe("the features that tell a family apart", () => {
     expect(found).toEqual(
       ["c1c2c3", "c1c2c4", "c1c2c5", "c1c3c4", "c1c4c5", "c2c3c4", "c2c3c5", "c3c4c5"].sort(),
     );
-    expect({ proven, complete, effort, unseparated }).toEqual({ proven: true, complete: true, effort: 3, unseparated: [] });
+    expect({ proven, complete, effort, unseparated }).toEqual({
+      proven: true,
+      complete: true,
+      effort: 3,
+      unseparated: [],
+    });
   });
 
   it("leads every variant to itself through the printed key", () => {
@@ -44,7 +52,11 @@ describe("the features that tell a family apart", () => {
   });
 
   it("names the pairs that nothing separates, and ends the key with both", () => {
-    const twins = [variant("a", { lid: "flat" }), variant("b", { lid: ["flat", "domed"] }), variant("c", { lid: "tin" })];
+    const twins = [
+      variant("a", { lid: "flat" }),
+      variant("b", { lid: ["flat", "domed"] }),
+      variant("c", { lid: "tin" }),
+    ];
     const { unseparated, key } = assessFamilyKey(new Map([feature("lid", ["flat", "domed", "tin"])]), twins);
     expect(unseparated).toEqual([["a", "b"]]);
     expect(follow(key, { lid: "flat" })).toEqual(["a", "b"]);
@@ -53,7 +65,11 @@ describe("the features that tell a family apart", () => {
   });
 
   it("would rather glance twice than take the lid apart once", () => {
-    const both = new Map([feature("inside", ["1", "2", "3"], 3), feature("x", ["0", "1"]), feature("y", ["0", "1"])]);
+    const both = new Map([
+      feature("inside", ["1", "2", "3"], 3),
+      feature("x", ["0", "1"]),
+      feature("y", ["0", "1"]),
+    ]);
     const three = [
       variant("a", { inside: "1", x: "0", y: "0" }),
       variant("b", { inside: "2", x: "0", y: "1" }),

@@ -90,7 +90,8 @@ describe("identification: does the object agree with its label?", () => {
 });
 
 describe("dating: does every part belong to the time of issue?", () => {
-  const part = (serial: string) => itemOf(`parts: { scale: { state: present, serial: "${serial}" } }`).dating.parts.scale;
+  const part = (serial: string) =>
+    itemOf(`parts: { scale: { state: present, serial: "${serial}" } }`).dating.parts.scale;
 
   it.each([
     ["50", "1890/1895", "earlier"],
@@ -104,12 +105,17 @@ describe("dating: does every part belong to the time of issue?", () => {
   });
 
   it("dates the outfit by the range of its serial", () => {
-    expect(itemOf('serial: "A7"').dating).toMatchObject({ issued: "1901/1905", serial: { made: "1901/1903" } });
+    expect(itemOf('serial: "A7"').dating).toMatchObject({
+      issued: "1901/1905",
+      serial: { made: "1901/1903" },
+    });
     expect(itemOf("examined: 2026").dating.serial.made).toBeNull();
   });
 
   it("leaves the state of a part made later as the examiner wrote it", () => {
-    const item = dataOf(files('parts: { scale: { state: present, serial: "250" } }')).get("/data/items/one.json") as {
+    const item = dataOf(files('parts: { scale: { state: present, serial: "250" } }')).get(
+      "/data/items/one.json",
+    ) as {
       completeness: { weighted: { low: number } };
     };
     expect(item.completeness.weighted.low).toBe(1);

@@ -1,4 +1,14 @@
-import { existsSync, lstatSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
@@ -59,8 +69,14 @@ describe("fittedcase build", () => {
   it("gives the same bytes again, from another folder and in another time zone and locale", async () => {
     const [first, second] = [path.join(scratch(), "a"), path.join(scratch(), "b")];
     const root = writeCollection(sound);
-    await run(["build", "--root", root, "--out", first], root, { TZ: "Pacific/Kiritimati", LC_ALL: "de_DE.UTF-8" });
-    await run(["build", "--root", writeCollection(sound), "--out", second], "/", { TZ: "America/Adak", LC_ALL: "C" });
+    await run(["build", "--root", root, "--out", first], root, {
+      TZ: "Pacific/Kiritimati",
+      LC_ALL: "de_DE.UTF-8",
+    });
+    await run(["build", "--root", writeCollection(sound), "--out", second], "/", {
+      TZ: "America/Adak",
+      LC_ALL: "C",
+    });
     expect(differences(siteFiles(second), siteFiles(first))).toEqual([]);
   });
 
@@ -168,7 +184,8 @@ describe("fittedcase build", () => {
     const { code } = await run(["build", "--root", root, "--out", out], root);
     expect(code).toBe(0);
     expect(readFileSync(path.join(out, "404.html"), "utf8")).toContain("<h1>Lost</h1>");
-    const style = [...siteFiles(out)].find(([file]) => /assets\/style\..*\.css$/.test(file))?.[1].toString() ?? "";
+    const style =
+      [...siteFiles(out)].find(([file]) => /assets\/style\..*\.css$/.test(file))?.[1].toString() ?? "";
     expect(style).toContain("rebeccapurple");
     expect(style.length).toBeGreaterThan(1000);
   });

@@ -25,7 +25,8 @@ async function check(files: Files): Promise<{ code: number | null } & Reported> 
   return { code, ...(JSON.parse(out) as Reported) };
 }
 
-const withItem = (text: string | Uint8Array) => smallCollection(parts, { "content/items/one/index.md": text });
+const withItem = (text: string | Uint8Array) =>
+  smallCollection(parts, { "content/items/one/index.md": text });
 
 /** `file:line:column code` of each problem. */
 const placed = ({ diagnostics }: Reported) =>
@@ -73,7 +74,10 @@ describe("fittedcase check", () => {
   });
 
   it("prints place, code and a frame for people", async () => {
-    const { code, out } = await run(["check"], writeCollection(withItem(item("parts: { oil-botle: present }"))));
+    const { code, out } = await run(
+      ["check"],
+      writeCollection(withItem(item("parts: { oil-botle: present }"))),
+    );
     expect(code).toBe(1);
     expect(out).toContain("content/items/one/index.md:4:10  error  unknown-part\n");
     expect(out).toContain("  > 4 | parts: { oil-botle: present }\n      |          ^^^^^^^^^\n");
@@ -88,10 +92,22 @@ describe("fittedcase check", () => {
     ["no closing line", "---\ntitle: One\nvariant: chest-a\n\nText.\n", ["1:1 front-matter-unclosed"]],
     ["no front matter", "Text.\n", ["1:1 front-matter-missing"]],
     ["an empty file", "", ["1:1 front-matter-missing"]],
-    ["10 MB of text", `---\ntitle: One\nvariant: chest-a\n---\n${"word ".repeat(2_097_152)}`, ["1:1 file-too-large"]],
-    ["a binary file", new Uint8Array([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13]), ["3:1 not-text"]],
+    [
+      "10 MB of text",
+      `---\ntitle: One\nvariant: chest-a\n---\n${"word ".repeat(2_097_152)}`,
+      ["1:1 file-too-large"],
+    ],
+    [
+      "a binary file",
+      new Uint8Array([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13]),
+      ["3:1 not-text"],
+    ],
     ["UTF-16", new Uint8Array([0xff, 0xfe, 0x2d, 0, 0x2d, 0, 0x2d, 0, 10, 0]), ["1:4 not-text"]],
-    ["Latin 1", new Uint8Array(Buffer.from("---\ntitle: Caf\xe9\nvariant: chest-a\n---\n", "latin1")), ["2:11 not-text"]],
+    [
+      "Latin 1",
+      new Uint8Array(Buffer.from("---\ntitle: Caf\xe9\nvariant: chest-a\n---\n", "latin1")),
+      ["2:11 not-text"],
+    ],
     ["a duplicate key", item("set: a\nset: b"), ["5:1 yaml-syntax"]],
     ["two documents", "---js\nprocess.exit(7)\n---\n", ["1:1 front-matter-language"]],
     ["a number as text", item("title_: 1"), ["4:1 unknown-field"]],
@@ -112,7 +128,8 @@ describe("fittedcase check", () => {
   });
 
   it("runs no code from front matter", async () => {
-    const code = "---js\nrequire('fs').writeFileSync('ran', '');\n({ title: 'One', variant: 'chest-a' })\n---\n";
+    const code =
+      "---js\nrequire('fs').writeFileSync('ran', '');\n({ title: 'One', variant: 'chest-a' })\n---\n";
     const root = writeCollection(withItem(code));
     const { code: exit } = await run(["check", "--root", root], root);
     expect(exit).toBe(1);
@@ -128,9 +145,11 @@ describe("fittedcase check", () => {
       "schemas/reference/chest/chest-b.yaml": "name: B\nextends: chest-a\n",
       "schemas/reference/chest/chest-c.yaml":
         "name: C\nmade: { count: 3, source: lost }\nfeatures: { lock: wood, lock-plate: x }\nparts: { sextant: { hazards: [merkury] } }\nlevels: [{ id: x, name: X, needs: { parts: [sextent] } }]\n",
-      "content/items/same.md": "---\ntitle: Same\nvariant: chest-c\nphotos: [{ file: gone.jpg, alt: Gone }]\n---\n",
+      "content/items/same.md":
+        "---\ntitle: Same\nvariant: chest-c\nphotos: [{ file: gone.jpg, alt: Gone }]\n---\n",
       "content/items/same/index.md": "---\ntitle: Same\nvariant: chest-c\n---\n",
-      "content/sightings/log.csv": "seen,variant,kind,present,source\n2001,chest-c,offer,sextent,gone\n2001,chest-d,offr,,\n",
+      "content/sightings/log.csv":
+        "seen,variant,kind,present,source\n2001,chest-c,offer,sextent,gone\n2001,chest-d,offr,,\n",
     });
     expect(placed(found)).toEqual([
       "content/items/same.md:2:1 duplicate-id",
@@ -148,7 +167,11 @@ describe("fittedcase check", () => {
   });
 
   it("keeps dates and numbers as they were typed", async () => {
-    const found = await check(withItem(item("serial: 0118\nset: 12E4\nexamined: 1931\nlabels: [{ kind: plate, text: [1850-02-30, 1:30] }]")));
+    const found = await check(
+      withItem(
+        item("serial: 0118\nset: 12E4\nexamined: 1931\nlabels: [{ kind: plate, text: [1850-02-30, 1:30] }]"),
+      ),
+    );
     expect(placed(found)).toEqual([]);
     const wrong = await check(withItem(item("title_: 1\nset: 1.50\nlabels: [{ kind: true }]")));
     expect(placed(wrong).slice(1)).toEqual([

@@ -53,7 +53,12 @@ async function photograph(): Promise<Uint8Array> {
   return sharp({ create: { width: 640, height: 480, channels: 3, background: "#a08050" } })
     .withExif({
       IFD0: { Artist: canaries.camera, Copyright: canaries.camera },
-      IFD3: { GPSLatitudeRef: "N", GPSLatitude: "51/1 30/1 0/1", GPSLongitudeRef: "E", GPSLongitude: "7/1 0/1 0/1" },
+      IFD3: {
+        GPSLatitudeRef: "N",
+        GPSLatitude: "51/1 30/1 0/1",
+        GPSLongitudeRef: "E",
+        GPSLongitude: "7/1 0/1 0/1",
+      },
     })
     .jpeg()
     .toBuffer();
@@ -77,7 +82,10 @@ describe("what is private", () => {
     const root = writeCollection(files);
     const out = mkdtempSync(path.join(tmpdir(), "fittedcase-privacy-"));
     for (const [folder, ...flags] of [["public"], ["private", "--private"]]) {
-      const built = await run(["build", "--root", root, "--out", path.join(out, folder ?? ""), ...flags], root);
+      const built = await run(
+        ["build", "--root", root, "--out", path.join(out, folder ?? ""), ...flags],
+        root,
+      );
       expect(built).toMatchObject({ code: 0, err: "" });
     }
     publicSite = siteFiles(path.join(out, "public"));
@@ -90,7 +98,13 @@ describe("what is private", () => {
 
   it.each(serials)("the masked serial %s stands in no public file, however it is spaced", (serial) => {
     const [prefix, digits] = [serial.slice(0, 1), serial.slice(1)];
-    for (const spelt of [serial, serial.toLowerCase(), `${prefix} ${digits}`, `${prefix.toLowerCase()}-${digits}`, digits]) {
+    for (const spelt of [
+      serial,
+      serial.toLowerCase(),
+      `${prefix} ${digits}`,
+      `${prefix.toLowerCase()}-${digits}`,
+      digits,
+    ]) {
       expect(contains(publicSite, spelt)).toEqual([]);
     }
     expect(contains(publicSite, serial.slice(0, -2)).length).toBeGreaterThan(0);

@@ -111,15 +111,8 @@ describe("no published file carries anything of the photograph but its pixels", 
     const folder = await pictureFolder();
     const file = `${canary} house/${canary}-no-118.jpg`;
     const picture = quartersPicture().withIccProfile("p3").jpeg();
-    const full = await loaded(folder, file, picture, {
-      ...exif,
-      ...xmp,
-      ...iptc,
-      Comment: `${canary}-jpeg-comment`,
-      "ICC_Profile:ProfileCopyright": `${canary}-profile`,
-    }).catch(async () =>
-      loaded(folder, file, picture, { ...exif, ...xmp, ...iptc, Comment: `${canary}-comment` }),
-    );
+    const tags = { ...exif, ...xmp, ...iptc, Comment: `${canary}-jpeg-comment` };
+    const full = await loaded(folder, file, picture, tags);
     const thumbnail = await folder.put("thumb.jpg", await quartersPicture().resize(60).jpeg().toBuffer());
     await exiftool.write(full, {}, ["-overwrite_original", `-ThumbnailImage<=${thumbnail}`]);
     expect(await exiftool.readRaw(full, ["-ThumbnailImage"])).toHaveProperty("ThumbnailImage");

@@ -6,7 +6,7 @@ export const Z = 11.45;
 export const TALL = 13.4;
 const WALL = 0.95;
 const LID = 4.2;
-const OPEN = 72;
+const OPEN = 58;
 
 const lining = (o) => ((o.features['tray-lining'] ?? (o.pattern === '3' ? 'chamois' : 'green-baize')) === 'chamois' ? `Chamois(${o.wear})` : `Baize(${o.wear})`);
 const binding = (o) => (o.pattern === '2' ? `Brass(${0.2 + o.wear * 0.6})` : `Iron(${0.3 + o.wear * 0.7})`);
@@ -73,7 +73,7 @@ export function lid(o, furnishings) {
   const cloth = lining(o);
   const pad = sheet(-X + WALL, WALL, X - WALL, D - WALL, 70, 46, (x, z) => {
     const edge = Math.min(X - WALL - Math.abs(x), z - WALL, D - WALL - z);
-    return 1.15 + 0.14 * Math.min(1, edge / 1.2) ** 0.5 + 0.02 * Math.sin(x * 0.9 + Math.sin(z)) * Math.sin(z * 0.8);
+    return 1.15 + 0.14 * Math.min(1, Math.max(0, edge) / 1.2) ** 0.5 + 0.02 * Math.sin(x * 0.9 + Math.sin(z)) * Math.sin(z * 0.8);
   }, cloth);
   const shell = group([
     group([walls({ ...o }, 0, LID)], { at: [0, 0, Z] }),
@@ -97,12 +97,12 @@ export function pocket(o, papers) {
   const cloth = o.pattern === '3' ? 'Chamois(0.3)' : 'LeatherDark(0.3)';
   const front = sheet(-X + WALL + 0.4, WALL + 0.2, X - WALL - 0.4, 9.6, 60, 20, (x, z) => {
     const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.3) * 3))), 0);
-    return 1.42 + swell * (0.3 + (0.7 * (z - 1)) / 8.6) + 0.03 * Math.sin(x * 1.7) * ((z - 1) / 9);
+    return 1.5 + swell * Math.min(1, 0.55 + (0.6 * (z - 1)) / 8.6) + 0.03 * Math.sin(x * 1.7) * ((z - 1) / 9);
   }, cloth);
   const hem = smooth(Array.from({ length: 31 }, (_, i) => {
     const x = -X + WALL + 0.4 + (i / 30) * (2 * X - 2 * WALL - 0.8);
     const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.3) * 3))), 0);
-    return [x, 1.42 + swell, 9.6];
+    return [x, 1.5 + swell, 9.6];
   }), 2);
   return [front, `sphere_sweep { linear_spline ${hem.length}, ${hem.map((p) => `${v(...p)}, 0.12`).join(', ')} ${cloth} }`, ...papers.map((p) => p.solid)];
 }

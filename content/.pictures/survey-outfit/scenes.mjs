@@ -75,7 +75,7 @@ export function openCase(layout, o, file) {
   const drawer = unitsIn(layout, o, 'drawer');
   const ground = unitsIn(layout, o, 'ground');
   return {
-    camera: { look: [-9.1, 8, 3.4], distance: 175, tilt: 17, width: 60.5 },
+    camera: { look: [-9.7, 8, 10.4], distance: 190, tilt: 13, width: 63 },
     room: [[-8, 8, 0], 46],
     solids: [
       box.body(o), box.lid(o, lidOf(o)),

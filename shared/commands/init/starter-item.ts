@@ -27,7 +27,7 @@ parts:
   ## Four were issued: three are here, and the fourth is known to be gone. Without "rest" it would be unexamined.
   sieve: { state: present, quantity: 3, rest: absent, marks: ["27"] }
   lens: absent
-  ## Another set's number. Write what you read; the site will say that it does not match.
+  ## Another set's number. Write what you read, not what should be there.
   balance: { state: present, marks: ["31"], condition: fine, note: The number of another set. }
   ## Several units, each with a line of its own:
   weights:

@@ -1,0 +1,93 @@
+import { buildCollection } from "../../records/build-collection.ts";
+import type { Sighting } from "../../records/sighting.ts";
+import type { CsvRow } from "../../source/csv.ts";
+import type { ReadCollection } from "../../source/read-records.ts";
+import { readRecordSchemas } from "../../source/record-schemas.ts";
+import { referenceKinds } from "../record-problems.ts";
+import { type CheckedRow, rowDocuments } from "./checked-row.ts";
+import type { ReadRow } from "./read-row.ts";
+import { type SightingCells, sightingCells } from "./sighting-cells.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+const file = "content/sightings/the-spreadsheet.csv";
+
+/** All that a row of the log says, so that the same row is known again. */
+const keyOf = (row: Sighting): string =>
+  JSON.stringify([
+    row.seen.text,
+    row.variant,
+    row.serial,
+    row.example,
+    row.source,
+    row.kind,
+    row.list,
+    row.present,
+    row.absent,
+    row.condition,
+    row.price,
+    row.currency,
+    row.relisted,
+    row.note,
+  ]);
+
+/** Holds rows against the collection as `check` would, and against the rows that its logs already have. */
+export function checkedSightings(
+  rows: readonly ReadRow[],
+  read: ReadCollection,
+  known: readonly Sighting[],
+  vocabulary: Vocabulary,
+): CheckedRow<SightingCells["cells"]>[] {
+  const { documentOf, errorsByRow } = rowDocuments();
+  const made = rows.map((row) => ({ row, ...sightingCells(row, vocabulary) }));
+  const ready = made.filter(({ problems }) => problems.length === 0);
+  const columns = ["seen", "variant", "kind"];
+  const seenColumns = new Set(columns);
+  for (const { cells } of ready) for (const column of cells.keys()) seenColumns.add(column);
+  const table = {
+    columns: [...seenColumns],
+    locateColumn: (column: string) => documentOf(file, 0, null, "").locate([column]),
+    rows: ready.map(
+      ({ row, cells }): CsvRow => ({
+        cells,
+        locate: (column) =>
+          documentOf(file, row.number, null, "").locate(column === undefined ? [] : [column]),
+      }),
+    ),
+    diagnostics: [],
+  };
+  const built = buildCollection(
+    {
+      ...read,
+      records: read.records.filter(({ kind }) => referenceKinds.includes(kind)),
+      tables: [{ kind: "sightings", file, id: "the-spreadsheet", table }],
+      diagnostics: [],
+    },
+    readRecordSchemas(),
+  );
+  const errors = errorsByRow(built.diagnostics, (each) => each === file);
+  const sound = new Map(
+    (built.collection?.sightings ?? []).map((sighting) => [
+      sighting.document.locate([]).place.line,
+      sighting,
+    ]),
+  );
+  // A log may hold the same row twice, two sightings that nothing tells apart: each is matched by one row only.
+  const there = new Map<string, number>();
+  for (const sighting of known) there.set(keyOf(sighting), (there.get(keyOf(sighting)) ?? 0) + 1);
+
+  return made.map(({ row, cells, problems }): CheckedRow<SightingCells["cells"]> => {
+    const refused = [...problems, ...(errors.get(row.number) ?? [])];
+    const sighting = sound.get(row.number);
+    if (refused.length > 0) return { row, fate: "rejected", problems: refused };
+    if (!sighting) {
+      const reason =
+        "Found a row that rests on a reference with errors; expected a collection that passes check.";
+      return { row, fate: "rejected", problems: [{ field: "variant", reason }] };
+    }
+    const key = keyOf(sighting);
+    const left = there.get(key) ?? 0;
+    if (left === 0) return { row, fate: "new", content: cells };
+    there.set(key, left - 1);
+    return { row, fate: "known" };
+  });
+}

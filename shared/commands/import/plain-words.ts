@@ -1,0 +1,14 @@
+/** A heading or a name without case, accents and punctuation: the form in which two are compared. */
+export const plainWords = (text: string): string =>
+  text
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+
+/** A name as an id: small letters, digits and single hyphens. */
+export const idFrom = (text: string): string =>
+  plainWords(text)
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "");

@@ -1,0 +1,76 @@
+import type { Read } from "./readings.ts";
+
+export type Decimal = "." | ",";
+
+export interface Amount {
+  readonly number: number;
+  /** ISO 4217, where the cell says it. */
+  readonly currency: string | undefined;
+  /** A sign that several currencies use. */
+  readonly sign: string | undefined;
+}
+
+const signs: Readonly<Record<string, string>> = { "€": "EUR", "£": "GBP" };
+
+/** "1.250,50 EUR", "£1,250.50", "1 250", "420,-": a number as people write it, with its currency. */
+export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amount> {
+  const refuse = (expected: string) => ({ reason: `Found "${cell}"; expected ${expected}.` });
+  let text = cell.trim();
+  const code = /(?:^|[^A-Za-z])([A-Z]{3})(?![A-Za-z])/.exec(text)?.[1];
+  const sign = /\p{Sc}/u.exec(text)?.[0];
+  const currency = code ?? (sign === undefined ? undefined : signs[sign]);
+  text = text
+    .replace(code ?? "", "")
+    .replace(/\p{Sc}/gu, "")
+    .trim();
+  // A dash in place of the cents.
+  text = text.replace(/[.,](?:-|–|—)+$/u, "");
+  // Spaces and apostrophes part thousands in some countries.
+  text = text.replace(/(?<=\d)[\s'’](?=\d{3}(?!\d))/gu, "");
+  if (!/^-?\d[\d.,]*$/.test(text)) return refuse("a number");
+  const plain = plainNumber(text, decimal);
+  if (plain === "ambiguous") {
+    return refuse('a number whose decimal sign can be told; say decimal: "." or decimal: "," in the map');
+  }
+  if (plain === undefined)
+    return refuse(decimal ? `a number with "${decimal}" before the decimals` : "a number");
+  const known = sign !== undefined && currency === undefined ? sign : undefined;
+  return { value: { number: Number(plain), currency, sign: known } };
+}
+
+/** Digits with one point at most; or "ambiguous" where 1.250 may be one and a quarter, or a thousand and more. */
+function plainNumber(text: string, decimal: Decimal | undefined): string | "ambiguous" | undefined {
+  const marks = text.match(/[.,]/g) ?? [];
+  if (marks.length === 0) return text;
+  const last = marks.at(-1) as Decimal;
+  const kinds = new Set(marks);
+  const grouped = (mark: string) => new RegExp(`^-?\\d{1,3}(?:\\${mark}\\d{3})+$`).test(text);
+  if (kinds.size === 1 && marks.length > 1) {
+    return grouped(last) && decimal !== last ? text.replaceAll(last, "") : undefined;
+  }
+  if (kinds.size === 2) {
+    const other = last === "." ? "," : ".";
+    const form = new RegExp(`^-?\\d{1,3}(?:\\${other}\\d{3})+\\${last}\\d+$`);
+    if (!form.test(text) || (decimal !== undefined && decimal !== last)) return undefined;
+    return text.replaceAll(other, "").replace(last, ".");
+  }
+  if (grouped(last) && !/^-?0/.test(text)) {
+    if (decimal === undefined) return "ambiguous";
+    return decimal === last ? text.replace(last, ".") : text.replace(last, "");
+  }
+  if (!/^-?\d+[.,]\d+$/.test(text) || (decimal !== undefined && decimal !== last)) return undefined;
+  return text.replace(last, ".");
+}
+
+/** The decimal sign that the cells of a column prove; undefined where none does, or two do. */
+export function provenDecimal(cells: Iterable<string>): Decimal | undefined {
+  const proven = new Set<Decimal>();
+  for (const cell of cells) {
+    for (const decimal of [".", ","] as const) {
+      const other = decimal === "." ? "," : ".";
+      const reads = !("reason" in readAmount(cell, decimal));
+      if (reads && "reason" in readAmount(cell, other)) proven.add(decimal);
+    }
+  }
+  return proven.size === 1 ? [...proven][0] : undefined;
+}

@@ -1,0 +1,149 @@
+import { unguarded } from "../formula-guard.ts";
+import { fieldsOf, type Reader } from "./fields.ts";
+import type { Column, DataRow } from "./headings.ts";
+import type { Mapping, Reading } from "./mapping.ts";
+import { readDate } from "./read-date.ts";
+import { readAmount } from "./read-number.ts";
+import { isRefused, readFlag, saysNothing } from "./readings.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+export interface RowProblem {
+  readonly field: string;
+  readonly reason: string;
+}
+
+/** A row with its fields as text in the collection's own terms. What a cell does not say is left out. */
+export interface ReadRow {
+  readonly number: number;
+  readonly cells: readonly string[];
+  readonly fields: ReadonlyMap<string, string>;
+  /** Part or feature to what its column says, still in the spreadsheet's words. */
+  readonly parts: ReadonlyMap<string, string>;
+  readonly features: ReadonlyMap<string, string>;
+  readonly problems: readonly RowProblem[];
+}
+
+const recordKinds: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries({
+    offer: "offer offered sale sold auction lot advert advertisement listing dealer saleroom bought",
+    record:
+      "record recorded described museum collection census catalogue examined inventory seen photographed",
+    mention: "mention mentioned named noted hearsay cited reported",
+  }).flatMap(([kind, words]) => words.split(" ").map((word) => [word, kind])),
+);
+
+const everything =
+  /^(?:rest|(?:all|everything)(?: else| others| other parts| the rest)?|complete|the rest|others)$/i;
+
+/** The names in a cell of several. */
+function namesIn(cell: string, separator: string | undefined, isKnown: (name: string) => boolean): string[] {
+  const parted =
+    separator !== undefined
+      ? cell.split(separator)
+      : /[;\n]/.test(cell)
+        ? cell.split(/[;\n]/)
+        : isKnown(cell)
+          ? [cell]
+          : cell.split(/[,/+&]|\band\b/i);
+  return parted.map((name) => name.trim()).filter((name) => name !== "");
+}
+
+/** Makes the reader of a sheet's rows by a map. */
+export function rowReader(mapping: Mapping, columns: readonly Column[], vocabulary: Vocabulary) {
+  const indexOf = new Map(columns.map(({ heading, index }) => [heading, index]));
+  const readerOf = new Map<string, Reader>(fieldsOf(mapping.kind).map(({ name, reader }) => [name, reader]));
+  const rules = { order: mapping.dates, twoDigitYearsFrom: mapping.twoDigitYearsFrom };
+  const currencyGiven = mapping.fields.has("currency");
+
+  const written = (reading: Reading, row: DataRow): string => {
+    if (reading.always !== undefined) return reading.always;
+    const said: string[] = [];
+    for (const heading of reading.columns) {
+      const cell = unguarded((row.cells[indexOf.get(heading) ?? -1] ?? "").trim());
+      const translated = reading.values.has(cell) ? reading.values.get(cell) : cell;
+      if (translated) said.push(translated.normalize("NFC"));
+    }
+    return said.join("; ");
+  };
+
+  const readParts = (reading: Reading, cell: string, variant: string | undefined): string =>
+    namesIn(cell, reading.separator, (name) => vocabulary.part(variant, name) !== undefined)
+      .map((name) => reading.values.get(name) ?? name)
+      .map((name) => (everything.test(name) ? "rest" : (vocabulary.part(variant, name) ?? name)))
+      .join(";");
+
+  return (row: DataRow): ReadRow => {
+    const fields = new Map<string, string>();
+    const problems: RowProblem[] = [];
+    const variantReading = mapping.fields.get("variant");
+    const variantWritten = variantReading ? written(variantReading, row) : "";
+    const variant = vocabulary.variant(variantWritten);
+
+    const read = (field: string, reader: Reader, reading: Reading, cell: string) => {
+      const refuse = (reason: string) => void problems.push({ field, reason });
+      switch (reader) {
+        case "date": {
+          const date = readDate(cell, rules);
+          return isRefused(date) ? refuse(date.reason) : void fields.set(field, date.value);
+        }
+        case "amount": {
+          // What an export wrote is a structure of its own.
+          if (cell.startsWith("{")) return void fields.set(field, cell);
+          const amount = readAmount(cell, mapping.decimal);
+          if (isRefused(amount)) return refuse(amount.reason);
+          const { number, currency, sign } = amount.value;
+          if (sign !== undefined && !currencyGiven) {
+            return refuse(
+              `Found "${cell}"; expected a currency that can be told; say currency: { always: … } in the map.`,
+            );
+          }
+          fields.set(field, String(number));
+          if (currency !== undefined) fields.set(`${field} currency`, currency);
+          return;
+        }
+        case "flag": {
+          const flag = readFlag(cell);
+          return isRefused(flag) ? refuse(flag.reason) : void fields.set(field, String(flag.value));
+        }
+        case "variant":
+          return void fields.set(field, variant ?? cell);
+        case "source":
+          return void fields.set(field, vocabulary.source(cell) ?? cell);
+        case "parts":
+          return void fields.set(field, readParts(reading, cell, variant));
+        case "record-kind": {
+          const word = cell.toLowerCase();
+          return void fields.set(
+            field,
+            Object.hasOwn(recordKinds, word) ? (recordKinds[word] ?? cell) : cell,
+          );
+        }
+        default:
+          return void fields.set(field, cell);
+      }
+    };
+
+    const silent = new Set<Reader>(["date", "amount", "flag", "source", "parts", "variant", "record-kind"]);
+    for (const [field, reading] of mapping.fields) {
+      const reader = readerOf.get(field);
+      const cell = field === "variant" ? variantWritten : written(reading, row);
+      if (reader === undefined || cell === "" || (silent.has(reader) && saysNothing(cell))) continue;
+      read(field, reader, reading, cell);
+    }
+    const own = (readings: ReadonlyMap<string, Reading>) =>
+      new Map(
+        [...readings].flatMap(([name, reading]) => {
+          const cell = written(reading, row);
+          return saysNothing(cell) ? [] : [[name, cell] as const];
+        }),
+      );
+    return {
+      number: row.number,
+      cells: row.cells,
+      fields,
+      parts: own(mapping.parts),
+      features: own(mapping.features),
+      problems,
+    };
+  };
+}

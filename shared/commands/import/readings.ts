@@ -1,0 +1,18 @@
+/** What a cell was read as, or why it could not be. */
+export type Read<Value> = { readonly value: Value } | { readonly reason: string };
+
+export const isRefused = <Value>(read: Read<Value>): read is { readonly reason: string } => "reason" in read;
+
+/** Cells that people fill so that they are not empty, and that say nothing. */
+export const saysNothing = (cell: string): boolean =>
+  /^(?:|[-–—.?]+|n\.?\s*\/?\s*a\.?|none given|unknown|not known|not stated|unstated)$/i.test(cell.trim());
+
+const yes = new Set("yes y true 1 x ✓ ✔ present there has ja oui si sì sí".split(" "));
+const no = new Set("no n false 0 absent missing gone lacking nein non not without".split(" "));
+
+export function readFlag(cell: string): Read<boolean> {
+  const word = cell.trim().toLowerCase();
+  if (yes.has(word)) return { value: true };
+  if (no.has(word)) return { value: false };
+  return { reason: `Found "${cell}"; expected yes or no.` };
+}

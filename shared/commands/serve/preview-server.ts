@@ -1,0 +1,119 @@
+import { createReadStream, realpathSync, statSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import path from "node:path";
+import { previewClient, previewStyle } from "./preview-client.ts";
+
+/** What the open pages are told: which build stands, and what is wrong with the content since. */
+export interface PreviewState {
+  readonly build: number;
+  readonly problems: string | null;
+}
+
+export interface PreviewServer {
+  readonly server: Server;
+  readonly tell: (state: PreviewState) => void;
+}
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
+  ".xml": "application/xml; charset=utf-8",
+  ".txt": "text/plain; charset=utf-8",
+  ".woff2": "font/woff2",
+  ".jpg": "image/jpeg",
+  ".webp": "image/webp",
+  ".avif": "image/avif",
+  ".webm": "video/webm",
+  ".mp4": "video/mp4",
+  ".vtt": "text/vtt; charset=utf-8",
+};
+
+const ownNames = new Set(["localhost", "127.0.0.1", "[::1]"]);
+
+/** A page of somebody else's, open in the same browser, must not read the preview by way of another name. */
+function isFromHere({ headers }: IncomingMessage): boolean {
+  const hostName = (headers.host ?? "").replace(/:\d+$/, "");
+  if (!ownNames.has(hostName)) return false;
+  return headers.origin === undefined || headers.origin === `http://${headers.host}`;
+}
+
+/** The file of an address, or null where it leads out of the site or to nothing. */
+function fileOf(site: string, address: string): string | null {
+  try {
+    const root = realpathSync(site);
+    let file = realpathSync(path.join(root, decodeURIComponent(address)));
+    if (statSync(file).isDirectory()) file = realpathSync(path.join(file, "index.html"));
+    return file.startsWith(root + path.sep) ? file : null;
+  } catch {
+    return null;
+  }
+}
+
+/** A static host for the site that stands at `site`, on loopback only, which tells open pages of new builds. */
+export function createPreviewServer(site: string): PreviewServer {
+  let state: PreviewState = { build: 0, problems: null };
+  const listeners = new Set<ServerResponse>();
+  const message = () => `event: state\ndata: ${JSON.stringify(state)}\n\n`;
+
+  async function page(response: ServerResponse, file: string, status: number): Promise<void> {
+    const html = await readFile(file, "utf8");
+    const added =
+      '<link rel="stylesheet" href="/__fittedcase/preview.css"><script type="module" src="/__fittedcase/preview.js"></script>';
+    const end = html.lastIndexOf("</body>");
+    response.writeHead(status, { "content-type": "text/html; charset=utf-8", "cache-control": "no-store" });
+    response.end(end < 0 ? html + added : html.slice(0, end) + added + html.slice(end));
+  }
+
+  const server = createServer((request, response) => {
+    const refuse = (status: number, why: string) => {
+      response.writeHead(status, { "content-type": "text/plain; charset=utf-8" });
+      response.end(why);
+    };
+    if (!isFromHere(request)) return refuse(403, "This preview answers to its own address only.");
+    if (request.method !== "GET" && request.method !== "HEAD")
+      return refuse(405, "Nothing can be written here.");
+    const { pathname } = new URL(request.url ?? "/", "http://localhost");
+    if (pathname === "/__fittedcase/events") {
+      response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+      response.write(message());
+      listeners.add(response);
+      request.on("close", () => listeners.delete(response));
+      return;
+    }
+    if (pathname === "/__fittedcase/preview.js" || pathname === "/__fittedcase/preview.css") {
+      const isScript = pathname.endsWith(".js");
+      response.writeHead(200, { "content-type": types[isScript ? ".js" : ".css"] });
+      response.end(isScript ? previewClient : previewStyle);
+      return;
+    }
+    const file = fileOf(site, pathname);
+    const missing = fileOf(site, "/404.html");
+    const failed = () => refuse(503, "The site is being built; try again.");
+    if (file === null) {
+      if (missing === null) return refuse(404, "Not found.");
+      page(response, missing, 404).catch(failed);
+    } else if (file.endsWith(".html")) {
+      page(response, file, 200).catch(failed);
+    } else {
+      response.writeHead(200, {
+        "content-type": types[path.extname(file)] ?? "application/octet-stream",
+        "cache-control": "no-store",
+      });
+      createReadStream(file)
+        .on("error", () => response.destroy())
+        .pipe(response);
+    }
+  });
+
+  return {
+    server,
+    tell(next) {
+      state = next;
+      for (const listener of listeners) listener.write(message());
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import { HtmlValidate } from "html-validate";
+import { LinkChecker } from "linkinator";
+import { describe, expect, inject, it } from "vitest";
+import { siteFiles } from "../collections/site-files.ts";
+
+describe("every page of the demonstration", () => {
+  it("is valid HTML, by the recommended rules of html-validate", async () => {
+    const validator = new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      rules: {
+        // White space and the length of titles are matters of taste.
+        "no-trailing-whitespace": "off",
+        "long-title": "off",
+        // Void elements are written as HTML has them.
+        "void-style": ["error", { style: "omit" }],
+      },
+    });
+    const faults: string[] = [];
+    for (const [file, bytes] of siteFiles(inject("demonstration"))) {
+      if (!file.endsWith(".html") || bytes.includes('http-equiv="refresh"')) continue;
+      const report = await validator.validateString(bytes.toString("utf8"), file);
+      for (const { messages } of report.results) {
+        for (const { line, column, ruleId, message } of messages)
+          faults.push(`${file}:${line}:${column} ${ruleId} ${message}`);
+      }
+    }
+    expect(faults).toEqual([]);
+  });
+
+  it("leads nowhere that is not there", async () => {
+    const { links } = await new LinkChecker().check({
+      path: inject("demonstration"),
+      recurse: true,
+      checkFragments: true,
+      // The site's own future address, and sources: nothing outside is asked for.
+      linksToSkip: ["^https?://(?!localhost|127\\.0\\.0\\.1)"],
+    });
+    const broken = links
+      .filter(({ state }) => state === "BROKEN")
+      .map(({ url, parent }) => `${parent} → ${url}`);
+    expect(links.length).toBeGreaterThan(100);
+    expect(broken).toEqual([]);
+  });
+
+  it("has no inline style, script or event attribute", () => {
+    const inline =
+      /<script(?![^>]*\bsrc=)(?![^>]*type="application\/ld\+json")|\sstyle="|<style|\son[a-z]+="/;
+    const found = [...siteFiles(inject("demonstration"))]
+      .filter(([file, bytes]) => file.endsWith(".html") && inline.test(bytes.toString("utf8")))
+      .map(([file]) => file);
+    expect(found).toEqual([]);
+  });
+});

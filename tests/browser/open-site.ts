@@ -1,0 +1,84 @@
+import { createReadStream, existsSync, statSync } from "node:fs";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import path from "node:path";
+import chromium from "@sparticuz/chromium";
+import { type Browser, type BrowserContextOptions, chromium as launcher, type Page } from "playwright-core";
+import { inject } from "vitest";
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css",
+  ".js": "text/javascript",
+  ".json": "application/json",
+  ".woff2": "font/woff2",
+  ".jpg": "image/jpeg",
+  ".webp": "image/webp",
+  ".avif": "image/avif",
+  ".xml": "application/xml",
+  ".csv": "text/csv",
+};
+
+/** A plain static host, as a site will have one. */
+function host(folder: string): Promise<Server> {
+  const server = createServer((request, response) => {
+    const { pathname } = new URL(request.url ?? "/", "http://localhost");
+    let file = path.join(folder, decodeURIComponent(pathname));
+    if (existsSync(file) && statSync(file).isDirectory()) file = path.join(file, "index.html");
+    const found = existsSync(file);
+    response.writeHead(found ? 200 : 404, { "content-type": types[path.extname(file)] ?? "text/plain" });
+    createReadStream(found ? file : path.join(folder, "404.html")).pipe(response);
+  });
+  return new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(server)));
+}
+
+export interface OpenSite {
+  readonly url: string;
+  readonly browser: Browser;
+  /** A new page, in a context of its own, at an address of the site. */
+  readonly visit: (address: string, options?: BrowserContextOptions) => Promise<Page>;
+  readonly close: () => Promise<void>;
+}
+
+export async function openSite(folder = inject("demonstration")): Promise<OpenSite> {
+  const server = await host(folder);
+  const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const browser = await launcher.launch({
+    executablePath: inject("browser"),
+    // One process for everything is for where there is little memory, and it falls over more easily.
+    args: [...chromium.args.filter((arg) => arg !== "--single-process"), "--no-sandbox", "--disable-quic"],
+  });
+  return {
+    url,
+    browser,
+    async visit(address, options = {}) {
+      const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+      const page = await context.newPage();
+      await page.goto(url + address);
+      return page;
+    },
+    async close() {
+      await browser.close();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+}
+
+/** One page of every kind, by what it is. */
+export const kindsOfPage = {
+  home: "/",
+  catalogue: "/items/",
+  item: "/items/hale-ferrin-outfit/",
+  "an item whose evidence contradicts its label": "/items/marchby-outfit/",
+  "an item hardly examined": "/items/nether-loft-outfit/",
+  families: "/families/",
+  family: "/families/survey-outfit/",
+  variant: "/variants/survey-pattern-2/",
+  articles: "/articles/",
+  article: "/articles/telling-the-patterns-apart/",
+  sightings: "/sightings/",
+  "sightings of a variant": "/sightings/survey-pattern-2/",
+  sources: "/sources/",
+  methods: "/methods/",
+  "page that is not there": "/404.html",
+} as const;

@@ -1,0 +1,94 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { kindsOfPage, type OpenSite, openSite } from "./open-site.ts";
+
+let site: OpenSite;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+const kinds = Object.entries(kindsOfPage);
+
+const leave = (page: Page) => page.context().close();
+
+describe.each(kinds)("%s", (_, address) => {
+  // WCAG 2.2 AA by the rules of axe-core, and its best practices.
+  it.each(["light", "dark"] as const)(
+    "has no accessibility fault that axe finds, %s",
+    async (colorScheme) => {
+      const page = await site.visit(address, { colorScheme });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const found = violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+      );
+      expect(found).toEqual([]);
+      await leave(page);
+    },
+  );
+
+  it.each([320, 768, 1280, 2560])("does not scroll sideways at %d px", async (width) => {
+    const page = await site.visit(address, { viewport: { width, height: 900 } });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await leave(page);
+  });
+
+  it("reads the same without JavaScript, and asks nobody else for anything", async () => {
+    const [plain, scripted] = [
+      await site.visit(address, { javaScriptEnabled: false }),
+      await site.visit("/"),
+    ];
+    const asked: string[] = [];
+    const said: string[] = [];
+    scripted.on("request", (request) => asked.push(request.url()));
+    scripted.on("console", (message) => said.push(message.text()));
+    scripted.on("pageerror", (error) => said.push(error.message));
+    await scripted.goto(site.url + address);
+    expect(asked.filter((url) => !url.startsWith(site.url) && !url.startsWith("data:"))).toEqual([]);
+    expect(said).toEqual([]);
+    const heading = (page: Page) => page.locator("h1").first().innerText();
+    expect(await heading(plain)).toBe(await heading(scripted));
+    expect((await plain.locator("main").innerText()).length).toBeGreaterThan(20);
+    await leave(plain);
+    await leave(scripted);
+  });
+
+  it("says that it is invented", async () => {
+    const page = await site.visit(address);
+    expect(await page.locator("body").innerText()).toMatch(/invented/i);
+    await leave(page);
+  });
+});
+
+describe("by keyboard", () => {
+  it("the first stop leads past the navigation to the text", async () => {
+    const page = await site.visit(kindsOfPage.item);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => location.hash)).toBe(
+      `#${await page.locator("main").getAttribute("id")}`,
+    );
+    await leave(page);
+  });
+
+  it("a compartment of the case plan leads to its line in the list of parts", async () => {
+    const page = await site.visit(kindsOfPage.item);
+    const compartment = page.locator('svg a[href="#part-blowpipe"]:visible').first();
+    await compartment.focus();
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => location.hash)).toBe("#part-blowpipe");
+    expect(await page.locator("#part-blowpipe").innerText()).toMatch(/blowpipe/i);
+    await leave(page);
+  });
+
+  it("a figure opens to its method", async () => {
+    const page = await site.visit(kindsOfPage.item);
+    const summary = page.locator("details:not([open]) > summary:visible").first();
+    await summary.focus();
+    await page.keyboard.press("Enter");
+    expect(await page.locator("details[open]").count()).toBeGreaterThan(0);
+    await leave(page);
+  });
+});

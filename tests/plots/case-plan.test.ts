@@ -1,0 +1,232 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type CasePlanPart, casePlan, casePlanThumbnail } from "../../shared/plots/case-plan.ts";
+import {
+  all,
+  type Element,
+  labelBoxes,
+  numberOf,
+  overlaps,
+  parseMarkup,
+  rectangleOf,
+  textOf,
+  within,
+} from "./drawing.ts";
+import { cutTray, name, part, stateWord, summaries, words } from "./given.ts";
+import { expectSound } from "./sound-drawing.ts";
+
+const draw = (parts: readonly CasePlanPart[]) =>
+  casePlan(parts, { idPrefix: "plan", label: "Case plan", words, stateWord });
+
+/** WCAG 2.2, 2.5.8 Target Size (Minimum): 24 by 24 CSS pixels; the narrow drawing is 288 across at 320. */
+const target = 24;
+
+const compartment = (link: Element) => {
+  const [pit] = all(link, "rect");
+  if (!pit) throw new Error("a link without a compartment");
+  return rectangleOf(pit);
+};
+
+function expectFitted(markup: string, count: number): void {
+  const drawings = expectSound(markup, "plan");
+  expect(drawings).toHaveLength(2);
+  for (const svg of drawings) {
+    expect(svg.attributes.get("role")).toBe("group");
+    const links = all(svg, "a");
+    expect(links).toHaveLength(count);
+    const boxes = links.map(compartment);
+    for (const [at, box] of boxes.entries()) {
+      expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(target);
+      expect(boxes.slice(at + 1).some((other) => overlaps(box, other))).toBe(false);
+    }
+    const sheet = { x: 0, y: 0, width: numberOf(svg, "width"), height: numberOf(svg, "height") };
+    for (const box of boxes) expect(within(box, sheet)).toBe(true);
+    const labels = labelBoxes(svg);
+    links.forEach((link, at) => {
+      const box = boxes[at];
+      const own = labels.filter(({ element }) => all(link, "text").includes(element));
+      expect(own.length).toBeGreaterThan(0);
+      for (const label of own)
+        if (box && !within(label, box)) expect.fail(`"${label.text}" leaves its compartment`);
+    });
+  }
+}
+
+describe("casePlan", () => {
+  it("fits any parts into their compartments", () => {
+    fc.assert(
+      fc.property(fc.array(part(), { maxLength: 45 }), (parts) => expectFitted(draw(parts), parts.length)),
+      { numRuns: 60 },
+    );
+  });
+
+  it("fits a tray drawn by the reference, with parts that it forgot", () => {
+    const drawn = fc.tuple(cutTray, fc.array(part(), { minLength: 25, maxLength: 25 }), fc.nat({ max: 4 }));
+    fc.assert(
+      fc.property(drawn, ([boxes, parts, forgotten]) => {
+        const placed = boxes.flatMap((plan, at): CasePlanPart[] =>
+          parts[at] ? [{ ...parts[at], plan }] : [],
+        );
+        const loose = parts.slice(0, forgotten).map((each): CasePlanPart => ({ ...each, plan: null }));
+        expectFitted(draw([...placed, ...loose]), placed.length + loose.length);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("fits two hundred parts of very different weights", () => {
+    const parts = Array.from(
+      { length: 200 },
+      (_, at): CasePlanPart => ({
+        id: `part-${at}`,
+        name: "Horizon shade, dark",
+        quantity: 1,
+        weight: at === 0 ? 1000 : 1,
+        plan: null,
+        summary: "present",
+      }),
+    );
+    expectFitted(draw(parts), 200);
+  });
+
+  const plain = (over: Partial<CasePlanPart>): CasePlanPart => ({
+    id: "oil-bottle",
+    name: "Oil bottle",
+    quantity: 1,
+    weight: 1,
+    plan: null,
+    ...over,
+  });
+
+  it("says the state by surface, by word and in the name of the link", () => {
+    const surfaces = summaries.map((summary) => {
+      const [svg] = all(
+        parseMarkup(draw([plain({ summary }), plain({ id: "other", summary: "present" })])),
+        "svg",
+      );
+      const link = svg && all(svg, "a")[0];
+      if (!link) throw new Error("no link");
+      expect(link.attributes.get("aria-label")).toBe(`Oil bottle: ${stateWord(summary)}`);
+      expect(link.attributes.get("href")).toBe("#part-oil-bottle");
+      expect(link.attributes.get("data-part")).toBe("oil-bottle");
+      expect(all(link, "text").map(textOf)).toEqual(["Oil bottle", stateWord(summary)]);
+      return all(link, "rect")
+        .concat(all(link, "path"))
+        .map((shape) => `${shape.attributes.get("class")} ${shape.attributes.get("fill")}`)
+        .join();
+    });
+    expect(new Set(surfaces).size).toBe(summaries.length);
+  });
+
+  it("is a plan of what was issued where no part has a state", () => {
+    const [svg] = all(parseMarkup(draw([plain({ quantity: 2 })])), "svg");
+    const [link] = svg ? all(svg, "a") : [];
+    expect(link?.attributes.get("aria-label")).toBe("Oil bottle ×\u00a02");
+    expect(link && all(link, "text").map(textOf)).toEqual(["Oil bottle ×\u00a02"]);
+  });
+
+  it("names in its accessible name what is written in the compartment (WCAG 2.2, 2.5.3)", () => {
+    fc.assert(
+      fc.property(fc.array(part(), { minLength: 1, maxLength: 30 }), (parts) => {
+        for (const link of all(parseMarkup(draw(parts)), "a")) {
+          const label = link.attributes.get("aria-label") ?? "";
+          for (const text of all(link, "text").map(textOf)) expect(label).toContain(text);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("keys to a number what has no room, and explains each number once", () => {
+    const parts = Array.from({ length: 60 }, (_, at) =>
+      plain({ id: `p${at}`, name: `Extraordinarily-long-name ${at}`, summary: "absent" }),
+    );
+    const root = parseMarkup(draw(parts));
+    for (const div of all(root, "div").filter((each) =>
+      /plot-(wide|narrow)/.test(each.attributes.get("class") ?? ""),
+    )) {
+      const written = all(div, "text")
+        .filter((text) => text.attributes.get("class") === "case-plan-key")
+        .map(textOf);
+      const explained = all(div, "li").map(textOf);
+      expect(written.length).toBeGreaterThan(0);
+      expect(explained).toHaveLength(written.length);
+      expect(explained.map((text) => text.split(" ")[0]).sort()).toEqual([...written].sort());
+    }
+  });
+
+  it("gives a part its share of the tray (areas by weight, partitions aside)", () => {
+    const parts = [8, 4, 2, 2].map((weight, at) => plain({ id: `p${at}`, name: `P${at}`, weight }));
+    const [svg] = all(parseMarkup(draw(parts)), "svg");
+    const areas = (svg ? all(svg, "a") : [])
+      .map(compartment)
+      .map(({ width, height }) => (width + 5) * (height + 5));
+    const [first = 0, second = 0, third = 0, fourth = 0] = areas;
+    expect(first / second).toBeCloseTo(2, 1);
+    expect(second / third).toBeCloseTo(2, 1);
+    expect(third / fourth).toBeCloseTo(1, 1);
+  });
+
+  it("keeps what the reference drew to the left, above and in line", () => {
+    fc.assert(
+      fc.property(cutTray, (plans) => {
+        const parts = plans.map((plan, at) => plain({ id: `p${at}`, name: `P${at}`, plan }));
+        for (const svg of all(parseMarkup(draw(parts)), "svg")) {
+          const boxes = all(svg, "a").map(compartment);
+          plans.forEach(([x, y, width, height], a) => {
+            plans.forEach(([x2, y2], b) => {
+              const [one, other] = [boxes[a], boxes[b]];
+              if (!one || !other) return;
+              if (x + width <= x2 + 1e-9) expect(one.x + one.width).toBeLessThanOrEqual(other.x + 0.2);
+              if (y + height <= y2 + 1e-9) expect(one.y + one.height).toBeLessThanOrEqual(other.y + 0.2);
+            });
+          });
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("is the same for all examples of a variant, whatever their states", () => {
+    const shape = (summary: CasePlanPart["summary"]) => {
+      const parts = ["Sextant", "Horizon shade", "Oil bottle"].map((each, at) =>
+        plain({ id: `p${at}`, name: each, weight: 3 - at, ...(summary ? { summary } : {}) }),
+      );
+      return all(parseMarkup(draw(parts)), "a").map(compartment);
+    };
+    expect(shape("absent")).toEqual(shape("present"));
+    expect(shape("not-issued")).toEqual(shape("present"));
+  });
+
+  it("draws the same twice", () => {
+    fc.assert(
+      fc.property(fc.array(part(), { maxLength: 12 }), (parts) => {
+        expect(draw(parts)).toBe(draw(parts));
+      }),
+    );
+  });
+
+  it("escapes whatever a name holds", () => {
+    fc.assert(
+      fc.property(name, (each) => {
+        const [link] = all(parseMarkup(draw([plain({ name: each })])), "a");
+        expect(link?.attributes.get("aria-label")).toBe(each);
+      }),
+    );
+  });
+});
+
+describe("casePlanThumbnail", () => {
+  it("is silent, without writing or ids, and small", () => {
+    fc.assert(
+      fc.property(fc.array(part(), { maxLength: 45 }), (parts) => {
+        const markup = casePlanThumbnail(parts);
+        const [svg] = all(parseMarkup(markup), "svg");
+        expect(svg?.attributes.get("aria-hidden")).toBe("true");
+        expect(markup).not.toMatch(/<text|<title|\sid=|style=|NaN|Infinity/);
+        expect(all(parseMarkup(markup), "path").length).toBeLessThanOrEqual(5);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

@@ -1,0 +1,372 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { completenessInterval, completenessMark } from "../../shared/plots/completeness-interval.ts";
+import { type Custody, custodyLine } from "../../shared/plots/custody-line.ts";
+import { partRates, type RatedPart } from "../../shared/plots/part-rates.ts";
+import { serialRanges } from "../../shared/plots/serial-ranges.ts";
+import { sightingsOverYears } from "../../shared/plots/sightings-over-years.ts";
+import type { PublishedEvent, PublishedSerialRange } from "../../shared/publication/published.ts";
+import { all, type Element, numberOf, parseMarkup, rectangleOf, textOf, viewBoxOf } from "./drawing.ts";
+import { name, stateWord, summaries, words, yearsOf } from "./given.ts";
+import { expectImage, expectSound } from "./sound-drawing.ts";
+
+const options = { idPrefix: "plot", label: "What it shows", words, stateWord, yearsOf };
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+const runs = { numRuns: 80 };
+
+function expectDrawings(markup: string): string {
+  const drawings = expectSound(markup, "plot");
+  expect(drawings).toHaveLength(2);
+  const [wide, narrow] = drawings.map((svg) => expectImage(svg, "What it shows"));
+  expect(wide).not.toBe("");
+  expect(narrow).toBe(wide);
+  return wide ?? "";
+}
+
+const firstDrawing = (markup: string): Element => {
+  const [svg] = all(parseMarkup(markup), "svg");
+  if (!svg) throw new Error("no drawing");
+  return svg;
+};
+
+const ofClass = (svg: Element, name: string, className: string): Element[] =>
+  all(svg, name).filter((each) => (each.attributes.get("class") ?? "").split(" ").includes(className));
+
+describe("completenessInterval", () => {
+  it("has room for its labels, whatever the interval", () => {
+    fc.assert(
+      fc.property(share, share, (a, b) => {
+        expectDrawings(completenessInterval({ low: Math.min(a, b), high: Math.max(a, b) }, options));
+      }),
+      runs,
+    );
+  });
+
+  it("is solid as far as is certain, hatched as far as is possible", () => {
+    const svg = firstDrawing(completenessInterval({ low: 0.25, high: 0.75 }, options));
+    const { width } = viewBoxOf(svg);
+    const [solid] = ofClass(svg, "rect", "plot-solid").map(rectangleOf);
+    const [hatched] = all(svg, "rect")
+      .filter((each) => each.attributes.get("fill")?.startsWith("url("))
+      .map(rectangleOf);
+    expect((solid?.width ?? 0) / width).toBeCloseTo(0.25, 2);
+    expect((hatched?.x ?? 0) / width).toBeCloseTo(0.25, 2);
+    expect((hatched?.width ?? 0) / width).toBeCloseTo(0.5, 2);
+  });
+
+  it("says one number where nothing is uncertain", () => {
+    const texts = all(firstDrawing(completenessInterval({ low: 0.5, high: 0.5 }, options)), "text").map(
+      textOf,
+    );
+    expect(texts.filter((text) => text.includes("possible"))).toEqual([]);
+  });
+
+  it("has a mark for lists, silent and without ids", () => {
+    const markup = completenessMark({ low: 0.3, high: 0.6 });
+    expect(firstDrawing(markup).attributes.get("aria-hidden")).toBe("true");
+    expect(markup).not.toMatch(/\sid=|style=/);
+  });
+});
+
+describe("partRates", () => {
+  const rated: fc.Arbitrary<RatedPart> = fc.record(
+    {
+      id: fc.constant("constructor"),
+      name,
+      quantity: fc.integer({ min: 1, max: 12 }),
+      rate: fc.option(fc.tuple(share, share, share), { nil: null }).map((ends) => {
+        const [low = null, value = null, high = null] = ends ? [...ends].sort((a, b) => a - b) : [];
+        return { value, low, high, unit: "share" as const };
+      }),
+      summary: fc.constantFrom(...summaries),
+    },
+    { requiredKeys: ["id", "name", "quantity", "rate"] },
+  );
+
+  it("has room for any parts", () => {
+    fc.assert(
+      fc.property(fc.array(rated, { minLength: 1, maxLength: 40 }), (parts) => {
+        expectDrawings(partRates(parts, options));
+      }),
+      runs,
+    );
+  });
+
+  it("puts the scarcest first, and says of what nothing is recorded", () => {
+    const part = (id: string, value: number | null): RatedPart => ({
+      id,
+      name: id,
+      quantity: 1,
+      rate: { value, low: value, high: value, unit: "share" },
+    });
+    const markup = partRates([part("strap", 0.9), part("key", null), part("jet", 0.1)], options);
+    const texts = all(firstDrawing(markup), "text").map(textOf);
+    expect(texts.filter((text) => ["strap", "key", "jet"].includes(text))).toEqual(["jet", "strap", "key"]);
+    expect(texts).toContain(words.plots.partRates.withheld);
+    expect(expectDrawings(markup)).toBe("jet: 10%. strap: 90%. key: not known.");
+  });
+
+  it("places the dot and the ends of its line on the scale", () => {
+    const rate = { value: 0.5, low: 0.25, high: 1, unit: "share" as const };
+    const svg = firstDrawing(partRates([{ id: "jet", name: "Jet", quantity: 1, rate }], options));
+    const ends = (className: string) => {
+      const [path] = ofClass(svg, "path", className);
+      const [, from, to] = /^M([\d.]+) [\d.]+H([\d.]+)/.exec(path?.attributes.get("d") ?? "") ?? [];
+      return [Number(from), Number(to)] as const;
+    };
+    const [zero, one] = ends("plot-leader");
+    const [low, high] = ends("plot-interval");
+    const [dot] = all(svg, "circle");
+    const along = (x: number) => (x - zero) / (one - zero);
+    expect(along(low)).toBeCloseTo(0.25, 2);
+    expect(along(high)).toBeCloseTo(1, 2);
+    expect(along(dot ? numberOf(dot, "cx") : 0)).toBeCloseTo(0.5, 2);
+  });
+});
+
+describe("serialRanges", () => {
+  const serial = fc.integer({ min: 0, max: 400_000 });
+  const range: fc.Arbitrary<PublishedSerialRange> = fc
+    .tuple(
+      fc.constantFrom("", "H", "No. ", "SERIES-"),
+      serial,
+      serial,
+      fc.constantFrom("both", "from", "to", "none"),
+      fc.boolean(),
+      fc.option(fc.constantFrom("1905/1908", "1931~", "1940")),
+    )
+    .map(([prefix, a, b, known, skipped, made]) => ({
+      prefix,
+      from: known === "both" || known === "from" ? Math.min(a, b) : null,
+      to: known === "both" || known === "to" ? Math.max(a, b) : null,
+      made,
+      skipped,
+      source: null,
+      page: null,
+      note: null,
+    }));
+  const seen = fc
+    .tuple(fc.constantFrom("", "H", "h ", "No.", "X"), serial)
+    .map(([prefix, number]) => `${prefix}${number}`);
+
+  it("has room for any ranges and serials", () => {
+    const given = fc.tuple(
+      fc.array(range, { maxLength: 12 }),
+      fc.array(seen, { maxLength: 60 }),
+      fc.option(seen),
+    );
+    fc.assert(
+      fc.property(given, ([ranges, serials, own]) => {
+        expectDrawings(serialRanges(ranges, { ...options, seen: serials, own }));
+      }),
+      runs,
+    );
+  });
+
+  it("has room for two thousand serials", () => {
+    const serials = Array.from({ length: 2000 }, (_, at) => `H${at * 7}`);
+    const description = expectDrawings(
+      serialRanges(
+        [
+          {
+            prefix: "H",
+            from: 1,
+            to: null,
+            made: null,
+            skipped: false,
+            source: null,
+            page: null,
+            note: null,
+          },
+        ],
+        { ...options, seen: serials },
+      ),
+    );
+    expect(description).toContain("1,999 serials seen");
+  });
+
+  const blocks = [
+    {
+      prefix: "S",
+      from: 1001,
+      to: 1140,
+      made: "1905/1908",
+      skipped: false,
+      source: null,
+      page: null,
+      note: null,
+    },
+    {
+      prefix: "S",
+      from: 1141,
+      to: 1286,
+      made: "1909/1912",
+      skipped: false,
+      source: null,
+      page: null,
+      note: null,
+    },
+  ];
+
+  it("marks this one only where its serial is shown", () => {
+    const own = (serial: string | null) =>
+      ofClass(firstDrawing(serialRanges(blocks, { ...options, seen: [], own: serial })), "path", "plot-own")
+        .length;
+    expect(own("S1118")).toBe(1);
+    expect(own("s 1118")).toBe(1);
+    // As shared/publication/masking.ts writes a masked one.
+    expect(own("S11\u2022\u2022")).toBe(0);
+    expect(own(null)).toBe(0);
+  });
+
+  it("counts a serial once however it is written, and those that lie nowhere apart", () => {
+    const seenTwice = ["S1003", "s 1003", "S1200", "S9999", "S12\u2022\u2022"];
+    expect(expectDrawings(serialRanges(blocks, { ...options, seen: seenTwice, own: null }))).toBe(
+      "S1001 to S1140, made 1905 to 1908, 1 serial seen. S1141 to S1286, made 1909 to 1912, 1 serial seen. 1 serial outside these ranges.",
+    );
+  });
+
+  it("draws the ranges of one prefix to one scale", () => {
+    const rails = ofClass(
+      firstDrawing(serialRanges(blocks, { ...options, seen: [] })),
+      "rect",
+      "plot-rail",
+    ).map(rectangleOf);
+    const [first, second] = rails;
+    expect((first?.width ?? 0) / (second?.width ?? 1)).toBeCloseTo(140 / 146, 2);
+    expect((first?.x ?? 0) + (first?.width ?? 0)).toBeCloseTo(second?.x ?? 0, 0);
+  });
+});
+
+describe("sightingsOverYears", () => {
+  const sighting = fc.record(
+    {
+      seen: fc.oneof(
+        fc.integer({ min: 1890, max: 2026 }).map(String),
+        fc.integer({ min: 1990, max: 2020 }).map((year) => `${year}/${year + 3}`),
+        fc.constantFrom("", "1990/.."),
+      ),
+      kind: fc.constantFrom("offer", "record", "mention", "rumour"),
+      whole: fc.boolean(),
+    },
+    { requiredKeys: ["seen", "kind"] },
+  );
+
+  it("has room for any sightings", () => {
+    const watching = fc.constantFrom(null, "1998/2026", "2025/..", "/1900", "0001/2026");
+    fc.assert(
+      fc.property(fc.array(sighting, { maxLength: 200 }), watching, (sightings, watched) => {
+        expectDrawings(sightingsOverYears(sightings, { ...options, watching: watched }));
+      }),
+      runs,
+    );
+  });
+
+  const repeat = (count: number, seen: (at: number) => string) =>
+    Array.from({ length: count }, (_, at) => ({
+      seen: seen(at),
+      kind: ["offer", "record", "mention"][at % 3] ?? "offer",
+    }));
+
+  it.each([0, 1, 2, 50, 300, 2000])("has room for %i sightings, in one year or in a century", (count) => {
+    for (const seen of [() => "2020", (at: number) => String(1926 + (at % 100))]) {
+      expectDrawings(sightingsOverYears(repeat(count, seen), options));
+    }
+  });
+
+  it("draws a mark for each where there is room, and says so where there is not", () => {
+    const marks = (markup: string) =>
+      ["disc", "square", "triangle"].flatMap((shape) =>
+        ofClass(firstDrawing(markup), "path", `plot-mark-${shape}`).flatMap(
+          (path) => path.attributes.get("d")?.match(/M/g) ?? [],
+        ),
+      ).length;
+    const few = sightingsOverYears(
+      repeat(30, (at) => String(1990 + at)),
+      options,
+    );
+    // Thirty, and three that the legend shows.
+    expect(marks(few)).toBe(33);
+    const many = sightingsOverYears(
+      repeat(2000, () => "2020"),
+      options,
+    );
+    expect(marks(many)).toBeLessThan(200);
+    expect(all(firstDrawing(many), "text").map(textOf).join()).toMatch(
+      /each mark stands for up to \d+ sightings/,
+    );
+  });
+
+  it("tells in words what it shows", () => {
+    const sightings = [
+      { seen: "1998", kind: "offer" },
+      { seen: "2003-05", kind: "record" },
+      { seen: "2003", kind: "offer" },
+      { seen: "", kind: "mention" },
+    ];
+    expect(expectDrawings(sightingsOverYears(sightings, options))).toBe(
+      "4 sightings, 1998 to 2003: 2 offers, 1 record, 1 sighting without a year.",
+    );
+    expect(expectDrawings(sightingsOverYears([], options))).toBe("No sighting is recorded.");
+  });
+});
+
+describe("custodyLine", () => {
+  const event = (date: string, what: string): PublishedEvent => ({
+    date,
+    event: what,
+    from: null,
+    to: null,
+    holder: null,
+    place: null,
+    evidence: null,
+    source: null,
+    price: null,
+    note: null,
+  });
+  const year = fc.integer({ min: 1700, max: 2026 });
+  const date = fc.oneof(
+    year.map(String),
+    fc.tuple(year, fc.nat({ max: 60 })).map(([from, years]) => `${from}/${from + years}`),
+    fc.constantFrom("", "1950/.."),
+  );
+  const custody: fc.Arbitrary<Custody> = fc.record({
+    events: fc.array(
+      fc.tuple(date, name).map(([when, what]) => event(when, what)),
+      { maxLength: 30 },
+    ),
+    gaps: fc.array(
+      fc.tuple(year, fc.nat({ max: 80 }), fc.boolean()).map(([from, years, known]) => ({
+        from,
+        to: from + years,
+        years,
+        longest: known ? years + 1.5 : null,
+      })),
+      { maxLength: 6 },
+    ),
+  });
+
+  it("has room for any events and gaps", () => {
+    fc.assert(
+      fc.property(custody, fc.option(date), fc.option(date), (given, issued, examined) => {
+        expectDrawings(custodyLine(given, { ...options, issued, examined }));
+      }),
+      runs,
+    );
+  });
+
+  it("breaks the line through a gap, and says how long it is", () => {
+    const given: Custody = {
+      events: [event("1912", "delivered"), event("1988", "sold"), event("", "lent")],
+      gaps: [{ from: 1912, to: 1988, years: 75, longest: 77 }],
+    };
+    const markup = custodyLine(given, { ...options, issued: "1905/1912", examined: "2026" });
+    const [gap] = ofClass(firstDrawing(markup), "path", "plot-custody-gap");
+    const [solid] = ofClass(firstDrawing(markup), "path", "plot-custody");
+    expect(gap?.attributes.get("d")?.match(/M/g)).toHaveLength(1);
+    expect(solid?.attributes.get("d")?.match(/M/g)).toHaveLength(2);
+    expect(expectDrawings(markup)).toBe(
+      "1905 to 1912: issued. 1912: delivered. 1912 to 1988: nothing known for 75 to 77 years. 1988: sold. 2026: examined. 1 event without a date.",
+    );
+  });
+});
