@@ -37,6 +37,7 @@ import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
 import { photographs } from "./parts/photographs.ts";
 import { picture } from "./parts/picture.ts";
 import { runningHead } from "./parts/running-head.ts";
+import { serialTable } from "./parts/serial-table.ts";
 import { trail } from "./parts/trail.ts";
 
 /**
@@ -86,6 +87,7 @@ export const templates = {
   "parts/picture": picture,
   "parts/rate-cells": rateCells,
   "parts/running-head": runningHead,
+  "parts/serial-table": serialTable,
   "parts/trail": trail,
 };
 

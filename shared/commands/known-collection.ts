@@ -1,3 +1,4 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { reportAsText } from "../diagnostics/report.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
@@ -8,13 +9,15 @@ export interface KnownCollection {
   readonly read: ReadCollection;
   /** Every record that is sound by itself; others of the collection may not be. */
   readonly collection: Collection;
+  readonly errors: readonly Diagnostic[];
 }
 
 /** What is known of a collection that is still being written; null, after its errors were told, without settings. */
 export function knownCollection(root: string, err: (text: string) => void): KnownCollection | null {
   const read = readCollection(root);
   const { collection, diagnostics } = buildCollection(read, readRecordSchemas());
-  if (collection) return { read, collection };
-  err(reportAsText([...read.diagnostics, ...diagnostics], read.files.length));
+  const errors = [...read.diagnostics, ...diagnostics].filter(({ severity }) => severity === "error");
+  if (collection) return { read, collection, errors };
+  err(reportAsText(errors, read.files.length));
   return null;
 }

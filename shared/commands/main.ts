@@ -19,6 +19,10 @@ const commands: Readonly<Record<string, Entry>> = {
     summary: "writes the file of a new item, variant, family or article, to be filled in",
     load: async () => (await import("./new/new.ts")).newRecord,
   },
+  import: {
+    summary: "brings in a spreadsheet of sightings or items",
+    load: async () => (await import("./import/import.ts")).importTable,
+  },
   check: {
     summary: "reports every problem of a collection, and mends what is mechanical",
     load: async () => (await import("./check.ts")).check,

@@ -24,6 +24,7 @@ export function citationsOf(index: CollectionIndex): ReadonlyMap<string, readonl
     const link = { address: addresses.variant(variant.id), name: variant.name };
     citeAll(variant.sources, link);
     for (const { source } of variant.serials) cite(source, link);
+    for (const { source } of variant.parts.flatMap(({ serials }) => serials)) cite(source, link);
     citeAll(variant.rarity.made.sources, link);
     const counts = new Map<string, number>();
     for (const { source } of variant.sightings) {

@@ -1,4 +1,4 @@
-import type { StandingCompleteness } from "../assessments/completeness.ts";
+import type { StandingCompleteness } from "../publication/published.ts";
 import { completenessInterval } from "../plots/completeness-interval.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
@@ -35,8 +35,8 @@ export function levelSentence(
   const nameOf = (id: string | null) => levels.find((level) => level.id === id)?.name ?? null;
   const sure = nameOf(completeness.level.sure);
   const possible = nameOf(completeness.level.possible);
-  if (sure === possible) return sure === null ? say.noLevel : say.levelBoth(sure);
-  const first = sure === null ? say.noLevel : say.levelSure(sure);
+  if (sure === possible) return sure === null ? words.pages.capital(say.noLevel) : say.levelBoth(sure);
+  const first = sure === null ? say.levelNone : say.levelSure(sure);
   return possible === null ? first : `${first}; ${say.levelPossible(possible)}`;
 }
 

@@ -1,4 +1,4 @@
-import type { ComparisonRow } from "../assessments/variant-comparison.ts";
+import type { ComparisonRow } from "../publication/published.ts";
 import type { PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";

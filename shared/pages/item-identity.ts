@@ -8,6 +8,8 @@ export interface IdentityView {
   readonly verdict: PublishedItem["identification"]["verdict"];
   readonly headline: string;
   readonly sentence: string;
+  /** What it is, as far as the evidence goes. */
+  readonly finding: string;
   /** What speaks against the variant claimed. */
   readonly against: readonly string[];
   readonly observed: readonly {
@@ -39,11 +41,16 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
       .join(say.or) ?? "";
   const claimed = candidates.find((candidate) => candidate.variant === item.variant.id);
   const contradictions = claimed?.contradictions ?? [];
+  const others = candidates.filter(
+    (candidate) => candidate.variant !== item.variant.id && candidate.contradictions.length === 0,
+  );
+  const fits = others.length === 0 ? say.fitsNone : say.fits(others.map(({ name }) => name).join(say.or));
   const valueOf = (id: string) => item.features.find((feature) => feature.id === id)?.value ?? "";
   return {
     verdict,
     headline: verdicts[verdict].headline(item.variant.name),
     sentence: verdicts[verdict].sentence,
+    finding: verdict === "contradicted" ? fits : verdicts[verdict].headline(item.variant.name),
     against: contradictions.map((id) =>
       id === "serial" ? say.contradictionSerial : say.contradiction(nameOf(id), plain(valueOf(id)), expectedOf(id)),
     ),

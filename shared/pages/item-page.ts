@@ -13,6 +13,7 @@ import { type PartGroup, partGroups } from "./item-parts.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
+import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
 
@@ -49,6 +50,7 @@ export interface ItemPage extends PageHead {
   readonly photos: readonly PhotoView[];
   /** SVG. */
   readonly plan: string;
+  readonly planNote: string;
   readonly completeness: CompletenessView;
   readonly findings: readonly FindingList[];
   readonly rarity: {
@@ -179,6 +181,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       words,
       stateWord: (summary) => pages.states[summary],
     }),
+    planNote: planNote(item.parts, words),
     completeness,
     findings: findingLists(item, words),
     rarity: {

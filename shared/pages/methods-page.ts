@@ -1,4 +1,4 @@
-import type { Method } from "../assessments/figure.ts";
+import type { Method } from "../publication/published.ts";
 import type { PublishedFigure } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";

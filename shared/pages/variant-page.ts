@@ -2,8 +2,9 @@ import { casePlan } from "../plots/case-plan.ts";
 import { partRates } from "../plots/part-rates.ts";
 import { serialRanges } from "../plots/serial-ranges.ts";
 import { sightingsOverYears } from "../plots/sightings-over-years.ts";
-import type { PublishedVariant } from "../publication/published.ts";
+import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { planNote } from "./plan-note.ts";
 import { type EntryView, entryView } from "./catalogue-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
@@ -37,6 +38,7 @@ export interface VariantPage extends PageHead {
   readonly features: readonly { readonly name: string; readonly found: string; readonly look: string | null }[];
   /** SVG. */
   readonly plan: string;
+  readonly planNote: string;
   readonly partsNote: string;
   readonly groups: readonly {
     readonly name: string | null;
@@ -56,13 +58,9 @@ export interface VariantPage extends PageHead {
   /** SVG. */
   readonly rates: string | null;
   readonly rateMethod: Link;
-  readonly serials: readonly {
-    readonly range: string;
-    readonly made: string | null;
-    readonly source: Link | null;
-    readonly page: string | null;
-    readonly remarks: string;
-  }[];
+  readonly serials: readonly SerialRow[];
+  /** Of the parts that bear a serial of their own. */
+  readonly partSerials: readonly { readonly part: string; readonly ranges: readonly SerialRow[] }[];
   /** SVG. */
   readonly serialPlot: string | null;
   readonly levels: readonly { readonly name: string; readonly needs: string; readonly parts: readonly Link[] }[];
@@ -70,6 +68,26 @@ export interface VariantPage extends PageHead {
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
   readonly data: Link;
+}
+
+export interface SerialRow {
+  readonly range: string;
+  readonly made: string | null;
+  readonly source: Link | null;
+  readonly page: string | null;
+  readonly remarks: string;
+}
+
+function serialRow(range: PublishedSerialRange, index: CollectionIndex): SerialRow {
+  const { words } = index;
+  const say = words.pages.variant;
+  return {
+    range: say.rangeFrom(range.prefix, range.from?.toString() ?? null, range.to?.toString() ?? null),
+    made: range.made && words.date(range.made),
+    source: range.source === null ? null : sourceLink(range.source, index),
+    page: range.page === null ? null : say.page(range.page),
+    remarks: [range.skipped ? say.skipped : null, range.note].filter((text) => text !== null).join("; "),
+  };
 }
 
 const setMark = "{set}";
@@ -135,6 +153,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       look: family?.features.find((feature) => feature.id === id)?.look ?? null,
     })),
     plan: casePlan(variant.parts, { idPrefix: "plan", label: say.planLabel(variant.name), words, stateWord }),
+    planNote: planNote(variant.parts, words),
     partsNote: say.partsNote(
       numbers.count(variant.parts.reduce((total, { quantity }) => total + quantity, 0)),
       numbers.count(variant.parts.length),
@@ -158,13 +177,10 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       ? partRates(variant.parts, { idPrefix: "rates", label: say.ratesLabel(variant.name), words, stateWord })
       : null,
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
-    serials: variant.serials.map((range) => ({
-      range: say.rangeFrom(range.prefix, range.from?.toString() ?? null, range.to?.toString() ?? null),
-      made: range.made && words.date(range.made),
-      source: range.source === null ? null : sourceLink(range.source, index),
-      page: range.page === null ? null : say.page(range.page),
-      remarks: [range.skipped ? say.skipped : null, range.note].filter((text) => text !== null).join("; "),
-    })),
+    serials: variant.serials.map((range) => serialRow(range, index)),
+    partSerials: variant.parts
+      .filter((part) => part.serials.length > 0)
+      .map((part) => ({ part: part.name, ranges: part.serials.map((range) => serialRow(range, index)) })),
     serialPlot:
       variant.serials.length === 0
         ? null

@@ -1,5 +1,5 @@
 import type { Box } from "./box.ts";
-import { compartmentLabel } from "./compartment-label.ts";
+import { type CompartmentLabel, compartmentLabel } from "./compartment-label.ts";
 import { type TrayLayout, type TrayPart, trayLayout } from "./tray-layout.ts";
 import { type Breadth, unitsAcross } from "./two-widths.ts";
 
@@ -26,7 +26,12 @@ const limits = {
   },
 } as const;
 
-const known = new Map<string, TrayLayout>();
+/** A tray with its rim, and the labels that its compartments have room for. */
+export interface CasePlanTray extends TrayLayout {
+  readonly labelOf: (part: number, state: string | null) => CompartmentLabel;
+}
+
+const known = new Map<string, CasePlanTray>();
 
 /**
  * The tray for a set of parts. All examples of a variant share it, so that two plans can be held against each
@@ -36,7 +41,7 @@ export function casePlanTray(
   parts: readonly NamedTrayPart[],
   longestState: string | null,
   breadth: Breadth,
-): TrayLayout {
+): CasePlanTray {
   const key = JSON.stringify([
     breadth,
     longestState,
@@ -55,9 +60,25 @@ export function casePlanTray(
     );
   };
   const layout = trayLayout(parts, { ...limits[breadth], width }, cost);
+  const tray = withRim(layout, parts, rim[breadth]);
   if (known.size >= 400) known.clear();
-  known.set(key, layout);
-  return layout;
+  known.set(key, tray);
+  return tray;
+}
+
+function withRim(layout: TrayLayout, parts: readonly NamedTrayPart[], edge: number): CasePlanTray {
+  const boxes = layout.boxes.map((box) => ({ ...box, x: box.x + edge, y: box.y + edge }));
+  const labels = new Map<string, CompartmentLabel>();
+  const labelOf = (at: number, state: string | null): CompartmentLabel => {
+    const key = `${at} ${state}`;
+    const before = labels.get(key);
+    if (before) return before;
+    const box = boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
+    const label = compartmentLabel(box, parts[at]?.wording ?? "", state);
+    labels.set(key, label);
+    return label;
+  };
+  return { width: layout.width + 2 * edge, height: layout.height + 2 * edge, boxes, labelOf };
 }
 
 /** By the level of a label: a name in full costs nothing, a number in its place most. */

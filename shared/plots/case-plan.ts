@@ -2,7 +2,7 @@ import type { PartSummary } from "../publication/published.ts";
 import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { casePlanTray, rim } from "./case-plan-tray.ts";
-import { type CompartmentLabel, compartmentLabel, keyLabel } from "./compartment-label.ts";
+import { type CompartmentLabel, keyLabel } from "./compartment-label.ts";
 import type { PlotOptions } from "./plot-words.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
@@ -67,16 +67,15 @@ function drawPlan(
   );
   const edge = rim[breadth];
   const unkeyed = parts.map((part, at): Compartment => {
-    const cell = tray.boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
-    const box = { ...cell, x: cell.x + edge, y: cell.y + edge };
+    const box = tray.boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
     const wording = wordings[at] ?? "";
     const state = part.summary ? options.stateWord(part.summary) : null;
-    const label = compartmentLabel(box, wording, state);
+    const label = tray.labelOf(at, state);
     return { part, box, surface: part.summary ?? "issued", wording, state, label, key: null };
   });
   const compartments = withKeys(unkeyed);
-  const size = { width: tray.width + 2 * edge, height: tray.height + 2 * edge };
-  const outer = inset({ x: 0, y: 0, ...size }, 0.5);
+  const { width, height } = tray;
+  const outer = inset({ x: 0, y: 0, width, height }, 0.5);
   const inner = inset(outer, edge / 2 - 1);
   const svg = element(
     "svg",
@@ -84,8 +83,9 @@ function drawPlan(
       class: "case-plan-drawing",
       role: "group",
       "aria-label": options.label,
-      viewBox: `0 0 ${coordinate(size.width)} ${coordinate(size.height)}`,
-      ...size,
+      viewBox: `0 0 ${coordinate(width)} ${coordinate(height)}`,
+      width,
+      height,
     },
     surfaceDefinitions(
       compartments.map(({ surface }) => surface),
@@ -137,7 +137,7 @@ function drawCompartment(
     },
     element("title", {}, escapeXml(name)),
     surfaceMarkup(surface, box, idPrefix, { filled: filledShare(part) }),
-    label.turned ? element("g", { transform: `rotate(-90 ${middle})` }, ...lines) : lines.join(" "),
+    label.turned ? element("g", { transform: `rotate(-90 ${middle})` }, lines.join(" ")) : lines.join(" "),
   );
 }
 

@@ -146,7 +146,7 @@ function drawYears(
   line: number,
   width: number,
 ): string {
-  const ticks = roundTicks(first, end, Math.max(2, Math.floor((y(end) - y(first)) / 26)));
+  const ticks = roundTicks(first, end, 26 / (y(first + 1) - y(first)));
   return (
     stroke("hairline", ticks.map((year) => horizontal(line - 6, line, y(year))).join("")) +
     ticks

@@ -174,7 +174,7 @@ function arrow(at: number, y: number, direction: 1 | -1): string {
 function drawAxis(rows: readonly SerialRow[], { x, low, high }: Scale, across: number): Piece {
   const prefix = rows[0]?.range.prefix ?? "";
   const width = Math.max(...[low, high].map((number) => textWidth(`${prefix}${number}`, small)));
-  const ticks = roundTicks(low, high, Math.max(1, Math.floor((x(high) - x(low)) / (width + 16))));
+  const ticks = roundTicks(low, high, (width + 16) / (x(low + 1) - x(low)));
   const shown = ticks.filter((tick) => x(tick + 0.5) - width / 2 >= 0 && x(tick + 0.5) + width / 2 <= across);
   const markup =
     stroke("axis", horizontal(x(low), x(high + 1), 2)) +

@@ -11,10 +11,12 @@ export const coordinate = (value: number): string => {
 
 /** An element of SVG or HTML; content is markup already, attribute values are escaped here. */
 export function element(name: string, attributes: Attributes, ...content: readonly string[]): string {
-  const written = Object.entries(attributes).flatMap(([key, value]) => {
-    if (value === undefined) return [];
-    return ` ${key}="${typeof value === "number" ? coordinate(value) : escapeXml(value)}"`;
-  });
-  const open = `<${name}${written.join("")}`;
+  // A plan has some hundred elements, and a catalogue some thousand plans: no lists are made on the way.
+  let open = `<${name}`;
+  for (const key in attributes) {
+    const value = attributes[key];
+    if (value === undefined) continue;
+    open += ` ${key}="${typeof value === "number" ? coordinate(value) : escapeXml(value)}"`;
+  }
   return content.length === 0 ? `${open}/>` : `${open}>${content.join("")}</${name}>`;
 }

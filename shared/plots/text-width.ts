@@ -5,9 +5,9 @@
  */
 const advances: Readonly<Record<number, string>> = {
   220: " ",
-  230: "'’‘",
+  230: "'",
   250: "ij",
-  270: "l,.",
+  270: "l,.’‘",
   280: "!:;",
   300: "[]",
   310: "()·",
@@ -32,9 +32,8 @@ const advances: Readonly<Record<number, string>> = {
   570: "PV",
   580: "CX",
   600: "RBAKß",
-  610: "#",
   620: "D",
-  640: "UG&OQØ",
+  640: "#UG&OQØ",
   650: "HN",
   710: "—",
   730: "w",
@@ -66,10 +65,18 @@ const allowance = 1.03;
  */
 export function textWidth(text: string, size: number): number {
   let thousandths = 0;
-  for (const letter of text.normalize("NFD")) {
-    if (/\p{M}/u.test(letter)) continue;
-    const code = letter.codePointAt(0) ?? 0;
-    thousandths += advanceOf.get(letter) ?? (code >= 0x2e80 ? square : otherLetter);
-  }
+  for (const letter of text) thousandths += advanceOf.get(letter) ?? unlisted(letter);
   return (thousandths / 1000) * size * allowance;
+}
+
+/** A letter with marks is as wide as without them; what it is otherwise is remembered. */
+function unlisted(letter: string): number {
+  const [base = letter, ...marks] = letter.normalize("NFD");
+  const own = (part: string): number => {
+    if (/\p{M}/u.test(part)) return 0;
+    return advanceOf.get(part) ?? ((part.codePointAt(0) ?? 0) >= 0x2e80 ? square : otherLetter);
+  };
+  const width = [base, ...marks].reduce((sum, part) => sum + own(part), 0);
+  advanceOf.set(letter, width);
+  return width;
 }

@@ -24,11 +24,7 @@ export function yearAxis({ first, end, step, from, to, y, across }: YearAxis): {
   const middle = step === 1 ? 0.5 : 0;
   const x = (year: number) => from + ((year + middle - first) / (end - first)) * (to - from);
   const width = Math.max(textWidth(String(first), size), textWidth(String(end), size));
-  const ticks = roundTicks(
-    first,
-    step === 1 ? end - 1 : end,
-    Math.max(1, Math.floor((to - from) / (width + 14))),
-  );
+  const ticks = roundTicks(first, step === 1 ? end - 1 : end, ((width + 14) * (end - first)) / (to - from));
   const shown = ticks.filter((year) => x(year) - width / 2 >= 0 && x(year) + width / 2 <= across);
   const markup =
     stroke("axis", horizontal(from, to, y)) +

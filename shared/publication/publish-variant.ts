@@ -1,12 +1,30 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
 import { neededBy } from "../assessments/rarity/level-rarity.ts";
 import type { Family } from "../records/family.ts";
+import type { SerialRange } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Part, Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishHazard } from "./publish-hazard.ts";
-import type { PublishedPart, PublishedSighting, PublishedVariant, Reference } from "./published.ts";
+import type {
+  PublishedPart,
+  PublishedSerialRange,
+  PublishedSighting,
+  PublishedVariant,
+  Reference,
+} from "./published.ts";
+
+const publishRange = (range: SerialRange): PublishedSerialRange => ({
+  prefix: range.prefix,
+  from: range.from ?? null,
+  to: range.to ?? null,
+  made: range.made?.text ?? null,
+  skipped: range.skipped,
+  source: range.source ?? null,
+  page: range.page ?? null,
+  note: range.note ?? null,
+});
 
 export function publishPart(
   part: Part,
@@ -28,6 +46,7 @@ export function publishPart(
     marks: part.marks,
     hazards: part.hazards,
     plan: part.plan ?? null,
+    serials: part.serials.map(publishRange),
     look: part.look ?? null,
     note: part.note ?? null,
     rate: publishFigure(rate, words),
@@ -81,16 +100,7 @@ export function publishVariant(
       name: family?.features.get(id)?.name ?? id,
       values,
     })),
-    serials: variant.serials.map((range) => ({
-      prefix: range.prefix,
-      from: range.from ?? null,
-      to: range.to ?? null,
-      made: range.made?.text ?? null,
-      skipped: range.skipped,
-      source: range.source ?? null,
-      page: range.page ?? null,
-      note: range.note ?? null,
-    })),
+    serials: variant.serials.map(publishRange),
     parts: [...variant.parts.values()].map((part) => publishPart(part, family, assessment, words)),
     levels: variant.levels.map((level) => ({
       id: level.id,

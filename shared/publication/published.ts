@@ -2,13 +2,16 @@ import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments
 import type { DatingVerdict } from "../assessments/dating.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
 import type { Verdict } from "../assessments/identification.ts";
-import type { FamilyKey } from "../assessments/family-key.ts";
+import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
-import type { ComparisonRow } from "../assessments/variant-comparison.ts";
+import type { ComparisonCell, ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Money } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
+
+/** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
+export type { Bounds, ComparisonCell, ComparisonRow, Input, KeyStep, Method, StandingCompleteness, Unit };
 
 /** Who the site is for: everybody, or the owner alone. */
 export type Audience = "public" | "private";
@@ -63,6 +66,8 @@ export interface PublishedPart {
   readonly marks: readonly string[];
   readonly hazards: readonly string[];
   readonly plan: readonly [number, number, number, number] | null;
+  /** The ranges by which a serial of this part is dated. */
+  readonly serials: readonly PublishedSerialRange[];
   readonly look: string | null;
   readonly note: string | null;
   readonly rate: PublishedFigure;

@@ -133,7 +133,8 @@ export const englishPages = {
     levelSure: (level: string) => `${level}, for certain`,
     levelPossible: (level: string) => `${level}, if every doubt is resolved in its favour`,
     levelBoth: (level: string) => level,
-    noLevel: "none of those that the reference defines",
+    noLevel: "none of the levels of the reference",
+    levelNone: "No level for certain",
     noReference: "The reference lists no core or issued part, so completeness has no meaning here.",
     method: "How completeness is counted",
     plotLabel: "Completeness by weight",
@@ -185,8 +186,10 @@ export const englishPages = {
     photographs: "Photographs",
     plan: "Case plan",
     planLabel: (title: string) => `Case plan of ${title}: each part with its state`,
-    planNote:
+    planNoteByWeight:
       "Each compartment is a part and leads to its line in the list of parts. Its size follows the weight that the reference gives the part.",
+    planNoteDrawn:
+      "Each compartment is a part, where the reference draws it, and leads to its line in the list of parts.",
     missing: "What is not there, or not certain",
     lists: {
       missing: "Missing",
@@ -272,6 +275,8 @@ export const englishPages = {
     contradictionSerial: "Its serial lies outside every range known for this variant.",
     contradiction: (feature: string, observed: string, expected: string) =>
       `${feature}: ${observed}, where the variant has ${expected}`,
+    fits: (variants: string) => `Fits ${variants}`,
+    fitsNone: "Fits no variant of its family",
     candidates: "Held against every variant of the family",
     candidate: "Variant",
     speaksAgainst: "Speaks against it",
@@ -346,6 +351,8 @@ export const englishPages = {
     skipped: "numbers left unused",
     page: (page: string) => `p. ${page}`,
     noSerials: "No range of serials is known.",
+    partSerials: "Serials of the parts",
+    partSerialsNote: "By these a part put in later can be told from one that was there at issue.",
     levels: "Levels of completeness",
     levelNeeds: (count: number) => `needs ${plural(count, "kind of part", "kinds of part")}`,
     levelParts: "The parts it needs",
@@ -436,8 +443,8 @@ export const englishPages = {
     price: "Price seen",
     source: "Source",
     note: "Remarks",
-    present: "With",
-    absent: "Without",
+    present: "with",
+    absent: "without",
     allOthers: "all the rest",
     all: "everything",
     unnamed: "not named",

@@ -14,7 +14,7 @@ export function itemTemplate(page: ItemPage, site: PageSite): Html {
   return html`<article class="entry-page">
 ${templates["parts/item-opening"](page, site)}
 ${page.photos.length > 0 && templates["parts/photographs"](page.photos, site)}
-${chapter({ id: "plan", title: say.plan, note: say.planNote, matter: drawing("plan", page.plan) }, site)}
+${chapter({ id: "plan", title: say.plan, note: page.planNote, matter: drawing("plan", page.plan) }, site)}
 ${chapter(
   {
     id: "completeness",

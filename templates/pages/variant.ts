@@ -34,7 +34,7 @@ ${chapter(
   site,
 )}
 ${page.entries.length > 0 && chapter({ id: "items", title: say.items, matter: templates["parts/entries"]({ groups: [{ variant: null, entries: page.entries }] }, site) }, site)}
-${chapter({ id: "plan", title: say.plan, note: ofItem.planNote, matter: drawing("plan", page.plan) }, site)}
+${chapter({ id: "plan", title: say.plan, note: page.planNote, matter: drawing("plan", page.plan) }, site)}
 ${page.hazards.length > 0 && chapter({ id: "cautions", title: ofItem.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
 ${chapter(
   {
@@ -57,13 +57,22 @@ ${chapter(
       page.serials.length === 0
         ? html`<p>${say.noSerials}</p>`
         : html`${drawing("serials", page.serialPlot)}
-<table class="serials"><thead><tr><th scope="col">${say.range}</th><th scope="col">${say.rangeMade}</th><th scope="col">${say.rangeSource}</th><th scope="col">${say.rangeRemarks}</th></tr></thead><tbody>${page.serials.map(
-            ({ range, made, source, page: at, remarks }) =>
-              html`<tr><th scope="row">${range}</th><td>${made ?? "—"}</td><td>${source ? links([source]) : "—"}${at !== null && `, ${at}`}</td><td>${remarks}</td></tr>`,
-          )}</tbody></table>`,
+${templates["parts/serial-table"]({ caption: null, ranges: page.serials }, site)}`,
   },
   site,
 )}
+${
+  page.partSerials.length > 0 &&
+  chapter(
+    {
+      id: "part-serials",
+      title: say.partSerials,
+      note: say.partSerialsNote,
+      matter: html`${page.partSerials.map(({ part, ranges }) => templates["parts/serial-table"]({ caption: part, ranges }, site))}`,
+    },
+    site,
+  )
+}
 ${
   page.levels.length > 0 &&
   chapter(

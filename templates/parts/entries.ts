@@ -33,7 +33,7 @@ export function entryRow(entry: EntryView, site: PageSite): Html {
   }</td>
 <th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}</th>
 <td class="verdict-${entry.verdict}" data-label="${say.verdict}">${entry.verdictWord}</td>
-<td class="number complete" data-label="${say.completeness}">${markup(entry.mark)}${entry.complete ?? "—"}</td>
+<td class="number complete" data-label="${say.completeness}">${entry.complete ?? "—"}${markup(entry.mark)}</td>
 <td data-label="${say.level}">${entry.level ?? "—"}</td>
 <td class="number" data-label="${say.rank}">${entry.rank ?? "—"}</td>
 <td data-label="${say.status}">${entry.status}</td>

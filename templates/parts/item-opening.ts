@@ -5,7 +5,7 @@ import type { PageSite } from "../site.ts";
 /** In ten seconds: what it is, how complete, how rare, what is missing. Evidence against its label comes first. */
 export function itemOpening(page: ItemPage, site: PageSite): Html {
   const { words, link, templates } = site;
-  const { item: say, verdicts, completeness: ofCompleteness } = words.pages;
+  const { item: say, completeness: ofCompleteness } = words.pages;
   const { identity, brief } = page;
   const contradicted = identity.verdict === "contradicted";
   const heldToBe = html`<p class="held">${say.heldToBe} <a href="${link(page.variant.address)}">${page.variant.name}</a></p>`;
@@ -23,7 +23,7 @@ export function itemOpening(page: ItemPage, site: PageSite): Html {
     site,
   )}
 <section class="in-brief" aria-label="${say.brief}"><dl>
-${cell("what", say.what, verdicts[identity.verdict].headline(page.variant.name), html`<a href="#identification">${identity.sentence}</a>`)}
+${cell("what", say.what, identity.finding, html`<a href="#identification">${identity.sentence}</a>`)}
 ${cell("complete", say.howComplete, brief.complete ?? "—", html`<a href="#completeness">${brief.complete === null ? ofCompleteness.noReference : brief.level}</a>`)}
 ${cell("rare", say.howRare, brief.surviving, html`<a href="#rarity">${[brief.class, brief.rank].filter((text) => text !== null).join("; ")}</a>`)}
 ${cell(

@@ -1,3 +1,4 @@
+import { distance } from "fastest-levenshtein";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { yamlLine } from "../yaml-line.ts";
 import type { Encoding } from "./decoded-text.ts";
@@ -48,13 +49,8 @@ function fitOf(field: Field, heading: string): number {
   if (field.headings.includes(words)) return 2;
   const long = [own, ...field.headings].filter((each) => each.length > 3);
   if (long.some((each) => containsWords(words, each))) return 1;
-  return words.length > 4 && nearestName(words, long) !== undefined && nearestByOne(words, long) ? 1 : 0;
+  return words.length > 4 && long.some((each) => distance(words, each) <= 1) ? 1 : 0;
 }
-
-const nearestByOne = (words: string, known: readonly string[]): boolean => {
-  const nearest = nearestName(words, known);
-  return nearest !== undefined && Math.abs(nearest.length - words.length) <= 1;
-};
 
 export const isKnownHeading =
   (kind: TableKind, vocabulary: Vocabulary) =>
@@ -130,7 +126,9 @@ function translation(
 ): string[] {
   const byName = new Map(known.flatMap(({ id, name }) => [[id, id] as const, [name, id] as const]));
   return unknown.map((word) => {
-    const nearest = nearestName(word, byName.keys());
+    const words = plainWords(word);
+    const within = known.filter(({ name }) => words.length > 2 && containsWords(plainWords(name), words));
+    const nearest = within.length === 1 ? within[0]?.name : nearestName(word, byName.keys());
     return `      # ${yamlLine(word)}: ${nearest === undefined ? "…" : byName.get(nearest)}`;
   });
 }

@@ -1,0 +1,56 @@
+import type { CheckedRow } from "./checked-row.ts";
+import type { RowProblem } from "./read-row.ts";
+
+export const counted = (count: number, one: string, many = `${one}s`) =>
+  `${count.toLocaleString("en")} ${count === 1 ? one : many}`;
+
+export interface Tally {
+  readonly fresh: number;
+  readonly known: number;
+  readonly rejected: number;
+}
+
+export function tallyRows(rows: readonly CheckedRow<unknown>[]): Tally {
+  const of = (fate: CheckedRow<unknown>["fate"]) => rows.filter((row) => row.fate === fate).length;
+  return { fresh: of("new"), known: of("known"), rejected: of("rejected") };
+}
+
+/** "present: Found …": a reason, with the field that it is about; the first of each field says enough. */
+export const reasonOf = (problems: readonly RowProblem[]): string =>
+  problems
+    .filter(({ field }, at) => problems.findIndex((other) => other.field === field) === at)
+    .map(({ field, reason }) => (field === "" ? reason : `${field}: ${reason}`))
+    .join(" ");
+
+/** The same reasons together, the commonest first, with the rows that they hold for. */
+export function reasonLines(rows: readonly CheckedRow<unknown>[], most = 12): string[] {
+  const byReason = new Map<string, number[]>();
+  for (const each of rows) {
+    if (each.fate !== "rejected") continue;
+    const reason = reasonOf(each.problems);
+    const numbers = byReason.get(reason);
+    if (numbers) numbers.push(each.row.number);
+    else byReason.set(reason, [each.row.number]);
+  }
+  const sorted = [...byReason].sort((a, b) => b[1].length - a[1].length);
+  const lines = sorted.slice(0, most).map(([reason, numbers]) => {
+    const first = numbers.slice(0, 5).join(", ");
+    const more = numbers.length > 5 ? ` and ${(numbers.length - 5).toLocaleString("en")} more` : "";
+    return `  ${numbers.length === 1 ? "row" : "rows"} ${first}${more}: ${reason}`;
+  });
+  if (sorted.length > most) lines.push(`  … and ${counted(sorted.length - most, "other reason")}.`);
+  return lines;
+}
+
+/** The first rows as they were understood, field by field. */
+export function previewLines(rows: readonly CheckedRow<unknown>[], most = 5): string[] {
+  return rows.slice(0, most).map(({ row, fate }) => {
+    const { fields, parts, features } = row;
+    const said = [...fields, ...parts, ...features].map(([name, value]) => {
+      const line = value.replace(/\s+/g, " ");
+      return `${name} ${line.length > 40 ? `${line.slice(0, 39)}…` : line}`;
+    });
+    const mark = fate === "rejected" ? " (would be rejected)" : fate === "known" ? " (is there already)" : "";
+    return `  row ${row.number}${mark}: ${said.join(" · ") || "nothing"}`;
+  });
+}

@@ -1,0 +1,156 @@
+import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { reportAsText } from "../../diagnostics/report.ts";
+import { staysInside } from "../../source/text-file.ts";
+import { type Command, type ExitCode, type Surroundings, UsageError } from "../command.ts";
+import { knownCollection } from "../known-collection.ts";
+import { rootFolder } from "../root-folder.ts";
+import { type CheckedSheet, checkedSheet, type Job, proposeMap } from "./checked-sheet.ts";
+import { counted, previewLines, reasonLines, tallyRows } from "./import-report.ts";
+import { rejectedText } from "./rejected-text.ts";
+import { SheetError } from "./sheet.ts";
+import { writeRows } from "./write-rows.ts";
+
+const largest = 256 * 1024 * 1024;
+
+/** The spreadsheet's bytes; a usage error where there is no such file, or it is part of the collection already. */
+function readBytes(root: string, full: string, shown: string): Buffer {
+  const stat = statSync(full, { throwIfNoEntry: false });
+  if (!stat?.isFile()) throw new UsageError(`Found no file "${shown}"; expected a spreadsheet saved as CSV.`);
+  for (const own of ["content", "schemas"]) {
+    const folder = path.join(root, own);
+    if (existsSync(folder) && staysInside(folder, full)) {
+      throw new UsageError(
+        `Found "${shown}" in the collection's own ${own}/; expected a spreadsheet from outside it.`,
+      );
+    }
+  }
+  if (stat.size > largest) {
+    throw new UsageError(`Found a file of ${Math.round(stat.size / 1e6)} MB; expected at most 256.`);
+  }
+  return readFileSync(full);
+}
+
+/** A name as it must be typed after a command. */
+const quoted = (name: string) => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
+
+/** Beside the spreadsheet, with another ending. */
+const beside = (file: string, ending: string) => `${file.replace(/\.(?:csv|tsv|txt)$/i, "")}${ending}`;
+
+function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
+  const { fresh, known, rejected } = tallyRows(rows);
+  const parts = [
+    `${counted(fresh, "row")} ${would ? "can be brought in" : "brought in"}`,
+    `${counted(known, "row")} there already`,
+    `${counted(rejected, "row")} ${would ? "would be rejected" : "rejected"}`,
+  ];
+  return [`${parts.join("; ")}.`, ...reasonLines(rows)];
+}
+
+/** Proposes a map, or takes the one that is there, and shows what would come of it. */
+function preview(job: Job, rootFlag: string, { out }: Surroundings): ExitCode {
+  const there = existsSync(job.mapPath);
+  const text = there ? readFileSync(job.mapPath, "utf8") : proposeMap(job);
+  const sheet = checkedSheet(job, text);
+  out(
+    [...sheet.about, "", "The first rows, as they would be read:", ...previewLines(sheet.rows), ""].join(
+      "\n",
+    ),
+  );
+  out(resultLines(sheet, true).join("\n"));
+  if (!there && !job.dryRun) writeFileSync(job.mapPath, text, { flag: "wx" });
+  const wrote = there
+    ? `The map ${job.mapFile} is there already; it was used and left as it is.`
+    : job.dryRun
+      ? "Nothing was written."
+      : `Wrote ${job.mapFile}, which says how each column is read.`;
+  out(`\n${wrote} Nothing was brought in yet. Look through the map, correct it, and then run:`);
+  out(`  fittedcase import ${job.kind} ${quoted(job.file)} --map ${quoted(job.mapFile)}${rootFlag}`);
+  return 0;
+}
+
+function bringIn(job: Job, { out, err, cwd }: Surroundings): ExitCode {
+  if (!existsSync(job.mapPath)) {
+    throw new UsageError(`Found no file "${job.mapFile}"; expected a map. Without --map, one is proposed.`);
+  }
+  const sheet = checkedSheet(job, readFileSync(job.mapPath, "utf8"));
+  out(sheet.about.join("\n"));
+  const { rejected } = tallyRows(sheet.rows);
+  const rejectedFile = beside(job.file, ".rejected.csv");
+  if (!job.dryRun) {
+    const rejectedPath = path.resolve(cwd, rejectedFile);
+    // What an earlier run rejected would now be misleading.
+    if (rejected === 0) rmSync(rejectedPath, { force: true });
+    else writeFileSync(rejectedPath, rejectedText(sheet));
+    for (const file of writeRows(job.root, job.file, sheet)) out(`Wrote ${file}.`);
+  }
+  out(resultLines(sheet, job.dryRun).join("\n"));
+  if (job.dryRun) out("Nothing was written.");
+  else if (rejected > 0) err(`${counted(rejected, "row")} went into ${rejectedFile}, each with its reason.`);
+  return rejected > 0 ? 1 : 0;
+}
+
+export const importTable: Command = {
+  usage: "fittedcase import sightings|items FILE.csv [--map MAP.yaml] [--root DIR] [--dry-run]",
+  help: [
+    "Brings a spreadsheet in, as it comes: commas, semicolons or tabs; UTF-8, UTF-16 or Windows-1252; titles above",
+    "the headings, merged and repeated headings, empty rows; dates and numbers as people write them.",
+    "",
+    "Without --map it proposes how the columns are read, writes that to FILE.map.yaml beside the spreadsheet for you",
+    "to correct, and shows what would come of it. Nothing is brought in yet.",
+    "With --map it brings the rows in: sightings into content/sightings/, items into content/items/. A row that is",
+    "there already is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
+    "be read in two ways, goes into FILE.rejected.csv with its reason; correct it there and import that file.",
+    "In a column of a single part, a count below what was issued leaves the remaining units unexamined.",
+    "",
+    "  --map MAP.yaml  the map of the columns",
+    "  --root DIR      the collection's folder; the current one where unsaid",
+    "  --dry-run       shows what would be done, and writes nothing",
+    "",
+    'Example: fittedcase import sightings "old list.csv"',
+    '         fittedcase import sightings "old list.csv" --map "old list.map.yaml"',
+    "Ends with 0; 1 where rows were rejected; 2 where the command or the map is wrong.",
+  ].join("\n"),
+  async run(args, surroundings) {
+    const { cwd, err } = surroundings;
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        map: { type: "string" },
+        root: { type: "string" },
+        "dry-run": { type: "boolean", default: false },
+      },
+    });
+    const [kind, file, ...more] = positionals;
+    if (kind !== "sightings" && kind !== "items") {
+      throw new UsageError(`Found "${kind ?? ""}"; expected sightings or items.`);
+    }
+    if (file === undefined || more.length > 0) {
+      throw new UsageError(`Found ${positionals.length - 1} files; expected one.`);
+    }
+    const root = rootFolder(cwd, values.root);
+    const bytes = readBytes(root, path.resolve(cwd, file), file);
+    const known = knownCollection(root, err);
+    if (!known) return 1;
+    // Errors of the other kind of record have no bearing on these rows.
+    const others = kind === "sightings" ? "content/items/" : "content/sightings/";
+    const broken = known.errors.filter((error) => !error.file.startsWith(others));
+    if (broken.length > 0) {
+      err(`${reportAsText(broken, known.read.files.length)}\nNothing was brought in: mend these first.`);
+      return 1;
+    }
+    const mapFile = values.map ?? beside(file, ".map.yaml");
+    const mapPath = path.resolve(cwd, mapFile);
+    const job: Job = { kind, file, root, bytes, known, mapFile, mapPath, dryRun: values["dry-run"] };
+    const rootFlag = values.root === undefined ? "" : ` --root ${quoted(values.root)}`;
+    try {
+      return values.map === undefined ? preview(job, rootFlag, surroundings) : bringIn(job, surroundings);
+    } catch (problem) {
+      if (!(problem instanceof SheetError)) throw problem;
+      err(`${file}: ${problem.message}\nNothing was brought in.`);
+      return 1;
+    }
+  },
+};
