@@ -118,19 +118,12 @@ function explain(error: ErrorObject): Explanation | null {
       return { code: "wrong-value", ...value, found, expected: `at most ${error.params.limit}` };
     case "uniqueItems":
       return { code: "wrong-value", ...value, found: "the same value twice", expected: "each once" };
-    case "oneOf":
-      return {
-        code: "missing-field",
-        path,
-        at: "key",
-        found,
-        expected: 'either "count", or "low" and "high"',
-      };
     // These only sum up other errors of the same value.
     case "if":
     case "propertyNames":
     case "allOf":
     case "anyOf":
+    case "oneOf":
       return null;
     default:
       return { code: "wrong-value", ...value, found, expected: `what "${error.keyword}" asks for` };

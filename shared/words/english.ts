@@ -157,7 +157,7 @@ const methods: Record<Method, MethodWords> = {
   },
 };
 
-const date = dateReader("en", {
+const date = dateReader("en-GB", {
   about: (text) => `about ${text}`,
   uncertain: (text) => `${text} (uncertain)`,
   span: (from, to) => `${from} to ${to}`,

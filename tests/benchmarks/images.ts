@@ -6,8 +6,8 @@ import { background, encodingsAt, planSizes, type Size } from "../../shared/imag
 import { renderImages } from "../../shared/images/render-images.ts";
 import { slots } from "../../shared/images/slots.ts";
 
-const original: Size = { width: 4000, height: 3000 };
-const photographs = 4;
+const original: Size = { width: 3600, height: 2400 };
+const photographs = 3;
 const rounds = 3;
 
 /**
@@ -171,7 +171,7 @@ async function writePhotograph(file: string, seed: number): Promise<void> {
       .resize(width, height, { fit: "fill", kernel: across < 200 ? "nearest" : "cubic" })
       .raw()
       .toBuffer();
-    for (const [at, value] of layer.entries()) sum[at] = (sum[at] ?? 0) + value - 128;
+    for (let at = 0; at < sum.length; at++) sum[at] = (sum[at] ?? 0) + (layer[at] ?? 0) - 128;
   }
   const pixels = Buffer.from(Uint8ClampedArray.from(sum));
   await sharp(pixels, { raw: { width, height, channels: 3 } })
