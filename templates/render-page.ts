@@ -1,5 +1,5 @@
-import type { Page } from "../shared/pages/site-pages.ts";
 import { relativeAddress } from "../shared/pages/relative-address.ts";
+import type { Page } from "../shared/pages/site-pages.ts";
 import { Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";
 import type { Templates } from "./templates.ts";

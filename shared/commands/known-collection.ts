@@ -3,7 +3,7 @@ import { reportAsText } from "../diagnostics/report.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import { type ReadCollection, readCollection } from "../source/read-records.ts";
-import { readRecordSchemas } from "../source/record-schemas.ts";
+import { recordValidator } from "../validation/record-validator.ts";
 
 export interface KnownCollection {
   readonly read: ReadCollection;
@@ -15,7 +15,7 @@ export interface KnownCollection {
 /** What is known of a collection that is still being written; null, after its errors were told, without settings. */
 export function knownCollection(root: string, err: (text: string) => void): KnownCollection | null {
   const read = readCollection(root);
-  const { collection, diagnostics } = buildCollection(read, readRecordSchemas());
+  const { collection, diagnostics } = buildCollection(read, recordValidator());
   const errors = [...read.diagnostics, ...diagnostics].filter(({ severity }) => severity === "error");
   if (collection) return { read, collection, errors };
   err(reportAsText(errors, read.files.length));

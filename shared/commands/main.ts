@@ -23,6 +23,10 @@ const commands: Readonly<Record<string, Entry>> = {
     summary: "brings in a spreadsheet of sightings or items",
     load: async () => (await import("./import/import.ts")).importTable,
   },
+  export: {
+    summary: "gives back the sightings or the items as CSV",
+    load: async () => (await import("./export/export.ts")).exportTable,
+  },
   check: {
     summary: "reports every problem of a collection, and mends what is mechanical",
     load: async () => (await import("./check.ts")).check,

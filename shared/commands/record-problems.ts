@@ -3,7 +3,7 @@ import { buildCollection } from "../records/build-collection.ts";
 import type { CollectionFile, FileKind } from "../source/collection-files.ts";
 import type { ReadCollection } from "../source/read-records.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
-import { readRecordSchemas } from "../source/record-schemas.ts";
+import { recordValidator } from "../validation/record-validator.ts";
 
 /** The kinds of record that others are held against. */
 export const referenceKinds: readonly FileKind[] = [
@@ -27,7 +27,7 @@ export function recordProblems(read: ReadCollection, record: CollectionFile, tex
   );
   const built = buildCollection(
     { ...read, records: [...others, { ...record, document }], tables: [], diagnostics: [] },
-    readRecordSchemas(),
+    recordValidator(),
   );
   return built.diagnostics.filter((each) => each.file === file);
 }

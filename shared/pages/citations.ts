@@ -40,4 +40,3 @@ export function citationsOf(index: CollectionIndex): ReadonlyMap<string, readonl
   }
   return new Map([...found].map(([source, links]) => [source, [...links.values()]]));
 }
-

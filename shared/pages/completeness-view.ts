@@ -1,6 +1,5 @@
-import type { StandingCompleteness } from "../publication/published.ts";
 import { completenessInterval } from "../plots/completeness-interval.ts";
-import type { PublishedItem } from "../publication/published.ts";
+import type { PublishedItem, StandingCompleteness } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 
 export interface CompletenessView {

@@ -1,5 +1,4 @@
-import type { ComparisonRow } from "../publication/published.ts";
-import type { PublishedFamily, PublishedHazard } from "../publication/published.ts";
+import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FigureView, figureView } from "./figure-view.ts";

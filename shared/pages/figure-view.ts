@@ -1,5 +1,4 @@
-import type { Input, Unit } from "../publication/published.ts";
-import type { PublishedFigure } from "../publication/published.ts";
+import type { Input, PublishedFigure, Unit } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import type { Link } from "./page.ts";
@@ -54,7 +53,8 @@ export function figureInputs(figure: PublishedFigure, { words }: CollectionIndex
     return fields.map(([name, value]) => `${nameOf(name)} ${write(name, value)}`).join(", ");
   };
   const writeNumber = (key: string, value: number): string => {
-    if (key === "first" || key === "last") return figure.method === "chapman" ? words.numbers.count(value) : String(value);
+    if (key === "first" || key === "last")
+      return figure.method === "chapman" ? words.numbers.count(value) : String(value);
     if (key === "certain") return words.numbers.share(value);
     return Number.isInteger(value) ? words.numbers.count(value) : words.numbers.measure(value);
   };

@@ -28,19 +28,42 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
       const part = partOf.get(id);
       return part ? [{ address: `#part-${id}`, name: part.name, detail: detail(part) }] : [];
     });
-  const rate = ({ rate: { value } }: PublishedItemPart) => (value === null ? null : say.foundIn(share(value)));
+  const rate = ({ rate: { value } }: PublishedItemPart) =>
+    value === null ? null : say.foundIn(share(value));
   const ofExpected = (units: (part: PublishedItemPart) => number) => (part: PublishedItemPart) =>
     part.units.expected > 1 ? say.unitsOf(count(units(part)), count(part.units.expected)) : null;
   const models = (part: PublishedItemPart) =>
-    [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") || null;
+    [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") ||
+    null;
 
   const lists: FindingList[] = [
     list("missing", findings(completeness.missing, rate)),
-    list("partial", findings(completeness.partial, ofExpected(({ units }) => units.present))),
+    list(
+      "partial",
+      findings(
+        completeness.partial,
+        ofExpected(({ units }) => units.present),
+      ),
+    ),
     list("substitutes", findings(completeness.substitutes, models)),
-    list("unverified", findings(completeness.unverified, ofExpected(({ units }) => units.unverified))),
-    list("unexamined", findings(completeness.unexamined, ofExpected(({ units }) => units.unexamined))),
-    list("surplus", findings(completeness.surplus, ({ units }) => `+ ${count(units.surplus)}`)),
+    list(
+      "unverified",
+      findings(
+        completeness.unverified,
+        ofExpected(({ units }) => units.unverified),
+      ),
+    ),
+    list(
+      "unexamined",
+      findings(
+        completeness.unexamined,
+        ofExpected(({ units }) => units.unexamined),
+      ),
+    ),
+    list(
+      "surplus",
+      findings(completeness.surplus, ({ units }) => `+ ${count(units.surplus)}`),
+    ),
     list(
       "extras",
       completeness.extras.map((extra) => ({
@@ -49,7 +72,11 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
         detail: extra.note,
       })),
     ),
-    list("assembled", findings(item.assembled, () => null), say.assembledNote),
+    list(
+      "assembled",
+      findings(item.assembled, () => null),
+      say.assembledNote,
+    ),
   ];
   function list(id: keyof typeof say.lists, found: Finding[], note: string | null = null): FindingList {
     return { id, label: say.lists[id], findings: found, note };

@@ -23,7 +23,11 @@ export interface IdentityView {
     readonly against: readonly string[];
     readonly unobserved: readonly string[];
   }[];
-  readonly lookNext: readonly { readonly name: string; readonly look: string | null; readonly effort: string }[];
+  readonly lookNext: readonly {
+    readonly name: string;
+    readonly look: string | null;
+    readonly effort: string;
+  }[];
 }
 
 export function identityView(item: PublishedItem, index: CollectionIndex): IdentityView {
@@ -52,7 +56,9 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     sentence: verdicts[verdict].sentence,
     finding: verdict === "contradicted" ? fits : verdicts[verdict].headline(item.variant.name),
     against: contradictions.map((id) =>
-      id === "serial" ? say.contradictionSerial : say.contradiction(nameOf(id), plain(valueOf(id)), expectedOf(id)),
+      id === "serial"
+        ? say.contradictionSerial
+        : say.contradiction(nameOf(id), plain(valueOf(id)), expectedOf(id)),
     ),
     observed: item.features.map(({ id, name, value }) => ({
       name,
@@ -67,7 +73,9 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     })),
     lookNext: lookNext.flatMap((id) => {
       const feature = features.find((each) => each.id === id);
-      return feature ? [{ name: feature.name, look: feature.look, effort: efforts[feature.effort] ?? "" }] : [];
+      return feature
+        ? [{ name: feature.name, look: feature.look, effort: efforts[feature.effort] ?? "" }]
+        : [];
     }),
   };
 }

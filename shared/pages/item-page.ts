@@ -74,7 +74,12 @@ export interface ItemPage extends PageHead {
   readonly dating: {
     readonly issued: string | null;
     readonly serial: string | null;
-    readonly parts: readonly { readonly part: Link; readonly made: string | null; readonly verdict: string; readonly doubt: boolean }[];
+    readonly parts: readonly {
+      readonly part: Link;
+      readonly made: string | null;
+      readonly verdict: string;
+      readonly doubt: boolean;
+    }[];
   };
   readonly custody: CustodyView;
   readonly hazards: readonly HazardView[];
@@ -198,7 +203,10 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     text: renderMarkdown(item.description, { page: address, below: 2 }),
     groups: partGroups(item.parts, words),
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
-    labels: item.labels.map((label) => ({ ...label, part: label.part === null ? null : partLink(label.part) })),
+    labels: item.labels.map((label) => ({
+      ...label,
+      part: label.part === null ? null : partLink(label.part),
+    })),
     dating: {
       issued: item.dating.issued && words.date(item.dating.issued),
       serial: item.dating.serial.made && words.date(item.dating.serial.made),
@@ -250,7 +258,9 @@ function sourcesOf(item: PublishedItem, ofVariant: readonly string[]): string[] 
     ...new Set([
       ...events.flatMap(({ source }) => (source === null ? [] : [source])),
       ...ofVariant,
-      ...Object.values(item.rarity).flatMap((figure) => (figure && "sources" in figure ? figure.sources : [])),
+      ...Object.values(item.rarity).flatMap((figure) =>
+        figure && "sources" in figure ? figure.sources : [],
+      ),
     ]),
   ];
 }

@@ -1,4 +1,4 @@
-import type { PublishedItemPart, PublishedPartLine, PublishedFigure } from "../publication/published.ts";
+import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 
 /** One row of the list of parts, as it is printed. */

@@ -1,5 +1,4 @@
-import type { Method } from "../publication/published.ts";
-import type { PublishedFigure } from "../publication/published.ts";
+import type { Method, PublishedFigure } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
@@ -83,7 +82,11 @@ export function methodsPage(index: CollectionIndex): MethodsPage {
     })),
     estimated: Object.entries(words.methods).map(([id, method]) => {
       const example = best.get(id as Method);
-      return { id, ...method, example: example ? { ...example, figure: figureView(example.figure, index) } : null };
+      return {
+        id,
+        ...method,
+        example: example ? { ...example, figure: figureView(example.figure, index) } : null,
+      };
     }),
   };
 }

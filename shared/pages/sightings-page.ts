@@ -79,8 +79,7 @@ const bySeen = (a: PublishedSighting, b: PublishedSighting): number => {
 };
 
 const watched = ({ collection, words }: CollectionIndex): string | null =>
-  collection.settings.watching &&
-  words.pages.sightings.watching(words.date(collection.settings.watching));
+  collection.settings.watching && words.pages.sightings.watching(words.date(collection.settings.watching));
 
 export function sightingsPage(variant: PublishedVariant, index: CollectionIndex): SightingsPage {
   const { collection, words } = index;

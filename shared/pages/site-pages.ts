@@ -9,7 +9,12 @@ import { type HomePage, homePage } from "./home-page.ts";
 import { type ItemPage, itemPage } from "./item-page.ts";
 import { type MethodsPage, methodsPage } from "./methods-page.ts";
 import { type MissingPage, missingPage } from "./missing-page.ts";
-import { type SightingsIndexPage, type SightingsPage, sightingsIndexPage, sightingsPage } from "./sightings-page.ts";
+import {
+  type SightingsIndexPage,
+  type SightingsPage,
+  sightingsIndexPage,
+  sightingsPage,
+} from "./sightings-page.ts";
 import { type SourcesPage, sourcesPage } from "./sources-page.ts";
 import { type VariantPage, variantPage } from "./variant-page.ts";
 

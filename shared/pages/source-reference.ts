@@ -14,9 +14,12 @@ export function shortReference(source: PublishedSource, words: CollectionIndex["
   const year = source.issued === null ? null : words.date(source.issued);
   const family = first?.split(" ").at(-1);
   const isPerson = Array.isArray(source.fields.author)
-    ? source.fields.author.some((author: unknown) => typeof author === "object" && author !== null && "family" in author)
+    ? source.fields.author.some(
+        (author: unknown) => typeof author === "object" && author !== null && "family" in author,
+      )
     : false;
-  const who = !isPerson || family === undefined ? source.title : others.length > 0 ? `${family} et al.` : family;
+  const who =
+    !isPerson || family === undefined ? source.title : others.length > 0 ? `${family} et al.` : family;
   return year === null || !isPerson ? who : `${who} ${year}`;
 }
 

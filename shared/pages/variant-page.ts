@@ -4,7 +4,6 @@ import { serialRanges } from "../plots/serial-ranges.ts";
 import { sightingsOverYears } from "../plots/sightings-over-years.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { planNote } from "./plan-note.ts";
 import { type EntryView, entryView } from "./catalogue-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
@@ -12,6 +11,7 @@ import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
+import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
 import { yearsOf } from "./years-of.ts";
@@ -35,7 +35,11 @@ export interface VariantPage extends PageHead {
     readonly plot: string | null;
   };
   readonly hazards: readonly HazardView[];
-  readonly features: readonly { readonly name: string; readonly found: string; readonly look: string | null }[];
+  readonly features: readonly {
+    readonly name: string;
+    readonly found: string;
+    readonly look: string | null;
+  }[];
   /** SVG. */
   readonly plan: string;
   readonly planNote: string;
@@ -63,7 +67,11 @@ export interface VariantPage extends PageHead {
   readonly partSerials: readonly { readonly part: string; readonly ranges: readonly SerialRow[] }[];
   /** SVG. */
   readonly serialPlot: string | null;
-  readonly levels: readonly { readonly name: string; readonly needs: string; readonly parts: readonly Link[] }[];
+  readonly levels: readonly {
+    readonly name: string;
+    readonly needs: string;
+    readonly parts: readonly Link[];
+  }[];
   readonly entries: readonly EntryView[];
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
@@ -100,7 +108,8 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
   const issued = variant.issued && words.date(variant.issued);
   const family = families.get(variant.family.id);
   const { rarity } = variant;
-  const markdown = (text: string | null) => (text === null ? "" : renderMarkdown(text, { page: address, below: 2 }));
+  const markdown = (text: string | null) =>
+    text === null ? "" : renderMarkdown(text, { page: address, below: 2 });
   const serials = variant.sightings.flatMap(({ serial }) => serial ?? []);
   const stateWord = (summary: keyof typeof pages.states) => pages.states[summary];
 
@@ -122,7 +131,10 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     }),
     id: variant.id,
     family: { address: addresses.family(variant.family.id), name: variant.family.name },
-    extends: variant.extends && { address: addresses.variant(variant.extends.id), name: variant.extends.name },
+    extends: variant.extends && {
+      address: addresses.variant(variant.extends.id),
+      name: variant.extends.name,
+    },
     issued,
     text: markdown(variant.description) + markdown(variant.note),
     figures: variantFigures(variant, index),

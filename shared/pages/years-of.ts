@@ -1,6 +1,6 @@
 import { yearOf } from "../dates/day-number.ts";
 import { type DayBound, parseEdtf } from "../dates/edtf-interval.ts";
-import type { YearsOf } from "../plots/plot-words.ts";
+import type { YearsOf } from "../words/plot-words.ts";
 
 const year = (bound: DayBound): number | null =>
   bound === null || !Number.isFinite(bound) ? bound : yearOf(bound);

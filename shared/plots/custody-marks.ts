@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../publication/published.ts";
-import type { WordsForPlots, YearsOf } from "./plot-words.ts";
+import type { WordsForPlots, YearsOf } from "../words/plot-words.ts";
 
 export type Custody = Pick<PublishedItem["provenance"], "events" | "gaps">;
 

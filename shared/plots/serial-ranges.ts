@@ -1,6 +1,6 @@
 import type { PublishedSerialRange } from "../publication/published.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
-import type { PlotOptions } from "./plot-words.ts";
+import type { PlotOptions } from "../words/plot-words.ts";
 import { roundTicks } from "./round-ticks.ts";
 import { type SerialRow, serialRows } from "./serial-rows.ts";
 import { coordinate, element } from "./svg-markup.ts";
@@ -116,18 +116,18 @@ function drawRow(row: SerialRow, { x }: Scale, options: SerialRangesOptions, acr
   const beside = facts !== "" && lastWidth + 14 + textWidth(facts, 11) <= across;
   const factLines = facts === "" || beside ? [] : brokenLines(facts, 11, across);
   const headingHeight = (heading.length + factLines.length) * lineHeight;
-  const top = headingHeight + 5;
+  const top = headingHeight + 6;
   const [left, right] = [x(row.low), x(row.high + 1)];
   const middle = top + rail / 2;
   const strokes = [...new Set(row.seen.map((number) => coordinate(x(number + 0.5))))];
 
   const markup = [
-    ...heading.map((line, at) => writing(line, 0, 11 + at * lineHeight, { size, kind: "strong" })),
+    ...heading.map((line, at) => writing(line, 0, 12.5 + at * lineHeight, { size, kind: "strong" })),
     beside
-      ? writing(facts, lastWidth + 14, 11 + (heading.length - 1) * lineHeight, { size: 11, kind: "remark" })
+      ? writing(facts, lastWidth + 14, 12.5 + (heading.length - 1) * lineHeight, { size: 11, kind: "remark" })
       : "",
     ...factLines.map((line, at) =>
-      writing(line, 0, 11 + (heading.length + at) * lineHeight, { size: 11, kind: "remark" }),
+      writing(line, 0, 12.5 + (heading.length + at) * lineHeight, { size: 11, kind: "remark" }),
     ),
     element("rect", {
       class: range.skipped ? "plot-rail plot-rail-skipped" : "plot-rail",

@@ -5,7 +5,13 @@ import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
-import type { Audience, PublishedCollection, PublishedItem, PublishedSource, Reference } from "./published.ts";
+import type {
+  Audience,
+  PublishedCollection,
+  PublishedItem,
+  PublishedSource,
+  Reference,
+} from "./published.ts";
 
 const publishSource = (source: Source): PublishedSource => ({
   id: source.id,

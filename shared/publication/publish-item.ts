@@ -89,7 +89,10 @@ function datingOf(units: readonly PartDating[] | undefined) {
   return worst ? { made: worst.made, verdict: worst.verdict } : null;
 }
 
-function matchingOf(finding: MarkFinding | undefined, { setNamed }: Surroundings): PublishedItemPart["matching"] {
+function matchingOf(
+  finding: MarkFinding | undefined,
+  { setNamed }: Surroundings,
+): PublishedItemPart["matching"] {
   if (!finding) return null;
   const { verdict, otherSet } = finding;
   return { verdict, otherSet, otherItem: otherSet === null ? null : setNamed(otherSet) };

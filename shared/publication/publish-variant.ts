@@ -124,7 +124,12 @@ export function publishVariant(
       levels: Object.fromEntries(
         [...rarity.levels].map(([id, { share, survivors, appearance, wait }]) => [
           id,
-          { share: figure(share), survivors: figure(survivors), appearance: figure(appearance), wait: figure(wait) },
+          {
+            share: figure(share),
+            survivors: figure(survivors),
+            appearance: figure(appearance),
+            wait: figure(wait),
+          },
         ]),
       ),
     },

@@ -1,8 +1,8 @@
 import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments/completeness.ts";
 import type { DatingVerdict } from "../assessments/dating.ts";
+import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
 import type { Verdict } from "../assessments/identification.ts";
-import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";

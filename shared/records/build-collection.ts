@@ -6,7 +6,7 @@ import type { Path, SourceDocument } from "../source/document.ts";
 import { type ReadCollection, type ReadRecord, within } from "../source/read-records.ts";
 import type { JsonSchema } from "../source/record-schemas.ts";
 import { itemSchemaFor } from "../validation/item-schema.ts";
-import { createValidator, type Validate } from "../validation/validator.ts";
+import type { Validate, Validator } from "../validation/validator.ts";
 import { articleFrom } from "./article.ts";
 import { checkReferences } from "./check-references.ts";
 import { type Collection, settingsFrom } from "./collection.ts";
@@ -28,10 +28,10 @@ const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 /** From what was read to what is known: validated, resolved, checked against each other. Reports every problem. */
 export function buildCollection(
   read: ReadCollection,
-  schemas: ReadonlyMap<string, JsonSchema>,
+  validator: Validator,
 ): BuiltCollection {
   const diagnostics: Diagnostic[] = [];
-  const validator = createValidator(schemas);
+  const { schemas } = validator;
   const report = (
     code: DiagnosticCode,
     document: SourceDocument,

@@ -5,7 +5,7 @@ import { tally } from "../diagnostics/report.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import { readCollection } from "../source/read-records.ts";
-import { readRecordSchemas } from "../source/record-schemas.ts";
+import { recordValidator } from "../validation/record-validator.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -17,7 +17,7 @@ export interface LoadedCollection {
 /** Content → records → assessments: the first half of the way, which `check` and `build` share. */
 export function loadCollection(root: string): LoadedCollection {
   const read = readCollection(root);
-  const { collection, diagnostics } = buildCollection(read, readRecordSchemas());
+  const { collection, diagnostics } = buildCollection(read, recordValidator());
   const found = [...read.diagnostics, ...diagnostics];
   const filesRead = read.files.length;
   if (!collection || tally(found).errors > 0) {

@@ -33,7 +33,6 @@ export function serialTotal(
   const seen = fallingFactorial(BigInt(largest), distinct) * denominator;
   const high = largestHolding(
     BigInt(largest),
-    guess(largest, Number(denominator) / Number(numerator), distinct),
     (total) => seen >= numerator * fallingFactorial(total, distinct),
   );
   return { value: largest + largest / distinct - 1, low: largest, high: Number(high) };
@@ -68,13 +67,7 @@ export function serialTotalUnknownStart(
   const seen = fallingFactorial(w, distinct) * denominator;
   const high = largestHolding(
     w,
-    guess(span, (distinct * Number(denominator)) / Number(numerator), distinct - 1),
     (total) => (w + k * (total - w)) * seen >= numerator * w * fallingFactorial(total, distinct),
   );
   return { value: ((span - 1) * (distinct + 1)) / (distinct - 1) - 1, low: span, high: Number(high) };
-}
-
-/** The continuous approximation: where `odds (m/N)^power` has fallen to 1. A starting point, no result. */
-function guess(seen: number, odds: number, power: number): bigint {
-  return BigInt(Math.ceil(seen * odds ** (1 / power)));
 }

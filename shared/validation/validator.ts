@@ -9,6 +9,7 @@ import { diagnoseErrors } from "./diagnose-errors.ts";
 export type Validate = (document: SourceDocument) => Diagnostic[];
 
 export interface Validator {
+  readonly schemas: ReadonlyMap<string, JsonSchema>;
   /** Holds documents against the schema of a kind of record. */
   readonly of: (kind: string) => Validate;
   /** Holds documents against a schema made for the occasion, such as that of one variant's items. */
@@ -34,12 +35,18 @@ export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Valid
     (document) =>
       validate(document.data) ? [] : diagnoseErrors(document, validate.errors ?? []);
   return {
+    schemas,
     of(kind) {
       const id = schemas.get(kind)?.$id;
       const validate = id === undefined ? undefined : ajv.getSchema(id);
       if (!validate) throw new Error(`No schema ships for records of kind "${kind}".`);
       return holding(validate);
     },
-    by: (schema) => holding(ajv.compile(schema)),
+    by(schema) {
+      const validate = ajv.compile(schema);
+      // One made for the occasion is not kept: a preview makes new ones with every change.
+      ajv.removeSchema(schema);
+      return holding(validate);
+    },
   };
 }

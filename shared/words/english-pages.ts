@@ -3,7 +3,18 @@ const plural = (number: number, one: string, many = `${one}s`) => `${number} ${n
 const list = (names: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" }).format(names);
 
-const spoken: readonly string[] = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+const spoken: readonly string[] = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+];
 const inWords = (number: number): string => spoken[number] ?? String(number);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -204,7 +215,8 @@ export const englishPages = {
     allThere: "Every part is there, and every part was examined.",
     unitsOf: (found: string, expected: string) => `${found} of ${expected}`,
     foundIn: (share: string) => `found in ${share} of recorded examples`,
-    assembledNote: "Moving parts from one case to another changes what an object is. These came from elsewhere.",
+    assembledNote:
+      "Moving parts from one case to another changes what an object is. These came from elsewhere.",
     rarity: "How rare",
     rarityHere: "One as complete as this",
     rarityVariant: (variant: string) => `${variant}, in any state`,
@@ -255,7 +267,8 @@ export const englishPages = {
       lifetime === null
         ? `${documented} calendar years are documented.`
         : `${documented} of its ${lifetime} calendar years are documented.`,
-    gap: (from: string, to: string, years: string) => `Nothing is known between ${from} and ${to}: ${years} years.`,
+    gap: (from: string, to: string, years: string) =>
+      `Nothing is known between ${from} and ${to}: ${years} years.`,
     gapLonger: (from: string, to: string, years: string, longest: string) =>
       `Nothing is known between ${from} and ${to}: at least ${years} years, at most ${longest}.`,
     noCustody: "Nothing is recorded of where it has been.",
@@ -318,7 +331,8 @@ export const englishPages = {
     classSpan: (low: string, high: string) => (low === high ? low : `${low} — ${high}`),
     classNone: "outside the scale",
     classWithheld: "not known, since the number of survivors is not",
-    scaleSource: (name: string, citation: string | null) => (citation === null ? name : `${name} (${citation})`),
+    scaleSource: (name: string, citation: string | null) =>
+      citation === null ? name : `${name} (${citation})`,
     conflict: "More are estimated to survive than were made. Both figures stand, and one of them is wrong.",
     sightings: (sightings: number, distinct: number) =>
       `${plural(sightings, "sighting")} of ${plural(distinct, "different example")}`,
@@ -437,7 +451,9 @@ export const englishPages = {
     seen: "Seen",
     example: "Example",
     kind: "As",
-    kinds: { offer: "an offer", record: "a record", mention: "a mention" } as Readonly<Record<string, string>>,
+    kinds: { offer: "an offer", record: "a record", mention: "a mention" } as Readonly<
+      Record<string, string>
+    >,
     state: "What was there",
     condition: "Condition",
     price: "Price seen",
@@ -513,7 +529,8 @@ export const englishPages = {
   home: {
     description: (title: string) => `${title}: a catalogue of cased outfits.`,
     open: "Opened",
-    openNote: (title: string, complete: string) => `${title}: ${complete} complete by weight. Each compartment is a part.`,
+    openNote: (title: string, complete: string) =>
+      `${title}: ${complete} complete by weight. Each compartment is a part.`,
     outfits: "The outfits",
     allOutfits: "All outfits, to compare",
     families: "The families and their variants",

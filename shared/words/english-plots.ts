@@ -1,4 +1,4 @@
-import type { PlotWords } from "../plots/plot-words.ts";
+import type { PlotWords } from "./plot-words.ts";
 
 const plural = (number: number, count: string, one: string, many = `${one}s`) =>
   `${count} ${number === 1 ? one : many}`;

@@ -1,6 +1,6 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { Statement } from "../assessments/statement.ts";
-import type { PlotWords } from "../plots/plot-words.ts";
+import type { PlotWords } from "./plot-words.ts";
 import type { PageWords } from "./english-pages.ts";
 import type { NumberWords } from "./numbers.ts";
 

@@ -14,7 +14,8 @@ ${page.families.map(({ family, maker, text, variants }) =>
       matter: html`<div class="prose">${markup(text)}</div>
 <p><a href="${link(family.address)}">${site.words.pages.family.comparison}</a></p>
 <ul class="contents">${variants.map(
-        ({ variant, issued }) => html`<li><a href="${link(variant.address)}">${variant.name}</a> <span class="leader"></span> <span>${issued}</span></li>`,
+        ({ variant, issued }) =>
+          html`<li><a href="${link(variant.address)}">${variant.name}</a> <span class="leader"></span> <span>${issued}</span></li>`,
       )}</ul>`,
     },
     site,

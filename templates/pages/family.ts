@@ -22,7 +22,8 @@ ${chapter(
     id: "known",
     title: say.known,
     matter: html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${say.made}</th><th scope="col">${say.survivors}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
-      ({ variant, issued, made, survivors, sightings, here }) => html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
+      ({ variant, issued, made, survivors, sightings, here }) =>
+        html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
     )}</tbody></table>`,
   },
   site,
@@ -43,7 +44,8 @@ ${chapter(
     id: "features",
     title: say.features,
     matter: html`<dl class="feature-notes">${page.features.map(
-      ({ id, name, values, look, effort, note }) => html`<div id="feature-${id}"><dt>${name}</dt><dd><p><i>${values}</i>; ${effort}.</p>${look && html`<p>${look}</p>`}${note && html`<p class="small">${note}</p>`}</dd></div>`,
+      ({ id, name, values, look, effort, note }) =>
+        html`<div id="feature-${id}"><dt>${name}</dt><dd><p><i>${values}</i>; ${effort}.</p>${look && html`<p>${look}</p>`}${note && html`<p class="small">${note}</p>`}</dd></div>`,
     )}</dl>`,
   },
   site,

@@ -23,7 +23,8 @@ ${
       title: say.outfits,
       note: templates["parts/links"]([page.all], site),
       matter: html`<ul class="contents">${page.entries.map(
-        ({ item, variant, verdict, verdictWord, complete }) => html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
+        ({ item, variant, verdict, verdictWord, complete }) =>
+          html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
       )}</ul>`,
     },
     site,
@@ -36,9 +37,11 @@ ${
       id: "families",
       title: say.families,
       matter: html`${page.families.map(
-        ({ family, variants }) => html`<h3><a href="${link(family.address)}">${family.name}</a></h3><ul class="contents">${variants.map(
-          ({ variant, issued, survive }) => html`<li><span class="contents-name"><a href="${link(variant.address)}">${variant.name}</a> <small>${issued}</small></span> <span class="leader"></span> <span class="contents-figure">${survive}</span></li>`,
-        )}</ul>`,
+        ({ family, variants }) =>
+          html`<h3><a href="${link(family.address)}">${family.name}</a></h3><ul class="contents">${variants.map(
+            ({ variant, issued, survive }) =>
+              html`<li><span class="contents-name"><a href="${link(variant.address)}">${variant.name}</a> <small>${issued}</small></span> <span class="leader"></span> <span class="contents-figure">${survive}</span></li>`,
+          )}</ul>`,
       )}`,
     },
     site,

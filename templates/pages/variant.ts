@@ -42,7 +42,8 @@ ${chapter(
     title: say.features,
     note: html`<a href="${link(page.family.address)}">${ofFamily.comparison}</a>`,
     matter: html`<table class="features"><thead><tr><th scope="col">${say.feature}</th><th scope="col">${say.found}</th><th scope="col">${say.look}</th></tr></thead><tbody>${page.features.map(
-      ({ name, found, look }) => html`<tr><th scope="row">${name}</th><td class="found">${found}</td><td class="look">${look}</td></tr>`,
+      ({ name, found, look }) =>
+        html`<tr><th scope="row">${name}</th><td class="found">${found}</td><td class="look">${look}</td></tr>`,
     )}</tbody></table>`,
   },
   site,

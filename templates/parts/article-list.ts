@@ -4,7 +4,12 @@ import type { PageSite } from "../site.ts";
 
 export function articleList(articles: readonly ArticleSummary[], { link }: PageSite): Html {
   return html`<ul class="articles">${articles.map(
-    ({ article, byline, revised, abstract }) => html`<li><p class="article-title"><a href="${link(article.address)}">${article.name}</a></p>
+    ({
+      article,
+      byline,
+      revised,
+      abstract,
+    }) => html`<li><p class="article-title"><a href="${link(article.address)}">${article.name}</a></p>
 ${(byline !== null || revised !== null) && html`<p class="small">${[byline, revised].filter((text) => text !== null).join(". ")}</p>`}
 ${abstract && html`<p>${abstract}</p>`}</li>`,
   )}</ul>`;

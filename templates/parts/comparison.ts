@@ -14,7 +14,8 @@ export function comparison({ variants, table }: Comparison, { words, link }: Pag
   const body = (title: string, lines: readonly ComparisonLine[]) =>
     lines.length > 0 &&
     html`<tbody><tr class="group"><th scope="rowgroup" colspan="${variants.length + 1}">${title}</th></tr>${lines.map(
-      ({ name, cells }) => html`<tr><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
+      ({ name, cells }) =>
+        html`<tr><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
     )}</tbody>`;
   return html`<div class="scroll" tabindex="0" role="region" aria-label="${say.comparison}"><table class="comparison">
 <thead><tr><th scope="col">${say.row}</th>${variants.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead>

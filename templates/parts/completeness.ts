@@ -5,7 +5,8 @@ import type { PageSite } from "../site.ts";
 /** What is certainly there and what may be, by weight and by count, and the level that it comes to. */
 export function completeness(view: CompletenessView, site: PageSite): Html {
   const say = site.words.pages.completeness;
-  const row = (label: string, value: string | null) => value !== null && html`<div><dt>${label}</dt><dd>${value}</dd></div>`;
+  const row = (label: string, value: string | null) =>
+    value !== null && html`<div><dt>${label}</dt><dd>${value}</dd></div>`;
   if (view.weighted === null) return html`<p>${say.noReference}</p>`;
   return html`${site.templates["parts/drawing"]({ kind: "interval", svg: view.plot }, site)}
 <dl class="figures plain">

@@ -9,12 +9,13 @@ export function custody({ events, documented, gaps, plot }: CustodyView, site: P
   if (events.length === 0) return html`<p>${say.noCustody}</p>`;
   return html`${templates["parts/drawing"]({ kind: "custody", svg: plot }, site)}
 <ol class="custody">${events.map(
-    ({ date, event, people, evidence, source, price, note }) => html`<li><span class="when">${date}</span> <span class="what">${words.pages.capital(event)}${people !== "" && `, ${people}`}.${
-      note !== null && ` ${note}`
-    }${
-      (evidence !== null || source !== null || price !== null) &&
-      html` <small>${[evidence, price].filter((text) => text !== null).join(", ")}${evidence !== null && source !== null && "; "}${source && templates["parts/links"]([source], site)}</small>`
-    }</span></li>`,
+    ({ date, event, people, evidence, source, price, note }) =>
+      html`<li><span class="when">${date}</span> <span class="what">${words.pages.capital(event)}${people !== "" && `, ${people}`}.${
+        note !== null && ` ${note}`
+      }${
+        (evidence !== null || source !== null || price !== null) &&
+        html` <small>${[evidence, price].filter((text) => text !== null).join(", ")}${evidence !== null && source !== null && "; "}${source && templates["parts/links"]([source], site)}</small>`
+      }</span></li>`,
   )}</ol>
 <p class="small">${documented} ${gaps.join(" ")}</p>`;
 }

@@ -3,7 +3,10 @@ import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** A figure: readable first, and opening in place to what it rests on. */
-export function figure({ label, figure: view }: Pick<LabelledFigure, "label" | "figure">, site: PageSite): Html {
+export function figure(
+  { label, figure: view }: Pick<LabelledFigure, "label" | "figure">,
+  site: PageSite,
+): Html {
   const { words, link, templates } = site;
   const say = words.pages.figure;
   const row = (name: string, value: Html | string) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`;

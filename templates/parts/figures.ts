@@ -10,7 +10,8 @@ export interface FigureList {
 export function figures({ figures: list, class: classed }: FigureList, site: PageSite): Html {
   return html`<dl class="figures">
 ${list.map(
-  (each) => html`<div id="${each.id}"><dt>${each.label}</dt><dd>${site.templates["parts/figure"](each, site)}</dd></div>`,
+  (each) =>
+    html`<div id="${each.id}"><dt>${each.label}</dt><dd>${site.templates["parts/figure"](each, site)}</dd></div>`,
 )}
 ${
   classed &&

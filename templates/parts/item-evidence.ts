@@ -32,7 +32,8 @@ ${identity.against.length > 0 && html`<ul class="against">${identity.against.map
 ${
   identity.lookNext.length > 0 &&
   html`<h3>${say.lookNext}</h3><p class="small">${say.lookNextNote}</p><ol class="look-next">${identity.lookNext.map(
-    ({ name, look, effort }) => html`<li><b>${name}</b>, <i>${effort}</i>${look && html`<p>${look}</p>`}</li>`,
+    ({ name, look, effort }) =>
+      html`<li><b>${name}</b>, <i>${effort}</i>${look && html`<p>${look}</p>`}</li>`,
   )}</ol>`
 }`,
     },

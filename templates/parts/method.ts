@@ -9,7 +9,9 @@ const formulaText = (formula: string): Html[] =>
   formula
     .split(/([₀-₉]+)/)
     .map((piece, at) =>
-      at % 2 === 0 ? html`${piece}` : html`<sub>${[...piece].map((digit) => subscripts.indexOf(digit)).join("")}</sub>`,
+      at % 2 === 0
+        ? html`${piece}`
+        : html`<sub>${[...piece].map((digit) => subscripts.indexOf(digit)).join("")}</sub>`,
     );
 
 /** One method: the question it answers, and an example from the catalogue itself. */

@@ -32,7 +32,8 @@ export function partRow(row: PartRow, site: PageSite): Html {
 <td class="number units" data-label="${say.units}">${row.units}</td>
 <td class="marks">${joined(row.marks, ", ")}</td>
 <td class="remarks">${joined(row.remarks, ". ")}${row.hazards.map(
-    (id) => html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${id}</span></a>`,
+    (id) =>
+      html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${id}</span></a>`,
   )}</td>
 ${site.templates["parts/rate-cells"](row.rate, site)}
 </tr>
@@ -42,6 +43,7 @@ ${site.templates["parts/rate-cells"](row.rate, site)}
 /** A share and the interval about it, in two columns that align. */
 export function rateCells({ share, interval, count }: RateView, { words }: PageSite): Html {
   const say = words.pages.item;
-  if (share === null) return html`<td class="number rate" colspan="2" data-label="${say.recorded}">${say.notRecorded}</td>`;
+  if (share === null)
+    return html`<td class="number rate" colspan="2" data-label="${say.recorded}">${say.notRecorded}</td>`;
   return html`<td class="number rate" data-label="${say.recorded}">${share}</td><td class="number interval">${interval}<small>${count}</small></td>`;
 }

@@ -16,7 +16,8 @@ export function runningHead(page: PageHead, { settings, words, link, audience }:
   ] as const;
   const isHere = (address: string) => page.address === address;
   const isWithin = (address: string) =>
-    page.address.startsWith(address) || (address === addresses.families && page.address.startsWith("/variants/"));
+    page.address.startsWith(address) ||
+    (address === addresses.families && page.address.startsWith("/variants/"));
   return html`<header class="running-head">
 ${audience === "private" && html`<p class="private-notice">${say.privateCopy}</p>`}
 <div class="running-line">

@@ -10,8 +10,7 @@ export interface SerialTable {
 export function serialTable({ caption, ranges }: SerialTable, site: PageSite): Html {
   const { words, templates } = site;
   const say = words.pages.variant;
-  const links = (source: SerialRow["source"]) =>
-    source && templates["parts/links"]([source], site);
+  const links = (source: SerialRow["source"]) => source && templates["parts/links"]([source], site);
   return html`<table class="serials">${caption !== null && html`<caption>${caption}</caption>`}
 <thead><tr><th scope="col">${say.range}</th><th scope="col">${say.rangeMade}</th><th scope="col">${say.rangeSource}</th><th scope="col">${say.rangeRemarks}</th></tr></thead>
 <tbody>${ranges.map(

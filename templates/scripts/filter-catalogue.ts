@@ -1,6 +1,5 @@
 /** A field above the list of outfits that leaves only the entries with all the words typed. */
-const fold = (text: string): string =>
-  text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+const fold = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
 
 function addFilter(catalogue: HTMLElement): void {
   const rows = [...catalogue.querySelectorAll<HTMLTableRowElement>("tr.entry")];
@@ -8,7 +7,9 @@ function addFilter(catalogue: HTMLElement): void {
   // The words of an entry are those of its row and of the variant under which it stands.
   const entries = rows.map((row) => ({
     row,
-    words: fold(`${row.textContent ?? ""} ${row.closest("tbody")?.querySelector(".group")?.textContent ?? ""}`),
+    words: fold(
+      `${row.textContent ?? ""} ${row.closest("tbody")?.querySelector(".group")?.textContent ?? ""}`,
+    ),
   }));
 
   const form = document.createElement("form");
@@ -36,7 +37,8 @@ function addFilter(catalogue: HTMLElement): void {
     for (const body of catalogue.querySelectorAll("tbody")) {
       body.hidden = !body.querySelector("tr.entry:not([hidden])");
     }
-    told.value = left === 0 ? (catalogue.dataset.none ?? "") : wanted.length > 0 ? `${left} / ${entries.length}` : "";
+    told.value =
+      left === 0 ? (catalogue.dataset.none ?? "") : wanted.length > 0 ? `${left} / ${entries.length}` : "";
   };
   let waiting = 0;
   field.addEventListener("input", () => {

@@ -18,7 +18,9 @@ function point(part: string | null): void {
   for (const marked of document.querySelectorAll(".pointed-at")) marked.classList.remove("pointed-at");
   if (part === null) return;
   const name = CSS.escape(part);
-  for (const match of document.querySelectorAll(`[data-part="${name}"], .legend li:has(a[href="#part-${name}"])`)) {
+  for (const match of document.querySelectorAll(
+    `[data-part="${name}"], .legend li:has(a[href="#part-${name}"])`,
+  )) {
     match.classList.add("pointed-at");
   }
 }

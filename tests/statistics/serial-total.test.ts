@@ -109,7 +109,7 @@ describe("serialTotal", () => {
 
   it("is quick and exact where numbers are large and many", () => {
     const start = performance.now();
-    // The continuous approximation m·alpha^(-1/k) [S: closed form] is near, and exact neighbours decide.
+    // For two serials N(N - 1) <= 20 m(m - 1), by hand; for many, near the continuous m·alpha^(-1/k).
     expect(serialTotal({ distinct: 2, largest: 10 ** 6 }, 0.95).high).toBe(4472134);
     expect(serialTotal({ distinct: 900, largest: 10 ** 6 }, 0.95).high).toBeCloseTo(
       10 ** 6 * 0.05 ** (-1 / 900),

@@ -52,6 +52,7 @@ export function body(o) {
     ...[-1, 1].flatMap((s) => [-1, 1].map((t) => turned([[0, 0], [0.8, 0, 0.1], [0.9, 0.5, 0.1], [0, 0.5]], 'Brass(0.5)')).map((f, i) => `object { ${f} translate ${v(s * (X - 1.4), 0, (i ? 1 : -1) * (Z - 1.4))} }`)),
     corners(o, 0.5, TALL - 0.01),
     lockPlate(o),
+    cylinder([-X + 0.4, TALL, Z + 0.13], [X - 0.4, TALL, Z + 0.13], 0.2, binding(o)),
     // The seat of the hinges and of the lid's tongue.
     ...[-11, 11].map((x) => group([cylinder([x - 1.4, TALL, Z + 0.15], [x + 1.4, TALL, Z + 0.15], 0.26, `Brass(${0.2 + o.wear * 0.6})`), block([x - 1.4, TALL - 0.04, Z - WALL], [x + 1.4, TALL + 0.05, Z + 0.1], 0.02, `Brass(${0.2 + o.wear * 0.6})`)])),
     block([-1.1, TALL - 0.03, -Z + 0.12], [1.1, TALL + 0.03, -Z + 0.8], 0.02, `Brass(${0.2 + o.wear * 0.5})`),
@@ -96,13 +97,13 @@ export function lid(o, furnishings) {
 export function pocket(o, papers) {
   const cloth = o.pattern === '3' ? 'Chamois(0.3)' : 'LeatherDark(0.3)';
   const front = sheet(-X + WALL + 0.4, WALL + 0.2, X - WALL - 0.4, 9.6, 60, 20, (x, z) => {
-    const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.3) * 3))), 0);
-    return 1.5 + swell * Math.min(1, 0.55 + (0.6 * (z - 1)) / 8.6) + 0.03 * Math.sin(x * 1.7) * ((z - 1) / 9);
+    const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.9) * 6))), 0);
+    return 1.46 + swell + 0.03 * Math.sin(x * 1.7) * ((z - 1) / 9);
   }, cloth);
   const hem = smooth(Array.from({ length: 31 }, (_, i) => {
     const x = -X + WALL + 0.4 + (i / 30) * (2 * X - 2 * WALL - 0.8);
-    const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.3) * 3))), 0);
-    return [x, 1.5 + swell, 9.6];
+    const swell = papers.reduce((s, p) => Math.max(s, (p.thick ?? 0) / (1 + Math.exp((Math.abs(x - p.x) - p.w / 2 - 0.9) * 6))), 0);
+    return [x, 1.46 + swell, 9.6];
   }), 2);
   return [front, `sphere_sweep { linear_spline ${hem.length}, ${hem.map((p) => `${v(...p)}, 0.12`).join(', ')} ${cloth} }`, ...papers.map((p) => p.solid)];
 }
@@ -165,7 +166,7 @@ export function contractPlate(o) {
   const digits = [...(o.plateSet ?? '')];
   const wander = o.pattern === '1' || o.pattern === '1u';
   const struck = digits.map((t, i) => words(t, 0.72, { font: 'bold', depth: 0.035, rotate: [0, wander ? Math.sin(i * 4.3 + digits.length) * 7 : 0, 0], at: [1.35 + i * 0.68, 0.2, -0.75 + (wander ? 0.11 * Math.sin(i * 2.9 + 1 + (digits[0]?.charCodeAt(0) ?? 0)) : 0)] }));
-  const engraved = [line('QUERNBY & LISK', 0.82, 1.6, 'bold'), line('THWALE', 0.5, 0.55, 'serif'), line('M.S.V.  SET NO.', 0.52, -0.72, 'serif', -1.55), ...struck, line(`CONTRACT ${o.contract}`, 0.52, -1.8, 'serif'), block([-3.6, 0.165, 1.02], [3.6, 0.3, 1.05], 0), block([-1.2, 0.165, 0.12], [1.2, 0.3, 0.15], 0)];
+  const engraved = [line('QUERNBY & LISK', 0.66, 1.62, 'bold'), line('THWALE', 0.5, 0.55, 'serif'), line('M.S.V.  SET NO.', 0.52, -0.72, 'serif', -1.55), ...struck, line(`CONTRACT ${o.contract}`, 0.52, -1.8, 'serif'), block([-3.6, 0.165, 1.02], [3.6, 0.3, 1.05], 0), block([-1.2, 0.165, 0.12], [1.2, 0.3, 0.15], 0)];
   return group([
     `difference { ${block([-w / 2, 0, -d / 2], [w / 2, 0.2, d / 2], 0.06)} union { ${engraved.join('\n')} texture { pigment { rgb <0.018,0.014,0.010> } finish { diffuse 0.6 } } } ${m} }`,
     `difference { ${block([-w / 2 + 0.22, 0.19, -d / 2 + 0.22], [w / 2 - 0.22, 0.206, d / 2 - 0.22], 0)} ${block([-w / 2 + 0.27, 0, -d / 2 + 0.27], [w / 2 - 0.27, 1, d / 2 - 0.27], 0)} Ink(0) }`,

@@ -75,13 +75,14 @@ export function openCase(layout, o, file) {
   const drawer = unitsIn(layout, o, 'drawer');
   const ground = unitsIn(layout, o, 'ground');
   return {
-    camera: { look: [-9.7, 8, 10.4], distance: 190, tilt: 13, width: 63 },
+    camera: { look: [-9.9, 8, 10.0], distance: 190, tilt: 13, width: 65.5 },
     room: [[-8, 8, 0], 46],
     solids: [
       box.body(o), box.lid(o, lidOf(o)),
       group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), file('tray'))], { at: [0, level('tray').lift, 0] }),
       group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), file('drawer'))], { at: stands.drawer }),
       ...tray.solids, ...drawer.solids, ...ground.solids,
+      'Scale_Bar(<-37, 0, -13.6>)',
     ],
     points: new Map([...lidPoints(o), ...tray.points, ...drawer.points, ['case', [12, box.TALL, -11]], ['tray', [-16.6, 12.9, -3.5]]]),
   };

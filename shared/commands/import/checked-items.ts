@@ -2,7 +2,7 @@ import { buildCollection } from "../../records/build-collection.ts";
 import type { Collection } from "../../records/collection.ts";
 import type { Item } from "../../records/item.ts";
 import type { ReadCollection, ReadRecord } from "../../source/read-records.ts";
-import { readRecordSchemas } from "../../source/record-schemas.ts";
+import { recordValidator } from "../../validation/record-validator.ts";
 import { referenceKinds } from "../record-problems.ts";
 import { type CheckedRow, rowDocuments } from "./checked-row.ts";
 import { itemRecord } from "./item-record.ts";
@@ -22,7 +22,7 @@ const fileOf = (id: string) => `content/items/${id}/index.md`;
 const contentOf = ({ document: _, description, ...item }: Item): string =>
   JSON.stringify({ ...item, description: description.trim() }, (_, value) => {
     if (value instanceof Map) return [...value].sort(([a], [b]) => (String(a) < String(b) ? -1 : 1));
-    return typeof value === "string" ? value.replace(/\r\n/g, "\n") : value;
+    return typeof value === "string" ? value.normalize("NFC").replace(/\r\n?/g, "\n").trim() : value;
   });
 
 /** Holds rows against the collection as `check` would, and against the items that it already has. */
@@ -55,7 +55,7 @@ export function checkedItems(
     );
     const others = read.records.filter(({ kind }) => kinds.includes(kind));
     const all = { ...read, records: [...others, ...records], tables: [], diagnostics: [] };
-    return buildCollection(all, readRecordSchemas());
+    return buildCollection(all, recordValidator());
   };
   const built = build(fresh, [...referenceKinds, "item"]);
   const ours = new Set(fresh.map(({ file }) => file));

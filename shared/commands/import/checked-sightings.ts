@@ -2,7 +2,7 @@ import { buildCollection } from "../../records/build-collection.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
-import { readRecordSchemas } from "../../source/record-schemas.ts";
+import { recordValidator } from "../../validation/record-validator.ts";
 import { referenceKinds } from "../record-problems.ts";
 import { type CheckedRow, rowDocuments } from "./checked-row.ts";
 import type { ReadRow } from "./read-row.ts";
@@ -11,24 +11,29 @@ import type { Vocabulary } from "./vocabulary.ts";
 
 const file = "content/sightings/the-spreadsheet.csv";
 
+/** Letters typed in two ways, ends of lines and spaces around a text make no difference. */
+const oneForm = (text: string) => text.normalize("NFC").replace(/\r\n?/g, "\n").trim();
+
 /** All that a row of the log says, so that the same row is known again. */
 const keyOf = (row: Sighting): string =>
-  JSON.stringify([
-    row.seen.text,
-    row.variant,
-    row.serial,
-    row.example,
-    row.source,
-    row.kind,
-    row.list,
-    row.present,
-    row.absent,
-    row.condition,
-    row.price,
-    row.currency,
-    row.relisted,
-    row.note,
-  ]);
+  JSON.stringify(
+    [
+      row.seen.text,
+      row.variant,
+      row.serial,
+      row.example,
+      row.source,
+      row.kind,
+      row.list,
+      row.present,
+      row.absent,
+      row.condition,
+      row.price,
+      row.currency,
+      row.relisted,
+      row.note,
+    ].map((value) => (typeof value === "string" ? oneForm(value) : value)),
+  );
 
 /** Holds rows against the collection as `check` would, and against the rows that its logs already have. */
 export function checkedSightings(
@@ -62,7 +67,7 @@ export function checkedSightings(
       tables: [{ kind: "sightings", file, id: "the-spreadsheet", table }],
       diagnostics: [],
     },
-    readRecordSchemas(),
+    recordValidator(),
   );
   const errors = errorsByRow(built.diagnostics, (each) => each === file);
   const sound = new Map(

@@ -13,7 +13,6 @@ const upperControls =
 function decode(encoding: Encoding, bytes: Uint8Array): string {
   if (encoding !== "windows-1252") return new TextDecoder(encoding).decode(bytes);
   const latin1 = Buffer.from(bytes).toString("latin1");
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these controls are what is to be replaced
   return latin1.replace(/[\u0080-\u009f]/g, (byte) => upperControls[byte.charCodeAt(0) - 0x80] ?? byte);
 }
 

@@ -51,6 +51,7 @@ export function previewLines(rows: readonly CheckedRow<unknown>[], most = 5): st
       return `${name} ${line.length > 40 ? `${line.slice(0, 39)}…` : line}`;
     });
     const mark = fate === "rejected" ? " (would be rejected)" : fate === "known" ? " (is there already)" : "";
-    return `  row ${row.number}${mark}: ${said.join(" · ") || "nothing"}`;
+    const more = said.length > 12 ? ` · and ${said.length - 12} more` : "";
+    return `  row ${row.number}${mark}: ${said.slice(0, 12).join(" · ") || "nothing"}${more}`;
   });
 }

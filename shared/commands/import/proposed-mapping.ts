@@ -256,7 +256,11 @@ function dateLines(
   const strict =
     exported && columns.every(({ heading }) => own.has(heading) || /^(?:parts|features)\./.test(heading));
   if (strict)
-    return [comment("The dates are EDTF already, as in the collection's own files."), "dates: edtf"];
+    return [
+      comment("The dates are EDTF already, as in the collection's own files."),
+      "dates: edtf",
+      'decimal: "."',
+    ];
   const { order, by, twoDigitYears } = dateEvidence(new Set(cells));
   const from = thisYear - 99;
   return [

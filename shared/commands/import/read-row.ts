@@ -32,6 +32,8 @@ const recordKinds: Readonly<Record<string, string>> = Object.fromEntries(
   }).flatMap(([kind, words]) => words.split(" ").map((word) => [word, kind])),
 );
 
+const prose = new Set(["note", "description", "title", "condition"]);
+
 const everything =
   /^(?:rest|(?:all|everything)(?: else| others| other parts| the rest)?|complete|the rest|others)$/i;
 
@@ -53,6 +55,8 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
   const indexOf = new Map(columns.map(({ heading, index }) => [heading, index]));
   const readerOf = new Map<string, Reader>(fieldsOf(mapping.kind).map(({ name, reader }) => [name, reader]));
   const rules = { order: mapping.dates, twoDigitYearsFrom: mapping.twoDigitYearsFrom };
+  // Dates that are EDTF already are those of an export: its cells mean what they say, to the letter.
+  const literal = mapping.dates === "edtf";
   const currencyGiven = mapping.fields.has("currency");
 
   const written = (reading: Reading, row: DataRow): string => {
@@ -72,6 +76,13 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
       .map((name) => (everything.test(name) ? "rest" : (vocabulary.part(variant, name) ?? name)))
       .join(";");
 
+  /** "unknown", "n/a" and the like, in a cell that is not prose: a number so written would make one example of many. */
+  const isSilent = (field: string, reader: Reader, cell: string, variant: string | undefined): boolean => {
+    if (literal || !saysNothing(cell) || (reader === "text" && prose.has(field))) return false;
+    if (reader === "source") return vocabulary.source(cell) === undefined;
+    return reader !== "parts" || vocabulary.part(variant, cell) === undefined;
+  };
+
   return (row: DataRow): ReadRow => {
     const fields = new Map<string, string>();
     const problems: RowProblem[] = [];
@@ -89,7 +100,7 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
         case "amount": {
           // What an export wrote is a structure of its own.
           if (cell.startsWith("{")) return void fields.set(field, cell);
-          const amount = readAmount(cell, mapping.decimal);
+          const amount = readAmount(cell, mapping.decimal ?? (literal ? "." : undefined));
           if (isRefused(amount)) return refuse(amount.reason);
           const { number, currency, sign } = amount.value;
           if (sign !== undefined && !currencyGiven) {
@@ -123,18 +134,20 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
       }
     };
 
-    const silent = new Set<Reader>(["date", "amount", "flag", "source", "parts", "variant", "record-kind"]);
     for (const [field, reading] of mapping.fields) {
       const reader = readerOf.get(field);
       const cell = field === "variant" ? variantWritten : written(reading, row);
-      if (reader === undefined || cell === "" || (silent.has(reader) && saysNothing(cell))) continue;
+      if (reader === undefined || cell === "" || isSilent(field, reader, cell, variant)) continue;
       read(field, reader, reading, cell);
     }
+    // The same currency for every row says nothing of a row without an amount.
+    const everyRow = mapping.fields.get("currency")?.always !== undefined;
+    if (everyRow && !fields.has("price") && !fields.has("paid")) fields.delete("currency");
     const own = (readings: ReadonlyMap<string, Reading>) =>
       new Map(
         [...readings].flatMap(([name, reading]) => {
           const cell = written(reading, row);
-          return saysNothing(cell) ? [] : [[name, cell] as const];
+          return cell === "" || (!literal && saysNothing(cell)) ? [] : [[name, cell] as const];
         }),
       );
     return {

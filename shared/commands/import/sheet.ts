@@ -22,27 +22,47 @@ const cells = (text: string, separator: Separator): string[][] =>
     trim: true,
   }) as string[][];
 
-/** How many rows of a sample have the commonest number of cells, times the separators in each. */
-function agreement(sample: string, separator: Separator): number {
-  let rows: string[][];
-  try {
-    rows = cells(sample, separator);
-  } catch {
-    return 0;
+/** How many cells the first rows would have, if this were the separator; an unfinished row at the end is left. */
+function widths(text: string, separator: Separator): number[] {
+  const found: number[] = [];
+  let cells = 1;
+  let filled = false;
+  let quoted = false;
+  let cellStart = true;
+  for (let at = 0; at < text.length && at < 400_000 && found.length < 200; at++) {
+    const letter = text[at];
+    if (quoted) {
+      if (letter !== '"') continue;
+      if (text[at + 1] === '"') at++;
+      else quoted = false;
+    } else if (letter === '"' && cellStart) quoted = filled = true;
+    else if (letter === "\n") {
+      if (filled) found.push(cells);
+      cells = 1;
+      filled = false;
+      cellStart = true;
+      continue;
+    } else if (letter === separator) {
+      cells++;
+      cellStart = true;
+      continue;
+    } else if (letter !== "\r" && letter !== " ") filled = true;
+    if (letter !== " ") cellStart = false;
   }
-  const widths = new Map<number, number>();
-  for (const { length } of rows.filter((row) => row.some((cell) => cell !== ""))) {
-    widths.set(length, (widths.get(length) ?? 0) + 1);
-  }
-  const [width = 1, count = 0] = [...widths].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [];
+  if (filled && !quoted) found.push(cells);
+  return found;
+}
+
+/** How many rows have the commonest number of cells, times the separators in each of them. */
+function agreement(text: string, separator: Separator): number {
+  const counts = new Map<number, number>();
+  for (const width of widths(text, separator)) counts.set(width, (counts.get(width) ?? 0) + 1);
+  const [width = 1, count = 0] = [...counts].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [];
   return count * (width - 1);
 }
 
 export function detectSeparator(text: string): Separator {
-  // The cut falls between lines; a quoted cell that it splits only spoils the sample of every separator alike.
-  const end = text.length > 50_000 ? text.lastIndexOf("\n", 50_000) : text.length;
-  const sample = text.slice(0, end < 0 ? text.length : end);
-  const agreements = separators.map((separator) => [separator, agreement(sample, separator)] as const);
+  const agreements = separators.map((separator) => [separator, agreement(text, separator)] as const);
   return [...agreements].sort((a, b) => b[1] - a[1])[0]?.[0] ?? ",";
 }
 

@@ -18,8 +18,8 @@ export function sightingCells(row: ReadRow, vocabulary: Vocabulary): SightingCel
   const problems = [...row.problems];
   const currency = cells.get("currency") ?? cells.get("price currency");
   cells.delete("price currency");
-  if (currency !== undefined && cells.has("price")) cells.set("currency", currency.toUpperCase());
-  else cells.delete("currency");
+  if (currency !== undefined) cells.set("currency", currency.toUpperCase());
+  if (cells.get("relisted") === "false") cells.delete("relisted");
 
   const variant = cells.get("variant");
   const lists = { present: [] as string[], absent: [] as string[] };

@@ -18,7 +18,9 @@ export function feed(collection: PublishedCollection): OutputFile {
       const updated = timestamp(item.updated);
       return updated === null ? [] : [{ item, updated }];
     })
-    .sort((a, b) => (a.updated === b.updated ? (a.item.id < b.item.id ? -1 : 1) : a.updated > b.updated ? -1 : 1));
+    .sort((a, b) =>
+      a.updated === b.updated ? (a.item.id < b.item.id ? -1 : 1) : a.updated > b.updated ? -1 : 1,
+    );
   const home = absolute(settings.url, "/");
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',

@@ -4,7 +4,10 @@ import { xmlText } from "./xml.ts";
 
 /** A page at each former address, which leads to the present one without JavaScript. */
 export function redirects(collection: PublishedCollection): OutputFile[] {
-  const leading = (kind: string, records: readonly { id: string; title: string; formerly: readonly string[] }[]) =>
+  const leading = (
+    kind: string,
+    records: readonly { id: string; title: string; formerly: readonly string[] }[],
+  ) =>
     records.flatMap(({ id, title, formerly }) =>
       formerly.map((former) => ({
         address: `/${kind}/${former}/index.html`,

@@ -1,5 +1,13 @@
-import type { PublishedEvent } from "../publication/published.ts";
-import type { Words } from "../words/words.ts";
+import type { Words } from "./words.ts";
+
+/** Who did what with an outfit, and where; null where nobody says, or nobody may. */
+export interface CustodyInWords {
+  readonly event: string;
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly holder: string | null;
+  readonly place: string | null;
+}
 
 /** Every word that a drawing says of itself, in one language. Numbers and dates arrive already written. */
 export interface PlotWords {
@@ -55,7 +63,7 @@ export interface PlotWords {
     readonly none: string;
   };
   readonly custody: {
-    readonly event: (event: Pick<PublishedEvent, "event" | "from" | "to" | "holder" | "place">) => string;
+    readonly event: (event: CustodyInWords) => string;
     readonly issued: string;
     readonly examined: string;
     /** Years of which nothing is known: the fewest that it can be, and the most, null where that is not known. */

@@ -1,0 +1,79 @@
+import { existsSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { reportAsText } from "../../diagnostics/report.ts";
+import { staysInside } from "../../source/text-file.ts";
+import { type Command, UsageError } from "../command.ts";
+import { csvLine } from "../csv-lines.ts";
+import { guarded } from "../formula-guard.ts";
+import { knownCollection } from "../known-collection.ts";
+import { rootFolder } from "../root-folder.ts";
+import { itemsTable } from "./items-table.ts";
+import { sightingsTable } from "./sightings-table.ts";
+
+/** An export is no record: among the records, it would be taken for one. */
+function refuseAmongRecords(root: string, full: string, shown: string): void {
+  const folder = path.dirname(full);
+  if (!existsSync(folder))
+    throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
+  for (const own of ["content", "schemas"].map((name) => path.join(root, name))) {
+    if (existsSync(own) && staysInside(own, folder)) {
+      throw new UsageError(
+        `Found --out "${shown}" among the collection's own records; expected a place outside them.`,
+      );
+    }
+  }
+}
+
+export const exportTable: Command = {
+  usage: "fittedcase export sightings|items [--root DIR] [--out FILE] [--bom]",
+  help: [
+    "Gives back the sightings, or the items, as CSV (RFC 4180, UTF-8): one row each, in the columns that import",
+    "takes. Importing the export again changes nothing. It is the owner's own: nothing is masked or left out.",
+    "A cell that a spreadsheet would run as a formula has an apostrophe in front, which import takes away again.",
+    "",
+    "  --root DIR  the collection's folder; the current one where unsaid",
+    "  --out FILE  where the CSV goes; to the terminal where unsaid",
+    "  --bom       begins the file with a byte order mark, by which some spreadsheets know UTF-8",
+    "",
+    "Example: fittedcase export sightings --out log.csv",
+    "Ends with 0; 1 where the content has errors, so that something would be missing; 2 where the command is wrong.",
+  ].join("\n"),
+  async run(args, { cwd, out, err }) {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        root: { type: "string" },
+        out: { type: "string" },
+        bom: { type: "boolean", default: false },
+      },
+    });
+    const [kind, ...more] = positionals;
+    if ((kind !== "sightings" && kind !== "items") || more.length > 0) {
+      throw new UsageError(`Found "${positionals.join(" ")}"; expected sightings or items.`);
+    }
+    const root = rootFolder(cwd, values.root);
+    const target = values.out === undefined ? undefined : path.resolve(cwd, values.out);
+    if (target !== undefined) refuseAmongRecords(root, target, values.out ?? "");
+    const known = knownCollection(root, err);
+    if (!known) return 1;
+    if (known.errors.length > 0) {
+      err(
+        `${reportAsText(known.errors, known.read.files.length)}\nNothing was exported: records with errors would be missing.`,
+      );
+      return 1;
+    }
+    const { collection } = known;
+    const table = kind === "sightings" ? sightingsTable(collection.sightings) : itemsTable(collection);
+    const text = `${values.bom ? "\uFEFF" : ""}${table.map((row) => `${csvLine(row.map(guarded))}\r\n`).join("")}`;
+    if (target === undefined) {
+      // The line's own end is written by whoever prints it.
+      out(text.slice(0, -1));
+      return 0;
+    }
+    writeFileSync(target, text);
+    out(`Wrote ${(table.length - 1).toLocaleString("en")} ${kind} into ${values.out}.`);
+    return 0;
+  },
+};
