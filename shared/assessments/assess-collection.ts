@@ -148,11 +148,7 @@ export function assessCollection(collection: Collection): Assessments {
     for (const { item, completeness } of examined) {
       items.set(item.id, {
         item: item.id,
-        identification: assessIdentification(
-          item,
-          siblingsOf.get(variant.family) ?? [],
-          features,
-        ),
+        identification: assessIdentification(item, siblingsOf.get(variant.family) ?? [], features),
         completeness,
         dating: assessDating(variant, item),
         marks: assessMarks(variant.parts.values(), item),

@@ -118,7 +118,14 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
           const name = `${slot} from ${donor.item.id}`;
           constraints.set(slot, lessEq(1));
           constraints.set(supply, lessEq(spare.units));
-          variables.set(name, new Map([["gain", gain], [slot, 1], [supply, 1]]));
+          variables.set(
+            name,
+            new Map([
+              ["gain", gain],
+              [slot, 1],
+              [supply, 1],
+            ]),
+          );
           moves.set(name, { part: want.part, from: donor.item.id, to: recipient.item.id });
         }
       }

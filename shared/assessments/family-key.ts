@@ -26,7 +26,10 @@ export interface FamilyKey {
 }
 
 /** What tells the variants of a family apart: figures.md, section 2. */
-export function assessFamilyKey(features: ReadonlyMap<string, Feature>, variants: readonly Variant[]): FamilyKey {
+export function assessFamilyKey(
+  features: ReadonlyMap<string, Feature>,
+  variants: readonly Variant[],
+): FamilyKey {
   const found = separatingSets(
     [...features.values()].map(({ id, effort }) => ({ id, effort })),
     variants.map(({ id, features: values }) => ({ id, values })),

@@ -34,15 +34,20 @@ export function assessMarks(
 ): ReadonlyMap<string, MarkFinding> {
   const findings = new Map<string, MarkFinding>();
   for (const part of parts) {
-    const there = (item.parts.get(part.id) ?? []).filter(({ state }) => state === "present" || state === "unverified");
+    const there = (item.parts.get(part.id) ?? []).filter(
+      ({ state }) => state === "present" || state === "unverified",
+    );
     if (part.marks.length === 0 || there.length === 0) continue;
     const { set } = item;
     const found = there.flatMap(({ marks }) => marks);
-    const expected = part.marks.map((template) => (set === undefined ? template : template.replaceAll("{set}", set)));
+    const expected = part.marks.map((template) =>
+      set === undefined ? template : template.replaceAll("{set}", set),
+    );
     const isThere = (mark: string) => found.some((each) => folded(each) === folded(mark));
-    const others = set === undefined
-      ? []
-      : found.flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []));
+    const others =
+      set === undefined
+        ? []
+        : found.flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []));
     const otherSet = others.find((number) => set !== undefined && folded(number) !== folded(set)) ?? null;
     const verdict: MarkVerdict =
       found.length === 0

@@ -49,7 +49,7 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     (candidate) => candidate.variant !== item.variant.id && candidate.contradictions.length === 0,
   );
   const fits = others.length === 0 ? say.fitsNone : say.fits(others.map(({ name }) => name).join(say.or));
-  const valueOf = (id: string) => item.features.find((feature) => feature.id === id)?.value ?? "";
+  const valueSeen = (id: string) => item.features.find((feature) => feature.id === id)?.value ?? "";
   return {
     verdict,
     headline: verdicts[verdict].headline(item.variant.name),
@@ -58,7 +58,7 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     against: contradictions.map((id) =>
       id === "serial"
         ? say.contradictionSerial
-        : say.contradiction(nameOf(id), plain(valueOf(id)), expectedOf(id)),
+        : say.contradiction(nameOf(id), plain(valueSeen(id)), expectedOf(id)),
     ),
     observed: item.features.map(({ id, name, value }) => ({
       name,

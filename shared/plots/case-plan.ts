@@ -1,9 +1,9 @@
 import type { PartSummary } from "../publication/published.ts";
+import type { PlotOptions } from "../words/plot-words.ts";
 import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { casePlanTray, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel } from "./compartment-label.ts";
-import type { PlotOptions } from "../words/plot-words.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
 import { textWidth } from "./text-width.ts";

@@ -1,5 +1,5 @@
-import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
+import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { surfaceDefinitions } from "./surface.ts";
 import { coordinate, element } from "./svg-markup.ts";
 import { shortened } from "./text-lines.ts";

@@ -1,6 +1,6 @@
+import type { PlotOptions, YearsOf } from "../words/plot-words.ts";
 import { anchorYear, type Custody, type CustodyMark, custodyMarks } from "./custody-marks.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
-import type { PlotOptions, YearsOf } from "../words/plot-words.ts";
 import { roundTicks } from "./round-ticks.ts";
 import { spreadOut } from "./spread-out.ts";
 import { coordinate, element } from "./svg-markup.ts";

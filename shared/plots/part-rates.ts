@@ -1,6 +1,6 @@
 import type { PartSummary, PublishedFigure, PublishedPart } from "../publication/published.ts";
-import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
+import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { element } from "./svg-markup.ts";
 import { brokenLines, shortened } from "./text-lines.ts";

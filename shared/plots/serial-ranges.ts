@@ -1,6 +1,6 @@
 import type { PublishedSerialRange } from "../publication/published.ts";
-import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
+import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { roundTicks } from "./round-ticks.ts";
 import { type SerialRow, serialRows } from "./serial-rows.ts";
 import { coordinate, element } from "./svg-markup.ts";

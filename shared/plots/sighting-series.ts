@@ -1,6 +1,6 @@
 import type { PublishedSighting } from "../publication/published.ts";
-import type { Shape } from "./mark-shape.ts";
 import type { YearsOf } from "../words/plot-words.ts";
+import type { Shape } from "./mark-shape.ts";
 
 export interface DatedSighting extends Pick<PublishedSighting, "seen" | "kind"> {
   /** Whether the example was recorded complete as issued; left out where that is not to be shown. */

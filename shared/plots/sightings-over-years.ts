@@ -1,7 +1,7 @@
+import type { PlotOptions, YearsOf } from "../words/plot-words.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { legendLine } from "./legend-line.ts";
 import { markShape } from "./mark-shape.ts";
-import type { PlotOptions, YearsOf } from "../words/plot-words.ts";
 import { type SightingColumns, sightingColumns } from "./sighting-columns.ts";
 import {
   type DatedSighting,

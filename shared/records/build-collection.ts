@@ -26,10 +26,7 @@ export interface BuiltCollection {
 const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
 /** From what was read to what is known: validated, resolved, checked against each other. Reports every problem. */
-export function buildCollection(
-  read: ReadCollection,
-  validator: Validator,
-): BuiltCollection {
+export function buildCollection(read: ReadCollection, validator: Validator): BuiltCollection {
   const diagnostics: Diagnostic[] = [];
   const { schemas } = validator;
   const report = (

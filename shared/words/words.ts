@@ -1,8 +1,8 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { Statement } from "../assessments/statement.ts";
-import type { PlotWords } from "./plot-words.ts";
 import type { PageWords } from "./english-pages.ts";
 import type { NumberWords } from "./numbers.ts";
+import type { PlotWords } from "./plot-words.ts";
 
 export interface MethodWords {
   readonly name: string;

