@@ -108,12 +108,9 @@ describe("serialTotal", () => {
   });
 
   it("is exact where numbers are large and many", () => {
-    // For two serials N(N - 1) <= 20 m(m - 1), by hand; for many, near the continuous m·alpha^(-1/k).
-    expect(serialTotal({ distinct: 2, largest: 10 ** 6 }, 0.95).high).toBe(4472134);
-    expect(serialTotal({ distinct: 900, largest: 10 ** 6 }, 0.95).high).toBeCloseTo(
-      10 ** 6 * 0.05 ** (-1 / 900),
-      -2,
-    );
+    // Python's math.comb in the formula [S].
+    expect(serialTotal({ distinct: 2, largest: 10 ** 6 }, 0.95).high).toBe(4_472_134);
+    expect(serialTotal({ distinct: 900, largest: 10 ** 6 }, 0.95).high).toBe(1_003_332);
     expect(serialTotal({ distinct: 500, largest: 500 }, 0.95)).toEqual({ value: 500, low: 500, high: 500 });
   });
 
@@ -217,9 +214,9 @@ describe("serialTotalUnknownStart", () => {
   });
 
   it("takes numbers that are large and many", () => {
-    // Near the continuous approximation, w(k/alpha)^(1/(k - 1)).
-    const { high } = serialTotalUnknownStart({ distinct: 900, span: 10 ** 6 }, 0.95);
-    expect(high / (10 ** 6 * (900 / 0.05) ** (1 / 899))).toBeCloseTo(1, 2);
+    // Python's math.comb in the formula with two binomials [S].
+    expect(serialTotalUnknownStart({ distinct: 900, span: 10 ** 6 }, 0.95).high).toBe(1_005_284);
+    expect(serialTotalUnknownStart({ distinct: 3, span: 10 ** 6 }, 0.95).high).toBe(7_388_222);
   });
 
   it.each([

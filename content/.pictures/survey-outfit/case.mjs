@@ -69,14 +69,15 @@ export function lidPoint([x, h, w]) {
   return [x, TALL + y * Math.cos(a) + w * Math.sin(a), Z + 0.15 - y * Math.sin(a) + w * Math.cos(a)];
 }
 
-export function lid(o, furnishings) {
+/** The lid as it lies open flat, its inside up. */
+function lidShell(o, furnishings) {
   const D = 2 * Z;
   const cloth = lining(o);
   const pad = sheet(-X + WALL, WALL, X - WALL, D - WALL, 70, 46, (x, z) => {
     const edge = Math.min(X - WALL - Math.abs(x), z - WALL, D - WALL - z);
     return 1.15 + 0.14 * Math.min(1, Math.max(0, edge) / 1.2) ** 0.5 + 0.02 * Math.sin(x * 0.9 + Math.sin(z)) * Math.sin(z * 0.8);
   }, cloth);
-  const shell = group([
+  return group([
     group([walls({ ...o }, 0, LID)], { at: [0, 0, Z] }),
     block([-X, 0, 0], [X, 0.9, D], 0.06, boards(o, 7)),
     group([corners(o, 0, LID - 0.01)], { at: [0, 0, Z] }),
@@ -85,12 +86,26 @@ export function lid(o, furnishings) {
     ...[-11, 11].map((x) => block([x - 1.4, LID - 0.05, 0.05], [x + 1.4, LID + 0.05, WALL], 0.02, `Brass(${0.2 + o.wear * 0.6})`)),
     ...furnishings,
   ]);
+}
+
+/** The lid shut, with the handle that the case is carried by. */
+export function shutLid(o) {
+  const top = TALL + LID;
+  const m = `Brass(${0.2 + o.wear * 0.5})`;
+  return group([
+    `object { ${lidShell(o, [])} translate ${v(0, -LID, 0)} rotate 180*x translate ${v(0, TALL, Z)} }`,
+    strap([[-5.4, top + 0.2, 0], [-4.6, top + 1.0, 0], [-2.5, top + 1.9, 0], [0, top + 2.1, 0], [2.5, top + 1.9, 0], [4.6, top + 1.0, 0], [5.4, top + 0.2, 0]], 2.1, 0.5, `Bridle(${o.wear})`),
+    ...[-5.2, 5.2].map((x) => group([block([x - 1.1, top, -1.3], [x + 1.1, top + 0.14, 1.3], 0.06, m), cylinder([x, top + 0.5, -1.3], [x, top + 0.5, 1.3], 0.22, m), ...[-0.9, 0.9].map((z) => sphere([x + Math.sign(x) * 0.7, top + 0.14, z], 0.18, m))])),
+  ]);
+}
+
+export function lid(o, furnishings) {
   const stay = [-1, 1].map((s) => {
     const [a, b] = [[s * (X - 1.25), TALL - 0.5, 3.6], lidPoint([s * (X - 1.25), LID - 0.5, 8.2])];
     const m = `Brass(${0.25 + o.wear * 0.5})`;
     return group([cylinder(a, b, 0.13, m), cylinder([a[0] - 0.3, a[1], a[2]], [a[0] + 0.45, a[1], a[2]], 0.24, m), cylinder([b[0] - 0.3, b[1], b[2]], [b[0] + 0.45, b[1], b[2]], 0.24, m)]);
   });
-  return group([`object { ${shell} translate ${v(0, -LID, 0)} rotate ${-OPEN}*x translate ${v(0, TALL, Z + 0.15)} }`, ...stay]);
+  return group([`object { ${lidShell(o, furnishings)} translate ${v(0, -LID, 0)} rotate ${-OPEN}*x translate ${v(0, TALL, Z + 0.15)} }`, ...stay]);
 }
 
 /** Pocket of the lid with the handbook and the card standing in it; drawn as the lid lies flat. */
@@ -146,7 +161,7 @@ export function well(o, partitions, lift, covered) {
   const wood = 'Mahogany(0.3, 5)';
   const cloth = lining(o);
   const boxLid = ([x0, z0, x1, z1]) =>
-    group([block([x0 + 0.35, lift + 4.6, z0 + 0.35], [x1 - 0.35, lift + 5.1, z1 - 0.35], 0.1, 'Mahogany(0.1, 7)'), turned([[0, 0], [0.55, 0, 0.1], [0.3, 0.3, 0.1], [0.6, 0.75, 0.3], [0, 0.95]], 'Bone(0)').replace(/^/, 'object { ') + ` translate ${v((x0 + x1) / 2, lift + 5.1, (z0 + z1) / 2)} }`]);
+    group([block([x0 + 0.35, lift + 4.6, z0 + 0.35], [x1 - 0.35, lift + 5.1, z1 - 0.35], 0.1, 'Mahogany(0.1, 7)'), group([turned([[0, 0], [0.55, 0, 0.1], [0.3, 0.3, 0.1], [0.6, 0.75, 0.3], [0, 0.95]], 'Bone(0)')], { at: [(x0 + x1) / 2, lift + 5.1, (z0 + z1) / 2] })]);
   return group([
     block([-X + WALL, lift - 0.4, -Z + WALL], [X - WALL, lift, Z - WALL], 0, cloth),
     ...partitions.map(([x0, z0, x1, z1]) => (x0 === x1 ? `object { ${block([z0 - 0.05, lift, -0.2], [z1 + 0.05, lift + 4.7, 0.2], 0.08, wood)} rotate -90*y translate ${n(x0)}*x }` : block([x0, lift, z0 - 0.2], [x1, lift + 4.7, z0 + 0.2], 0.08, wood))),

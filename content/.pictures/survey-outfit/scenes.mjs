@@ -1,6 +1,7 @@
-import { block, group, n, sheet, sphere, v, words } from '../engine/shapes.mjs';
+import { group, sheet, v, words } from '../engine/shapes.mjs';
 import * as box from './case.mjs';
 import { contextOf, models } from './outfit.mjs';
+import * as beside from './beside.mjs';
 import { handbook, issueCard } from './papers.mjs';
 
 /** Where the levels stand: the tray and the well in the case, the drawer pulled out to its left. */
@@ -69,7 +70,7 @@ const lidPoints = (o) => new Map([
 ]);
 
 /** The whole outfit, tray in place, drawer beside it. */
-export function openCase(layout, o, file) {
+export function openCase(layout, o, file, plan) {
   const level = (id) => layout.levels[id];
   const tray = unitsIn(layout, o, 'tray');
   const drawer = unitsIn(layout, o, 'drawer');
@@ -82,9 +83,10 @@ export function openCase(layout, o, file) {
       group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), file('tray'))], { at: [0, level('tray').lift, 0] }),
       group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), file('drawer'))], { at: stands.drawer }),
       ...tray.solids, ...drawer.solids, ...ground.solids,
+      ...(plan.beside ?? []).map(({ part, model, at, level = 0 }) => group([beside[model ?? part](part ? contextOf(o, part, o.units.get(part)[0]) : {})], { rotate: [0, at[2] ?? 0, 0], at: [at[0], level, at[1]] })),
       'Scale_Bar(<-37, 0, -13.6>)',
     ],
-    points: new Map([...lidPoints(o), ...tray.points, ...drawer.points, ['case', [12, box.TALL, -11]], ['tray', [-16.6, 12.9, -3.5]]]),
+    points: new Map([...lidPoints(o), ...tray.points, ...drawer.points, ['case', [12, box.TALL, -11]], ['tray', [-16.6, 12.9, -3.5]], ...(plan.beside ?? []).filter((b) => b.part).map((b) => [b.part, [b.at[0], 1, b.at[1]]])]),
   };
 }
 
@@ -130,5 +132,66 @@ export function plate(layout, o) {
       group([box.contractPlate(o)], { at: [0, -0.03, 0] }),
     ],
     points: new Map([['contract-plate', [0, 0.2, 0]]]),
+  };
+}
+
+/** The drawer by itself: balance, weights, riders. */
+export function drawer(layout, o, file) {
+  const { solids, points } = unitsIn(layout, o, 'drawer');
+  const away = stands.drawer;
+  const home = away.map((q) => -q);
+  return {
+    camera: { look: [-0.5, 2, -0.4], distance: 80, tilt: 20, width: 26.5 },
+    room: [[0, 2, 0], 22],
+    solids: [box.drawer(o, layout.levels.drawer, recessesOf(layout, o, 'drawer'), file('drawer')), group(solids, { at: home })],
+    points: new Map([...points].map(([id, p]) => [id, p.map((q, k) => q + home[k])])),
+  };
+}
+
+/** The case shut, from the front and above. */
+export function front(layout, o, file, plan) {
+  return {
+    camera: { look: [0, 8.6, -3], distance: 150, tilt: 57, turn: -14, width: 50 },
+    room: [[0, 6, 0], 34],
+    solids: [box.body(o), box.shutLid(o), ...(plan.painted ?? []).map((p) => group([words(p.text, p.h ?? 2.2, { font: 'sans', depth: 0.03, material: 'WhitePaint(0)' })], { rotate: [-90, 0, p.turn ?? 0], at: [p.at[0], p.at[1], -box.Z - 0.01] }))],
+    points: new Map([['case', [9, 6, -box.Z]]]),
+  };
+}
+
+/** Named units laid out on the stand. */
+export function detail(layout, o, file, plan, shot) {
+  const points = new Map();
+  const solids = shot.things.map(({ part, unit = 0, model, at, level = 0 }) => {
+    const [x, z, turn = 0] = at;
+    const c = part ? contextOf(o, part, { index: unit, ...o.units.get(part)[unit] }) : {};
+    if (part && !points.has(part)) points.set(part, [x, 1 + level, z]);
+    return group([(model ? beside[model] : (beside[part] ?? models[part]))({ ...c, upright: shot.upright })], { rotate: [0, turn, 0], at: [x, level, z] });
+  });
+  const width = shot.width ?? 28;
+  return { camera: { look: shot.look ?? [0, 0.6, 0], distance: width * 2.6, tilt: shot.tilt ?? 24, turn: shot.turn ?? 0, width }, room: [[0, 0, 0], width * 0.85], solids, points };
+}
+
+/** What could be seen of an outfit that was opened and closed again: sacking over the tray, and what lay on top of it. */
+export function covered(layout, o, file) {
+  const top = layout.levels.tray.lift;
+  const fold = (x, z) => 0.55 * Math.sin(x * 0.42 + 1.5 * Math.sin(z * 0.31)) * Math.sin(z * 0.5 + Math.sin(x * 0.23)) + 0.2 * Math.sin(x * 1.3 - z * 0.8) + 0.1 * Math.sin(x * 2.1 + z * 2.7);
+  const cloth = sheet(-17.1, -10.7, 17.1, 7.2 , 120, 70, (x, z) => {
+    const hem = z > 5 ? (z - 5) * 0.1 * Math.sin(x * 0.8) : 0;
+    return top + 1.1 + fold(x, z) * 0.62 - 0.5 * Math.max(0, (z - 5.6) / 1.6) + hem;
+  }, 'Sacking(0)');
+  const pipe = contextOf(o, 'blowpipe', o.units.get('blowpipe')[0]);
+  const bottle = contextOf(o, 'cyanide-bottle', o.units.get('cyanide-bottle')[0]);
+  return {
+    camera: { look: [0, 9, 0], distance: 150, tilt: 17, width: 47 },
+    room: [[0, 8, 0], 40],
+    solids: [
+      box.body(o),
+      group([box.trayBoard(o, layout.levels.tray, recessesOf(layout, o, 'tray').filter((r) => r.shapes[0][2] === 8.2), file('tray'))], { at: [0, top, 0] }),
+      group([models.blowpipe(pipe)], { at: [-5.1, top - 1.25, 8.2] }),
+      cloth,
+      group([models['cyanide-bottle'](bottle)], { rotate: [0, 30, 0], at: [10.6, top - 3.4, 0.6] }),
+      `object { ${sheet(-2.4, -2.4, 2.4, 2.4, 30, 30, (x, z) => 0.5 * Math.exp(-((Math.hypot(x, z) - 1.6) ** 2) * 2.2), 'Sacking(0)')} translate ${v(10.6, top + 0.9, 0.6)} }`,
+    ],
+    points: new Map([['blowpipe', [0, top + 0.5, 8.2]], ['cyanide-bottle', [10.6, top + 3, 0.6]], ['case', [-12, box.TALL, -11]]]),
   };
 }

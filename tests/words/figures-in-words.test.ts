@@ -1,0 +1,58 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Unit } from "../../shared/assessments/figure.ts";
+import { english } from "../../shared/words/english.ts";
+
+const say = (unit: Unit, value: number | null, low: number | null = null, high: number | null = null) =>
+  english.phrase({ unit, value, low, high });
+
+// The rule is the design's own: 26.14 with 22.13 to 44.41 is "about 26, 22 to 44".
+describe("a figure in words", () => {
+  it.each([
+    ["examples", 26.14, 22.13, 44.41, "about 26, 22 to 44"],
+    ["examples", 412, 412, 412, "412"],
+    ["examples", 2883.27, 2705, 3202, "about 2,883, 2,705 to 3,202"],
+    ["examples", null, 400, 450, "400 to 450"],
+    ["examples", null, null, null, "not known"],
+    ["share", 6 / 15, 0.198, 0.643, "about 40%, 20% to 64%"],
+    ["share", 0.931, null, null, "93%"],
+    ["years", 2.737671, 0.184539, 16.919336, "about 2.7 years, 0.18 to 17"],
+    ["offers a year", 0.3, 0.0618672, 0.8767273, "about 0.3 a year, 0.06 to 0.88"],
+  ] as const)("%s %d, %d to %d", (unit, value, low, high, words) => {
+    expect(say(unit, value, low, high)).toBe(words);
+  });
+
+  it("never says 0% or 100% of what is not exactly that", () => {
+    expect(english.numbers.share(0)).toBe("0%");
+    expect(english.numbers.share(1)).toBe("100%");
+    expect(english.numbers.share(0.0001)).toBe("under 1%");
+    expect(english.numbers.share(0.9999)).toBe("over 99%");
+  });
+
+  it("never reads as more exact than two figures for rates and years below a hundred", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 99, noNaN: true }), (value) => {
+        const digits = english.numbers.measure(value).replace(/[^0-9]/g, "");
+        expect(digits.replace(/^0+/, "").length).toBeLessThanOrEqual(2);
+      }),
+    );
+  });
+});
+
+describe("a date in words", () => {
+  it.each([
+    ["1931", "1931"],
+    ["1931/1938", "1931 to 1938"],
+    ["1984~", "about 1984"],
+    ["1984?", "1984 (uncertain)"],
+    ["1984%", "about 1984 (uncertain)"],
+    ["2026-03-14", "14 March 2026"],
+    ["2026-03", "March 2026"],
+    ["193X", "1930s"],
+    ["1985/..", "from 1985"],
+    ["../1985", "until 1985"],
+    ["1960-21", "1960-21"],
+  ])("%s", (edtf, words) => {
+    expect(english.date(edtf)).toBe(words);
+  });
+});
