@@ -1,13 +1,26 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
+const root = fileURLToPath(new URL("..", import.meta.url));
+
+// Whole sites are built and a browser is driven, on two cores.
+const patience = { root, testTimeout: 120_000, hookTimeout: 120_000 };
+
 export default defineConfig({
   test: {
-    root: fileURLToPath(new URL("..", import.meta.url)),
-    include: ["tests/**/*.test.ts"],
-    globalSetup: ["tests/browser/demonstration.ts"],
-    // Whole sites are built and a browser is driven, on two cores.
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    root,
+    projects: [
+      {
+        test: { ...patience, name: "rooms", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"] },
+      },
+      {
+        test: {
+          ...patience,
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/browser/demonstration.ts"],
+        },
+      },
+    ],
   },
 });

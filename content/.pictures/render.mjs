@@ -1,9 +1,10 @@
-// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [item …] [item/picture …]
+// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [--words] [item …] [picture …] [item/picture …]
 import { mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { photoOf, writePhotos } from './engine/photos.mjs';
 import { unpackFont } from './engine/fonts.mjs';
 import { readItems, readVariants, readYaml } from './engine/records.mjs';
 import { render } from './engine/render.mjs';
@@ -12,7 +13,7 @@ import * as scenes from './survey-outfit/scenes.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '../..');
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' } } });
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' }, words: { type: 'boolean' } } });
 const work = join(tmpdir(), 'fittedcase-pictures');
 mkdirSync(work, { recursive: true });
 
@@ -26,19 +27,24 @@ for (const [name, file] of Object.entries(fonts)) {
 const variants = readVariants(join(root, 'schemas/reference/survey-outfit'));
 const layout = readYaml(join(here, 'survey-outfit/layout.yaml'));
 const shots = readYaml(join(here, 'survey-outfit/shots.yaml'));
-const wanted = (id, shot) => positionals.length === 0 || positionals.some((p) => p === id || p === `${id}/${shot}`);
+const wanted = (id, file) => positionals.length === 0 || positionals.some((p) => p === id || p === `${id}/${file}` || p === file);
+const camel = (name) => name.replace(/-(.)/g, (_, c) => c.toUpperCase());
 
 for (const item of readItems(join(root, 'content/items'))) {
   const plan = shots.items[item.id];
   if (!plan || !variants.has(item.variant)) continue;
-  const o = outfitOf(item, variants, plan);
-  for (const shot of plan.shots ?? shots.default) {
-    if (!wanted(item.id, shot)) continue;
-    const scene = scenes[shot.replace(/-(.)/g, (_, c) => c.toUpperCase())](layout, o, (name) => join(work, `${item.id}-${name}.pgm`), plan);
+  const o = { ...outfitOf(item, variants, plan), planed: plan.planed };
+  const photos = [];
+  for (const shot of plan.shots) {
+    const name = `${item.id}-${shot.file}`;
+    const scene = scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
+    photos.push(photoOf(shot, scene, o, shots));
+    if (values.words || !wanted(item.id, shot.file)) continue;
     const folder = values.out ?? join(root, 'content/items', item.id);
     mkdirSync(folder, { recursive: true });
-    const out = join(folder, values.out ? `${item.id}-${shot}.jpg` : `${shot}.jpg`);
-    const { seconds } = await render({ scene, name: `${item.id}-${shot}`, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
-    console.log(`${item.id}/${shot}: ${seconds.toFixed(0)} s`);
+    const out = join(folder, values.out ? `${name}.jpg` : `${shot.file}.jpg`);
+    const seconds = await render({ scene, name, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
+    console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
   }
+  if (!values.out && !values.draft) writePhotos(item.file, photos);
 }

@@ -51,7 +51,9 @@ export function decodeUpright(bytes: Buffer, size: Size): Promise<Pixels> {
   );
 }
 
-export function resized({ rgb, width, height }: Pixels, size: Size): Promise<Pixels> {
+export async function resized(from: Pixels, size: Size): Promise<Pixels> {
+  const { rgb, width, height } = from;
+  if (size.width === width && size.height === height) return from;
   return pixels(sharp(rgb, { raw: { width, height, channels: 3 } }), size);
 }
 

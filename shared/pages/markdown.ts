@@ -16,7 +16,7 @@ const isOwnImage = (url: string): boolean => !hasScheme.test(url) && !/^[/\\]{2}
 interface Surroundings {
   /** Address of the page that the text stands on: what begins with a slash is linked from there. */
   readonly page: string;
-  /** Level of the headings above the text; its own begin one below. */
+  /** Level of the heading above the text; its own highest stands one below, whichever its writer took. */
   readonly below: number;
 }
 
@@ -30,7 +30,9 @@ parser.validateLink = isSafeLink;
 
 parser.core.ruler.push("site", ({ tokens, env }) => {
   const { page, below } = env as Surroundings;
-  const shift = (tag: string) => `h${Math.min(6, Number(tag.slice(1)) + below)}`;
+  const levels = tokens.flatMap(({ type, tag }) => (type === "heading_open" ? [Number(tag.slice(1))] : []));
+  const highest = Math.min(...levels);
+  const shift = (tag: string) => `h${Math.min(6, Number(tag.slice(1)) - highest + below + 1)}`;
   for (const token of tokens) {
     if (token.type === "heading_open" || token.type === "heading_close") token.tag = shift(token.tag);
     if (token.type !== "inline" || !token.children) continue;
@@ -52,8 +54,7 @@ parser.renderer.rules.table_open = () => '<div class="scroll" tabindex="0"><tabl
 parser.renderer.rules.table_close = () => "</table></div>\n";
 
 /**
- * A writer's Markdown as HTML: no raw HTML, no script, nothing fetched from elsewhere. The first heading
- * level of the text is the one below the page's own.
+ * A writer's Markdown as HTML: no raw HTML, no script, nothing fetched from elsewhere.
  */
 export const renderMarkdown = (text: string, surroundings: Surroundings): string =>
   parser.render(text, surroundings);

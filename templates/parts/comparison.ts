@@ -17,7 +17,7 @@ export function comparison({ variants, table }: Comparison, { words, link }: Pag
       ({ name, cells }) =>
         html`<tr><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
     )}</tbody>`;
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="${say.comparison}"><table class="comparison">
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${say.comparison}"><table class="comparison">
 <thead><tr><th scope="col">${say.row}</th>${variants.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead>
 ${body(say.featuresOf, table.features)}
 ${body(say.partsOf, table.parts)}

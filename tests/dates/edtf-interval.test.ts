@@ -1,4 +1,3 @@
-import { parse } from "edtf";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type DayBound, type EdtfDate, parseEdtf } from "../../shared/dates/edtf-interval.ts";
@@ -412,31 +411,7 @@ describe("parseEdtf", () => {
             expect.unreachable(pattern);
         }
       }),
-      { numRuns: 60 },
-    );
-  });
-
-  it("takes what the edtf package takes, but for days that never come, and more only where the page does", () => {
-    const taken = (text: string): boolean => {
-      try {
-        return Boolean(parse(text));
-      } catch {
-        return false;
-      }
-    };
-    const digits = (size: number) =>
-      fc.string({ unit: fc.constantFrom(..."0123X"), minLength: size, maxLength: size });
-    const date = fc
-      .tuple(fc.constantFrom("", "-"), digits(4), digits(2), digits(2), fc.constantFrom(1, 2, 3))
-      .map(([sign, year, month, day, parts]) => sign + [year, month, day].slice(0, parts).join("-"));
-    fc.assert(
-      fc.property(date, (text) => {
-        const neverComes = /-02-(29|X9|3|XX?$)|-02-2X|-(0[2469]|11|X[2469]|1X|X1|0X|XX)-3[01X]/.test(text);
-        const refusedBeyondReason = /-X[3-9]$|-3X$|-X0|-30|-31/.test(text);
-        if (taken(text) && parseEdtf(text) === null) expect(text).toSatisfy(() => neverComes);
-        if (!taken(text) && parseEdtf(text) !== null) expect(text).toSatisfy(() => refusedBeyondReason);
-      }),
-      { numRuns: 3000 },
+      { numRuns: 25 },
     );
   });
 

@@ -1,4 +1,6 @@
-import { writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { v } from './shapes.mjs';
 
 /** Signed distance to the edge of a recess, negative inside. */
@@ -28,8 +30,10 @@ function fall(d) {
 
 const wave = (x, z) => Math.sin(x * 0.61 + 1.3 * Math.sin(z * 0.43)) * Math.sin(z * 0.73 + 0.9 * Math.sin(x * 0.37));
 
-/** Draws a lined board with its recesses as a 16-bit height map (PGM), 50 points a centimetre. */
-export function reliefMap(file, [w, d], recesses, deepest) {
+/** Draws a lined board with its recesses as a 16-bit height map (PGM), 50 points a centimetre; answers with its path. */
+export function reliefMap(folder, [w, d], recesses, deepest) {
+  const file = join(folder, `relief-${createHash('sha256').update(JSON.stringify([w, d, recesses, deepest])).digest('hex').slice(0, 16)}.pgm`);
+  if (existsSync(file)) return file;
   const [nx, nz] = [Math.round(w * 50), Math.round(d * 50)];
   const out = Buffer.alloc(nx * nz * 2);
   for (let j = 0; j < nz; j += 1)
@@ -47,6 +51,7 @@ export function reliefMap(file, [w, d], recesses, deepest) {
       out.writeUInt16BE(Math.round(Math.min(65535, Math.max(0, (1 + y / (deepest + 0.1)) * 64000))), (j * nx + i) * 2);
     }
   writeFileSync(file, Buffer.concat([Buffer.from(`P5\n${nx} ${nz}\n65535\n`), out]));
+  return file;
 }
 
 /** The lined board as a solid: its upper face at y = 0. */

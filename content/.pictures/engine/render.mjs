@@ -5,7 +5,7 @@ import { cameraAt } from './camera.mjs';
 import { develop } from './develop.mjs';
 import { v } from './shapes.mjs';
 
-/** Writes a scene as text, renders it on one thread, develops it to a JPEG; answers with the projection. */
+/** Writes a scene as text, renders it on one thread, develops it to a JPEG; answers with the seconds that it took. */
 export async function render({ scene, name, work, fonts, common, out, draft, exposure }) {
   mkdirSync(work, { recursive: true });
   const [width, height] = draft ? [Math.round(1600 * draft), Math.round(1200 * draft)] : [1600, 1200];
@@ -28,5 +28,5 @@ export async function render({ scene, name, work, fonts, common, out, draft, exp
     throw new Error(`${name}: ${String(error.stderr).split('\n').filter((l) => /rror|File|line/i.test(l)).slice(-6).concat(String(error.stderr).slice(-600)).join('\n') || String(error.stderr).slice(-1500)}`);
   }
   await develop(png, out, { exposure });
-  return { seconds: (Date.now() - started) / 1000, project: camera.project };
+  return (Date.now() - started) / 1000;
 }

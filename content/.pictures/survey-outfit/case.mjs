@@ -123,10 +123,10 @@ export function pocket(o, papers) {
   return [front, `sphere_sweep { linear_spline ${hem.length}, ${hem.map((p) => `${v(...p)}, 0.12`).join(', ')} ${cloth} }`, ...papers.map((p) => p.solid)];
 }
 
-export function trayBoard(o, level, recesses, file) {
+export function trayBoard(o, level, recesses, folder) {
   const [w, d] = level.size;
   const deepest = Math.max(...recesses.map((r) => r.depth));
-  reliefMap(file, level.size, recesses, deepest);
+  const file = reliefMap(folder, level.size, recesses, deepest);
   const frame = boards(o, 8);
   const [ex, ez] = [w / 2 + 0.42, d / 2 + 0.42];
   return group([
@@ -141,10 +141,10 @@ export function trayBoard(o, level, recesses, file) {
 export const liftTapes = (o) =>
   group([-1, 1].map((s) => strap([[s * 16.15, 0.02, -1.1], [s * 15.6, 0.5, -0.7], [s * 15.35, 0.62, 0], [s * 15.6, 0.5, 0.7], [s * 16.15, 0.02, 1.1]], 0.9, 0.08, o.pattern === '3' ? 'Webbing(0)' : 'Bridle(0.4)')));
 
-export function drawer(o, level, recesses, file) {
+export function drawer(o, level, recesses, folder) {
   const [w, d] = level.size;
   const deepest = Math.max(...recesses.map((r) => r.depth));
-  reliefMap(file, level.size, recesses, deepest);
+  const file = reliefMap(folder, level.size, recesses, deepest);
   const side = 'OakPale(0, 2)';
   return group([
     group([reliefSolid(file, level.size, deepest, lining(o))], { at: [0, level.lift, 0] }),

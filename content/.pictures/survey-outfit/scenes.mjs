@@ -70,7 +70,7 @@ const lidPoints = (o) => new Map([
 ]);
 
 /** The whole outfit, tray in place, drawer beside it. */
-export function openCase(layout, o, file, plan) {
+export function openCase(layout, o, folder, plan) {
   const level = (id) => layout.levels[id];
   const tray = unitsIn(layout, o, 'tray');
   const drawer = unitsIn(layout, o, 'drawer');
@@ -80,8 +80,8 @@ export function openCase(layout, o, file, plan) {
     room: [[-8, 8, 0], 46],
     solids: [
       box.body(o), box.lid(o, lidOf(o)),
-      group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), file('tray'))], { at: [0, level('tray').lift, 0] }),
-      group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), file('drawer'))], { at: stands.drawer }),
+      group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), folder)], { at: [0, level('tray').lift, 0] }),
+      group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), folder)], { at: stands.drawer }),
       ...tray.solids, ...drawer.solids, ...ground.solids,
       ...(plan.beside ?? []).map(({ part, model, at, level = 0 }) => group([beside[model ?? part](part ? contextOf(o, part, o.units.get(part)[0]) : {})], { rotate: [0, at[2] ?? 0, 0], at: [at[0], level, at[1]] })),
       'Scale_Bar(<-37, 0, -13.6>)',
@@ -136,20 +136,20 @@ export function plate(layout, o) {
 }
 
 /** The drawer by itself: balance, weights, riders. */
-export function drawer(layout, o, file) {
+export function drawer(layout, o, folder) {
   const { solids, points } = unitsIn(layout, o, 'drawer');
   const away = stands.drawer;
   const home = away.map((q) => -q);
   return {
     camera: { look: [-0.5, 2, -0.4], distance: 80, tilt: 20, width: 26.5 },
     room: [[0, 2, 0], 22],
-    solids: [box.drawer(o, layout.levels.drawer, recessesOf(layout, o, 'drawer'), file('drawer')), group(solids, { at: home })],
+    solids: [box.drawer(o, layout.levels.drawer, recessesOf(layout, o, 'drawer'), folder), group(solids, { at: home })],
     points: new Map([...points].map(([id, p]) => [id, p.map((q, k) => q + home[k])])),
   };
 }
 
 /** The case shut, from the front and above. */
-export function front(layout, o, file, plan) {
+export function front(layout, o, folder, plan) {
   return {
     camera: { look: [0, 8.6, -3], distance: 150, tilt: 57, turn: -14, width: 50 },
     room: [[0, 6, 0], 34],
@@ -159,7 +159,7 @@ export function front(layout, o, file, plan) {
 }
 
 /** Named units laid out on the stand. */
-export function detail(layout, o, file, plan, shot) {
+export function detail(layout, o, folder, plan, shot) {
   const points = new Map();
   const solids = shot.things.map(({ part, unit = 0, model, at, level = 0 }) => {
     const [x, z, turn = 0] = at;
@@ -172,7 +172,7 @@ export function detail(layout, o, file, plan, shot) {
 }
 
 /** What could be seen of an outfit that was opened and closed again: sacking over the tray, and what lay on top of it. */
-export function covered(layout, o, file) {
+export function covered(layout, o, folder) {
   const top = layout.levels.tray.lift;
   const fold = (x, z) => 0.55 * Math.sin(x * 0.42 + 1.5 * Math.sin(z * 0.31)) * Math.sin(z * 0.5 + Math.sin(x * 0.23)) + 0.2 * Math.sin(x * 1.3 - z * 0.8) + 0.1 * Math.sin(x * 2.1 + z * 2.7);
   const cloth = sheet(-17.1, -10.7, 17.1, 7.2 , 120, 70, (x, z) => {
@@ -186,7 +186,7 @@ export function covered(layout, o, file) {
     room: [[0, 8, 0], 40],
     solids: [
       box.body(o),
-      group([box.trayBoard(o, layout.levels.tray, recessesOf(layout, o, 'tray').filter((r) => r.shapes[0][2] === 8.2), file('tray'))], { at: [0, top, 0] }),
+      group([box.trayBoard(o, layout.levels.tray, recessesOf(layout, o, 'tray').filter((r) => r.shapes[0][2] === 8.2), folder)], { at: [0, top, 0] }),
       group([models.blowpipe(pipe)], { at: [-5.1, top - 1.25, 8.2] }),
       cloth,
       group([models['cyanide-bottle'](bottle)], { rotate: [0, 30, 0], at: [10.6, top - 3.4, 0.6] }),
