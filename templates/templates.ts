@@ -18,11 +18,13 @@ import { chapter } from "./parts/chapter.ts";
 import { colophon } from "./parts/colophon.ts";
 import { comparison } from "./parts/comparison.ts";
 import { completeness } from "./parts/completeness.ts";
+import { completing } from "./parts/completing.ts";
 import { confidential } from "./parts/confidential.ts";
 import { custody } from "./parts/custody.ts";
 import { dating } from "./parts/dating.ts";
 import { drawing } from "./parts/drawing.ts";
 import { entries, entryRow } from "./parts/entries.ts";
+import { familyKey } from "./parts/family-key.ts";
 import { figure } from "./parts/figure.ts";
 import { figures } from "./parts/figures.ts";
 import { findings } from "./parts/findings.ts";
@@ -32,10 +34,12 @@ import { itemOpening } from "./parts/item-opening.ts";
 import { labels } from "./parts/labels.ts";
 import { links } from "./parts/links.ts";
 import { method } from "./parts/method.ts";
+import { nearest } from "./parts/nearest.ts";
 import { opening } from "./parts/opening.ts";
 import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
 import { photographs } from "./parts/photographs.ts";
 import { picture } from "./parts/picture.ts";
+import { reallocation } from "./parts/reallocation.ts";
 import { runningHead } from "./parts/running-head.ts";
 import { serialTable } from "./parts/serial-table.ts";
 import { trail } from "./parts/trail.ts";
@@ -65,12 +69,14 @@ export const templates = {
   "parts/colophon": colophon,
   "parts/comparison": comparison,
   "parts/completeness": completeness,
+  "parts/completing": completing,
   "parts/confidential": confidential,
   "parts/custody": custody,
   "parts/dating": dating,
   "parts/drawing": drawing,
   "parts/entries": entries,
   "parts/entry-row": entryRow,
+  "parts/family-key": familyKey,
   "parts/figure": figure,
   "parts/figures": figures,
   "parts/findings": findings,
@@ -80,12 +86,14 @@ export const templates = {
   "parts/labels": labels,
   "parts/links": links,
   "parts/method": method,
+  "parts/nearest": nearest,
   "parts/opening": opening,
   "parts/part-row": partRow,
   "parts/parts-table": partsTable,
   "parts/photographs": photographs,
   "parts/picture": picture,
   "parts/rate-cells": rateCells,
+  "parts/reallocation": reallocation,
   "parts/running-head": runningHead,
   "parts/serial-table": serialTable,
   "parts/trail": trail,

@@ -63,7 +63,14 @@ export const catalogue = {
   ),
   "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
   // Weak, but allowed
-  "source-missing": warning("A count, range or sighting names no source."),
+  "source-missing": warning(
+    "A count, range or sighting names no source; of sightings, the first of each file is shown.",
+  ),
+  "no-photograph": warning("An item has no photograph, so that nobody else can check what is written of it."),
+  "mark-not-recorded": warning(
+    "Parts are said to be present, but without the marks by which the reference knows a right one.",
+  ),
+  "evidence-missing": warning("Events of an item's custody name neither evidence nor a source."),
   "empty-collection": warning("There is nothing to show."),
 } as const satisfies Record<string, CatalogueEntry>;
 

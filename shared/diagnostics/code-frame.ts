@@ -1,4 +1,4 @@
-import type { Place } from "./place.ts";
+import { lineStarts, type Place } from "./place.ts";
 
 const widest = 110;
 
@@ -10,14 +10,15 @@ const visible = (line: string) => line.replace(/\t/g, " ").replace(/[\p{Cc}\p{Cf
  * A long line is cut to a window around the stretch, so that the caret stays in sight.
  */
 export function codeFrame(text: string, place: Place): string {
-  const lines = text.split("\n");
+  const starts = lineStarts(text);
+  const lineOf = (number: number) => text.slice(starts[number - 1], (starts[number] ?? text.length + 1) - 1);
   const first = Math.max(1, place.line - 1);
-  const last = Math.min(lines.length, place.line + 1);
+  const last = Math.min(starts.length, place.line + 1);
   const gutter = String(last).length;
   const shift = place.column > widest - 20 ? place.column - 40 : 0;
   const frame: string[] = [];
   for (let number = first; number <= last; number++) {
-    const raw = (lines[number - 1] ?? "").replace(/\r$/, "");
+    const raw = lineOf(number).replace(/\r$/, "");
     const shown = visible(raw.slice(shift, shift + widest));
     const marker = number === place.line ? ">" : " ";
     frame.push(`${marker} ${String(number).padStart(gutter)} | ${shown}`.trimEnd());

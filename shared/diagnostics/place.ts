@@ -19,11 +19,36 @@ export const startOf = (file: string, text = ""): Locus => ({
   text,
 });
 
+let latest: { readonly text: string; readonly starts: readonly number[] } | undefined;
+
+/** Where each line of a text begins. The latest text is kept: a log may have 100,000 problems, one after another. */
+export function lineStarts(text: string): readonly number[] {
+  if (latest?.text !== text) {
+    const starts = [0];
+    for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) starts.push(at + 1);
+    latest = { text, starts };
+  }
+  return latest.starts;
+}
+
+/** The index of the line that an offset lies in. */
+function lineAt(starts: readonly number[], offset: number): number {
+  let low = 0;
+  let high = starts.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((starts[middle] ?? 0) <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
 /** The stretch between two offsets of a text. */
 export function locusBetween(file: string, text: string, start: number, end: number): Locus {
-  const before = text.slice(0, start);
-  const line = before.split("\n").length;
-  const column = start - before.lastIndexOf("\n");
+  const starts = lineStarts(text);
+  const index = lineAt(starts, start);
+  const line = index + 1;
+  const column = start - (starts[index] ?? 0) + 1;
   const within = text.slice(start, Math.max(start + 1, end));
   const extraLines = within.split("\n").length - 1;
   const endColumn = extraLines === 0 ? column + within.length : within.length - within.lastIndexOf("\n");

@@ -2,7 +2,7 @@ import { pngChunks } from "./png-chunks.ts";
 import type { RasterFormat } from "./raster-format.ts";
 
 /** Colours told by code points instead of a profile, which the decoder here passes over. */
-export interface ColourCodes {
+interface ColourCodes {
   readonly primaries: number;
   readonly transfer: number;
 }

@@ -22,12 +22,12 @@ export async function encodePicture(
   const sizes = planSizes(upright);
   const largest = await decodedLargest(bytes, upright, sizes.at(-1) ?? sizes[0], workers);
   const digests = new Map<string, string>();
-  const colours = new Map<Size, string>();
+  let colour = "";
 
   const finish = async (size: Size) => {
     const picture = await workers(() => resized(largest, size));
-    if (size === sizes[0]) colours.set(size, averageColour(picture.rgb));
-    const files = await settled(
+    if (size === sizes[0]) colour = averageColour(picture.rgb);
+    await settled(
       encodingsAt(size.width).map((encoding) =>
         workers(async () => {
           const name = entryName(size.width, encoding.extension);
@@ -35,11 +35,10 @@ export async function encodePicture(
         }),
       ),
     );
-    return files;
   };
   // The largest first: what takes longest must not be what is left at the end.
   await settled([...sizes].reverse().map(finish));
-  const picture = { hash, colour: colours.get(sizes[0]) ?? "#808080", sizes };
+  const picture = { hash, colour, sizes };
   await cache.keepRecord(picture, digests);
   return picture;
 }

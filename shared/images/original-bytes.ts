@@ -20,14 +20,11 @@ export async function readOriginal(root: string, file: string): Promise<Buffer> 
     if (isOutside(await realpath(root), real)) {
       throw new RefusedPicture("a link that leads out of the collection");
     }
-    // Asked first: to open a pipe is to wait for it.
-    const { size, ...found } = await stat(real).then((it) => ({
-      size: it.size,
-      folder: it.isDirectory(),
-      regular: it.isFile(),
-    }));
-    if (found.folder) throw new RefusedPicture("a folder");
-    if (!found.regular) throw new RefusedPicture("a pipe, socket or device");
+    // Asked before it is opened: to open a pipe is to wait for it.
+    const found = await stat(real);
+    if (found.isDirectory()) throw new RefusedPicture("a folder");
+    if (!found.isFile()) throw new RefusedPicture("a pipe, socket or device");
+    const { size } = found;
     if (size === 0) throw new RefusedPicture("an empty file (0 bytes)");
     if (size > gigabyte) {
       throw new RefusedPicture(`a file of ${(size / gigabyte).toFixed(1)} GB, where at most 1 GB is read`);

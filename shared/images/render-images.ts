@@ -12,7 +12,7 @@ import { settingsKey } from "./plan-image.ts";
 import { RefusedPicture } from "./refused-picture.ts";
 import { slots } from "./slots.ts";
 
-export interface ImageTask {
+interface ImageTask {
   readonly root: string;
   /** Paths relative to the root, with forward slashes. */
   readonly originals: readonly string[];

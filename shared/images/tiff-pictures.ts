@@ -1,5 +1,5 @@
 /** What a TIFF file says of its pictures, in the order of its directories. */
-export interface TiffPictures {
+interface TiffPictures {
   /** The first is a preview or a mask of a picture that lies elsewhere, as in a camera's raw file. */
   readonly firstIsReduced: boolean;
   /** Pictures in their own right: neither a preview nor a mask of another. */

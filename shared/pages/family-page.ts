@@ -1,6 +1,7 @@
 import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { plain } from "./item-parts.ts";
@@ -39,6 +40,7 @@ export interface FamilyPage extends PageHead {
   readonly differing: ComparisonTable;
   readonly common: ComparisonTable;
   readonly commonTitle: string;
+  readonly key: FamilyKeyView | null;
   readonly hazards: readonly HazardView[];
   readonly features: readonly {
     readonly id: string;
@@ -108,6 +110,7 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
     })),
     differing: table(true),
     common,
+    key: familyKeyView(family, index),
     commonTitle: say.rest(common.features.length + common.parts.length),
     hazards: hazardViews(
       mergeHazards(members.map(({ hazards }) => hazards)),

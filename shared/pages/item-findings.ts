@@ -61,6 +61,14 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
       ),
     ),
     list(
+      "otherSet",
+      findings(
+        parts.filter(({ matching }) => matching?.verdict === "other-set").map(({ id }) => id),
+        ({ matching }) =>
+          matching?.otherItem?.name ?? (matching?.otherSet ? say.setNumber(matching.otherSet) : null),
+      ),
+    ),
+    list(
       "surplus",
       findings(completeness.surplus, ({ units }) => `+ ${count(units.surplus)}`),
     ),

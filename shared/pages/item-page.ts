@@ -6,6 +6,7 @@ import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
 import { figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
+import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
 import { type CustodyView, custodyView } from "./item-custody.ts";
 import { type FindingList, findingLists } from "./item-findings.ts";
 import { type IdentityView, identityView } from "./item-identity.ts";
@@ -83,6 +84,8 @@ export interface ItemPage extends PageHead {
   };
   readonly custody: CustodyView;
   readonly hazards: readonly HazardView[];
+  readonly completing: CompletingView;
+  readonly nearest: readonly NearestView[];
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
   readonly cite: string;
@@ -219,6 +222,8 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     },
     custody: custodyView(item, index),
     hazards: hazardViews(item.hazards, item.parts),
+    completing: completingView(item, index),
+    nearest: nearestView(item, index),
     siblings: (variant?.items ?? [])
       .filter(({ id }) => id !== item.id)
       .map(({ id, name }) => ({ address: addresses.item(id), name })),

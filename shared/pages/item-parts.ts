@@ -131,6 +131,8 @@ function remarksOf(part: PublishedItemPart, words: Words): string[] {
     const said = text !== "" && part.lines.length > 1 ? say.several(units, text) : text;
     return [said, note?.replace(/\.$/, "") ?? ""];
   });
+  const { matching } = part;
+  const numbers = matching === null ? [] : [say.matching[matching.verdict](matching.otherSet ?? "")];
   const dated =
     part.dating && part.dating.verdict !== "fits"
       ? [
@@ -142,7 +144,7 @@ function remarksOf(part: PublishedItemPart, words: Words): string[] {
             .join(", "),
         ]
       : [];
-  return [...lines, ...dated, ...(part.assembled ? [say.fromElsewhere] : [])]
+  return [...lines, ...numbers, ...dated, ...(part.assembled ? [say.fromElsewhere] : [])]
     .filter((text) => text !== "")
     .map(words.pages.capital);
 }

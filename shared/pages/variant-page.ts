@@ -13,7 +13,14 @@ import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
-import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
+import { type ReallocationView, reallocationView } from "./variant-completing.ts";
+import {
+  type ClassView,
+  classView,
+  type LabelledFigure,
+  levelFigures,
+  variantFigures,
+} from "./variant-rarity.ts";
 import { yearsOf } from "./years-of.ts";
 
 export interface VariantPage extends PageHead {
@@ -70,9 +77,11 @@ export interface VariantPage extends PageHead {
   readonly levels: readonly {
     readonly name: string;
     readonly needs: string;
+    readonly figures: readonly LabelledFigure[];
     readonly parts: readonly Link[];
   }[];
   readonly entries: readonly EntryView[];
+  readonly reallocation: ReallocationView | null;
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
   readonly data: Link;
@@ -202,9 +211,10 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
             words,
             seen: serials,
           }),
-    levels: variant.levels.map(({ name, parts }) => ({
+    levels: variant.levels.map(({ id: level, name, parts }) => ({
       name,
       needs: say.levelNeeds(parts.length),
+      figures: levelFigures(variant, level, index),
       parts: parts.map((id) => ({
         address: `#part-${id}`,
         name: variant.parts.find((part) => part.id === id)?.name ?? id,
@@ -214,6 +224,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       const item = items.get(id);
       return item ? [entryView(item, index)] : [];
     }),
+    reallocation: reallocationView(variant, index),
     siblings: (family?.variants ?? [])
       .filter(({ id }) => id !== variant.id)
       .map(({ id, name }) => ({ address: addresses.variant(id), name })),

@@ -30,6 +30,28 @@ export function variantFigures(variant: PublishedVariant, index: CollectionIndex
   return figures.map(([id, label, figure]) => ({ id, label, figure: figureView(figure, index) }));
 }
 
+/** How many of the recorded examples reach a level, how many survive that do, how often one turns up. */
+export function levelFigures(
+  { rarity }: PublishedVariant,
+  level: string,
+  index: CollectionIndex,
+): LabelledFigure[] {
+  const say = index.words.pages.variant;
+  const ofLevel = Object.hasOwn(rarity.levels, level) ? rarity.levels[level] : undefined;
+  if (!ofLevel) return [];
+  const figures = [
+    ["share", say.levelShare, ofLevel.share],
+    ["survivors", say.levelSurvivors, ofLevel.survivors],
+    ["appearance", say.appearance, ofLevel.appearance],
+    ["wait", say.wait, ofLevel.wait],
+  ] as const;
+  return figures.map(([id, label, figure]) => ({
+    id: `level-${level}-${id}`,
+    label,
+    figure: figureView(figure, index),
+  }));
+}
+
 /** A span of classes is shown as a span: the figure behind it is an interval. */
 export function classView(
   { rarity }: PublishedVariant,

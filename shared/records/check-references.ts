@@ -1,12 +1,14 @@
-import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
-import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
+import { checkPlan } from "./check-plan.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
+import type { Report } from "./report.ts";
 import { foldSerial, numberInRange, rangeOf, type SerialRange } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Variant } from "./variant.ts";
+import { reportWeakPoints } from "./weak-points.ts";
 
 interface Surroundings {
   readonly beside: ReadonlySet<string>;
@@ -15,14 +17,6 @@ interface Surroundings {
   /** How many items there are, those included that have errors. */
   readonly itemFiles: number;
 }
-
-type Report = (
-  code: DiagnosticCode,
-  document: SourceDocument,
-  path: Path,
-  finding: Finding,
-  at?: "key" | "value",
-) => void;
 
 /** Records against each other: whatever one of them names must be there, and must make sense where it stands. */
 export function checkReferences(collection: Collection, around: Surroundings): Diagnostic[] {
@@ -67,6 +61,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
     checkFormerAddresses(articleAddresses, report, article, article.formerly);
   }
   for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
+  reportWeakPoints(collection, report);
   return diagnostics;
 }
 
@@ -195,6 +190,7 @@ function checkVariant(collection: Collection, around: Surroundings, report: Repo
       });
     }
   }
+  checkPlan(variant, report, (id) => own("parts", id));
   const groups = new Set([...variant.parts.values()].map((part) => part.group));
   for (const [id, part] of variant.parts) {
     if (!own("parts", id)) continue;
@@ -328,10 +324,6 @@ function checkSighting(collection: Collection, report: Report, sighting: Sightin
   const variant = collection.variants.get(sighting.variant);
   if (!variant) return;
   checkSource(collection, report, document, ["source"], sighting.source);
-  if (sighting.source === undefined) {
-    const finding = { found: "a sighting without a source", expected: "an id of the bibliography" };
-    report("source-missing", document, ["source"], finding);
-  }
   for (const column of ["present", "absent"] as const) {
     for (const id of sighting[column]) {
       if (id === "rest" || variant.parts.has(id)) continue;

@@ -60,14 +60,12 @@ export function readCsv(file: string, text: string): CsvTable {
       diagnostics: [diagnose("csv-syntax", locus, finding)],
     };
   }
-  // `bytes` counts to the end of a row, in UTF-8; positions are only worked out for a row with a problem.
-  let utf8: Buffer | undefined;
+  // `bytes` counts to the end of a row, in UTF-8; positions are only worked out where a row has a problem.
+  let ends: number[] | undefined;
   const stretchOf = (index: number): [number, number] => {
-    utf8 ??= Buffer.from(text, "utf8");
-    const from = index === 0 ? 0 : (raw[index - 1]?.info.bytes ?? 0);
-    const to = raw[index]?.info.bytes ?? utf8.length;
-    const start = utf8.toString("utf8", 0, from).length;
-    const row = utf8.toString("utf8", from, to);
+    ends ??= rowEnds(text, raw);
+    const start = index === 0 ? 0 : (ends[index - 1] ?? 0);
+    const row = text.slice(start, ends[index]);
     const lead = row.length - row.replace(/^[\r\n]+/, "").length;
     return [start + lead, start + row.trimEnd().length];
   };
@@ -115,6 +113,17 @@ export function readCsv(file: string, text: string): CsvTable {
     rows,
     diagnostics,
   };
+}
+
+/** Where each row ends, as offsets of the text. */
+function rowEnds(text: string, raw: readonly RawRow[]): number[] {
+  const utf8 = Buffer.from(text, "utf8");
+  let [bytes, letters] = [0, 0];
+  return raw.map(({ info }) => {
+    letters += utf8.toString("utf8", bytes, info.bytes).length;
+    bytes = info.bytes;
+    return letters;
+  });
 }
 
 function offsetOfLine(text: string, line: number): number {

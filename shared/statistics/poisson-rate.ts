@@ -21,7 +21,8 @@ export function poissonRate(events: number, exposure: number, confidence: number
   const tail = alpha(confidence) / 2;
   return {
     value: events / exposure,
-    low: events === 0 ? 0 : quantile(tail, 2 * events) / (2 * exposure),
+    // For no events: of no degrees of freedom, whose every quantile is 0.
+    low: quantile(tail, 2 * events) / (2 * exposure),
     high: quantile(1 - tail, 2 * events + 2) / (2 * exposure),
   };
 }

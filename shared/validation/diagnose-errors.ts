@@ -46,6 +46,16 @@ function explain(error: ErrorObject): Explanation | null {
   switch (error.keyword) {
     case "additionalProperties": {
       const name = String(error.params.additionalProperty);
+      // What the reader makes of a mapping that stands where the name of a field should.
+      if (name === String({})) {
+        return {
+          code: "yaml-syntax",
+          path,
+          at: "key",
+          found: "a mapping as the name of a field",
+          expected: "a word",
+        };
+      }
       const [code, expected] = unknownName(path);
       return {
         code,

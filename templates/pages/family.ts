@@ -39,6 +39,7 @@ ${chapter(
   site,
 )}
 ${page.hazards.length > 0 && chapter({ id: "cautions", title: ofItem.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
+${page.key && page.key.questions.length > 0 && chapter({ id: "key", title: say.key, note: say.keyNote, matter: templates["parts/family-key"](page.key, site) }, site)}
 ${chapter(
   {
     id: "features",

@@ -45,7 +45,30 @@ ${templates["parts/item-evidence"](page, site)}
 ${page.labels.length > 0 && chapter({ id: "labels", title: say.papers, matter: templates["parts/labels"](page.labels, site) }, site)}
 ${chapter({ id: "dating", title: say.dating, note: html`<a href="${link(addresses.method("dating"))}">${words.pages.methods.title}</a>`, matter: templates["parts/dating"](page.dating, site) }, site)}
 ${chapter({ id: "custody", title: say.custody, note: html`<a href="${link(addresses.method("custody"))}">${words.pages.methods.title}</a>`, matter: templates["parts/custody"](page.custody, site) }, site)}
-${page.siblings.length > 0 && chapter({ id: "others", title: say.comparison, matter: html`<p>${links(page.siblings)}</p><p>${links([page.variant, page.family])}</p>` }, site)}
+${
+  (page.completing.wants.length > 0 || page.completing.spares.length > 0) &&
+  chapter(
+    {
+      id: "completing",
+      title: say.wants,
+      note: say.wantsNote,
+      matter: templates["parts/completing"](page.completing, site),
+    },
+    site,
+  )
+}
+${
+  (page.siblings.length > 0 || page.nearest.length > 0) &&
+  chapter(
+    {
+      id: "others",
+      title: say.comparison,
+      matter: html`${page.siblings.length > 0 && html`<p>${links(page.siblings)}</p>`}<p>${links([page.variant, page.family])}</p>
+${page.nearest.length > 0 && templates["parts/nearest"](page.nearest, site)}`,
+    },
+    site,
+  )
+}
 ${page.confidential && templates["parts/confidential"](page.confidential, site)}
 ${chapter(
   {

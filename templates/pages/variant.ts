@@ -81,13 +81,14 @@ ${
       id: "levels",
       title: say.levels,
       matter: html`<ol class="levels">${page.levels.map(
-        ({ name, needs, parts }) =>
-          html`<li><b>${name}</b> <small>${needs}</small><details><summary>${say.levelParts}</summary><p>${links(parts)}</p></details></li>`,
+        ({ name, needs, figures, parts }) =>
+          html`<li><b>${name}</b> <small>${needs}</small>${templates["parts/figures"]({ figures }, site)}<details><summary>${say.levelParts}</summary><p>${links(parts)}</p></details></li>`,
       )}</ol>`,
     },
     site,
   )
 }
+${page.reallocation && chapter({ id: "completing", title: say.reallocation, note: say.reallocationNote, matter: templates["parts/reallocation"](page.reallocation, site) }, site)}
 ${page.sightings.plot !== null && chapter({ id: "sightings", title: say.log, note: html`<a href="${link(page.sightings.log.address)}">${page.sightings.log.name}</a>`, matter: drawing("sightings", page.sightings.plot) }, site)}
 ${chapter(
   {

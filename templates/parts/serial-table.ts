@@ -12,9 +12,9 @@ export function serialTable({ caption, ranges }: SerialTable, site: PageSite): H
   const say = words.pages.variant;
   const links = (source: SerialRow["source"]) => source && templates["parts/links"]([source], site);
   return html`<table class="serials">${caption !== null && html`<caption>${caption}</caption>`}
-<thead><tr><th scope="col">${say.range}</th><th scope="col">${say.rangeMade}</th><th scope="col">${say.rangeSource}</th><th scope="col">${say.rangeRemarks}</th></tr></thead>
+<thead><tr><th scope="col">${say.range}</th><th scope="col">${say.rangeMade}</th><th scope="col">${say.rangeSource}</th></tr></thead>
 <tbody>${ranges.map(
     ({ range, made, source, page, remarks }) =>
-      html`<tr><th scope="row">${range}</th><td>${made ?? "—"}</td><td>${links(source) ?? "—"}${page !== null && `, ${page}`}</td><td>${remarks}</td></tr>`,
+      html`<tr><th scope="row">${range}</th><td>${made ?? "—"}</td><td>${links(source) ?? "—"}${page !== null && `, ${page}`}${remarks !== "" && html` <small>${remarks}</small>`}</td></tr>`,
   )}</tbody></table>`;
 }

@@ -48,6 +48,13 @@ describe("chao1", () => {
     expectSixDecimals(found, 12, 6 + 6 / factor, 6 + 6 * factor);
   });
 
+  it("takes the other variance as soon as one was seen twice, by hand: D = 6, f1 = 3, f2 = 1, n = 11", () => {
+    // S = 6 + 3·2/4 = 7.5; variance 3·2/4 + 3·5²/16 + 3²·2²/(4·2⁴) = 1.5 + 4.6875 + 0.5625 = 6.75.
+    const found = chao1({ distinct: 6, once: 3, twice: 1, sightings: 11 }, 0.95);
+    const factor = Math.exp(1.959963984540054 * Math.sqrt(Math.log(1 + 6.75 / 1.5 ** 2)));
+    expectSixDecimals(found, 7.5, 6 + 1.5 / factor, 6 + 1.5 * factor);
+  });
+
   it.each([
     // f1 < 2: D itself, high (D + z√(D·P(1 - P)))/(1 - P) with P = e^(-n/D); by hand with z = 1.959963984540054.
     [5, 0, 5, 10],

@@ -142,6 +142,10 @@ describe("gower", () => {
     expect(() => gower(first, second, columns)).toThrow(new RangeError(message));
   });
 
+  it("weighs 1 where no weight is said", () => {
+    expect(gower(["a", "a"], ["a", "b"], [nominal, { kind: "nominal", weight: 3 }]).likeness).toBe(0.25);
+  });
+
   it("takes values that lie exactly the range apart", () => {
     expect(gower([1], [6], [{ kind: "numeric", range: 5 }])).toEqual({ likeness: 0, compared: 1 });
   });

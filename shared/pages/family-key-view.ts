@@ -1,0 +1,62 @@
+import type { KeyStep, PublishedFamily } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { plain } from "./item-parts.ts";
+import type { Link } from "./page.ts";
+
+/** One question of the printed key: every answer leads to another question or to what is left. */
+export interface KeyQuestion {
+  readonly number: number;
+  readonly feature: Link;
+  readonly answers: readonly {
+    readonly values: string;
+    readonly next: number | null;
+    readonly variants: readonly Link[];
+  }[];
+}
+
+export interface FamilyKeyView {
+  readonly questions: readonly KeyQuestion[];
+  /** The smallest sets of features that tell the variants apart, each in words. */
+  readonly sets: readonly string[];
+  readonly notProven: boolean;
+  /** Pairs that no feature separates. */
+  readonly unseparated: readonly string[];
+}
+
+const setsShown = 5;
+
+export function familyKeyView(family: PublishedFamily, { words }: CollectionIndex): FamilyKeyView | null {
+  const { key } = family;
+  if (family.variants.length < 2) return null;
+  const { list, item } = words.pages;
+  const featureName = (id: string) => family.features.find((feature) => feature.id === id)?.name ?? id;
+  const variantName = (id: string) => family.variants.find((variant) => variant.id === id)?.name ?? id;
+  const questions: KeyQuestion[] = [];
+
+  /** Numbers a question before those that it leads to, so that a reader always goes forward. */
+  const number = (step: KeyStep): number | null => {
+    if (step.kind === "end") return null;
+    const at = questions.length;
+    const feature = { address: `#feature-${step.feature}`, name: featureName(step.feature) };
+    questions.push({ number: at + 1, feature, answers: [] });
+    const answers = step.answers.map(({ values, next }) => ({
+      values: values.map(plain).join(item.or),
+      next: number(next),
+      variants:
+        next.kind === "end"
+          ? next.variants.map((id) => ({ address: addresses.variant(id), name: variantName(id) }))
+          : [],
+    }));
+    questions[at] = { number: at + 1, feature, answers };
+    return at + 1;
+  };
+  number(key.key);
+
+  return {
+    questions,
+    sets: key.sets.slice(0, setsShown).map((set) => list(set.map(featureName))),
+    notProven: !key.proven,
+    unseparated: key.unseparated.map((pair) => list(pair.map(variantName))),
+  };
+}

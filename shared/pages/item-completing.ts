@@ -1,0 +1,47 @@
+import type { PublishedItem } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import type { Link } from "./page.ts";
+
+export interface CompletingView {
+  readonly wants: readonly { readonly part: Link; readonly units: string; readonly adds: string }[];
+  /** What its own case does not need. */
+  readonly spares: readonly { readonly part: Link; readonly units: string }[];
+}
+
+/** What would make it whole, the part that adds most first; and what it could give. */
+export function completingView(
+  { wants, spares, parts }: PublishedItem,
+  { words }: CollectionIndex,
+): CompletingView {
+  const { numbers } = words;
+  const link = (id: string): Link => ({
+    address: `#part-${id}`,
+    name: parts.find((part) => part.id === id)?.name ?? id,
+  });
+  return {
+    wants: wants.map(({ part, units, gain }) => ({
+      part: link(part),
+      units: numbers.count(units),
+      adds: gain === 0 ? "—" : numbers.share(gain),
+    })),
+    spares: spares.map(({ part, units }) => ({ part: link(part), units: numbers.count(units) })),
+  };
+}
+
+export interface NearestView {
+  readonly example: Link;
+  readonly likeness: string;
+  readonly compared: string;
+}
+
+/** The examples most like this one, here or in the log. */
+export const nearestView = ({ nearest, variant }: PublishedItem, { words }: CollectionIndex): NearestView[] =>
+  nearest.map(({ name, item, likeness, compared }) => ({
+    example: {
+      address: item === null ? addresses.sightingsOf(variant.id) : addresses.item(item),
+      name: item === null ? name.replaceAll("-", " ") : name,
+    },
+    likeness: words.numbers.share(likeness),
+    compared: words.numbers.count(compared),
+  }));

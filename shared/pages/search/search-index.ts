@@ -1,0 +1,72 @@
+/** A name with the id that stands for it in an address. */
+export interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface IndexedVariant extends Named {
+  /** Place in `families`. */
+  readonly family: number;
+  /** Places in `classes` that the interval of its survivors spans. */
+  readonly classes: readonly number[];
+  /** Survivors, for the order of rarity; null where not known. */
+  readonly survivors: number | null;
+  /** Names of its parts, in the order that the column `missing` counts in. */
+  readonly parts: readonly Named[];
+}
+
+/** The words of the entries, cut by how they begin. */
+export interface WordShard {
+  /** Every word that begins like this is in it, unless a longer beginning has its own. */
+  readonly prefix: string;
+  readonly address: string;
+}
+
+/**
+ * What the catalogue's search reads: one line or one character of each text for each entry, in the order of the
+ * catalogue. `packed-numbers.ts` says how numbers are written.
+ */
+export interface SearchIndex {
+  readonly count: number;
+  /** Lines. */
+  readonly titles: string;
+  readonly ids: string;
+  readonly serials: string;
+  readonly sets: string;
+  readonly families: readonly (Named & { readonly maker: string | null })[];
+  readonly variants: readonly IndexedVariant[];
+  readonly levels: readonly Named[];
+  readonly classes: readonly Named[];
+  readonly hazards: readonly Named[];
+  readonly places: readonly string[];
+  /** First and last year of issue; null where it is open or not known. */
+  readonly years: readonly (readonly [number | null, number | null])[];
+  /** One number an entry. */
+  readonly variant: string;
+  readonly verdict: string;
+  readonly status: string;
+  /** 0 for none, else 1 + the place in `levels`. */
+  readonly level: string;
+  /** 0 where completeness has no meaning, else 1 + the step in `share-steps.ts`. */
+  readonly low: string;
+  readonly high: string;
+  /** 0 without one. */
+  readonly place: string;
+  readonly of: string;
+  readonly year: string;
+  /** Lines of numbers. */
+  readonly missing: string;
+  readonly hazard: string;
+  readonly placesOf: string;
+  readonly shards: readonly WordShard[];
+}
+
+export const verdicts = ["confirmed", "consistent", "contradicted"] as const;
+export const statuses = ["collection", "offered", "sold", "reference"] as const;
+
+/** A file of words: lines of words in order, and beside each the entries that have it. */
+export interface WordFile {
+  readonly words: string;
+  /** Lines of rising numbers, packed. */
+  readonly entries: string;
+}

@@ -1,0 +1,136 @@
+import type { Token } from "markdown-it";
+import { type Cite, citesIn } from "./citation.ts";
+import { expectFence, type Mark, markdownParser } from "./markdown-parser.ts";
+import { type Reference, referenceFrom } from "./reference.ts";
+
+/** A stretch of the text: offsets, the end exclusive. */
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+export type Mention = Stretch &
+  (
+    | {
+        readonly kind: "reference";
+        readonly reference: Reference;
+        /** In a paragraph of its own, which is in nothing else: where a table or a drawing has room. */
+        readonly alone: boolean;
+      }
+    | { readonly kind: "citation"; readonly cite: Cite }
+    | { readonly kind: "expectation"; readonly line: string }
+  );
+
+const parser = markdownParser();
+
+/** Most texts hold none of it, and need not be parsed to know. */
+const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|\[@|(?:```|~~~)\s*expect/;
+
+/** A paragraph at the top of the text that holds one reference and nothing else. */
+export const isAlone = (paragraph: Token | undefined, inline: Token): boolean =>
+  paragraph?.type === "paragraph_open" &&
+  paragraph.level === 0 &&
+  inline.children?.length === 1 &&
+  inline.children[0]?.type === "reference";
+
+/** Everything that a text takes from the data, with its place; what stands in code is left alone. */
+export function mentionsIn(text: string): Mention[] {
+  if (!mayMention.test(text)) return [];
+  const lines = linesOf(text);
+  const tokens = parser.parse(text, {});
+  const mentions: Mention[] = [];
+  const place = placer(text, lines);
+  let row = 0;
+  for (const [at, token] of tokens.entries()) {
+    if (token.type === "tr_open") row = token.map?.[0] ?? row;
+    if (token.type === "fence" && token.info.trim() === expectFence && token.map) {
+      mentions.push(...expectations(token, token.map[0], lines));
+    }
+    if (token.type !== "inline") continue;
+    const first = token.map?.[0] ?? row;
+    const alone = isAlone(tokens[at - 1], token);
+    for (const mark of marksOf(token.children ?? [])) {
+      const start = place(token, first, mark.meta);
+      if (mark.type === "reference") {
+        const end = start + mark.meta.raw.length;
+        mentions.push({ kind: "reference", reference: referenceFrom(mark.meta.raw), alone, start, end });
+        continue;
+      }
+      for (const cite of citesIn(mark.meta.raw)) {
+        mentions.push({ kind: "citation", cite, start: start + cite.start, end: start + cite.end });
+      }
+    }
+  }
+  return mentions;
+}
+
+interface Line {
+  readonly start: number;
+  readonly text: string;
+}
+
+function linesOf(text: string): Line[] {
+  let start = 0;
+  return text.split("\n").map((line) => {
+    const here = { start, text: line };
+    start += line.length + 1;
+    return here;
+  });
+}
+
+interface MarkToken {
+  readonly type: string;
+  readonly meta: Mark;
+}
+
+/** The tokens of ours in an inline text, those in the alternative text of its pictures included. */
+const marksOf = (children: readonly Token[]): MarkToken[] =>
+  children.flatMap((child) =>
+    child.type === "reference" || child.type === "citation"
+      ? [{ type: child.type, meta: child.meta as Mark }]
+      : child.type === "image"
+        ? marksOf(child.children ?? [])
+        : [],
+  );
+
+/**
+ * From an offset in an inline text to one in the whole text. A line of the inline text is a line of the file
+ * without what stands before it (a list's hyphen, a quotation's angle). Where that does not lead to the mark, as
+ * in the cell of a table, it is looked for from where the last one was.
+ */
+function placer(text: string, lines: readonly Line[]) {
+  let from = 0;
+  return (inline: Token, first: number, { raw, offset }: Mark): number => {
+    const before = inline.content.slice(0, offset).split("\n");
+    const line = lines[first + before.length - 1];
+    const own = inline.content.split("\n")[before.length - 1]?.trim() ?? "";
+    const indent = !line
+      ? -1
+      : inline.map
+        ? line.text.lastIndexOf(own)
+        : line.text.indexOf(own, Math.max(0, from - line.start));
+    const beginning = raw.split("\n")[0]?.trimEnd() ?? "";
+    if (line && indent >= 0) {
+      const column = indent + (before.at(-1)?.trimStart().length ?? 0);
+      const start = line.start + column;
+      if (start >= from && line.text.startsWith(beginning, column)) {
+        from = start + 1;
+        return start;
+      }
+    }
+    const start = text.indexOf(beginning, Math.max(from, lines[first]?.start ?? 0));
+    if (start < 0) return lines[first]?.start ?? 0;
+    from = start + 1;
+    return start;
+  };
+}
+
+function expectations(fence: Token, opening: number, lines: readonly Line[]): Mention[] {
+  return fence.content.split("\n").flatMap((content, at): Mention[] => {
+    const line = content.trim();
+    const source = lines[opening + 1 + at];
+    if (line === "" || line.startsWith("#") || !source) return [];
+    const start = source.start + Math.max(0, source.text.indexOf(line));
+    return [{ kind: "expectation", line, start, end: start + line.length }];
+  });
+}

@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { mentionsIn } from "../../shared/prose/mentions.ts";
+
+/** What is found, as it stands in the text: the place is right where the stretch is the reference. */
+const stretches = (text: string) => mentionsIn(text).map(({ start, end }) => text.slice(start, end));
+
+describe("what a text takes from the data", () => {
+  it("is found in sentences, emphasis, headings, lists, quotations, cells and alternative texts", () => {
+    expect(stretches("There are <figure:variants/a/made>, *of <figure:variants/a/once>*.")).toEqual([
+      "<figure:variants/a/made>",
+      "<figure:variants/a/once>",
+    ]);
+    expect(stretches("# On <figure:variants/a/made>\n\n- one\n  - two <figure:items/b/rank>\n")).toEqual([
+      "<figure:variants/a/made>",
+      "<figure:items/b/rank>",
+    ]);
+    expect(stretches("> - said\r\n>   that <figure:variants/a/made>\r\n>   and <figure:x/a/made>\r\n")).toEqual([
+      "<figure:variants/a/made>",
+      "<figure:x/a/made>",
+    ]);
+    const row = "| <figure:variants/a/made> | <figure:variants/a/made> \\| [@c] |";
+    const table = `| a | b |\n| - | - |\n${row}\n`;
+    expect(mentionsIn(table).map(({ start }) => start - table.indexOf(row))).toEqual([
+      row.indexOf("<"),
+      row.lastIndexOf("<"),
+      row.indexOf("[@"),
+    ]);
+    expect(stretches("![with <figure:variants/a/made>](x.jpg)")).toEqual(["<figure:variants/a/made>"]);
+  });
+
+  it("is not looked for in code, nor where it is escaped", () => {
+    expect(stretches("`<figure:variants/a/made>` and `[@b]`, \\<figure:a> \\[@b]")).toEqual([]);
+    expect(stretches("    <figure:variants/a/made>\n\n```\n[@b] <table:items>\n```\n")).toEqual([]);
+    const after = "`<figure:variants/a/made>` <figure:variants/a/made>";
+    expect(mentionsIn(after).map(({ start }) => start)).toEqual([after.lastIndexOf("<")]);
+  });
+
+  it("leaves links alone: those of CommonMark, and their texts", () => {
+    expect(stretches("<https://example.org/> <a@example.org> [@name](https://example.org/)")).toEqual([]);
+  });
+
+  it("takes another scheme for a slip where the path could only be ours", () => {
+    expect(stretches("<figre:variants/a/made> <urn:isbn:1>")).toEqual(["<figre:variants/a/made>"]);
+  });
+
+  it("parts a citation of several sources, over lines too", () => {
+    const text = "As said [@a, p. 31;\n@b-2, pp. 3-5; c].";
+    expect(mentionsIn(text).map((each) => each.kind === "citation" && each.cite)).toMatchObject([
+      { source: "a", locator: "p. 31" },
+      { source: "b-2", locator: "pp. 3-5" },
+      { source: "", locator: "" },
+    ]);
+    expect(stretches(text)).toEqual(["[@a, p. 31", "@b-2, pp. 3-5", "c"]);
+  });
+
+  it("tells what stands alone from what stands in a sentence", () => {
+    const alone = (text: string) =>
+      mentionsIn(text).map((each) => each.kind === "reference" && each.alone);
+    expect(alone("<table:variants/a>\n\nText <table:variants/a>\n\n> <table:variants/a>\n")).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
+
+  it("reads a block of assertions line by line", () => {
+    const text = "Text.\n\n```expect\nvariants/a/made/value at least 20\n\n  # a remark\n  variants/a/once equals 3\n```\n";
+    expect(stretches(text)).toEqual(["variants/a/made/value at least 20", "variants/a/once equals 3"]);
+  });
+
+  it("reads the conditions of a table", () => {
+    const [mention] = mentionsIn("<table:items?variant=a,b&missing=jet&missing=rider&show=rank>");
+    expect(mention?.kind === "reference" && mention.reference).toMatchObject({
+      scheme: "table",
+      path: ["items"],
+      query: [
+        ["variant", ["a", "b"]],
+        ["missing", ["jet"]],
+        ["missing", ["rider"]],
+        ["show", ["rank"]],
+      ],
+    });
+  });
+});
