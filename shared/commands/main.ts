@@ -29,7 +29,7 @@ const commands: Readonly<Record<string, Entry>> = {
   },
   check: {
     summary: "reports every problem of a collection, and mends what is mechanical",
-    load: async () => (await import("./check.ts")).check,
+    load: async () => (await import("./check/check.ts")).check,
   },
   explain: {
     summary: "tells what is known of an item, each figure with its method and inputs",

@@ -1,28 +1,38 @@
 import { distance } from "fastest-levenshtein";
 
-/** The known name that a slip of the finger would turn into this one; none where the nearest is another word. */
-export function nearestName(name: string, known: Iterable<string>): string | undefined {
-  let nearest: string | undefined;
+/** The known names that the fewest slips of the finger would turn into this one; none where those are another word. */
+function near(name: string, known: Iterable<string>): readonly string[] {
+  let names: string[] = [];
   let least = Number.POSITIVE_INFINITY;
   const folded = name.toLowerCase().slice(0, 80);
   for (const candidate of known) {
     const steps = distance(folded, candidate.toLowerCase());
-    if (steps < least) {
-      least = steps;
-      nearest = candidate;
-    }
+    if (steps > least) continue;
+    if (steps < least) names = [];
+    least = steps;
+    if (!names.includes(candidate)) names.push(candidate);
   }
-  if (nearest === undefined) return undefined;
+  const [nearest] = names;
+  if (nearest === undefined) return [];
   // Two slips in five letters are still the same word; two in four are another.
   const slips = Math.max(1, Math.round(Math.max(folded.length, nearest.length) * 0.3));
-  return least <= slips ? nearest : undefined;
+  return least <= slips ? names : [];
 }
+
+/** The known name that a slip of the finger would turn into this one; none where the nearest is another word. */
+export const nearestName = (name: string, known: Iterable<string>): string | undefined =>
+  near(name, known)[0];
 
 /** "Did you mean …?", else the whole choice where it is short enough to read. */
 export function suggestion(name: string, known: Iterable<string>): string | undefined {
-  const names = [...known];
-  const nearest = nearestName(name, names);
-  if (nearest !== undefined) return `Did you mean "${nearest}"?`;
-  if (names.length > 0 && names.length <= 12) return `Known: ${names.join(", ")}.`;
+  const all = [...known];
+  const names = near(name, all).slice(0, 3);
+  if (names.length > 0) return `Did you mean ${names.map((each) => `"${each}"`).join(" or ")}?`;
+  if (all.length > 0 && all.length <= 12) return `Known: ${all.join(", ")}.`;
   return undefined;
+}
+
+/** The name that a remedy of the form above suggests, where it is the only one. */
+export function onlySuggested(remedy: string | null): string | undefined {
+  return remedy === null ? undefined : /^Did you mean "([^"]+)"\?$/.exec(remedy)?.[1];
 }

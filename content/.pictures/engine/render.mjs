@@ -10,13 +10,13 @@ export async function render({ scene, name, work, fonts, common, out, draft, exp
   mkdirSync(work, { recursive: true });
   const [width, height] = draft ? [Math.round(1600 * draft), Math.round(1200 * draft)] : [1600, 1200];
   const camera = cameraAt(scene.camera);
-  const [centre, span] = scene.room;
+  const [centre, span, ground = 0] = scene.room;
   const text = [
     `#version 3.7; #declare Draft = ${draft ? 1 : 0};`,
     ...Object.entries(fonts).map(([k, file]) => `#declare ${k} = "${file}";`),
     '#include "shapes.inc"', '#include "room.inc"', '#include "materials.inc"', '#include "words.inc"',
     camera.text,
-    `Room(${v(...centre)}, ${span}, 0)`,
+    `Room(${v(...centre)}, ${span}, ${ground})`,
     ...scene.solids.filter(Boolean),
   ].join('\n');
   const [pov, png] = [join(work, `${name}.pov`), join(work, `${name}.png`)];

@@ -58,15 +58,15 @@ function tissue(place, unit, y) {
 function lidOf(o) {
   const papers = [];
   const book = o.units.get('handbook')?.[0];
-  if (book && o.there(book)) papers.push({ x: -9.2, w: 9.4, thick: 0.85, solid: group([handbook(contextOf(o, 'handbook', book))], { at: [-9.2, 1.4, 9.2] }) });
+  if (book && o.there(book)) papers.push({ x: -9.9, w: 9.4, thick: 0.85, solid: group([handbook(contextOf(o, 'handbook', book))], { at: [-9.9, 1.4, 9.2] }) });
   const card = o.units.get('issue-card')?.[0];
   if (card && o.there(card)) papers.push({ x: 9.8, w: 8.2, thick: 0.12, solid: group([issueCard(contextOf(o, 'issue-card', card))], { rotate: [0, 2, 0], at: [9.8, 1.42, 8.2] }) });
   const plate = o.units.get('contract-plate')?.[0];
-  return [...box.pocket(o, papers), plate && o.there(plate) && group([box.contractPlate(o)], { at: [0, 1.28, 15.9] })];
+  return [...box.pocket(o, papers), plate && o.there(plate) && group([box.contractPlate(o)], { at: [1.6, 1.28, 15.9] })];
 }
 
 const lidPoints = (o) => new Map([
-  ['contract-plate', box.lidPoint([0, 1.6, 15.9])], ['handbook', box.lidPoint([-9.2, 2.2, 13])], ['issue-card', box.lidPoint([9.8, 1.6, 12])],
+  ['contract-plate', box.lidPoint([1.6, 1.6, 15.9])], ['handbook', box.lidPoint([-9.9, 2.2, 13])], ['issue-card', box.lidPoint([9.8, 1.6, 12])],
 ]);
 
 /** The whole outfit, tray in place, drawer beside it. */
@@ -76,7 +76,7 @@ export function openCase(layout, o, folder, plan) {
   const drawer = unitsIn(layout, o, 'drawer');
   const ground = unitsIn(layout, o, 'ground');
   return {
-    camera: { look: [-9.9, 8, 10.0], distance: 190, tilt: 13, width: 65.5 },
+    camera: { look: [-9.9, 8, 9.3], distance: 195, tilt: 13, width: 67.5 },
     room: [[-8, 8, 0], 46],
     solids: [
       box.body(o), box.lid(o, lidOf(o)),
@@ -125,8 +125,8 @@ export function mainPiece(layout, o) {
 export function plate(layout, o) {
   const cloth = (o.features['tray-lining'] ?? 'green-baize') === 'chamois' ? `Chamois(${o.wear})` : `Baize(${o.wear})`;
   return {
-    camera: { look: [0.2, 0.2, 0], distance: 40, tilt: 16, turn: -6, width: 14.2 },
-    room: [[0, 0, 0], 13],
+    camera: { look: [0.1, 0.2, 0], distance: 40, tilt: 16, turn: -5, width: 13 },
+    room: [[0, 0, 0], 13, -3],
     solids: [
       sheet(-14, -11, 14, 11, 80, 60, (x, z) => 0.05 * Math.sin(x * 0.5 + 0.6 * Math.sin(z * 0.4)) * Math.sin(z * 0.6) - 0.1 * Math.exp(-Math.max(0, Math.max(Math.abs(x) - 4.8, Math.abs(z) - 2.8)) / 0.5) , cloth),
       group([box.contractPlate(o)], { at: [0, -0.03, 0] }),
