@@ -18,5 +18,5 @@ export function calendarYears(date: EdtfDate): CalendarYears {
 }
 
 function yearOfBound(bound: DayBound): number | null {
-  return bound === null || !Number.isFinite(bound) ? bound : yearOf(bound);
+  return Number.isFinite(bound) ? yearOf(bound as number) : bound;
 }

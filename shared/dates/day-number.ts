@@ -8,7 +8,7 @@ const DAYS_IN_400_YEARS = 146_097;
 const DAYS_BEFORE_1970 = 719_468; // from 0000-03-01, where the arithmetic begins its years
 
 /**
- * The number of a calendar day; month 1 to 12, day 1 to 31.
+ * The number of a calendar day; month 1 to 12, or 13 for the January after; day 1 to 31.
  * Formula  years begin on 1 March, so that the leap day is the last: 365y + ⌊y/4⌋ - ⌊y/100⌋ + ⌊y/400⌋
  *          + ⌊(153m + 2)/5⌋ + d - 1, with m counted from March as 0
  * Source   the day counts of Fliegel & Van Flandern (1968), Communications of the ACM 11: 657, from 1 March
@@ -25,9 +25,8 @@ export function dayNumber(year: number, month: number, day: number): DayNumber {
  * Checks   yearOf(0) => 1970    yearOf(-1) => 1969    yearOf(-719529) => -1
  */
 export function yearOf(day: DayNumber): number {
-  // The mean year is right to within one; the year's own first and last day settle it.
+  // Counted from March, the mean year is right or one too early; the year's own last day settles it.
   const guess = Math.floor(((day + DAYS_BEFORE_1970) * 400) / DAYS_IN_400_YEARS);
-  if (day < dayNumber(guess, 1, 1)) return guess - 1;
   return day > dayNumber(guess, 12, 31) ? guess + 1 : guess;
 }
 
@@ -36,8 +35,7 @@ export function yearOf(day: DayNumber): number {
  * Checks   daysInMonth(1900, 2) => 28    daysInMonth(2000, 2) => 29    daysInMonth(1985, 4) => 30
  */
 export function daysInMonth(year: number, month: number): number {
-  const next = month === 12 ? dayNumber(year + 1, 1, 1) : dayNumber(year, month + 1, 1);
-  return next - dayNumber(year, month, 1);
+  return dayNumber(year, month + 1, 1) - dayNumber(year, month, 1);
 }
 
 function daysBeforeMarch(year: number): number {

@@ -48,9 +48,19 @@ export const catalogue = {
     "A hazard that the register does not list, so that its caution could not be shown.",
   ),
   "unknown-scale": error("A scale that does not exist."),
+  "unknown-figure": error("A figure in a text, or in what the text expects, that the data do not have."),
+  "unknown-table": error(
+    "A table in an article that cannot be made: its family, condition or column is unknown.",
+  ),
+  "unknown-plot": error("A drawing in an article that cannot be made, or for which nothing is recorded."),
   "circular-extends": error("A variant reference extends itself by way of others."),
   // Sense
   "range-reversed": error("A range whose end lies before its beginning."),
+  "misplaced-reference": error(
+    "A table or drawing where there is no room for it: inside a sentence or a list.",
+  ),
+  "wrong-expectation": error("A line of a text's expectations that cannot be read as one."),
+  overturned: error("The data are no longer as a text says: the sentence is to be rewritten."),
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
   "too-many-units": warning(
@@ -63,6 +73,9 @@ export const catalogue = {
   ),
   "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
   // Weak, but allowed
+  "figure-withheld": warning(
+    "A sentence carries a figure that the evidence does not, and reads 'not known'.",
+  ),
   "source-missing": warning(
     "A count, range or sighting names no source; of sightings, the first of each file is shown.",
   ),

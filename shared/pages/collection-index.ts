@@ -1,37 +1,28 @@
 import type { Images } from "../images/image-set.ts";
-import type {
-  PublishedCollection,
-  PublishedFamily,
-  PublishedItem,
-  PublishedSource,
-  PublishedVariant,
-} from "../publication/published.ts";
+import { type Lookup, lookupOf } from "../publication/lookup.ts";
+import type { PublishedCollection } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
+import { type ShortReference, shortReferences } from "./source-reference.ts";
 
 /** The collection as a view looks things up in it. */
-export interface CollectionIndex {
-  readonly collection: PublishedCollection;
+export interface CollectionIndex extends Lookup {
   readonly words: Words;
   readonly images: Images;
-  readonly items: ReadonlyMap<string, PublishedItem>;
-  readonly variants: ReadonlyMap<string, PublishedVariant>;
-  readonly families: ReadonlyMap<string, PublishedFamily>;
-  readonly sources: ReadonlyMap<string, PublishedSource>;
+  /** How each source is cited in short. */
+  readonly shortReferences: ReadonlyMap<string, ShortReference>;
+  /** Of each data file, by its address, what tells this version of it from others. */
+  readonly versions: ReadonlyMap<string, string>;
 }
-
-const byId = <Entry extends { readonly id: string }>(entries: readonly Entry[]): ReadonlyMap<string, Entry> =>
-  new Map(entries.map((entry) => [entry.id, entry]));
 
 export const indexCollection = (
   collection: PublishedCollection,
   words: Words,
   images: Images,
+  versions: CollectionIndex["versions"],
 ): CollectionIndex => ({
-  collection,
+  ...lookupOf(collection),
   words,
   images,
-  items: byId(collection.items),
-  variants: byId(collection.variants),
-  families: byId(collection.families),
-  sources: byId(collection.sources),
+  shortReferences: shortReferences(collection.sources, words),
+  versions,
 });

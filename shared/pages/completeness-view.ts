@@ -1,6 +1,7 @@
-import { completenessInterval } from "../plots/completeness-interval.ts";
 import type { PublishedItem, StandingCompleteness } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { drawing } from "./drawings.ts";
 
 export interface CompletenessView {
   /** "81% to 84%"; null where the reference lists nothing to be complete by. */
@@ -39,7 +40,8 @@ export function levelSentence(
   return possible === null ? first : `${first}; ${say.levelPossible(possible)}`;
 }
 
-export function completenessView(item: PublishedItem, words: Words): CompletenessView {
+export function completenessView(item: PublishedItem, index: CollectionIndex): CompletenessView {
+  const { words } = index;
   const { weighted, counted, consumable, optional } = item.completeness;
   return {
     weighted: weighted && shareInterval(weighted, words),
@@ -47,12 +49,6 @@ export function completenessView(item: PublishedItem, words: Words): Completenes
     level: levelSentence(item, words),
     consumable: both(consumable, words),
     optional: both(optional, words),
-    plot:
-      weighted &&
-      completenessInterval(weighted, {
-        idPrefix: "completeness",
-        label: words.pages.completeness.plotLabel,
-        words,
-      }),
+    plot: drawing({ kind: "item", item, plot: "completeness" }, index, { idPrefix: "completeness" }),
   };
 }

@@ -1,9 +1,8 @@
-import { custodyLine } from "../plots/custody-line.ts";
 import type { PublishedEvent, PublishedItem } from "../publication/published.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { drawing } from "./drawings.ts";
 import type { Link } from "./page.ts";
 import { sourceLink } from "./source-reference.ts";
-import { yearsOf } from "./years-of.ts";
 
 export interface CustodyView {
   readonly events: readonly {
@@ -59,16 +58,6 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
         ? say.gap(String(from), String(to), shortest)
         : say.gapLonger(String(from), String(to), shortest, most);
     }),
-    plot:
-      events.length === 0
-        ? null
-        : custodyLine(item.provenance, {
-            idPrefix: "custody",
-            label: say.custodyLabel,
-            words,
-            yearsOf,
-            issued: item.dating.issued,
-            examined: item.examined,
-          }),
+    plot: drawing({ kind: "item", item, plot: "custody" }, index, { idPrefix: "custody" }),
   };
 }

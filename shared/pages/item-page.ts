@@ -1,9 +1,9 @@
 import type { ImageSet } from "../images/image-set.ts";
-import { casePlan } from "../plots/case-plan.ts";
 import type { Confidential, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
+import { drawing } from "./drawings.ts";
 import { figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
@@ -50,7 +50,7 @@ export interface ItemPage extends PageHead {
   };
   readonly photos: readonly PhotoView[];
   /** SVG. */
-  readonly plan: string;
+  readonly plan: string | null;
   readonly planNote: string;
   readonly completeness: CompletenessView;
   readonly findings: readonly FindingList[];
@@ -101,7 +101,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const say = pages.item;
   const address = addresses.item(item.id);
   const variant = variants.get(item.variant.id);
-  const completeness = completenessView(item, words);
+  const completeness = completenessView(item, index);
   const identity = identityView(item, index);
   const { rank } = item.rarity;
   const placed = rank && say.place(numbers.count(rank.place), numbers.count(rank.of));
@@ -183,12 +183,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
           ]
         : [];
     }),
-    plan: casePlan(item.parts, {
-      idPrefix: "plan",
-      label: say.planLabel(item.title),
-      words,
-      stateWord: (summary) => pages.states[summary],
-    }),
+    plan: drawing({ kind: "item", item, plot: "case-plan" }, index, { idPrefix: "plan" }),
     planNote: planNote(item.parts, words),
     completeness,
     findings: findingLists(item, words),

@@ -85,7 +85,8 @@ function partRow(part: PublishedItemPart, words: Words): PartRow {
     ],
     remarks: remarksOf(part, words),
     rate: rateView(part.rate, words),
-    hazards: part.hazards,
+    // The page has no caution for what is not in the case.
+    hazards: part.summary === "absent" || part.summary === "not-issued" ? [] : part.hazards,
   };
 }
 

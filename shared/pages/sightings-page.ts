@@ -1,8 +1,8 @@
-import { sightingsOverYears } from "../plots/sightings-over-years.ts";
 import type { PublishedSighting, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
+import { drawing } from "./drawings.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
 import { sourceLink } from "./source-reference.ts";
@@ -99,16 +99,7 @@ export function sightingsPage(variant: PublishedVariant, index: CollectionIndex)
     linkedData: linkedData(collection, "CollectionPage", address, { name: title, description }),
     variant: { address: addresses.variant(variant.id), name: variant.name },
     rows: [...variant.sightings].sort(bySeen).map((row) => sightingRow(row, variant, index)),
-    plot:
-      variant.sightings.length === 0
-        ? null
-        : sightingsOverYears(variant.sightings, {
-            idPrefix: "sightings",
-            label: words.pages.variant.logLabel(variant.name),
-            words,
-            yearsOf,
-            watching: collection.settings.watching,
-          }),
+    plot: drawing({ kind: "variant", variant, plot: "sightings" }, index, { idPrefix: "sightings" }),
     hasPrices: variant.sightings.some(({ price }) => price !== null),
     watching: watched(index),
   };

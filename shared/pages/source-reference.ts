@@ -8,32 +8,81 @@ const field = (source: PublishedSource, name: string): string | null => {
   return typeof value === "string" || typeof value === "number" ? String(value) : null;
 };
 
+interface Person {
+  readonly family?: string;
+}
+
+/** Who a source is named after: its authors, else its editors; nobody where an office or a firm wrote it. */
+function familyNames({ fields }: PublishedSource): string[] {
+  const list = [fields.author, fields.editor].find((each) => Array.isArray(each) && each.length > 0);
+  return ((list ?? []) as readonly Person[]).flatMap(({ family }) => family ?? []);
+}
+
+/** By who wrote it, then by title, as the language sorts. */
+export function inBibliographicOrder(
+  sources: readonly PublishedSource[],
+  { language }: CollectionIndex["words"],
+): PublishedSource[] {
+  const order = new Intl.Collator(language);
+  const name = (source: PublishedSource) =>
+    `${familyNames(source)[0] ?? source.authors[0] ?? source.title} ${source.title}`;
+  return [...sources].sort((a, b) => order.compare(name(a), name(b)));
+}
+
+/** The years alone: 2011 for a day of that year, 1893–1914 for a span. */
+function yearsText(edtf: string, words: CollectionIndex["words"]): string {
+  const years = edtf.split("/").map((each) => /^(\d{4})(?:-\d{2}){0,2}$/.exec(each)?.[1] ?? each.replace("..", ""));
+  return years.every((year) => /^(?:\d{4})?$/.test(year)) ? years.join("–") : words.date(edtf);
+}
+
 /** A source as a note cites it: who and when, and what where nobody is named. */
-export function shortReference(source: PublishedSource, words: CollectionIndex["words"]): string {
-  const [first, ...others] = source.authors;
-  const year = source.issued === null ? null : words.date(source.issued);
-  const family = first?.split(" ").at(-1);
-  const isPerson = Array.isArray(source.fields.author)
-    ? source.fields.author.some(
-        (author: unknown) => typeof author === "object" && author !== null && "family" in author,
-      )
-    : false;
+function shortReference(source: PublishedSource, words: CollectionIndex["words"]): string {
+  const say = words.pages.sources;
+  const names = familyNames(source);
+  const [first, second, ...others] = names;
+  if (first === undefined) return field(source, "title-short") ?? source.title;
   const who =
-    !isPerson || family === undefined ? source.title : others.length > 0 ? `${family} et al.` : family;
-  return year === null || !isPerson ? who : `${who} ${year}`;
+    second === undefined ? first : others.length > 0 ? say.andOthers(first) : words.pages.list([first, second]);
+  return source.issued === null ? who : `${who} ${yearsText(source.issued, words)}`;
+}
+
+export interface ShortReference {
+  readonly text: string;
+  /** A letter where several sources would be cited alike: 2019a, 2019b. */
+  readonly letter: string;
+}
+
+/** How each source is cited, no two alike. */
+export function shortReferences(
+  sources: readonly PublishedSource[],
+  words: CollectionIndex["words"],
+): ReadonlyMap<string, ShortReference> {
+  const alike = new Map<string, PublishedSource[]>();
+  for (const source of sources) {
+    const text = shortReference(source, words);
+    alike.set(text, [...(alike.get(text) ?? []), source]);
+  }
+  const byDate = (a: PublishedSource, b: PublishedSource) =>
+    `${a.issued} ${a.title}` < `${b.issued} ${b.title}` ? -1 : 1;
+  return new Map(
+    [...alike].flatMap(([text, same]) =>
+      [...same].sort(byDate).map(({ id }, at) => {
+        const letter = same.length > 1 ? String.fromCharCode(97 + (at % 26)) : "";
+        return [id, { text: `${text}${letter}`, letter }] as const;
+      }),
+    ),
+  );
 }
 
 /** A link to a source; one that the bibliography does not have keeps the name that was typed. */
-export function sourceLink(id: string, { sources, words }: CollectionIndex): Link {
-  const source = sources.get(id);
-  return {
-    name: source ? shortReference(source, words) : id,
-    address: source ? addresses.source(id) : "",
-  };
+export function sourceLink(id: string, { shortReferences: known }: CollectionIndex): Link {
+  const reference = known.get(id);
+  return { name: reference?.text ?? id, address: reference ? addresses.source(id) : "" };
 }
 
 /** A bibliography entry in its parts; a template sets the title in italics. */
 export interface SourceEntry {
+  readonly id: string;
   readonly authors: string;
   readonly title: string;
   /** Article and chapter titles stand within something that is itself set in italics. */
@@ -43,7 +92,10 @@ export interface SourceEntry {
   readonly note: string | null;
 }
 
-export function sourceEntry(source: PublishedSource, { words }: CollectionIndex): SourceEntry {
+export function sourceEntry(
+  source: PublishedSource,
+  { words, shortReferences: known }: CollectionIndex,
+): SourceEntry {
   const say = words.pages.sources;
   const volume = field(source, "volume");
   const issue = field(source, "issue");
@@ -54,7 +106,7 @@ export function sourceEntry(source: PublishedSource, { words }: CollectionIndex)
   const details = [
     volume === null ? null : issue === null ? volume : `${volume} (${issue})`,
     [place, publisher].filter((text) => text !== null).join(": ") || null,
-    source.issued === null ? null : words.date(source.issued),
+    source.issued === null ? null : `${words.date(source.issued)}${known.get(source.id)?.letter ?? ""}`,
     page === null ? null : say.pages(page.replaceAll("-", "–")),
     archive === null ? null : [archive, field(source, "archive_location")].filter(Boolean).join(", "),
     source.type === null ? null : (say.types[source.type] ?? null),
@@ -63,6 +115,7 @@ export function sourceEntry(source: PublishedSource, { words }: CollectionIndex)
   ];
   const url = field(source, "URL");
   return {
+    id: source.id,
     authors: words.pages.list(source.authors),
     title: source.title,
     within: field(source, "container-title"),

@@ -1,11 +1,9 @@
-import { casePlan } from "../plots/case-plan.ts";
-import { partRates } from "../plots/part-rates.ts";
-import { serialRanges } from "../plots/serial-ranges.ts";
-import { sightingsOverYears } from "../plots/sightings-over-years.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
+import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
 import { type EntryView, entryView } from "./catalogue-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { drawing } from "./drawings.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
@@ -21,7 +19,6 @@ import {
   levelFigures,
   variantFigures,
 } from "./variant-rarity.ts";
-import { yearsOf } from "./years-of.ts";
 
 export interface VariantPage extends PageHead {
   readonly kind: "variant";
@@ -48,7 +45,7 @@ export interface VariantPage extends PageHead {
     readonly look: string | null;
   }[];
   /** SVG. */
-  readonly plan: string;
+  readonly plan: string | null;
   readonly planNote: string;
   readonly partsNote: string;
   readonly groups: readonly {
@@ -119,8 +116,8 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
   const { rarity } = variant;
   const markdown = (text: string | null) =>
     text === null ? "" : renderMarkdown(text, { page: address, below: 2 });
-  const serials = variant.sightings.flatMap(({ serial }) => serial ?? []);
-  const stateWord = (summary: keyof typeof pages.states) => pages.states[summary];
+  const draw = (plot: keyof typeof variantPlots, idPrefix: string) =>
+    drawing({ kind: "variant", variant, plot }, index, { idPrefix });
 
   return {
     kind: "variant",
@@ -156,16 +153,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       count: say.sightings(rarity.sightings, rarity.distinct),
       onceTwice: say.onceTwice(rarity.once, rarity.twice),
       log: { address: addresses.sightingsOf(variant.id), name: say.seeLog },
-      plot:
-        variant.sightings.length === 0
-          ? null
-          : sightingsOverYears(variant.sightings, {
-              idPrefix: "sightings",
-              label: say.logLabel(variant.name),
-              words,
-              yearsOf,
-              watching: collection.settings.watching,
-            }),
+      plot: draw("sightings", "sightings"),
     },
     hazards: hazardViews(variant.hazards, variant.parts),
     features: variant.features.map(({ id, name, values }) => ({
@@ -173,7 +161,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       found: values.map(plain).join(pages.item.or),
       look: family?.features.find((feature) => feature.id === id)?.look ?? null,
     })),
-    plan: casePlan(variant.parts, { idPrefix: "plan", label: say.planLabel(variant.name), words, stateWord }),
+    plan: draw("case-plan", "plan"),
     planNote: planNote(variant.parts, words),
     partsNote: say.partsNote(
       numbers.count(variant.parts.reduce((total, { quantity }) => total + quantity, 0)),
@@ -194,23 +182,13 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         rate: rateView(part.rate, words),
       })),
     })),
-    rates: variant.parts.some(({ rate }) => rate.value !== null)
-      ? partRates(variant.parts, { idPrefix: "rates", label: say.ratesLabel(variant.name), words, stateWord })
-      : null,
+    rates: draw("parts", "rates"),
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
     serials: variant.serials.map((range) => serialRow(range, index)),
     partSerials: variant.parts
       .filter((part) => part.serials.length > 0)
       .map((part) => ({ part: part.name, ranges: part.serials.map((range) => serialRow(range, index)) })),
-    serialPlot:
-      variant.serials.length === 0
-        ? null
-        : serialRanges(variant.serials, {
-            idPrefix: "serials",
-            label: say.serialsLabel(variant.name),
-            words,
-            seen: serials,
-          }),
+    serialPlot: draw("serials", "serials"),
     levels: variant.levels.map(({ id: level, name, parts }) => ({
       name,
       needs: say.levelNeeds(parts.length),

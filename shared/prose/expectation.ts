@@ -113,5 +113,7 @@ export function claimSuggestion(line: string): string | undefined {
     "equals",
     "withheld",
   ]);
-  return nearest === undefined ? undefined : `Did you mean "${nearest.replace("between and", "between … and …")}"?`;
+  return nearest === undefined
+    ? undefined
+    : `Did you mean "${nearest.replace("between and", "between … and …")}"?`;
 }

@@ -2,10 +2,13 @@ import { type Assessments, assessCollection } from "../assessments/assess-collec
 import { concernsOf } from "../assessments/concerns.ts";
 import { type Diagnostic, inReadingOrder } from "../diagnostics/diagnostic.ts";
 import { tally } from "../diagnostics/report.ts";
+import { publishCollection } from "../publication/publish-collection.ts";
+import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import { readCollection } from "../source/read-records.ts";
 import { recordValidator } from "../validation/record-validator.ts";
+import { wordsFor } from "../words/languages.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -20,13 +23,20 @@ export function loadCollection(root: string): LoadedCollection {
   const { collection, diagnostics } = buildCollection(read, recordValidator());
   const found = [...read.diagnostics, ...diagnostics];
   const filesRead = read.files.length;
+  const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {
+    if (collection) found.push(...checkTexts(collection, settings, null));
     return { sound: null, diagnostics: inReadingOrder(found), filesRead };
   }
   const assessments = assessCollection(collection);
+  const words = wordsFor(collection.settings.language);
+  found.push(
+    ...concernsOf(collection, assessments),
+    ...checkTexts(collection, settings, () => publishCollection(collection, assessments, "public", words)),
+  );
   return {
-    sound: { collection, assessments },
-    diagnostics: inReadingOrder([...found, ...concernsOf(collection, assessments)]),
+    sound: tally(found).errors > 0 ? null : { collection, assessments },
+    diagnostics: inReadingOrder(found),
     filesRead,
   };
 }

@@ -62,7 +62,6 @@ function dualBound({ coveredBy }: CoverProblem, weights: readonly number[], left
   let sum = 0;
   for (const row of rows) {
     const least = row.reduce((smallest, column) => Math.min(smallest, residual[column] as number), Infinity);
-    if (least === 0) continue;
     sum += least;
     for (const column of row) residual[column] = (residual[column] as number) - least;
   }

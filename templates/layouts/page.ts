@@ -10,15 +10,19 @@ export interface PageLayout {
   readonly body: Html;
 }
 
+/** What a tab or a list of results shows of a title. */
+const longestTitle = 70;
+
 /** JSON inside a script element may not close it. */
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
 
 export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
   const { settings, words, templates, assets, link } = site;
   const say = words.pages.site;
-  const title = page.kind === "home" ? settings.title : `${page.title} · ${settings.title}`;
+  const full = `${page.title} · ${settings.title}`;
+  const title = page.kind === "home" || full.length > longestTitle ? page.title : full;
   const isPrivate = site.audience === "private";
-  return html`<!doctype html>
+  return html`<!DOCTYPE html>
 <html lang="${settings.language}">
 <head>
 <meta charset="utf-8">

@@ -12,7 +12,7 @@ ${
   (caption !== null || legend.length > 0) &&
   html`<figcaption>${caption}${
     legend.length > 0 &&
-    html`<ol class="legend" aria-label="${say.legend}">${legend.map(
+    html`<span class="unseen">${say.legend}: </span><ol class="legend">${legend.map(
       ({ part }) => html`<li><a href="${part.address}">${part.name}</a></li>`,
     )}</ol>`
   }</figcaption>`

@@ -8,6 +8,7 @@ const rooms = [
   "records",
   "assessments",
   "words",
+  "prose",
   "publication",
   "plots",
   "images",

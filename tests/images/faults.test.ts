@@ -119,7 +119,7 @@ describe("what is no raster that is read is refused by its kind", () => {
   it("a camera's raw file, which would show its preview", async () => {
     const folder = await pictureFolder();
     const full = await folder.put("raw.tif", await quartersPicture().tiff().toBuffer());
-    await exiftool.write(full, {}, ["-overwrite_original", "-SubfileType#=1"]);
+    await exiftool.write(full, { SubfileType: 1 });
     const { refused } = await folder.render("raw.tif");
     expect(refused[0]?.reason).toBe("a camera's raw file, of which only the preview could be read");
     expect(await reasonFor("raw.cr2", Buffer.from("II*\0\x10\0\0\0CR\x02\0", "latin1"))).toContain(

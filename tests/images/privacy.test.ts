@@ -53,9 +53,8 @@ async function loaded(
   tags: Record<string, string | number>,
 ) {
   const full = await folder.put(file, await picture.toBuffer());
-  const options = Object.entries(tags).map(([tag, value]) => `-${tag}=${value}`);
-  await exiftool.write(full, {}, ["-overwrite_original", "-n", ...options]);
-  const found = JSON.stringify(await exiftool.readRaw(full, ["-a", "-u", "-G1", "-n"]));
+  await exiftool.write(full, tags);
+  const found = JSON.stringify(await exiftool.read(full));
   for (const secret of Object.values(tags)) expect(found, `${file} before`).toContain(String(secret));
   return full;
 }
@@ -67,7 +66,6 @@ function holds(bytes: Buffer, text: string): boolean {
 
 /** What says how the pixels are packed; every other tag would be news of where they came from. */
 const structure: readonly RegExp[] = [
-  /^(SourceFile|errors|warnings)$/,
   /^(ExifTool|System|Composite):/,
   /^File:(FileType|FileTypeExtension|MIMEType|ImageWidth|ImageHeight)$/,
   /^File:(EncodingProcess|BitsPerSample|ColorComponents|YCbCrSubSampling)$/,
@@ -93,7 +91,7 @@ async function expectNothingLeft(folder: PictureFolder, files: readonly string[]
     for (const { address } of [...sources.flatMap((source) => source.files), fallback]) {
       expect(address).toMatch(/^\/images\/[0-9a-f]{24}-\d+\.(avif|webp|jpg)$/);
       const full = path.join(folder.outFolder, address);
-      const tags = await exiftool.readRaw(full, ["-a", "-u", "-G1", "-n"]);
+      const tags = await exiftool.read(full);
       const news = Object.keys(tags).filter((tag) => !structure.some((known) => known.test(tag)));
       expect(news, address).toEqual([]);
       expect(JSON.stringify(tags)).not.toMatch(/47\.123|11\.654|GPS|2026:03:14/);
@@ -113,9 +111,8 @@ describe("no published file carries anything of the photograph but its pixels", 
     const picture = quartersPicture().withIccProfile("p3").jpeg();
     const tags = { ...exif, ...xmp, ...iptc, Comment: `${canary}-jpeg-comment` };
     const full = await loaded(folder, file, picture, tags);
-    const thumbnail = await folder.put("thumb.jpg", await quartersPicture().resize(60).jpeg().toBuffer());
-    await exiftool.write(full, {}, ["-overwrite_original", `-ThumbnailImage<=${thumbnail}`]);
-    expect(await exiftool.readRaw(full, ["-ThumbnailImage"])).toHaveProperty("ThumbnailImage");
+    await exiftool.write(full, { ThumbnailImage: await quartersPicture().resize(60).jpeg().toBuffer() });
+    expect(Object.keys(await exiftool.read(full))).toContain("IFD1:ThumbnailImage");
     // As phones hang a video on a photograph.
     await appendFile(full, Buffer.from(`${canary}-behind the end`));
     expect((await readFile(full)).includes(canary)).toBe(true);

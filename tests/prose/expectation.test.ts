@@ -34,12 +34,17 @@ describe("an assertion", () => {
     expect(holds(value, claim(line))).toBe(expected);
   });
 
-  it.each(["", "a/b", "a/b atleast 20", "a/b at least", "a/b at least many", "a/b between 1 and", "a/b equals 1 2"])(
-    "refuses %j",
-    (line) => {
-      expect(expectationFrom(line)).toBeNull();
-    },
-  );
+  it.each([
+    "",
+    "a/b",
+    "a/b atleast 20",
+    "a/b at least",
+    "a/b at least many",
+    "a/b between 1 and",
+    "a/b equals 1 2",
+  ])("refuses %j", (line) => {
+    expect(expectationFrom(line)).toBeNull();
+  });
 
   it("suggests the words that were meant", () => {
     expect(claimSuggestion("a/b at-least 20")).toBe('Did you mean "at least"?');

@@ -14,10 +14,9 @@ describe("what a text takes from the data", () => {
       "<figure:variants/a/made>",
       "<figure:items/b/rank>",
     ]);
-    expect(stretches("> - said\r\n>   that <figure:variants/a/made>\r\n>   and <figure:x/a/made>\r\n")).toEqual([
-      "<figure:variants/a/made>",
-      "<figure:x/a/made>",
-    ]);
+    expect(
+      stretches("> - said\r\n>   that <figure:variants/a/made>\r\n>   and <figure:x/a/made>\r\n"),
+    ).toEqual(["<figure:variants/a/made>", "<figure:x/a/made>"]);
     const row = "| <figure:variants/a/made> | <figure:variants/a/made> \\| [@c] |";
     const table = `| a | b |\n| - | - |\n${row}\n`;
     expect(mentionsIn(table).map(({ start }) => start - table.indexOf(row))).toEqual([
@@ -54,8 +53,7 @@ describe("what a text takes from the data", () => {
   });
 
   it("tells what stands alone from what stands in a sentence", () => {
-    const alone = (text: string) =>
-      mentionsIn(text).map((each) => each.kind === "reference" && each.alone);
+    const alone = (text: string) => mentionsIn(text).map((each) => each.kind === "reference" && each.alone);
     expect(alone("<table:variants/a>\n\nText <table:variants/a>\n\n> <table:variants/a>\n")).toEqual([
       true,
       false,
@@ -64,7 +62,8 @@ describe("what a text takes from the data", () => {
   });
 
   it("reads a block of assertions line by line", () => {
-    const text = "Text.\n\n```expect\nvariants/a/made/value at least 20\n\n  # a remark\n  variants/a/once equals 3\n```\n";
+    const text =
+      "Text.\n\n```expect\nvariants/a/made/value at least 20\n\n  # a remark\n  variants/a/once equals 3\n```\n";
     expect(stretches(text)).toEqual(["variants/a/made/value at least 20", "variants/a/once equals 3"]);
   });
 

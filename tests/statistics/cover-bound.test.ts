@@ -46,21 +46,26 @@ describe("coverBound", () => {
     ).toBe(2);
   });
 
-  it("dual: pairs that only one column covers cost that column, however much it covers besides", () => {
+  it("dual: pairs that only one column covers cost that column, whatever it covers besides", () => {
+    // The pairs that all three cover come first, and must not use up the weight of the two that are needed.
     const columns = [
-      { pairs: [0, 2, 3, 4], parts: 9, weight: 5 },
-      { pairs: [1, 2, 3, 4], parts: 9, weight: 7 },
-      { pairs: [2, 3, 4], parts: 9, weight: 1 },
+      { pairs: [0, 1, 2, 3], parts: 9, weight: 5 },
+      { pairs: [0, 1, 2, 4], parts: 9, weight: 7 },
+      { pairs: [0, 1, 2], parts: 9, weight: 1 },
     ];
+    const pairs = [0, 2, 4, 6, 8].map((point) => [point, point + 1] as const);
+    expect(boundOf(columns, pairs)).toBe(12);
+  });
+
+  it("cliques: finds the four points that are all to be told apart, though others come first", () => {
+    const pairs = [[0, 1], ...pairsOf(4).map(([a, b]) => [a + 2, b + 2])] as [number, number][];
+    const all = pairs.map((_, index) => index);
     expect(
-      boundOf(columns, [
-        [0, 1],
-        [2, 3],
-        [4, 5],
-        [6, 7],
-        [8, 9],
-      ]),
-    ).toBe(12);
+      boundOf(
+        [1, 1, 1].map((weight) => ({ pairs: all, parts: 2, weight })),
+        pairs,
+      ),
+    ).toBe(2);
   });
 
   it("cliques: eight points told apart by halves take three columns, by thirds two, of the least weights", () => {

@@ -11,7 +11,6 @@ const spelt: Readonly<Record<string, string>> = {
   ı: "i",
 };
 const unmarkable = /[ßæœøłđðþı]/g;
-// biome-ignore lint/suspicious/noControlCharactersInRegex: the range is ASCII, all of it.
 const isAscii = /^[\0-\x7f]*$/;
 
 /** Text in which two spellings that differ in case, accents or width are the same. */

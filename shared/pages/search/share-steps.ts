@@ -7,7 +7,8 @@ export function shareStep(share: number): number {
   if (share >= 1) return 102;
   if (share < 0.005) return 1;
   if (share >= 0.995) return 101;
-  return 1 + Math.round(share * 100);
+  // Shifted as a decimal, as it is printed: 0.285 * 100 is less than 28.5.
+  return 1 + Math.round(Number(`${share}e2`));
 }
 
 /** A share that reads like the step, for the words to round. */

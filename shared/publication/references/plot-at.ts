@@ -1,6 +1,6 @@
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem, PublishedVariant } from "../published.ts";
-import { type Resolved, unknownName } from "./reading-at.ts";
+import { type Resolved, unknownName } from "./resolved.ts";
 
 /** The drawings that a variant or an item has; false where its record holds nothing to draw. */
 export const variantPlots = {
@@ -23,7 +23,10 @@ const isKey = <Plots extends object>(plots: Plots, name: string): name is keyof 
   Object.hasOwn(plots, name);
 
 /** The drawing at a path such as `variants/survey-pattern-2/sightings`. */
-export function plotAt([root = "", id = "", name = "", ...more]: readonly string[], lookup: Lookup): Resolved<PlotAt> {
+export function plotAt(
+  [root = "", id = "", name = "", ...more]: readonly string[],
+  lookup: Lookup,
+): Resolved<PlotAt> {
   if (root !== "variants" && root !== "items") {
     return { problem: unknownName(root, '"variants" or "items"', ["variants", "items"]) };
   }
@@ -34,7 +37,9 @@ export function plotAt([root = "", id = "", name = "", ...more]: readonly string
     const variant = lookup.variants.get(id);
     if (!variant) return { problem: unknownName(id, "the id of a variant", lookup.variants.keys()) };
     if (!isKey(variantPlots, name) || more.length > 0) return { problem: wrongName };
-    return variantPlots[name](variant) ? { value: { kind: "variant", variant, plot: name } } : { problem: nothing };
+    return variantPlots[name](variant)
+      ? { value: { kind: "variant", variant, plot: name } }
+      : { problem: nothing };
   }
   const item = lookup.items.get(id);
   if (!item) return { problem: unknownName(id, "the id of an item", lookup.items.keys()) };

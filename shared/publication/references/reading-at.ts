@@ -1,10 +1,7 @@
-import type { Finding } from "../../diagnostics/diagnostic.ts";
-import { suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem, PublishedVariant } from "../published.ts";
 import { itemReading, membersOf, type Reading, variantReading } from "./reading.ts";
-
-export type Resolved<Value> = { readonly value: Value } | { readonly problem: Finding };
+import { type Resolved, unknownName } from "./resolved.ts";
 
 export interface ReadingAt {
   readonly subject:
@@ -17,17 +14,14 @@ export interface ReadingAt {
   readonly whole: Reading;
 }
 
-export const unknownName = (name: string, expected: string, known: Iterable<string>): Finding => ({
-  found: `"${name}"`,
-  expected,
-  remedy: suggestion(name, known),
-});
-
 /** What bears evidence of its own; the rest is an end or a word of it. */
 const isWhole = ({ kind }: Reading): boolean => kind !== "number" && kind !== "reason" && kind !== "word";
 
 /** The reading at a path such as `variants/survey-pattern-2/survivors`, after the data files' own names. */
-export function readingAt([root = "", id = "", ...names]: readonly string[], lookup: Lookup): Resolved<ReadingAt> {
+export function readingAt(
+  [root = "", id = "", ...names]: readonly string[],
+  lookup: Lookup,
+): Resolved<ReadingAt> {
   const isVariant = root === "variants";
   if (!isVariant && root !== "items") {
     return { problem: unknownName(root, '"variants" or "items"', ["variants", "items"]) };
@@ -43,7 +37,8 @@ export function readingAt([root = "", id = "", ...names]: readonly string[], loo
   for (const [at, name] of names.entries()) {
     const members = membersOf(reading);
     const next = members.get(name);
-    if (!next) return { problem: unknownName(name, `a name within ${within(reading, names, at)}`, members.keys()) };
+    if (!next)
+      return { problem: unknownName(name, `a name within ${within(reading, names, at)}`, members.keys()) };
     reading = next;
     if (isWhole(next) || at === 0) {
       whole = next;
@@ -54,7 +49,10 @@ export function readingAt([root = "", id = "", ...names]: readonly string[], loo
     const found = `${names.length === 0 ? "no name" : "nothing"} after "${names.at(-1) ?? id}"`;
     const known = [...reading.members.keys()];
     const expected = `a name within ${reading.of}`;
-    const remedy = known.length === 0 ? undefined : `Known: ${known.slice(0, 12).join(", ")}${known.length > 12 ? ", …" : ""}.`;
+    const remedy =
+      known.length === 0
+        ? undefined
+        : `Known: ${known.slice(0, 12).join(", ")}${known.length > 12 ? ", …" : ""}.`;
     return { problem: { found, expected, remedy } };
   }
   return { value: { subject, reading, names: names.slice(0, depth), whole } };

@@ -121,7 +121,13 @@ export function variantReading({ id, rarity }: PublishedVariant): Reading {
   ]);
 }
 
-export function itemReading({ id, rarity, completeness, identification, provenance }: PublishedItem): Reading {
+export function itemReading({
+  id,
+  rarity,
+  completeness,
+  identification,
+  provenance,
+}: PublishedItem): Reading {
   const { asComplete, asCompleteSurvivors, asCompleteWait, rank } = rarity;
   return group(`the item "${id}"`, [
     ["completeness", { kind: "completeness", completeness }],

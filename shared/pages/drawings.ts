@@ -1,0 +1,100 @@
+import { casePlan } from "../plots/case-plan.ts";
+import { completenessInterval } from "../plots/completeness-interval.ts";
+import { custodyLine } from "../plots/custody-line.ts";
+import { partRates } from "../plots/part-rates.ts";
+import { serialRanges } from "../plots/serial-ranges.ts";
+import { sightingsOverYears } from "../plots/sightings-over-years.ts";
+import type { PublishedItem, PublishedVariant } from "../publication/published.ts";
+import { itemPlots, type PlotAt, variantPlots } from "../publication/references/plot-at.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { yearsOf } from "./years-of.ts";
+
+type Index = Pick<CollectionIndex, "collection" | "words">;
+
+interface Place {
+  /** Unique in its page. */
+  readonly idPrefix: string;
+  /** What stands before a part's id in its link; "#part-" where unsaid. */
+  readonly linkPrefix?: string;
+}
+
+/** A drawing as SVG, wherever it stands; null where nothing is recorded that it could be made from. */
+export function drawing(at: PlotAt, index: Index, place: Place): string | null {
+  const label = drawingLabel(at, index);
+  return at.kind === "variant"
+    ? variantDrawing(at.plot, at.variant, index, { ...place, label })
+    : itemDrawing(at.plot, at.item, index, { ...place, label });
+}
+
+/** What a drawing shows, in words. */
+export function drawingLabel(at: PlotAt, { words }: Pick<Index, "words">): string {
+  const { variant, item, completeness } = words.pages;
+  if (at.kind === "variant") {
+    const labels = {
+      sightings: variant.logLabel,
+      serials: variant.serialsLabel,
+      parts: variant.ratesLabel,
+      "case-plan": variant.planLabel,
+    };
+    return labels[at.plot](at.variant.name);
+  }
+  const labels = {
+    "case-plan": item.planLabel(at.item.title),
+    completeness: completeness.plotLabel,
+    custody: item.custodyLabel,
+  };
+  return labels[at.plot];
+}
+
+type Labelled = Place & { readonly label: string };
+
+function variantDrawing(
+  plot: keyof typeof variantPlots,
+  variant: PublishedVariant,
+  { collection, words }: Index,
+  place: Labelled,
+): string | null {
+  if (!variantPlots[plot](variant)) return null;
+  const options = { ...place, words, stateWord: stateWord(words) };
+  switch (plot) {
+    case "sightings":
+      return sightingsOverYears(variant.sightings, { ...options, yearsOf, watching: collection.settings.watching });
+    case "serials":
+      return serialRanges(variant.serials, {
+        ...options,
+        seen: variant.sightings.flatMap(({ serial }) => serial ?? []),
+      });
+    case "parts":
+      return partRates(variant.parts, options);
+    case "case-plan":
+      return casePlan(variant.parts, options);
+  }
+}
+
+function itemDrawing(
+  plot: keyof typeof itemPlots,
+  item: PublishedItem,
+  { words }: Index,
+  place: Labelled,
+): string | null {
+  if (!itemPlots[plot](item)) return null;
+  const options = { ...place, words, stateWord: stateWord(words) };
+  switch (plot) {
+    case "case-plan":
+      return casePlan(item.parts, options);
+    case "completeness":
+      return item.completeness.weighted && completenessInterval(item.completeness.weighted, options);
+    case "custody":
+      return custodyLine(item.provenance, {
+        ...options,
+        yearsOf,
+        issued: item.dating.issued,
+        examined: item.examined,
+      });
+  }
+}
+
+const stateWord =
+  ({ pages }: Index["words"]) =>
+  (summary: keyof Index["words"]["pages"]["states"]): string =>
+    pages.states[summary];

@@ -1,0 +1,214 @@
+import { fold, wordsIn } from "./fold.ts";
+import { matchWord, type OpenWords } from "./match-word.ts";
+import { nearWords } from "./near-words.ts";
+import { numbersOf, type OpenCatalogue } from "./open-catalogue.ts";
+import { statuses, verdicts } from "./search-index.ts";
+import { percentOfStep } from "./share-steps.ts";
+import type { ViewState } from "./view-state.ts";
+
+export interface Found {
+  /** Entries by their place in the catalogue, in the order asked for. */
+  readonly entries: readonly number[];
+  /** Words that nothing has, with those that were taken instead. */
+  readonly instead: readonly { readonly typed: string; readonly taken: readonly string[] }[];
+}
+
+/** The words typed, each once, folded. */
+export const wordsTyped = (q: string): string[] => [...new Set(wordsIn(fold(q)))];
+
+type Test = (entry: number) => boolean;
+
+const numberIn = (text: string): number | null => {
+  const number = Number(text.replace(",", "."));
+  return text === "" || !Number.isFinite(number) ? null : number;
+};
+
+const placeOf = (list: readonly { readonly id: string }[], id: string): number =>
+  list.findIndex((each) => each.id === id);
+
+/** One test for each thing asked; what is asked and is not in the catalogue lets nothing through. */
+function testsOf(catalogue: OpenCatalogue, state: ViewState): Test[] {
+  const { index, columns } = catalogue;
+  const tests: Test[] = [];
+  const ofVariant = (asked: string, is: (variant: (typeof index.variants)[number]) => boolean) => {
+    if (asked === "") return;
+    const lets = index.variants.map(is);
+    tests.push((entry) => lets[columns.variant[entry] ?? -1] ?? false);
+  };
+  const equals = (asked: string, column: readonly number[], wanted: number) => {
+    if (asked !== "") tests.push((entry) => column[entry] === wanted);
+  };
+  const has = (
+    asked: string,
+    lines: readonly string[],
+    wanted: (place: number, entry: number) => boolean,
+  ) => {
+    if (asked !== "")
+      tests.push((entry) => lines[entry] !== "" && numbersOf(lines, entry).some((at) => wanted(at, entry)));
+  };
+
+  const family = placeOf(index.families, state.family);
+  ofVariant(state.family, (variant) => variant.family === family);
+  ofVariant(state.variant, ({ id }) => id === state.variant);
+  const classed = placeOf(index.classes, state.class);
+  ofVariant(state.class, ({ classes }) => classes.includes(classed));
+  const level = placeOf(index.levels, state.level);
+  equals(state.level, columns.level, level < 0 ? -1 : 1 + level);
+  equals(state.evidence, columns.verdict, verdicts.indexOf(state.evidence as (typeof verdicts)[number]));
+  equals(state.status, columns.status, statuses.indexOf(state.status as (typeof statuses)[number]));
+
+  const hazard = placeOf(index.hazards, state.hazard);
+  has(state.hazard, catalogue.hazards, (at) => at === hazard);
+  has(
+    state.missing,
+    catalogue.missing,
+    (at, entry) => index.variants[columns.variant[entry] ?? -1]?.parts[at]?.id === state.missing,
+  );
+  const wantedPlace = fold(state.place);
+  const places = index.places.map((place) => fold(place).includes(wantedPlace));
+  has(state.place, catalogue.places, (at) => places[at] ?? false);
+
+  const limit = (
+    asked: string,
+    column: readonly number[],
+    holds: (percent: number, asked: number) => boolean,
+  ) => {
+    const number = numberIn(asked);
+    if (number !== null)
+      tests.push((entry) => {
+        const step = column[entry] ?? 0;
+        return step > 0 && holds(percentOfStep(step - 1), number);
+      });
+  };
+  limit(state.least, columns.low, (percent, asked) => percent >= asked);
+  limit(state.most, columns.high, (percent, asked) => percent <= asked);
+
+  const [from, to] = [numberIn(state.from), numberIn(state.to)];
+  if (from !== null || to !== null) {
+    const lets = index.years.map(
+      ([first, last]) =>
+        (first !== null || last !== null) &&
+        (from === null || last === null || last >= from) &&
+        (to === null || first === null || first <= to),
+    );
+    tests.push((entry) => lets[columns.year[entry] ?? -1] ?? false);
+  }
+  return tests;
+}
+
+type Compare = (a: number, b: number) => number;
+
+/** What is not known comes last, whichever way the order runs. */
+const by = (keyOf: (entry: number) => number | null): Compare => {
+  return (a, b) => {
+    const [first, second] = [keyOf(a), keyOf(b)];
+    if (first === second) return 0;
+    if (first === null) return 1;
+    return second === null ? -1 : first - second;
+  };
+};
+
+const known = (number: number | undefined): number | null => (number ? number : null);
+
+function orderOf(
+  catalogue: OpenCatalogue,
+  state: ViewState,
+  scores: readonly number[] | null,
+): Compare | null {
+  const { index, columns } = catalogue;
+  const descending = (column: readonly number[]) =>
+    by((entry) => (column[entry] ? -(column[entry] ?? 0) : null));
+  switch (state.sort) {
+    case "title": {
+      const order = catalogue.titleOrder();
+      return by((entry) => order[entry] ?? 0);
+    }
+    case "complete": {
+      const [low, high] = [descending(columns.low), descending(columns.high)];
+      return (a, b) => low(a, b) || high(a, b);
+    }
+    case "year":
+      return by((entry) => index.years[columns.year[entry] ?? -1]?.[0] ?? null);
+    case "rare":
+      return by((entry) => index.variants[columns.variant[entry] ?? -1]?.survivors ?? null);
+    case "place":
+      return by((entry) => known(columns.place[entry]));
+    default:
+      return scores && by((entry) => -(scores[entry] ?? 0));
+  }
+}
+
+/** Every word of the catalogue's own that a slip may have been made in. */
+const vocabularies = new WeakMap<OpenCatalogue, ReadonlySet<string>>();
+export function vocabularyOf(catalogue: OpenCatalogue): ReadonlySet<string> {
+  const known = vocabularies.get(catalogue);
+  if (known) return known;
+  const words = new Set(wordsIn(catalogue.heads));
+  for (const text of catalogue.variantTexts) for (const word of wordsIn(text)) words.add(word);
+  vocabularies.set(catalogue, words);
+  return words;
+}
+
+function* wordsOf(catalogue: OpenCatalogue, texts: readonly OpenWords[]): Generator<string> {
+  yield* vocabularyOf(catalogue);
+  for (const { words } of texts) yield* words;
+}
+
+/**
+ * The entries that answer to all that was asked. Every word must be there, in the title, the serial, the set
+ * number, the names of the variant, or in the texts that were fetched for it. With `mend`, a word that nothing has
+ * is taken for the nearest ones.
+ */
+export function findEntries(
+  catalogue: OpenCatalogue,
+  state: ViewState,
+  textsFor: (word: string) => readonly OpenWords[],
+  mend: boolean,
+): Found {
+  const { count } = catalogue.index;
+  const instead: { typed: string; taken: readonly string[] }[] = [];
+  let scores: number[] | null = null;
+  for (const word of wordsTyped(state.q)) {
+    const texts = textsFor(word);
+    let match = matchWord(catalogue, word, texts);
+    if (!match.any && mend) {
+      const taken = nearWords(word, wordsOf(catalogue, texts));
+      if (taken.length > 0) {
+        instead.push({ typed: word, taken });
+        const all = taken.map((near) => matchWord(catalogue, near, textsFor(near)).scores);
+        const best = new Uint8Array(count).map((_, entry) =>
+          Math.max(...all.map((each) => each[entry] ?? 0)),
+        );
+        match = { scores: best, any: true };
+      }
+    }
+    const before: number[] | null = scores;
+    scores = Array.from(match.scores, (score, entry) =>
+      before === null ? score : score > 0 && (before[entry] ?? 0) > 0 ? score + (before[entry] ?? 0) : 0,
+    );
+  }
+
+  const tests = testsOf(catalogue, state);
+  const entries: number[] = [];
+  for (let entry = 0; entry < count; entry++) {
+    if ((scores === null || (scores[entry] ?? 0) > 0) && tests.every((lets) => lets(entry)))
+      entries.push(entry);
+  }
+  const order = orderOf(catalogue, state, scores);
+  if (order) entries.sort((a, b) => order(a, b) || a - b);
+  return { entries, instead };
+}
+
+/** The files whose words may begin like this one: of those that cut its beginning, the one that cuts most. */
+export function shardsFor<Shard extends { readonly prefix: string }>(
+  shards: readonly Shard[],
+  word: string,
+): readonly Shard[] {
+  const above = shards.filter(({ prefix }) => word.startsWith(prefix));
+  const longest = Math.max(-1, ...above.map(({ prefix }) => prefix.length));
+  const below =
+    word.length > 2
+      ? shards.filter(({ prefix }) => prefix.length > word.length && prefix.startsWith(word))
+      : [];
+  return [...above.filter(({ prefix }) => prefix.length === longest), ...below];
+}

@@ -1,0 +1,60 @@
+import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
+import type { Locus } from "../../diagnostics/place.ts";
+import type { Collection } from "../../records/collection.ts";
+import type { Path, SourceDocument } from "../../source/document.ts";
+import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
+import { type Lookup, lookupOf } from "../lookup.ts";
+import type { PublishedCollection } from "../published.ts";
+import { type Known, type TextProblem, textProblems } from "./text-problems.ts";
+
+/**
+ * Every reference in everything that is written as Markdown, held against what is published: it runs after the
+ * assessments, since there are no figures before. `publish` is called only where a text takes one; it is null
+ * where the records have errors, and then only the citations are looked at.
+ */
+export function checkTexts(
+  collection: Collection,
+  settings: SourceDocument | undefined,
+  publish: (() => PublishedCollection) | null,
+): Diagnostic[] {
+  let lookup: Lookup | undefined;
+  const known: Known = {
+    lookup() {
+      if (publish) lookup ??= lookupOf(publish());
+      return lookup ?? null;
+    },
+    hasSource: (id) => collection.sources.has(id),
+    sources: () => collection.sources.keys(),
+  };
+  const told = (problems: readonly TextProblem[], locate: (problem: TextProblem) => Locus): Diagnostic[] =>
+    problems.map((problem) => diagnose(problem.code, locate(problem), problem.finding));
+  const body = ({ document }: { document: SourceDocument }, isArticle: boolean) =>
+    told(textProblems(document.body, isArticle, known), ({ start, end }) =>
+      locateInBody(document, start, end),
+    );
+  const value = ({ document }: { document: SourceDocument }, path: Path, text: string | undefined) =>
+    text === undefined
+      ? []
+      : told(textProblems(text, false, known), ({ start, end }) =>
+          locateInValue(document, path, text.slice(start, end)),
+        );
+
+  return [
+    ...(settings ? value({ document: settings }, ["description"], collection.settings.description) : []),
+    ...[...collection.articles.values()].flatMap((article) => body(article, true)),
+    ...[...collection.items.values()].flatMap((item) => body(item, false)),
+    ...[...collection.families.values()].flatMap((family) =>
+      value(family, ["description"], family.description),
+    ),
+    ...[...collection.variants.values()].flatMap((variant) => [
+      ...value(variant, ["description"], own(variant, "description")),
+      ...value(variant, ["note"], own(variant, "note")),
+    ]),
+  ];
+}
+
+/** What a variant has from another is checked, and reported, where it was written. */
+function own({ document }: { document: SourceDocument }, field: string): string | undefined {
+  const text = (document.data as Readonly<Record<string, unknown>>)[field];
+  return typeof text === "string" ? text : undefined;
+}

@@ -1,0 +1,21 @@
+import type { Finding } from "../../diagnostics/diagnostic.ts";
+import { suggestion } from "../../diagnostics/nearest-name.ts";
+
+/** What a reference leads to, or why it leads nowhere. */
+export type Resolved<Value> = { readonly value: Value } | { readonly problem: Finding };
+
+export const unknownName = (name: string, expected: string, known: Iterable<string>): Finding => ({
+  found: `"${name}"`,
+  expected,
+  remedy: suggestion(name, known),
+});
+
+export function unknownAmong(
+  values: readonly string[],
+  known: readonly string[],
+  expected: string,
+): Finding | null {
+  if (values.length === 0) return { found: "no value", expected };
+  const strange = values.find((value) => !known.includes(value));
+  return strange === undefined ? null : unknownName(strange, expected, known);
+}

@@ -1,0 +1,70 @@
+import type { Reference } from "../../prose/reference.ts";
+import type { Lookup } from "../lookup.ts";
+import type { ComparisonRow, Reference as Named, PublishedFamily, PublishedItem } from "../published.ts";
+import { type ItemColumn, itemsAt } from "./items-at.ts";
+import { type Resolved, unknownAmong, unknownName } from "./resolved.ts";
+
+export type TableAt =
+  | {
+      readonly kind: "variants";
+      readonly family: PublishedFamily;
+      readonly variants: readonly Named[];
+      /** Only what differs between them, or what was asked for. */
+      readonly rows: readonly ComparisonRow[];
+    }
+  | {
+      readonly kind: "items";
+      readonly items: readonly PublishedItem[];
+      readonly columns: readonly ItemColumn[];
+    };
+
+/** `variants/FAMILY` or `items`, with conditions after a question mark. */
+export function tableAt(
+  { path: [root = "", id, ...more], query }: Reference,
+  lookup: Lookup,
+): Resolved<TableAt> {
+  if (root === "items" && id === undefined) return itemsAt(query, lookup);
+  if (root !== "variants" || more.length > 0) {
+    return {
+      problem: unknownName(
+        [root, id, ...more].filter((each) => each !== undefined).join("/"),
+        '"variants/" and the id of a family, or "items" with conditions',
+        ["items", ...[...lookup.families.keys()].map((family) => `variants/${family}`)],
+      ),
+    };
+  }
+  const family = lookup.families.get(id ?? "");
+  if (!family) return { problem: unknownName(id ?? "", "the id of a family", lookup.families.keys()) };
+  return comparison(family, query);
+}
+
+function comparison(family: PublishedFamily, query: Reference["query"]): Resolved<TableAt> {
+  let chosen = family.variants;
+  let rows: readonly ComparisonRow[] | null = null;
+  for (const [name, values] of query) {
+    if (name !== "variant" && name !== "show") {
+      return { problem: unknownName(name, '"variant" or "show"', ["variant", "show"]) };
+    }
+    const [known, what] =
+      name === "variant" ? [family.variants, "a variant"] : [family.comparison, "a feature or part"];
+    const ids = known.map(({ id }) => id);
+    const problem = unknownAmong(values, ids, `${what} of "${family.id}"`);
+    if (problem) return { problem };
+    if (name === "variant") chosen = values.flatMap((id) => family.variants.filter((each) => each.id === id));
+    else rows = values.flatMap((id) => family.comparison.filter((each) => each.id === id));
+  }
+  const places = chosen.map(({ id }) => family.variants.findIndex((each) => each.id === id));
+  const among = (row: ComparisonRow): ComparisonRow => {
+    const cells = places.map((place) => row.cells[place] ?? null);
+    return { ...row, cells, differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1 };
+  };
+  const compared = (rows ?? family.comparison).map(among);
+  return {
+    value: {
+      kind: "variants",
+      family,
+      variants: chosen,
+      rows: rows ? compared : compared.filter(({ differs }) => differs),
+    },
+  };
+}
