@@ -4,6 +4,13 @@ import type { Words } from "../shared/words/words.ts";
 import type { Html, html, markup } from "./html.ts";
 import type { Templates } from "./templates.ts";
 
+export interface SiteScript {
+  readonly name: string;
+  readonly address: string;
+  /** Modules that it imports. */
+  readonly imports: readonly string[];
+}
+
 /** What is the same for every page. */
 export interface Site {
   readonly templates: Templates;
@@ -11,7 +18,14 @@ export interface Site {
   readonly settings: PublishedCollection["settings"];
   readonly audience: Audience;
   /** Addresses from the root of the site. */
-  readonly assets: { readonly style: string; readonly scripts: readonly string[] };
+  readonly assets: {
+    readonly style: string;
+    readonly scripts: readonly SiteScript[];
+    /** The words of the site as a module, for scripts. */
+    readonly words: string;
+    /** Where a search begins; null where there is nothing to search. */
+    readonly search: string | null;
+  };
 }
 
 /** What a template is handed beside its view. */

@@ -2,6 +2,8 @@ import { pageLayout } from "./layouts/page.ts";
 import { articleTemplate } from "./pages/article.ts";
 import { articlesTemplate } from "./pages/articles.ts";
 import { catalogueTemplate } from "./pages/catalogue.ts";
+import { comparisonTemplate } from "./pages/comparison.ts";
+import { comparisonsTemplate } from "./pages/comparisons.ts";
 import { familiesTemplate } from "./pages/families.ts";
 import { familyTemplate } from "./pages/family.ts";
 import { homeTemplate } from "./pages/home.ts";
@@ -12,9 +14,13 @@ import { sightingsTemplate } from "./pages/sightings.ts";
 import { sightingsIndexTemplate } from "./pages/sightings-index.ts";
 import { sourcesTemplate } from "./pages/sources.ts";
 import { variantTemplate } from "./pages/variant.ts";
+import { articleBlock } from "./parts/article-block.ts";
 import { articleList } from "./parts/article-list.ts";
+import { beside } from "./parts/beside.ts";
+import { bibliography } from "./parts/bibliography.ts";
 import { cautions } from "./parts/cautions.ts";
 import { chapter } from "./parts/chapter.ts";
+import { cite } from "./parts/cite.ts";
 import { colophon } from "./parts/colophon.ts";
 import { comparison } from "./parts/comparison.ts";
 import { completeness } from "./parts/completeness.ts";
@@ -23,25 +29,32 @@ import { confidential } from "./parts/confidential.ts";
 import { custody } from "./parts/custody.ts";
 import { dating } from "./parts/dating.ts";
 import { drawing } from "./parts/drawing.ts";
-import { entries, entryRow } from "./parts/entries.ts";
+import { entries, entriesHead, entryRow } from "./parts/entries.ts";
+import { evidence } from "./parts/evidence.ts";
 import { familyKey } from "./parts/family-key.ts";
 import { figure } from "./parts/figure.ts";
 import { figures } from "./parts/figures.ts";
+import { finder } from "./parts/finder.ts";
 import { findings } from "./parts/findings.ts";
+import { found } from "./parts/found.ts";
 import { issuedTable } from "./parts/issued-table.ts";
 import { itemEvidence } from "./parts/item-evidence.ts";
 import { itemOpening } from "./parts/item-opening.ts";
+import { itemTable } from "./parts/item-table.ts";
 import { labels } from "./parts/labels.ts";
 import { links } from "./parts/links.ts";
 import { method } from "./parts/method.ts";
 import { nearest } from "./parts/nearest.ts";
+import { notes } from "./parts/notes.ts";
 import { opening } from "./parts/opening.ts";
+import { pager } from "./parts/pager.ts";
 import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
 import { photographs } from "./parts/photographs.ts";
 import { picture } from "./parts/picture.ts";
 import { reallocation } from "./parts/reallocation.ts";
 import { runningHead } from "./parts/running-head.ts";
 import { serialTable } from "./parts/serial-table.ts";
+import { ticked } from "./parts/ticked.ts";
 import { trail } from "./parts/trail.ts";
 
 /**
@@ -53,6 +66,8 @@ export const templates = {
   "pages/home": homeTemplate,
   "pages/catalogue": catalogueTemplate,
   "pages/item": itemTemplate,
+  "pages/comparisons": comparisonsTemplate,
+  "pages/comparison": comparisonTemplate,
   "pages/families": familiesTemplate,
   "pages/family": familyTemplate,
   "pages/variant": variantTemplate,
@@ -63,9 +78,13 @@ export const templates = {
   "pages/sightings": sightingsTemplate,
   "pages/methods": methodsTemplate,
   "pages/missing": missingTemplate,
+  "parts/article-block": articleBlock,
   "parts/article-list": articleList,
+  "parts/bibliography": bibliography,
+  "parts/beside": beside,
   "parts/cautions": cautions,
   "parts/chapter": chapter,
+  "parts/cite": cite,
   "parts/colophon": colophon,
   "parts/comparison": comparison,
   "parts/completeness": completeness,
@@ -75,19 +94,26 @@ export const templates = {
   "parts/dating": dating,
   "parts/drawing": drawing,
   "parts/entries": entries,
+  "parts/entries-head": entriesHead,
   "parts/entry-row": entryRow,
+  "parts/evidence": evidence,
   "parts/family-key": familyKey,
   "parts/figure": figure,
   "parts/figures": figures,
+  "parts/finder": finder,
   "parts/findings": findings,
+  "parts/found": found,
   "parts/issued-table": issuedTable,
   "parts/item-evidence": itemEvidence,
   "parts/item-opening": itemOpening,
+  "parts/item-table": itemTable,
   "parts/labels": labels,
   "parts/links": links,
   "parts/method": method,
   "parts/nearest": nearest,
+  "parts/notes": notes,
   "parts/opening": opening,
+  "parts/pager": pager,
   "parts/part-row": partRow,
   "parts/parts-table": partsTable,
   "parts/photographs": photographs,
@@ -96,6 +122,7 @@ export const templates = {
   "parts/reallocation": reallocation,
   "parts/running-head": runningHead,
   "parts/serial-table": serialTable,
+  "parts/ticked": ticked,
   "parts/trail": trail,
 };
 

@@ -9,7 +9,8 @@ import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
 import type { Figure } from "./figure.ts";
 import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
 import { assessIdentification, type Identification } from "./identification.ts";
-import { attributesOf, type Likeness, likenessRow, nearestTo } from "./likeness.ts";
+import { compareCollection, type ItemComparison, type LikenessTable } from "./item-comparison.ts";
+import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestTo } from "./likeness.ts";
 import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
 import {
@@ -83,6 +84,8 @@ export interface Assessments {
   readonly variants: ReadonlyMap<string, VariantAssessment>;
   readonly items: ReadonlyMap<string, ItemAssessment>;
   readonly families: ReadonlyMap<string, FamilyAssessment>;
+  /** The pairs of items that have a page of their own. */
+  readonly comparisons: readonly ItemComparison[];
   readonly watched: YearsWatched | null;
 }
 
@@ -112,6 +115,7 @@ export function assessCollection(collection: Collection): Assessments {
 
   const variants = new Map<string, VariantAssessment>();
   const items = new Map<string, ItemAssessment>();
+  const likenessTables = new Map<string, LikenessTable>();
   for (const variant of collection.variants.values()) {
     const examined = (itemsOf.get(variant.id) ?? []).map((item) => ({
       item,
@@ -139,10 +143,16 @@ export function assessCollection(collection: Collection): Assessments {
       likenessRow(example, compared, collection.items.get(example.items[0] ?? "")?.features),
     );
     const rowOf = new Map(rows.flatMap((row) => row.example.items.map((id) => [id, row] as const)));
-    const nearestOf = (each: (typeof examined)[number]) => {
+    const rowOfItem = new Map<string, LikenessRow>();
+    for (const each of examined) {
       // An item left out of the census is compared all the same; it only is nobody else's neighbour.
       const [alone] = examplesOf(variant, [], [{ ...each, item: { ...each.item, census: true } }]);
       const row = rowOf.get(each.item.id) ?? (alone && likenessRow(alone, compared, each.item.features));
+      if (row) rowOfItem.set(each.item.id, row);
+    }
+    likenessTables.set(variant.id, { ...compared, rowOf: (id) => rowOfItem.get(id) });
+    const nearestOf = (id: string) => {
+      const row = rowOfItem.get(id);
       return row ? nearestTo(row, rows, attributes) : [];
     };
     for (const { item, completeness } of examined) {
@@ -154,7 +164,7 @@ export function assessCollection(collection: Collection): Assessments {
         marks: assessMarks(variant.parts.values(), item),
         wants: wantsOf(variant, { item, completeness }),
         spares: sparesOf(variant, { item, completeness }),
-        nearest: nearestOf({ item, completeness }),
+        nearest: nearestOf(item.id),
         rarity: assessItemRarity(
           {
             id: item.id,
@@ -217,5 +227,10 @@ export function assessCollection(collection: Collection): Assessments {
       ];
     }),
   );
-  return { variants, items, families, watched };
+  const comparisons = compareCollection(
+    collection,
+    (id) => items.get(id),
+    (id) => likenessTables.get(id),
+  );
+  return { variants, items, families, comparisons, watched };
 }

@@ -35,6 +35,14 @@ const commands: Readonly<Record<string, Entry>> = {
     summary: "tells what is known of an item, each figure with its method and inputs",
     load: async () => (await import("./explain/explain.ts")).explain,
   },
+  checklist: {
+    summary: "writes a sheet to print and tick at the bench",
+    load: async () => (await import("./checklist/checklist.ts")).checklist,
+  },
+  schemas: {
+    summary: "writes JSON Schemas of your collection for an editor",
+    load: async () => (await import("./schemas/schemas.ts")).schemas,
+  },
   serve: {
     summary: "shows the site while you write, and reloads it on a change",
     load: async () => (await import("./serve/serve.ts")).serve,

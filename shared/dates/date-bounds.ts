@@ -73,8 +73,9 @@ function writtenSpan(year: string, month: string | undefined, day: string | unde
   };
   const earliest = firstDay(years, months, (...of) => daysOf(...of)[0]);
   const latest = firstDay(years.toReversed(), months.toReversed(), (...of) => daysOf(...of).at(-1));
-  if (earliest === null || latest === null) return null;
-  return { earliest, latest, precision: [year, month, day].filter(Boolean).length };
+  // Whatever has a first day has a last one.
+  if (earliest === null) return null;
+  return { earliest, latest: latest as DayNumber, precision: [year, month, day].filter(Boolean).length };
 }
 
 function seasonSpan(text: string): Span | null {
@@ -115,7 +116,7 @@ function yearsOf(digits: string): number[] {
 function fillings(digits: string): number[] {
   let numbers = [0];
   for (const digit of digits) {
-    const choices = digit === "X" ? [0, 1, 2, 3, 4, 5, 6, 7, 8, 9] : [Number(digit)];
+    const choices = digit === "X" ? [...Array(10).keys()] : [Number(digit)];
     numbers = numbers.flatMap((number) => choices.map((choice) => 10 * number + choice));
   }
   return numbers;

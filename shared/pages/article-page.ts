@@ -1,10 +1,13 @@
 import type { PublishedArticle } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { firstSentence } from "./family-page.ts";
 import { linkedData } from "./linked-data.ts";
-import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
+import { type ArticleBlock, articleBlocks } from "./prose/article-blocks.ts";
+import { gatherNotes, type Note } from "./prose/notes.ts";
+import type { SourceEntry } from "./source-reference.ts";
 
 export interface ArticleSummary {
   readonly article: Link;
@@ -19,9 +22,13 @@ export interface ArticlePage extends PageHead {
   readonly byline: string | null;
   readonly revised: string | null;
   readonly abstract: string | null;
-  /** HTML. */
-  readonly text: string;
+  readonly blocks: readonly ArticleBlock[];
+  /** What each figure of the text rests on. */
+  readonly notes: readonly Note[];
+  readonly bibliography: readonly SourceEntry[];
   readonly others: readonly Link[];
+  readonly cite: CiteView;
+  readonly data: Link;
 }
 
 export interface ArticlesPage extends PageHead {
@@ -45,6 +52,10 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
   const address = addresses.article(article.id);
   const { byline, revised, abstract } = articleSummary(article, index);
   const description = firstSentence(article.abstract ?? article.title);
+  const notes = gatherNotes();
+  const blocks = articleBlocks(article.text, { page: address, below: 1, index, notes });
+  const bibliography = notes.bibliography(index);
+  const data = { address: addresses.articleData(article.id), name: `${article.id}.json` };
   return {
     kind: "article",
     address,
@@ -59,15 +70,33 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
       description,
       author: article.authors.map((name) => ({ "@type": "Person", name })),
       dateModified: article.updated,
+      citation:
+        bibliography.length === 0
+          ? null
+          : bibliography.map(({ title: name }) => ({ "@type": "CreativeWork", name })),
     }),
     id: article.id,
     byline,
     revised,
     abstract,
-    text: renderMarkdown(article.text, { page: address, below: 1 }),
+    blocks,
+    notes: notes.list(),
+    bibliography,
     others: collection.articles
       .filter(({ id }) => id !== article.id)
       .map(({ id, title }) => ({ address: addresses.article(id), name: title })),
+    cite: citeView(
+      {
+        id: article.id,
+        title: article.title,
+        authors: article.authors,
+        updated: article.updated,
+        address,
+        data,
+      },
+      index,
+    ),
+    data,
   };
 }
 

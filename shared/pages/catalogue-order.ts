@@ -7,7 +7,7 @@ export interface VariantItems {
 }
 
 /** The order of the catalogue: by variant, as the families have them, and within one by id. Without the empty ones. */
-export function catalogueOrder({ collection }: CollectionIndex): VariantItems[] {
+export function catalogueOrder({ collection }: Pick<CollectionIndex, "collection">): VariantItems[] {
   const found = new Map<string, PublishedItem[]>();
   for (const item of collection.items) {
     const known = found.get(item.variant.id);

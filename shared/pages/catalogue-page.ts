@@ -1,94 +1,160 @@
-import type { ImageSet } from "../images/image-set.ts";
-import { casePlanThumbnail } from "../plots/case-plan.ts";
-import { completenessMark } from "../plots/completeness-interval.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { catalogueOrder } from "./catalogue-order.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { shareInterval } from "./completeness-view.ts";
+import { type EntryView, entryView } from "./entry-view.ts";
+import { type FinderView, finderView } from "./finder-view.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
+import { type PagerView, pagerView } from "./pager.ts";
 
-/** An entry of a list: what it is, how complete, how it ranks. */
-export interface EntryView {
-  readonly item: Link;
-  readonly variant: Link;
-  readonly verdict: PublishedItem["identification"]["verdict"];
-  readonly verdictWord: string;
-  readonly complete: string | null;
-  /** SVG. */
-  readonly mark: string | null;
-  readonly level: string | null;
-  readonly rank: string | null;
-  readonly status: string;
-  readonly serial: string | null;
-  readonly photo: { readonly image: ImageSet; readonly alt: string } | null;
-  /** SVG; in place of a photograph. */
-  readonly plan: string | null;
-}
-
+/** A list of outfits: the whole catalogue, or a family's, a variant's, a level's; a page of it. */
 export interface CataloguePage extends PageHead {
   readonly kind: "catalogue";
   readonly lead: string;
   readonly groups: readonly { readonly variant: Link; readonly entries: readonly EntryView[] }[];
+  readonly pager: PagerView | null;
+  /** What may be asked, on the first page of the whole. */
+  readonly finder: FinderView | null;
+  /** The lists into which the catalogue is cut, each with how many it has. */
+  readonly lists: readonly {
+    readonly name: string;
+    readonly lists: readonly (Link & { readonly count: string })[];
+  }[];
   readonly files: readonly Link[];
 }
 
-/** Beyond this many entries a picture beside each would weigh more than the list. */
-const pictured = 200;
+/** As many as a page of a list has, whoever makes it: the build or a reader's browser. */
+export const entriesOnPage = 100;
 
-export function entryView(item: PublishedItem, index: CollectionIndex): EntryView {
-  const { words, images, collection } = index;
-  const { pages } = words;
-  const { weighted, level } = item.completeness;
-  const { rank } = item.rarity;
-  const withPicture = collection.items.length <= pictured;
-  const shown = item.photos.find(({ original }) => images.has(original));
-  const image = shown && images.get(shown.original);
-  return {
-    item: { address: addresses.item(item.id), name: item.title },
-    variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
-    verdict: item.identification.verdict,
-    verdictWord: pages.verdicts[item.identification.verdict].short,
-    complete: weighted && shareInterval(weighted, words),
-    mark: weighted && withPicture ? completenessMark(weighted) : null,
-    level: item.levels.find(({ id }) => id === level.sure)?.name ?? null,
-    rank: rank && pages.catalogue.rankOf(rank.place, rank.of),
-    status: pages.statuses[item.status] ?? item.status,
-    serial: item.serial,
-    photo: withPicture && shown && image ? { image, alt: shown.alt } : null,
-    plan: withPicture && !image ? casePlanThumbnail(item.parts) : null,
-  };
+interface List {
+  readonly address: string;
+  readonly title: string;
+  readonly lead: string;
+  readonly items: readonly PublishedItem[];
+  readonly isWhole: boolean;
 }
 
-export function cataloguePage(index: CollectionIndex): CataloguePage {
+/** Every list of outfits, page by page: by these everything is found without a script. */
+export function cataloguePages(index: CollectionIndex): CataloguePage[] {
   const { collection, words } = index;
-  const say = words.pages.catalogue;
-  const { items } = collection;
-  return {
-    kind: "catalogue",
+  const { catalogue: say, finder: ofFinder } = words.pages;
+  const count = (items: readonly unknown[]) => words.numbers.count(items.length);
+  const byVariant = catalogueOrder(index);
+  const all = byVariant.flatMap(({ items }) => items);
+
+  const part = (address: string, title: string, items: readonly PublishedItem[]): List => ({
+    address,
+    title,
+    lead: ofFinder.leadOf(items.length),
+    items,
+    isWhole: false,
+  });
+  const families = collection.families
+    .map(({ id, name }) => ({
+      name,
+      list: part(
+        addresses.itemsOfFamily(id),
+        ofFinder.ofFamily(name),
+        byVariant.filter(({ variant }) => variant.family.id === id).flatMap(({ items }) => items),
+      ),
+    }))
+    .filter(({ list }) => list.items.length > 0);
+  const variants = byVariant.map(({ variant, items }) => ({
+    name: variant.name,
+    list: part(addresses.itemsOfVariant(variant.id), ofFinder.ofVariant(variant.name), items),
+  }));
+  const ofLevel = new Map<string, { name: string; items: PublishedItem[] }>();
+  for (const item of all) {
+    const sure = item.levels.find(({ id }) => id === item.completeness.level.sure);
+    if (!sure) continue;
+    const known = ofLevel.get(sure.id);
+    if (known) known.items.push(item);
+    else ofLevel.set(sure.id, { name: sure.name, items: [item] });
+  }
+  const levels = [...ofLevel].map(([id, { name, items }]) => ({
+    name,
+    list: part(addresses.itemsOfLevel(id), ofFinder.ofLevel(name), items),
+  }));
+  const listed = (name: string, lists: readonly { readonly name: string; readonly list: List }[]) => ({
+    name,
+    lists: lists.map(({ name: of, list }) => ({
+      address: list.address,
+      name: of,
+      count: count(list.items),
+    })),
+  });
+
+  const whole: List = {
     address: addresses.items,
     title: say.title,
-    description: say.description(items.length),
-    trail: [{ address: addresses.home, name: collection.settings.title }],
-    linkedData: linkedData(collection, "CollectionPage", addresses.items, {
-      name: say.title,
-      description: say.description(items.length),
-    }),
-    lead: items.length === 0 ? say.empty : say.lead(items.length),
-    groups: collection.variants.flatMap((variant) => {
-      const entries = items.filter((item) => item.variant.id === variant.id);
-      return entries.length === 0
-        ? []
-        : [
-            {
-              variant: { address: addresses.variant(variant.id), name: variant.name },
-              entries: entries.map((item) => entryView(item, index)),
-            },
-          ];
-    }),
-    files: [
-      { address: addresses.itemsCsv, name: words.pages.site.table },
-      { address: addresses.collectionData, name: words.pages.site.allData },
-    ],
+    lead: all.length === 0 ? say.empty : say.lead(all.length),
+    items: all,
+    isWhole: true,
   };
+  const lists = [
+    listed(ofFinder.byFamily, families),
+    listed(ofFinder.byVariant, variants),
+    listed(ofFinder.byLevel, levels),
+  ].filter((each) => each.lists.length > 0);
+  const finder = all.length > 1 ? finderView(index) : null;
+
+  const entries = new Map<string, EntryView>();
+  const entryOf = (item: PublishedItem): EntryView => {
+    const known = entries.get(item.id);
+    if (known) return known;
+    const made = entryView(item, index);
+    entries.set(item.id, made);
+    return made;
+  };
+  return [whole, ...[...families, ...variants, ...levels].map(({ list }) => list)].flatMap((list) =>
+    pagesOf(list, index, entryOf).map((page) => ({
+      ...page,
+      finder: list.isWhole && page.address === list.address ? finder : null,
+      lists: list.isWhole ? lists : [],
+    })),
+  );
+}
+
+function pagesOf(
+  { address, title, lead, items, isWhole }: List,
+  { collection, words }: CollectionIndex,
+  entryOf: (item: PublishedItem) => EntryView,
+): Omit<CataloguePage, "finder" | "lists">[] {
+  const { catalogue: say, finder: ofFinder, site } = words.pages;
+  const of = Math.max(1, Math.ceil(items.length / entriesOnPage));
+  return Array.from({ length: of }, (_, at) => {
+    const page = at + 1;
+    const here = addresses.page(address, page);
+    const name = page === 1 ? title : ofFinder.titleOfPage(title, page, of);
+    const description = isWhole ? say.description(collection.items.length) : lead;
+    const groups = new Map<string, { variant: Link; entries: EntryView[] }>();
+    for (const item of items.slice(at * entriesOnPage, page * entriesOnPage)) {
+      const entry = entryOf(item);
+      const group = groups.get(item.variant.id);
+      if (group) group.entries.push(entry);
+      else groups.set(item.variant.id, { variant: entry.variant, entries: [entry] });
+    }
+    return {
+      kind: "catalogue" as const,
+      address: here,
+      title: name,
+      description,
+      trail: [
+        { address: addresses.home, name: collection.settings.title },
+        ...(isWhole && page === 1 ? [] : [{ address: addresses.items, name: say.title }]),
+        ...(isWhole || page === 1 ? [] : [{ address, name: title }]),
+      ],
+      linkedData: linkedData(collection, "CollectionPage", here, { name, description }),
+      lead: page === 1 ? lead : ofFinder.page(page, of),
+      groups: [...groups.values()],
+      pager: pagerView(page, of, (number) => addresses.page(address, number), ofFinder),
+      files: isWhole
+        ? [
+            { address: addresses.itemsCsv, name: site.table },
+            { address: addresses.collectionData, name: site.allData },
+          ]
+        : [],
+    };
+  });
 }

@@ -12,6 +12,8 @@ export interface CollectionIndex extends Lookup {
   readonly shortReferences: ReadonlyMap<string, ShortReference>;
   /** Of each data file, by its address, what tells this version of it from others. */
   readonly versions: ReadonlyMap<string, string>;
+  /** The pairs of items that have a page, by their ids: "a b". */
+  readonly pairs: ReadonlySet<string>;
 }
 
 export const indexCollection = (
@@ -25,4 +27,5 @@ export const indexCollection = (
   images,
   shortReferences: shortReferences(collection.sources, words),
   versions,
+  pairs: new Set(collection.comparisons.map(({ items }) => items.join(" "))),
 });

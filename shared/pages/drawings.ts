@@ -58,7 +58,11 @@ function variantDrawing(
   const options = { ...place, words, stateWord: stateWord(words) };
   switch (plot) {
     case "sightings":
-      return sightingsOverYears(variant.sightings, { ...options, yearsOf, watching: collection.settings.watching });
+      return sightingsOverYears(variant.sightings, {
+        ...options,
+        yearsOf,
+        watching: collection.settings.watching,
+      });
     case "serials":
       return serialRanges(variant.serials, {
         ...options,

@@ -1,12 +1,13 @@
 import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { plain } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
-import { renderMarkdown } from "./markdown.ts";
+import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { sourceLink } from "./source-reference.ts";
 
@@ -51,6 +52,8 @@ export interface FamilyPage extends PageHead {
     readonly note: string | null;
   }[];
   readonly sources: readonly Link[];
+  readonly cite: CiteView;
+  readonly data: Link;
 }
 
 export interface FamiliesPage extends PageHead {
@@ -69,13 +72,14 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
   const { pages } = words;
   const say = pages.family;
   const address = addresses.family(family.id);
-  const description = family.description ?? say.description;
-  const table = (differs: boolean): ComparisonTable => {
-    const rows = family.comparison.filter((row) => row.differs === differs);
-    const lines = (kind: ComparisonRow["kind"]) =>
-      rows.filter((row) => row.kind === kind).map((row) => comparisonLine(row, index));
-    return { features: lines("feature"), parts: lines("part") };
-  };
+  const data = { address: addresses.familyData(family.id), name: `${family.id}.json` };
+  const description =
+    family.description === null ? say.description : plainText(family.description, { index });
+  const table = (differs: boolean): ComparisonTable =>
+    comparisonTable(
+      family.comparison.filter((row) => row.differs === differs),
+      index,
+    );
   const common = table(false);
   const members = family.variants.flatMap(({ id }) => variants.get(id) ?? []);
   return {
@@ -95,7 +99,10 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
     }),
     id: family.id,
     maker: family.maker,
-    text: family.description === null ? "" : renderMarkdown(family.description, { page: address, below: 2 }),
+    text:
+      family.description === null
+        ? ""
+        : renderMarkdown(family.description, { page: address, below: 2, index }),
     variants: family.variants.map(({ id, name }) => ({ address: addresses.variant(id), name })),
     known: members.map((variant) => ({
       variant: { address: addresses.variant(variant.id), name: variant.name },
@@ -122,7 +129,15 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
       effort: pages.efforts[feature.effort] ?? "",
     })),
     sources: family.sources.map((id) => sourceLink(id, index)),
+    cite: citeView({ id: family.id, title: family.name, authors: [], updated: null, address, data }, index),
+    data,
   };
+}
+
+export function comparisonTable(rows: readonly ComparisonRow[], index: CollectionIndex): ComparisonTable {
+  const lines = (kind: ComparisonRow["kind"]) =>
+    rows.filter((row) => row.kind === kind).map((row) => comparisonLine(row, index));
+  return { features: lines("feature"), parts: lines("part") };
 }
 
 function comparisonLine({ kind, name, cells }: ComparisonRow, { words }: CollectionIndex): ComparisonLine {
@@ -174,7 +189,7 @@ export function familiesPage(index: CollectionIndex): FamiliesPage {
       text:
         family.description === null
           ? ""
-          : renderMarkdown(family.description, { page: addresses.families, below: 2 }),
+          : renderMarkdown(family.description, { page: addresses.families, below: 2, index }),
       variants: family.variants.map(({ id, name }) => {
         const issued = variants.get(id)?.issued;
         return {

@@ -2,11 +2,11 @@ import { casePlan } from "../plots/case-plan.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import { type ArticleSummary, articleSummary } from "./article-page.ts";
-import { type EntryView, entryView } from "./catalogue-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval } from "./completeness-view.ts";
+import { type EntryView, entryView } from "./entry-view.ts";
 import { linkedData } from "./linked-data.ts";
-import { renderMarkdown } from "./markdown.ts";
+import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 
 export interface HomePage extends PageHead {
@@ -45,6 +45,7 @@ export function homePage(index: CollectionIndex): HomePage {
   const { pages } = words;
   const say = pages.home;
   const { settings, items } = collection;
+  const description = settings.description && plainText(settings.description, { index });
   const opened = fullest(items);
   const openedAddress = opened ? addresses.item(opened.id) : "";
   const sightings = collection.variants.reduce((total, variant) => total + variant.sightings.length, 0);
@@ -52,17 +53,17 @@ export function homePage(index: CollectionIndex): HomePage {
     kind: "home",
     address: addresses.home,
     title: settings.title,
-    description: settings.description ?? say.description(settings.title),
+    description: description ?? say.description(settings.title),
     trail: [],
     linkedData: linkedData(collection, "WebSite", addresses.home, {
       name: settings.title,
-      description: settings.description,
+      description,
       publisher: settings.publisher === null ? null : { "@type": "Organization", name: settings.publisher },
     }),
     text:
       settings.description === null
         ? ""
-        : renderMarkdown(settings.description, { page: addresses.home, below: 1 }),
+        : renderMarkdown(settings.description, { page: addresses.home, below: 1, index }),
     publisher: settings.publisher,
     opened: opened && {
       item: { address: openedAddress, name: opened.title },

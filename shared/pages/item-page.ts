@@ -1,6 +1,7 @@
 import type { ImageSet } from "../images/image-set.ts";
 import type { Confidential, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
 import { drawing } from "./drawings.ts";
@@ -88,7 +89,7 @@ export interface ItemPage extends PageHead {
   readonly nearest: readonly NearestView[];
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
-  readonly cite: string;
+  readonly cite: CiteView;
   readonly data: Link;
   readonly confidential: Confidential | null;
 }
@@ -100,6 +101,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const { numbers, pages } = words;
   const say = pages.item;
   const address = addresses.item(item.id);
+  const data = { address: addresses.itemData(item.id), name: `${item.id}.json` };
   const variant = variants.get(item.variant.id);
   const completeness = completenessView(item, index);
   const identity = identityView(item, index);
@@ -198,7 +200,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       class: classed,
       sightings: { address: addresses.sightingsOf(item.variant.id), name: pages.variant.seeLog },
     },
-    text: renderMarkdown(item.description, { page: address, below: 2 }),
+    text: renderMarkdown(item.description, { page: address, below: 2, index }),
     groups: partGroups(item.parts, words),
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
     labels: item.labels.map((label) => ({
@@ -223,16 +225,11 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       .filter(({ id }) => id !== item.id)
       .map(({ id, name }) => ({ address: addresses.item(id), name })),
     sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
-    cite: [
-      item.title,
-      collection.settings.title,
-      collection.settings.publisher,
-      item.updated === null ? null : words.date(item.updated),
-      absoluteAddress(collection.settings.url, address),
-    ]
-      .filter((text) => text !== null)
-      .join(". "),
-    data: { address: addresses.itemData(item.id), name: `${item.id}.json` },
+    cite: citeView(
+      { id: item.id, title: item.title, authors: [], updated: item.updated, address, data },
+      index,
+    ),
+    data,
     confidential: item.confidential,
   };
 }

@@ -61,21 +61,39 @@ export const partGroups = (parts: readonly PublishedItemPart[], words: Words): P
 
 export const plain = (id: string): string => id.replaceAll("-", " ");
 
+/** What of a part its words are made from: the data files hold as much. */
+export type PartState = Pick<
+  PublishedItemPart,
+  "summary" | "units" | "quantity" | "marks" | "lines" | "matching" | "dating" | "assembled"
+>;
+
 function partRow(part: PublishedItemPart, words: Words): PartRow {
-  const { pages } = words;
+  return {
+    id: part.id,
+    name: part.name,
+    summary: part.summary,
+    standing: part.standing === "issued" ? "" : words.pages.standings[part.standing],
+    ...partInWords(part, words),
+    rate: rateView(part.rate, words),
+    // The page has no caution for what is not in the case.
+    hazards: part.summary === "absent" || part.summary === "not-issued" ? [] : part.hazards,
+  };
+}
+
+/** What was found of a part. */
+export function partInWords(
+  part: PartState,
+  words: Words,
+): Pick<PartRow, "state" | "units" | "marks" | "remarks"> {
   const { units } = part;
-  const say = pages.item;
+  const say = words.pages.item;
   const bears = part.lines.flatMap(({ marks, serial }) => [
     ...(serial === null ? [] : [say.serialIs(serial)]),
     ...marks,
   ]);
   const expected = part.marks.filter((mark) => !mark.includes("{set}"));
   return {
-    id: part.id,
-    name: part.name,
-    summary: part.summary,
-    state: stateOf(part, words),
-    standing: part.standing === "issued" ? "" : pages.standings[part.standing],
+    state: stateInWords(part, words),
     units: unitsOf(part, words),
     marks: [
       ...new Set(bears),
@@ -84,14 +102,11 @@ function partRow(part: PublishedItemPart, words: Words): PartRow {
         : []),
     ],
     remarks: remarksOf(part, words),
-    rate: rateView(part.rate, words),
-    // The page has no caution for what is not in the case.
-    hazards: part.summary === "absent" || part.summary === "not-issued" ? [] : part.hazards,
   };
 }
 
 /** What is there, of what was issued to this example; a part of which there is one needs no "of". */
-function unitsOf({ units }: PublishedItemPart, { pages, numbers }: Words): string {
+function unitsOf({ units }: PartState, { pages, numbers }: Words): string {
   if (units.expected === 0) return "—";
   const there = numbers.count(units.present + units.substitute + units.unverified);
   return units.expected === 1 && units.surplus === 0
@@ -100,7 +115,7 @@ function unitsOf({ units }: PublishedItemPart, { pages, numbers }: Words): strin
 }
 
 /** In words: one state, or how many units are in each. */
-function stateOf({ summary, units }: PublishedItemPart, words: Words): string {
+export function stateInWords({ summary, units }: PartState, words: Words): string {
   const { states, item } = words.pages;
   const counts = [
     [units.present, states.present],
@@ -115,7 +130,7 @@ function stateOf({ summary, units }: PublishedItemPart, words: Words): string {
   return found.map(([count, state]) => item.stateUnits(count, state)).join(", ");
 }
 
-function remarksOf(part: PublishedItemPart, words: Words): string[] {
+function remarksOf(part: PartState, words: Words): string[] {
   const say = words.pages.item;
   const states = new Set(part.lines.map(({ state }) => state));
   const counted = new Map<string, { readonly note: string | null; units: number }>();

@@ -1,4 +1,6 @@
-import MarkdownIt, { type Token } from "markdown-it";
+import type { Token } from "markdown-it";
+import { expectFence, markdownParser } from "../prose/markdown-parser.ts";
+import { type TextPlace, telling } from "./prose/marks-in-html.ts";
 import { relativeAddress } from "./relative-address.ts";
 
 const allowed = /^(?:https?:|mailto:)/i;
@@ -13,9 +15,7 @@ const isSafeLink = (url: string): boolean => {
 /** A picture from elsewhere would tell its host who reads this page. */
 const isOwnImage = (url: string): boolean => !hasScheme.test(url) && !/^[/\\]{2}/.test(url);
 
-interface Surroundings {
-  /** Address of the page that the text stands on: what begins with a slash is linked from there. */
-  readonly page: string;
+export interface Surroundings extends TextPlace {
   /** Level of the heading above the text; its own highest stands one below, whichever its writer took. */
   readonly below: number;
 }
@@ -25,8 +25,36 @@ function attribute(token: Token, name: string, change: (value: string) => string
   if (value !== null) token.attrSet(name, change(value));
 }
 
-const parser = new MarkdownIt({ html: false, typographer: true, linkify: false });
+const parser = markdownParser();
 parser.validateLink = isSafeLink;
+
+/** Figures and citations in words, before quotation marks are turned after the letters beside them. */
+parser.core.ruler.before("replacements", "data", ({ tokens, env }) => {
+  const tell = (children: readonly Token[], within: "text" | "alternative") => {
+    let depth = within === "text" ? 0 : 1;
+    for (const child of children) {
+      depth += child.type === "link_open" ? 1 : child.type === "link_close" ? -1 : 0;
+      if (child.type === "image" && child.children) tell(child.children, "alternative");
+      if (child.type !== "reference" && child.type !== "citation") continue;
+      const { text, html } = telling(child, env as Surroundings, depth > 0);
+      child.content = text;
+      child.meta = { ...(child.meta as object), html };
+      // An alternative text is printed from the tokens that are text, and from no others.
+      if (within === "alternative") child.type = "text";
+    }
+  };
+  for (const { children } of tokens) if (children) tell(children, "text");
+});
+
+const toldInHtml = (tokens: readonly Token[], at: number): string =>
+  (tokens[at]?.meta as { readonly html: string } | undefined)?.html ?? "";
+parser.renderer.rules.reference = toldInHtml;
+parser.renderer.rules.citation = toldInHtml;
+
+/** What a text expects of the data is for its writer, and is not printed. */
+parser.core.ruler.push("expectations", (state) => {
+  state.tokens = state.tokens.filter(({ type, info }) => type !== "fence" || info.trim() !== expectFence);
+});
 
 parser.core.ruler.push("site", ({ tokens, env }) => {
   const { page, below } = env as Surroundings;
@@ -53,12 +81,27 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
 parser.renderer.rules.table_open = () => '<div class="scroll" tabindex="0"><table>\n';
 parser.renderer.rules.table_close = () => "</table></div>\n";
 
+/** A text in its blocks, from which parts may be left out before it is printed. */
+export const parseMarkdown = (text: string, surroundings: Surroundings): Token[] =>
+  parser.parse(text, surroundings);
+
+export const printMarkdown = (tokens: Token[], surroundings: Surroundings): string =>
+  parser.renderer.render(tokens, parser.options, surroundings);
+
 /**
  * A writer's Markdown as HTML: no raw HTML, no script, nothing fetched from elsewhere.
  */
 export const renderMarkdown = (text: string, surroundings: Surroundings): string =>
   parser.render(text, surroundings);
 
-/** One paragraph without a block of its own. */
-export const renderInline = (text: string, surroundings: Surroundings): string =>
-  parser.renderInline(text, surroundings);
+/** The words of a text alone, for where no markup can be. */
+export const plainText = (text: string, surroundings: Pick<Surroundings, "index">): string => {
+  const words = (children: readonly Token[]): string =>
+    children
+      .map(({ type, content }) => (type === "softbreak" || type === "hardbreak" ? " " : content))
+      .join("");
+  return parser
+    .parse(text, { page: "/", below: 1, ...surroundings })
+    .flatMap(({ children }) => (children ? [words(children)] : []))
+    .join(" ");
+};

@@ -1,8 +1,8 @@
 import type { PublishedSighting, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { type FigureView, figureView } from "./figure-view.ts";
 import { drawing } from "./drawings.ts";
+import { type FigureView, figureView } from "./figure-view.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
 import { sourceLink } from "./source-reference.ts";

@@ -2,8 +2,10 @@ import type { Images } from "../images/image-set.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article-page.ts";
-import { type CataloguePage, cataloguePage } from "./catalogue-page.ts";
+import { type CataloguePage, cataloguePages } from "./catalogue-page.ts";
 import { indexCollection } from "./collection-index.ts";
+import { type ComparePage, comparePage } from "./compare-page.ts";
+import { type ComparisonsPage, comparisonsPage } from "./comparisons-page.ts";
 import { type FamiliesPage, type FamilyPage, familiesPage, familyPage } from "./family-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type ItemPage, itemPage } from "./item-page.ts";
@@ -23,6 +25,8 @@ export type Page =
   | HomePage
   | CataloguePage
   | ItemPage
+  | ComparisonsPage
+  | ComparePage
   | FamiliesPage
   | FamilyPage
   | VariantPage
@@ -35,12 +39,19 @@ export type Page =
   | MissingPage;
 
 /** Every page, from what may be published and nothing else. */
-export function sitePages(collection: PublishedCollection, words: Words, images: Images): Page[] {
-  const index = indexCollection(collection, words, images);
+export function sitePages(
+  collection: PublishedCollection,
+  words: Words,
+  images: Images,
+  versions: ReadonlyMap<string, string>,
+): Page[] {
+  const index = indexCollection(collection, words, images, versions);
   return [
     homePage(index),
-    cataloguePage(index),
+    ...cataloguePages(index),
     ...collection.items.map((item) => itemPage(item, index)),
+    comparisonsPage(index),
+    ...collection.comparisons.flatMap((comparison) => comparePage(comparison, index)),
     familiesPage(index),
     ...collection.families.map((family) => familyPage(family, index)),
     ...collection.variants.map((variant) => variantPage(variant, index)),

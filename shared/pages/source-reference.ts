@@ -31,7 +31,9 @@ export function inBibliographicOrder(
 
 /** The years alone: 2011 for a day of that year, 1893–1914 for a span. */
 function yearsText(edtf: string, words: CollectionIndex["words"]): string {
-  const years = edtf.split("/").map((each) => /^(\d{4})(?:-\d{2}){0,2}$/.exec(each)?.[1] ?? each.replace("..", ""));
+  const years = edtf
+    .split("/")
+    .map((each) => /^(\d{4})(?:-\d{2}){0,2}$/.exec(each)?.[1] ?? each.replace("..", ""));
   return years.every((year) => /^(?:\d{4})?$/.test(year)) ? years.join("–") : words.date(edtf);
 }
 
@@ -42,7 +44,11 @@ function shortReference(source: PublishedSource, words: CollectionIndex["words"]
   const [first, second, ...others] = names;
   if (first === undefined) return field(source, "title-short") ?? source.title;
   const who =
-    second === undefined ? first : others.length > 0 ? say.andOthers(first) : words.pages.list([first, second]);
+    second === undefined
+      ? first
+      : others.length > 0
+        ? say.andOthers(first)
+        : words.pages.list([first, second]);
   return source.issued === null ? who : `${who} ${yearsText(source.issued, words)}`;
 }
 

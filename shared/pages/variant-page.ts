@@ -1,9 +1,10 @@
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
-import { type EntryView, entryView } from "./catalogue-page.ts";
+import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
+import { type EntryView, entryView } from "./entry-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
@@ -81,6 +82,7 @@ export interface VariantPage extends PageHead {
   readonly reallocation: ReallocationView | null;
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
+  readonly cite: CiteView;
   readonly data: Link;
 }
 
@@ -111,11 +113,12 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
   const { numbers, pages } = words;
   const say = pages.variant;
   const address = addresses.variant(variant.id);
+  const data = { address: addresses.variantData(variant.id), name: `${variant.id}.json` };
   const issued = variant.issued && words.date(variant.issued);
   const family = families.get(variant.family.id);
   const { rarity } = variant;
   const markdown = (text: string | null) =>
-    text === null ? "" : renderMarkdown(text, { page: address, below: 2 });
+    text === null ? "" : renderMarkdown(text, { page: address, below: 2, index });
   const draw = (plot: keyof typeof variantPlots, idPrefix: string) =>
     drawing({ kind: "variant", variant, plot }, index, { idPrefix });
 
@@ -207,6 +210,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       .filter(({ id }) => id !== variant.id)
       .map(({ id, name }) => ({ address: addresses.variant(id), name })),
     sources: variant.sources.map((id) => sourceLink(id, index)),
-    data: { address: addresses.variantData(variant.id), name: `${variant.id}.json` },
+    cite: citeView({ id: variant.id, title: variant.name, authors: [], updated: null, address, data }, index),
+    data,
   };
 }

@@ -3,6 +3,7 @@ import type { FamilyKey } from "../assessments/family-key.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
+import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
 import type {
@@ -147,6 +148,7 @@ export function publishCollection(
     families,
     variants,
     items,
+    comparisons: assessments.comparisons.map((comparison) => publishComparison(comparison, nameOf)),
     articles: [...collection.articles.values()].map((article) => ({
       id: article.id,
       title: article.title,

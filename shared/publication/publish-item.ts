@@ -122,7 +122,8 @@ interface Surroundings {
   readonly words: Words;
 }
 
-const redactFor = (item: Item, audience: Audience): Redact =>
+/** Takes out of a text about an item whatever this audience is not to read in it. */
+export const redactFor = (item: Item, audience: Audience): Redact =>
   audience === "private" ? (text) => text : redactorFor(item);
 
 export const publishTitle = (item: Item, audience: Audience): string => redactFor(item, audience)(item.title);
@@ -154,6 +155,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
   });
 
   const showsPrice = audience === "private" || item.publish.price === "shown";
+  const folder = item.document.file.slice(0, item.document.file.lastIndexOf("/") + 1);
   return {
     id: item.id,
     title: redact(item.title),
@@ -240,7 +242,6 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     }),
     photos: item.photos.map((photo) => {
       const show = showing(photo, audience, redact);
-      const folder = item.document.file.slice(0, item.document.file.lastIndexOf("/") + 1);
       return {
         original: `${folder}${photo.file}`,
         alt: redact(photo.alt),
@@ -248,6 +249,14 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
         callouts: show.kept("callouts") ? [] : photo.callouts,
       };
     }),
+    video: item.video
+      ? {
+          original: `${folder}${item.video.src}`,
+          captions: item.video.captions === undefined ? null : `${folder}${item.video.captions}`,
+          caption: item.video.caption === undefined ? null : redact(item.video.caption),
+          moments: [...item.video.moments].sort((a, b) => a.seconds - b.seconds),
+        }
+      : null,
     assembled: item.assembled,
     price: showsPrice ? (item.price ?? null) : null,
     formerly: item.formerly,

@@ -6,12 +6,23 @@ import type { Verdict } from "../assessments/identification.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
+import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonCell, ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Money } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
-export type { Bounds, ComparisonCell, ComparisonRow, Input, KeyStep, Method, StandingCompleteness, Unit };
+export type {
+  Bounds,
+  ComparisonCell,
+  ComparisonRow,
+  Contrast,
+  Input,
+  KeyStep,
+  Method,
+  StandingCompleteness,
+  Unit,
+};
 
 /** Who the site is for: everybody, or the owner alone. */
 export type Audience = "public" | "private";
@@ -238,6 +249,14 @@ export interface PublishedItem {
     readonly caption: string | null;
     readonly callouts: readonly { readonly part: string; readonly at: readonly [number, number] }[];
   }[];
+  readonly video: {
+    /** Relative to the root, as is that of the captions: read by the image room, never shown. */
+    readonly original: string;
+    readonly captions: string | null;
+    readonly caption: string | null;
+    /** The earliest first. */
+    readonly moments: readonly { readonly part: string; readonly seconds: number }[];
+  } | null;
   readonly assembled: readonly string[];
   readonly price: Money | null;
   readonly formerly: readonly string[];
@@ -361,6 +380,16 @@ export interface PublishedArticle {
   readonly text: string;
 }
 
+/** Two items of one variant, the first before the second by id. */
+export interface PublishedComparison {
+  readonly variant: Reference;
+  readonly items: readonly [string, string];
+  readonly features: readonly { readonly id: string; readonly contrast: Contrast }[];
+  readonly parts: readonly { readonly id: string; readonly contrast: Contrast }[];
+  readonly likeness: number | null;
+  readonly compared: { readonly features: readonly string[]; readonly parts: readonly string[] };
+}
+
 /** All that any page, data file, feed, manifest or picture is made from. */
 export interface PublishedCollection {
   readonly audience: Audience;
@@ -386,6 +415,7 @@ export interface PublishedCollection {
   readonly families: readonly PublishedFamily[];
   readonly variants: readonly PublishedVariant[];
   readonly items: readonly PublishedItem[];
+  readonly comparisons: readonly PublishedComparison[];
   readonly articles: readonly PublishedArticle[];
   readonly sources: readonly PublishedSource[];
 }

@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync } from "node:fs";
+import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { SiteContent } from "./site-content.ts";
 
@@ -52,6 +52,11 @@ export function addSite(eleventyConfig: EleventyConfig, content: SiteContent, la
       const to = path.join(directories.output, address);
       mkdirSync(path.dirname(to), { recursive: true });
       copyFileSync(from, to);
+    }
+    for (const { address, bytes } of content.packed) {
+      const to = path.join(directories.output, address);
+      mkdirSync(path.dirname(to), { recursive: true });
+      writeFileSync(to, bytes);
     }
   });
 }

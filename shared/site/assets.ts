@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
@@ -6,6 +5,7 @@ import { fonts } from "../../templates/fonts.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { packageFolder } from "../source/package-folder.ts";
+import { named, type PageScript, ScriptFiles } from "./script-files.ts";
 
 /** A file that is copied as it is. */
 export interface CopiedFile {
@@ -15,15 +15,11 @@ export interface CopiedFile {
 
 export interface Assets {
   readonly style: string;
-  readonly scripts: readonly string[];
+  readonly scripts: readonly PageScript[];
+  /** The words of the site's language, as a module for its scripts. */
+  readonly words: PageScript;
   readonly files: readonly OutputFile[];
   readonly copied: readonly CopiedFile[];
-}
-
-/** The name changes with the content, so that a browser may keep the file for ever. */
-function named(name: string, extension: string, text: string): OutputFile {
-  const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
-  return { address: `/assets/${name}.${hash}.${extension}`, text };
 }
 
 const listed = (folder: string, extension: string): string[] =>
@@ -41,7 +37,11 @@ function themeStyle(theme: PublishedCollection["settings"]["theme"]): string {
 }
 
 /** Styles, scripts and fonts. A style sheet in the user's own `templates/styles/` replaces ours of the same name. */
-export function readAssets(root: string, theme: PublishedCollection["settings"]["theme"]): Assets {
+export function readAssets(
+  root: string,
+  theme: PublishedCollection["settings"]["theme"],
+  language: string,
+): Assets {
   const ours = path.join(packageFolder, "templates/styles");
   const theirs = path.join(root, "templates/styles");
   const sheets = new Map<string, string>();
@@ -54,14 +54,15 @@ export function readAssets(root: string, theme: PublishedCollection["settings"][
 
   // Compiled beside this file when it is compiled; when it runs as TypeScript, from the last compilation.
   const scriptFolder = path.join(packageFolder, "dist/templates/scripts");
-  const scripts = listed(scriptFolder, ".js").map((name) =>
-    named(name.replace(/\.js$/, ""), "js", readFileSync(path.join(scriptFolder, name), "utf8")),
-  );
+  const scriptFiles = new ScriptFiles();
+  const scripts = listed(scriptFolder, ".js").map((name) => scriptFiles.add(path.join(scriptFolder, name)));
+  const words = scriptFiles.add(path.join(scriptFolder, `words/${language}.js`));
   const require = createRequire(import.meta.url);
   return {
     style: style.address,
-    scripts: scripts.map(({ address }) => address),
-    files: [style, ...scripts],
+    scripts,
+    words,
+    files: [style, ...scriptFiles.files],
     copied: fonts.map(([from, address]) => ({ from: require.resolve(from), address })),
   };
 }

@@ -47,7 +47,7 @@ export async function buildSite(content: SiteContent, out: string): Promise<Writ
   return {
     items: content.collection.items.length,
     pages: content.pages.size,
-    files: content.pages.size + content.files.size + content.copied.length,
+    files: content.pages.size + content.files.size + content.copied.length + content.packed.length,
   };
 }
 

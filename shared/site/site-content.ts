@@ -1,7 +1,7 @@
 import path from "node:path";
 import { renderBody, renderPage, type Site } from "../../templates/render-page.ts";
 import { type Templates, templates } from "../../templates/templates.ts";
-import { dataFiles } from "../pages/data/data-files.ts";
+import { dataFiles, recordFiles } from "../pages/data/data-files.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import { type Page, sitePages } from "../pages/site-pages.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
@@ -10,7 +10,9 @@ import { wordsFor } from "../words/languages.ts";
 import { type CopiedFile, readAssets } from "./assets.ts";
 import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
 import type { LoadedCollection } from "./load-collection.ts";
+import { type PackedFile, searchFiles } from "./search-files.ts";
 import { templateOverrides } from "./template-overrides.ts";
+import { versionsOf } from "./versions.ts";
 
 /** The whole site, ready to be written: what Eleventy renders, and what is written beside it. */
 export interface SiteContent {
@@ -18,6 +20,7 @@ export interface SiteContent {
   readonly pages: ReadonlyMap<string, Page>;
   readonly files: ReadonlyMap<string, OutputFile>;
   readonly copied: readonly CopiedFile[];
+  readonly packed: readonly PackedFile[];
   readonly refused: CollectionImages["refused"];
   /** A whole document. */
   readonly document: (page: Page) => string;
@@ -43,22 +46,30 @@ export async function siteContent(
   const words = wordsFor(collection.settings.language);
   const published = publishCollection(collection, assessments, audience, words);
   const photographs = await renderCollectionImages(root, published);
-  const pages = byAddress(sitePages(published, words, photographs.images));
-  const assets = readAssets(root, published.settings.theme);
+  const records = recordFiles(published);
+  const pages = byAddress(sitePages(published, words, photographs.images, versionsOf(records)));
+  const assets = readAssets(root, published.settings.theme, words.language);
+  const search = searchFiles(published);
   const own: Templates = { ...templates, ...(await templateOverrides(path.join(root, "templates"))) };
   const site: Site = {
     templates: own,
     words,
     settings: published.settings,
     audience,
-    assets: { style: assets.style, scripts: assets.scripts },
+    assets: {
+      style: assets.style,
+      scripts: assets.scripts,
+      words: assets.words.address,
+      search: search.index,
+    },
   };
   const listed = [...pages.keys()].filter((address) => address.endsWith("/"));
   return {
     collection: published,
     pages,
-    files: byAddress([...assets.files, ...dataFiles(published, listed)]),
+    files: byAddress([...assets.files, ...dataFiles(published, listed, records)]),
     copied: [...assets.copied, ...photographs.copied],
+    packed: search.files,
     refused: photographs.refused,
     document: (page) => renderPage(page, site),
     body: (page) => renderBody(page, site),

@@ -1,3 +1,7 @@
+import { englishCompare } from "./english-compare.ts";
+import { englishFinder } from "./english-finder.ts";
+import { englishPhotographs } from "./english-photographs.ts";
+
 const plural = (number: number, one: string, many = `${one}s`) => `${number} ${number === 1 ? one : many}`;
 
 const list = (names: readonly string[]): string =>
@@ -165,10 +169,11 @@ export const englishPages = {
     status: "Standing",
     rankOf: (place: number, of: number) => `${place} of ${of}`,
     rankNote: "Place: among the fully recorded examples of the same variant, the most complete first.",
-    filter: "Show only entries with these words",
-    filterNone: "No entry has all of these words.",
     empty: "There is no entry yet.",
   },
+  finder: englishFinder,
+  compare: englishCompare,
+  photographs: englishPhotographs,
   item: {
     description: (variant: string, verdict: string, complete: string | null) =>
       `${variant}: ${verdict}${complete === null ? "" : `; ${complete} complete by weight`}.`,
@@ -319,7 +324,6 @@ export const englishPages = {
     notObserved: "not looked at",
     comparison: "Other outfits of this variant here",
     sources: "Sources of this entry",
-    cite: "To cite this entry",
     data: "Data",
     dataNote: "Every figure of this page with all its digits, inputs and sources:",
     confidential: "For the owner alone",
@@ -335,6 +339,8 @@ export const englishPages = {
     description: (name: string, issued: string | null) =>
       `${name}${issued === null ? "" : `, issued ${issued}`}: what was issued, how many were made and how many survive.`,
     extends: "An issue of",
+    partFound: (part: string) => `${part}: share of the recorded examples that have it in full`,
+    ofLevel: (level: string, label: string) => `${level}: ${label}`,
     issued: "Issued",
     family: "Family",
     brief: "In figures",
@@ -444,6 +450,16 @@ export const englishPages = {
     revised: (date: string) => `Revised ${date}`,
     none: "There is no article yet.",
     others: "Other articles",
+    note: "note",
+    notes: "What the figures rest on",
+    notesLead: "Each figure of the text is computed from the records. Its number there leads here.",
+    back: (number: number, place: number) =>
+      `back to note ${number} in the text${place > 1 ? `, place ${place}` : ""}`,
+    bibliography: "Sources cited",
+    outfits: (count: number) =>
+      count === 0
+        ? "No outfit of this catalogue answers to this."
+        : `${plural(count, "outfit")} of this catalogue, the most complete first`,
     all: "All articles",
   },
   sources: {
@@ -452,6 +468,7 @@ export const englishPages = {
     lead: "Everything that an entry, a figure or a sighting rests on, and where it is used.",
     cited: "Cited in",
     notCited: "Not cited.",
+    andOthers: (name: string) => `${name} et al.`,
     inside: "In",
     pages: (pages: string) => `pp. ${pages}`,
     sightings: (count: number, variant: string) => `${plural(count, "sighting")} of ${variant}`,
@@ -576,6 +593,15 @@ export const englishPages = {
     surviveUnknown: "survivors not known",
     published: (publisher: string) => publisher,
     frontispiece: "Frontispiece",
+  },
+  cite: {
+    title: "Cite this page",
+    forPrograms: "for programs: BibTeX and CSL-JSON",
+    bibtex: "BibTeX",
+    csl: "CSL-JSON",
+    version: (version: string) => `Version ${version}`,
+    versionNote:
+      "The version is the beginning of the SHA-256 of the data file: the same version, the same record.",
   },
   missing: {
     title: "Not in this catalogue",

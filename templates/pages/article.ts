@@ -1,9 +1,11 @@
 import type { ArticlePage } from "../../shared/pages/article-page.ts";
-import { type Html, html, markup } from "../html.ts";
+import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 export function articleTemplate(page: ArticlePage, site: PageSite): Html {
   const { templates, words } = site;
+  const say = words.pages.articles;
+  const chapter = templates["parts/chapter"];
   const byline = [page.byline, page.revised].filter((text) => text !== null).join(". ");
   return html`<article class="essay">
 ${templates["parts/opening"](
@@ -13,8 +15,18 @@ ${templates["parts/opening"](
   },
   site,
 )}
-<div class="prose">${markup(page.text)}</div>
-${page.others.length > 0 && html`<p class="small">${words.pages.articles.others}: ${templates["parts/links"](page.others, site)}</p>`}
+${page.blocks.map((block) => templates["parts/article-block"](block, site))}
+${page.notes.length > 0 && chapter({ id: "notes", title: say.notes, note: say.notesLead, matter: templates["parts/notes"](page, site) }, site)}
+${page.bibliography.length > 0 && chapter({ id: "bibliography", title: say.bibliography, matter: templates["parts/bibliography"]({ sources: page.bibliography, idPrefix: "source-" }, site) }, site)}
+${chapter(
+  {
+    id: "cite",
+    title: words.pages.cite.title,
+    matter: html`<dl class="closing">${templates["parts/cite"](page, site)}
+${page.others.length > 0 && html`<div><dt>${say.others}</dt><dd>${templates["parts/links"](page.others, site)}</dd></div>`}</dl>`,
+  },
+  site,
+)}
 </article>
 `;
 }

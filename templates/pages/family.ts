@@ -51,7 +51,15 @@ ${chapter(
   },
   site,
 )}
-${page.sources.length > 0 && chapter({ id: "sources", title: say.sources, matter: html`<p>${templates["parts/links"](page.sources, site)}</p>` }, site)}
+${chapter(
+  {
+    id: "sources",
+    title: say.sources,
+    matter: html`<p>${page.sources.length === 0 ? words.pages.variant.none : templates["parts/links"](page.sources, site)}</p>
+<dl class="closing">${templates["parts/cite"](page, site)}</dl>`,
+  },
+  site,
+)}
 </article>
 `;
 }

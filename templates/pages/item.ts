@@ -75,8 +75,7 @@ ${chapter(
     id: "sources",
     title: say.sources,
     matter: html`<p>${page.sources.length > 0 ? links(page.sources) : ofVariant.none}</p>
-<dl class="closing"><div><dt>${say.cite}</dt><dd>${page.cite}</dd></div>
-<div><dt>${say.data}</dt><dd>${say.dataNote} <a href="${link(page.data.address)}">${page.data.name}</a></dd></div></dl>`,
+<dl class="closing">${templates["parts/cite"](page, site)}</dl>`,
   },
   site,
 )}

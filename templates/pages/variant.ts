@@ -96,7 +96,7 @@ ${chapter(
     title: say.sources,
     matter: html`<p>${page.sources.length === 0 ? say.none : html`${joined([links(page.sources)], "")}`}</p>
 <dl class="closing">${page.siblings.length > 0 && html`<div><dt>${say.siblings}</dt><dd>${links(page.siblings)}</dd></div>`}
-<div><dt>${ofItem.data}</dt><dd>${ofItem.dataNote} <a href="${link(page.data.address)}">${page.data.name}</a></dd></div></dl>`,
+${templates["parts/cite"](page, site)}</dl>`,
   },
   site,
 )}

@@ -1,4 +1,4 @@
-import type { EntryView } from "../../shared/pages/catalogue-page.ts";
+import type { EntryView } from "../../shared/pages/entry-view.ts";
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
@@ -8,35 +8,46 @@ export interface Entries {
   readonly groups: readonly { readonly variant: Link | null; readonly entries: readonly EntryView[] }[];
 }
 
+const isPictured = ({ photo, plan }: EntryView): boolean => photo !== null || plan !== null;
+
 /** Outfits as a table: what each is, how complete, how it ranks. */
 export function entries({ groups }: Entries, site: PageSite): Html {
-  const say = site.words.pages.catalogue;
+  const pictured = groups.some(({ entries: rows }) => rows.some(isPictured));
   return html`<table class="entries">
-<thead><tr><th scope="col" colspan="2">${say.outfit}</th><th scope="col">${say.verdict}</th><th scope="col" class="number">${say.completeness}</th><th scope="col">${say.level}</th><th scope="col" class="number">${say.rank}</th><th scope="col">${say.status}</th></tr></thead>
+${site.templates["parts/entries-head"]({ pictured }, site)}
 ${groups.map(
   ({ variant, entries: rows }) => html`<tbody>
-${variant && html`<tr class="group"><th scope="rowgroup" colspan="7"><a href="${site.link(variant.address)}">${variant.name}</a></th></tr>`}
+${variant && html`<tr class="group"><th scope="rowgroup" colspan="${pictured ? 8 : 7}"><a href="${site.link(variant.address)}">${variant.name}</a></th></tr>`}
 ${rows.map((entry) => site.templates["parts/entry-row"](entry, site))}
 </tbody>`,
 )}
 </table>`;
 }
 
+export function entriesHead({ pictured }: { readonly pictured: boolean }, { words }: PageSite): Html {
+  const { catalogue: say, finder } = words.pages;
+  return html`<thead><tr><th scope="col"${pictured && html` colspan="2"`}>${say.outfit}</th><th scope="col">${say.verdict}</th><th scope="col" class="number">${say.completeness}</th><th scope="col">${say.level}</th><th scope="col" class="number">${say.rank}</th><th scope="col">${say.status}</th><th scope="col" class="tick">${finder.compare}</th></tr></thead>`;
+}
+
 export function entryRow(entry: EntryView, site: PageSite): Html {
-  const say = site.words.pages.catalogue;
+  const { catalogue: say, finder } = site.words.pages;
   const { link, templates } = site;
-  return html`<tr class="entry">
-<td class="sight">${
+  return html`<tr class="entry" data-entry="${entry.id}">
+${
+  isPictured(entry) &&
+  html`<td class="sight">${
     entry.photo
       ? templates["parts/picture"]({ image: entry.photo.image, alt: "", sizes: "7rem", first: false }, site)
       : entry.plan && markup(entry.plan)
-  }</td>
-<th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}</th>
+  }</td>`
+}
+<th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}<span class="of-variant">${entry.variant.name}</span></th>
 <td class="verdict-${entry.verdict}" data-label="${say.verdict}">${entry.verdictWord}</td>
 <td class="number complete" data-label="${say.completeness}">${entry.complete ?? "—"}${markup(entry.mark)}</td>
 <td data-label="${say.level}">${entry.level ?? "—"}</td>
 <td class="number" data-label="${say.rank}">${entry.rank ?? "—"}</td>
 <td data-label="${say.status}">${entry.status}</td>
+<td class="tick"><label><input type="checkbox" class="tick-box" value="${entry.id}"><span class="unseen">${finder.tick(entry.item.name)}</span></label></td>
 </tr>
 `;
 }

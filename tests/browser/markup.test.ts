@@ -13,7 +13,6 @@ describe("every page of the demonstration", () => {
         "long-title": "off",
         // Void elements are written as HTML has them.
         "void-style": ["error", { style: "omit" }],
-        "doctype-style": ["error", { style: "lowercase" }],
       },
     });
     const faults: string[] = [];

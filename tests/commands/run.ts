@@ -4,8 +4,9 @@ import { fileURLToPath } from "node:url";
 
 export const repository = fileURLToPath(new URL("../..", import.meta.url));
 
-/** The file that package.json names as the command, as it is after `npm ci`. */
-export const command = path.join(repository, "dist/shared/commands/main.js");
+/** The file that package.json names as the command, as it is after `npm ci`; or a copy compiled elsewhere. */
+export const command =
+  process.env.FITTEDCASE_COMMAND ?? path.join(repository, "dist/shared/commands/main.js");
 
 export interface Ran {
   readonly code: number | null;

@@ -10,8 +10,8 @@ export interface MetadataTool {
 }
 
 /**
- * Drives ExifTool through its own module. `PrintConv => 0` is the command's -n, `Unknown` its -u and `Duplicates`
- * its -a; group 1 is -G1.
+ * Drives ExifTool through its own module. `PrintConv => 0` is the command's -n, `Unknown` its -u, `Duplicates` its
+ * -a and group 1 its -G1; `Protected => 1` writes what is asked for by name, as the command does.
  */
 const program = String.raw`
 use strict; use warnings;
@@ -28,9 +28,9 @@ sub json { my ($text) = @_;
 sub write_tags { my ($from, $to, @tags) = @_;
   my $tool = Image::ExifTool->new; $tool->Options(PrintConv => 0);
   while (my ($kind, $tag, $value) = splice(@tags, 0, 3)) {
-    my ($set, $problem) = $tool->SetNewValue($tag, $kind eq 'file' ? bytes_of($value) : $value);
+    my ($set, $problem) = $tool->SetNewValue($tag, $kind eq 'file' ? bytes_of($value) : $value, Protected => 1);
     die "$tag: $problem" if $problem;
-    die "$tag: no such tag" unless $set;
+    die "$tag: not set" unless $set;
   }
   die $tool->GetValue('Error') || 'not written' unless $tool->WriteInfo($from, $to) == 1;
   return 'written';

@@ -191,6 +191,13 @@ describe("separatingSets", () => {
     expect(some).toMatchObject({ effort: 1, proven: true, complete: false });
   });
 
+  it("lists a thousand sets where no limit is given", () => {
+    const many = Array.from({ length: 1001 }, () => 1);
+    const found = separatingSets(featuresOf(many), variantsOf(letters("a".repeat(1001), "b".repeat(1001))));
+    expect(found.sets).toHaveLength(1000);
+    expect(found).toMatchObject({ proven: true, complete: false });
+  });
+
   it("stops listing at the limit where the sets differ, and still proves the effort", () => {
     // Eight binary features over eight variants, of which any three that are independent do.
     const table = Array.from({ length: 8 }, (_, index) =>

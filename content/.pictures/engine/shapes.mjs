@@ -29,37 +29,7 @@ export function block([x0, y0, z0], [x1, y1, z1], r, material) {
 export const cut = (solid, holes, material) =>
   holes.length ? `difference { ${solid}\n${holes.join('\n')}${tex(material)} }` : `object { ${solid}${tex(material)} }`;
 
-/** A solid of revolution about y from [radius, height, fillet] points; fillets become cubic arcs. */
-export function turned(profile, material) {
-  const at = (i) => profile[i];
-  const segments = [];
-  const line = (a, b) =>
-    segments.push([a, [a[0] + (b[0] - a[0]) / 3, a[1] + (b[1] - a[1]) / 3], [a[0] + ((b[0] - a[0]) * 2) / 3, a[1] + ((b[1] - a[1]) * 2) / 3], b]);
-  const toward = (a, b, d) => {
-    const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
-    const t = Math.min(d / length, 0.48);
-    return [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
-  };
-  let last = profile[0];
-  for (let i = 1; i < profile.length; i += 1) {
-    const point = at(i);
-    const fillet = point[2] ?? 0;
-    if (i === profile.length - 1 || fillet === 0) {
-      line(last, point);
-      last = point;
-      continue;
-    }
-    const before = toward(point, last, fillet);
-    const after = toward(point, at(i + 1), fillet);
-    line(last, before);
-    const c1 = [before[0] + (point[0] - before[0]) * 0.56, before[1] + (point[1] - before[1]) * 0.56];
-    const c2 = [after[0] + (point[0] - after[0]) * 0.56, after[1] + (point[1] - after[1]) * 0.56];
-    segments.push([before, c1, c2, after]);
-    last = after;
-  }
-  const points = segments.flat().map(([r, y]) => `<${n(Math.max(r, 0))},${n(y)}>`);
-  return `lathe { bezier_spline ${points.length}, ${points.join(',')}${tex(material)} }`;
-}
+export { turned } from './turned.mjs';
 
 /** A bead drawn along points: wire, cord, stitched edge. */
 export function wire(points, r, material) {

@@ -177,14 +177,16 @@ export function contractPlate(o) {
   const [w, d] = [9.6, 5.6];
   const screws = o.fixing === 'four-screws';
   const places = screws ? [[-4.4, -2.4], [4.4, -2.4], [-4.4, 2.4], [4.4, 2.4]] : [[-4.45, 0], [4.45, 0]];
-  const line = (text, h, z, font = 'serif', x = 0) => words(text, h, { font, depth: 0.035, at: [x, 0.2, z] });
+  const line = (text, h, z, font = 'serif', x = 0) => words(text, h, { font, depth: 0.004, at: [x, 0.2, z] });
   const digits = [...(o.plateSet ?? '')];
   const wander = o.pattern === '1' || o.pattern === '1u';
-  const struck = digits.map((t, i) => words(t, 0.72, { font: 'bold', depth: 0.035, rotate: [0, wander ? Math.sin(i * 4.3 + digits.length) * 7 : 0, 0], at: [1.5 + i * 0.68, 0.2, -0.75 + (wander ? 0.11 * Math.sin(i * 2.9 + 1 + (digits[0]?.charCodeAt(0) ?? 0)) : 0)] }));
-  const engraved = [line('QUERNBY & LISK', 0.66, 1.62, 'bold'), line('THWALE', 0.5, 0.55, 'serif'), line('M.S.V.  SET NO.', 0.52, -0.72, 'serif', -1.6), ...struck, line(`CONTRACT ${o.contract}`, 0.52, -1.8, 'serif'), block([-3.6, 0.165, 1.02], [3.6, 0.3, 1.05], 0), block([-1.2, 0.165, 0.12], [1.2, 0.3, 0.15], 0)];
+  const struck = digits.map((t, i) => words(t, 0.72, { font: 'bold', depth: 0.004, rotate: [0, wander ? Math.sin(i * 4.3 + digits.length) * 7 : 0, 0], at: [1.5 + i * 0.68, 0.2, -0.75 + (wander ? 0.11 * Math.sin(i * 2.9 + 1 + (digits[0]?.charCodeAt(0) ?? 0)) : 0)] }));
+  const engraved = [line('QUERNBY & LISK', 0.66, 1.62, 'bold'), line('THWALE', 0.5, 0.55, 'serif'), line('M.S.V.  SET NO.', 0.52, -0.72, 'serif', -1.6), ...struck, line(`CONTRACT ${o.contract}`, 0.52, -1.8, 'serif'), block([-3.6, 0.19, 1.02], [3.6, 0.203, 1.05], 0), block([-1.2, 0.19, 0.12], [1.2, 0.203, 0.15], 0)];
+  const [ex, ez] = [w / 2 - 0.22, d / 2 - 0.22];
+  const frame = [-1, 1].flatMap((s) => [block([-ex, 0.19, s * ez - 0.025], [ex, 0.203, s * ez + 0.025], 0), block([s * ex - 0.025, 0.19, -ez], [s * ex + 0.025, 0.203, ez], 0)]);
   return group([
-    `difference { ${block([-w / 2, 0, -d / 2], [w / 2, 0.2, d / 2], 0.06)} union { ${engraved.join('\n')} texture { pigment { rgb <0.018,0.014,0.010> } finish { diffuse 0.6 } } } ${m} }`,
-    `difference { ${block([-w / 2 + 0.22, 0.19, -d / 2 + 0.22], [w / 2 - 0.22, 0.206, d / 2 - 0.22], 0)} ${block([-w / 2 + 0.27, 0, -d / 2 + 0.27], [w / 2 - 0.27, 1, d / 2 - 0.27], 0)} Ink(0) }`,
+    block([-w / 2, 0, -d / 2], [w / 2, 0.2, d / 2], 0.06, m),
+    group([...engraved, ...frame], { material: 'Ink(0)' }),
     ...places.map(([x, z], i) => (screws ? group([cut(turned([[0, 0.15], [0.27, 0.2, 0.02], [0.24, 0.24, 0.03], [0, 0.26]]), [block([-0.3, 0.225, -0.035], [0.3, 0.4, 0.035], 0)], zinc ? 'Steel(0.3)' : m)], { rotate: [0, 37 * i + 15, 0], at: [x, 0, z] }) : sphere([x, 0.13, z], 0.15, m))),
   ]);
 }

@@ -5,9 +5,12 @@ const contents = ['rgb <0.72,0.71,0.68>', 'rgb <0.16,0.30,0.36>', 'rgb <0.66,0.6
 /** Ground stopper with a flat disc for the numeral, standing in a neck at height y. */
 const stopper = (y, numeral, glass) =>
   group([
-    `lathe { ${turned([[0, y - 0.9], [0.42, y - 0.9], [0.5, y], [0.4, y + 0.18, 0.08], [0.66, y + 0.42, 0.1], [0.7, y + 0.62, 0.08], [0.62, y + 0.72, 0.06], [0, y + 0.72]]).slice(7, -1)} ${glass} }`,
+    turned([[0, y - 0.9], [0.42, y - 0.9], [0.5, y], [0.4, y + 0.18, 0.08], [0.66, y + 0.42, 0.1], [0.7, y + 0.62, 0.08], [0.62, y + 0.72, 0.06], [0, y + 0.72]], glass),
     numeral && words(numeral, 0.62, { font: 'serif', material: 'PaperWhite(0)', depth: 0.012, at: [0, y + 0.735, 0] }),
   ]);
+
+/** A hollow vessel in one closed mesh: up the outside, over the lip, down the inside. */
+const vessel = (outside, inside, glass, square) => turned([...outside, ...[...inside].reverse()], glass, square);
 
 /** Height of every standing bottle's rim, so that the row is level. */
 const TALL = 6.4;
@@ -17,13 +20,11 @@ export function reagentBottle(c) {
   const glass = 'Flint(0)';
   const numeral = String(c.index + 1);
   const round = c.pattern === '3';
-  const outer = round
-    ? turned([[0, 0], [1.35, 0, 0.2], [1.35, 4.5, 0.7], [0.72, 5.5, 0.35], [0.72, 6.1, 0.1], [0.9, 6.2, 0.08], [0.9, TALL, 0.08], [0, TALL]])
-    : group([block([-1.3, 0, -1.3], [1.3, 4.8, 1.3], 0.28), turned([[0, 4.7], [1.2, 4.7], [0.72, 5.4, 0.4], [0.72, 6.1, 0.1], [0.95, 6.2, 0.08], [0.95, TALL, 0.08], [0, TALL]])]).replace(/^union/, 'merge');
-  const inner = round ? turned([[0, 0.3], [1.15, 0.3, 0.2], [1.15, 4.4, 0.6], [0.5, 5.4, 0.3], [0.5, 7], [0, 7]]) : group([block([-1.1, 0.3, -1.1], [1.1, 4.6, 1.1], 0.2), turned([[0, 4.4], [0.95, 4.4], [0.5, 5.3, 0.3], [0.5, 7], [0, 7]])]).replace(/^union/, 'merge');
   const fill = 2.6 + 1.2 * Math.sin(c.index * 2.3 + (c.seed ?? 0));
   return group([
-    `difference { ${outer} ${inner} ${glass} }`,
+    round
+      ? vessel([[0, 0], [1.35, 0, 0.2], [1.35, 4.5, 0.7], [0.72, 5.5, 0.35], [0.72, 6.1, 0.1], [0.9, 6.2, 0.08], [0.9, TALL, 0.08]], [[0, 0.3], [1.15, 0.3, 0.2], [1.15, 4.4, 0.6], [0.52, 5.4, 0.3], [0.52, TALL, 0.05]], glass)
+      : vessel([[0, 0], [1.3, 0, 0.2], [1.3, 4.6, 0.3], [1.15, 4.95, 0.3], [0.72, 5.3, 0.3], [0.72, 6.1, 0.1], [0.95, 6.2, 0.08], [0.95, TALL, 0.08]], [[0, 0.3], [1.1, 0.3, 0.2], [1.1, 4.5, 0.4], [0.52, 5.2, 0.3], [0.52, TALL, 0.05]], glass, (y) => Math.min(1, Math.max(0, (5.2 - y) / 0.5))),
     round ? cylinder([0, 0.34, 0], [0, 0.3 + fill, 0], 1.1, `Powder(${contents[c.index % 6]})`) : block([-1.05, 0.34, -1.05], [1.05, 0.3 + fill, 1.05], 0.15, `Powder(${contents[c.index % 6]})`),
     label(c, round),
     stopper(TALL, numeral, glass),
@@ -40,7 +41,7 @@ function label(c, round) {
 
 const chemistsBottle = (c) =>
   group([
-    `difference { ${turned([[0, 0], [1.15, 0, 0.2], [1.15, 4.2, 0.6], [0.6, 5.0, 0.3], [0.6, 5.6, 0.05], [0.78, 5.65, 0.08], [0.78, 6.0, 0.08], [0, 6.0]])} ${turned([[0, 0.25], [1.0, 0.25, 0.2], [1.0, 4.1, 0.5], [0.42, 4.9, 0.2], [0.42, 7], [0, 7]])} Flint(0) }`,
+    vessel([[0, 0], [1.15, 0, 0.2], [1.15, 4.2, 0.6], [0.6, 5.0, 0.3], [0.6, 5.6, 0.05], [0.78, 5.65, 0.08], [0.78, 6.0, 0.08]], [[0, 0.25], [1.0, 0.25, 0.2], [1.0, 4.1, 0.5], [0.42, 4.9, 0.2], [0.42, 7]], 'Flint(0)'),
     cylinder([0, 0.3, 0], [0, 2.2 + 0.8 * (c.index % 2), 0], 0.96, `Powder(${contents[(c.index + 2) % 6]})`),
     turned([[0, 5.2], [0.44, 5.2], [0.5, 6.5, 0.06], [0, 6.52]], 'Cork(0)'),
     `intersection { cylinder { <0,1.3,0>, <0,3.6,0>, 1.17 } box { <-1.2,1,-2>, <1.2,4,-0.35> } Paper(0.8) }`,
@@ -50,7 +51,7 @@ const chemistsBottle = (c) =>
 export function flux(c) {
   const fill = 3 + 0.5 * Math.sin(c.index * 1.9 + 1);
   return group([
-    `difference { ${turned([[0, 0], [1.18, 0, 0.2], [1.18, 4.4, 0.5], [0.7, 5.2, 0.3], [0.7, 6.0, 0.05], [0.88, 6.1, 0.08], [0.88, TALL, 0.08], [0, TALL]])} ${turned([[0, 0.25], [1.02, 0.25, 0.2], [1.02, 4.3, 0.4], [0.5, 5.1, 0.2], [0.5, 7], [0, 7]])} Flint(0) }`,
+    vessel([[0, 0], [1.18, 0, 0.2], [1.18, 4.4, 0.5], [0.7, 5.2, 0.3], [0.7, 6.0, 0.05], [0.88, 6.1, 0.08], [0.88, TALL, 0.08]], [[0, 0.25], [1.02, 0.25, 0.2], [1.02, 4.3, 0.4], [0.5, 5.1, 0.2], [0.5, 7]], 'Flint(0)'),
     cylinder([0, 0.3, 0], [0, fill, 0], 0.99, 'Powder(rgb <0.78,0.77,0.73>)'),
     `intersection { cylinder { <0,1.3,0>, <0,3.7,0>, 1.2 } box { <-1.3,1,-2>, <1.3,4,-0.3> } Paper(0.5) }`,
     stopper(TALL, ['B', 'S', 'M'][c.index % 3], 'Flint(0)'),
@@ -80,7 +81,7 @@ export function leadFoil(c) {
 
 export const cyanideBottle = () =>
   group([
-    `difference { ${turned([[0, 0], [1.3, 0, 0.2], [1.3, 4.3, 0.7], [0.68, 5.2, 0.3], [0.68, 5.9, 0.05], [0.85, 5.95, 0.08], [0.85, 6.2, 0.08], [0, 6.2]])} ${turned([[0, 0.3], [1.1, 0.3, 0.2], [1.1, 4.2, 0.5], [0.45, 5.1, 0.2], [0.45, 7], [0, 7]])} BrownGlass(0) }`,
+    vessel([[0, 0], [1.3, 0, 0.2], [1.3, 4.3, 0.7], [0.68, 5.2, 0.3], [0.68, 5.9, 0.05], [0.85, 5.95, 0.08], [0.85, 6.2, 0.08]], [[0, 0.3], [1.1, 0.3, 0.2], [1.1, 4.2, 0.5], [0.45, 5.1, 0.2], [0.45, 7]], 'BrownGlass(0)'),
     ...Array.from({ length: 26 }, (_, i) => cylinder([1.31 * Math.cos((i * Math.PI) / 13), 0.6, 1.31 * Math.sin((i * Math.PI) / 13)], [1.31 * Math.cos((i * Math.PI) / 13), 3.9, 1.31 * Math.sin((i * Math.PI) / 13)], 0.09, 'BrownGlass(0)')),
     cylinder([0, 0.35, 0], [0, 2.9, 0], 1.05, 'Powder(rgb <0.55,0.45,0.33>)'),
     turned([[0, 5.6], [0.9, 5.75, 0.2], [0.98, 6.3, 0.2], [0.8, 6.75, 0.25], [0.3, 7.0, 0.2], [0, 7.02]], 'Wax(rgb <0.33,0.02,0.015>)'),
@@ -90,7 +91,7 @@ export const cyanideBottle = () =>
 
 export const acidBottle = () =>
   group([
-    `difference { ${turned([[0, 0], [1.2, 0, 0.2], [1.2, 4.0, 0.6], [0.6, 4.9, 0.3], [0.6, 5.4, 0.05], [0, 5.4]])} ${turned([[0, 0.25], [1.0, 0.25, 0.2], [1.0, 3.9, 0.5], [0.4, 4.8, 0.2], [0.4, 7], [0, 7]])} Flint(0) }`,
+    vessel([[0, 0], [1.2, 0, 0.2], [1.2, 4.0, 0.6], [0.6, 4.9, 0.3], [0.6, 5.4, 0.05]], [[0, 0.25], [1.0, 0.25, 0.2], [1.0, 3.9, 0.5], [0.4, 4.8, 0.2], [0.4, 7]], 'Flint(0)'),
     cylinder([0, 0.3, 0], [0, 2.6, 0], 0.98, 'texture { pigment { rgb <0.5,0.42,0.16> } finish { diffuse 0.5 specular 0.4 roughness 0.01 } }'),
-    `difference { ${turned([[0, 4.2], [1.0, 4.2, 0.1], [1.0, 6.3, 0.7], [0, 6.9]])} ${turned([[0, 4.0], [0.86, 4.0], [0.86, 6.2, 0.6], [0, 6.7]])} Flint(0) }`,
+    vessel([[0, 4.2], [1.0, 4.2, 0.1], [1.0, 6.3, 0.7]], [[0, 4.0], [0.86, 4.0], [0.86, 6.2, 0.6]], 'Flint(0)'),
   ]);

@@ -27,14 +27,13 @@ parts:
   ## Four were issued: three are here, and the fourth is known to be gone. Without "rest" it would be unexamined.
   sieve: { state: present, quantity: 3, rest: absent, marks: ["27"] }
   lens: absent
-  ## Another set's number. Write what you read, not what should be there.
-  balance: { state: present, marks: ["31"], condition: fine, note: The number of another set. }
+  ## It bears another set's number: there, but not established to be right. Write what you read, not what should be there.
+  balance: { state: unverified, marks: ["31"], condition: fine, note: The number of another set. }
   ## Several units, each with a line of its own:
   weights:
     - { state: present, quantity: 5 }
     - { state: substitute, model: brass-blank }
-  ## There, but it cannot be told whether it is right:
-  table: unverified
+  table: present
   ## The spirit lamp was not examined: no line.
 
 extras:

@@ -3,7 +3,7 @@ import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/items/<id>.json`: what the item's page says, to the last digit. Rates of parts are with the variant. */
 export function itemData(item: PublishedItem): OutputFile {
-  const { parts, photos, levels, confidential, ...rest } = item;
+  const { parts, photos, video, levels, confidential, ...rest } = item;
   return jsonFile(`/data/items/${item.id}.json`, {
     ...rest,
     address: `/items/${item.id}/`,
@@ -30,6 +30,7 @@ export function itemData(item: PublishedItem): OutputFile {
     ),
     levels,
     photos: photos.map(({ alt, caption, callouts }) => ({ alt, caption, callouts })),
+    ...(video ? { video: { caption: video.caption, moments: video.moments } } : {}),
     ...(confidential ? { confidential } : {}),
   });
 }

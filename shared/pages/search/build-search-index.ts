@@ -2,15 +2,17 @@ import type { PublishedItem, PublishedVariant } from "../../publication/publishe
 import { catalogueOrder } from "../catalogue-order.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { yearsOf } from "../years-of.ts";
+import { fold, wordsIn } from "./fold.ts";
 import { itemWords } from "./item-words.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
-import { type SearchIndex, statuses, verdicts } from "./search-index.ts";
+import { type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
 import { shareStep } from "./share-steps.ts";
 import { type CutWordFile, cutWordFiles, gatherWords } from "./word-files.ts";
 
 export interface BuiltSearch {
-  /** What is known of every entry; the addresses of the files of words are not known yet. */
-  readonly index: Omit<SearchIndex, "shards">;
+  /** What is known of every entry; the addresses of the other files are not known yet. */
+  readonly index: Omit<SearchIndex, "details" | "shards">;
+  readonly details: SearchDetails;
   readonly files: readonly CutWordFile[];
 }
 
@@ -32,6 +34,9 @@ const oneLine = (text: string | null): string => (text ?? "").replace(/\s+/g, " 
 const lines = (texts: Iterable<string>): string => [...texts].join("\n");
 const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
 
+/** A set number is most often in the title, where it is found as well. */
+const saysSet = (title: string, set: string): boolean => wordsIn(fold(title)).includes(fold(set));
+
 function issueOf(item: PublishedItem): readonly [number | null, number | null] {
   const when = item.dating.serial.made ?? item.dating.issued;
   const years = when === null ? null : yearsOf(when);
@@ -50,9 +55,8 @@ function classesOf(variant: PublishedVariant, scale: readonly { readonly id: str
 }
 
 /** The search index of a collection: chosen fields of what is published, and nothing else. */
-export function buildSearchIndex(index: CollectionIndex): BuiltSearch {
-  const { collection } = index;
-  const items = catalogueOrder(index).flatMap(({ items: of }) => of);
+export function buildSearchIndex({ collection }: Pick<CollectionIndex, "collection">): BuiltSearch {
+  const items = catalogueOrder({ collection }).flatMap(({ items: of }) => of);
   const scale = collection.scale?.classes ?? [];
   const families = new Map(collection.families.map(({ id }, at) => [id, at]));
   const variants = new Map(collection.variants.map(({ id }, at) => [id, at]));
@@ -71,7 +75,7 @@ export function buildSearchIndex(index: CollectionIndex): BuiltSearch {
       titles: lines(items.map(({ title }) => oneLine(title))),
       ids: lines(items.map(({ id }) => id)),
       serials: lines(items.map(({ serial }) => oneLine(serial))),
-      sets: lines(items.map(({ set }) => oneLine(set))),
+      sets: lines(items.map(({ set, title }) => (set === null || saysSet(title, set) ? "" : oneLine(set)))),
       families: collection.families.map(({ id, name, maker }) => ({ id, name, maker })),
       variants: collection.variants.map((variant) => ({
         id: variant.id,
@@ -79,7 +83,6 @@ export function buildSearchIndex(index: CollectionIndex): BuiltSearch {
         family: families.get(variant.family.id) ?? 0,
         classes: classesOf(variant, scale),
         survivors: variant.rarity.survivors.value,
-        parts: variant.parts.map(({ id, name }) => ({ id, name })),
       })),
       variant: column(({ variant }) => variants.get(variant.id) ?? 0),
       verdict: column(({ identification }) => verdicts.indexOf(identification.verdict)),
@@ -100,16 +103,23 @@ export function buildSearchIndex(index: CollectionIndex): BuiltSearch {
         const issued = issueOf(item);
         return years.placeOf(issued.join("/"), () => issued);
       }),
+      hazard: lines(
+        items.map((item) =>
+          packRising(rising(item.hazards.map(({ id, name }) => hazards.placeOf(id, () => ({ id, name }))))),
+        ),
+      ),
+      levels: levels.values,
+      classes: scale.map(({ id, words }) => ({ id, name: words ?? id })),
+      hazards: hazards.values,
+      years: years.values,
+    },
+    details: {
+      parts: collection.variants.map(({ parts }) => parts.map(({ id, name }) => ({ id, name }))),
       missing: lines(
         items.map(({ completeness, variant }) =>
           packRising(
             rising(completeness.missing.flatMap((part) => partPlaces.get(variant.id)?.get(part) ?? [])),
           ),
-        ),
-      ),
-      hazard: lines(
-        items.map((item) =>
-          packRising(rising(item.hazards.map(({ id, name }) => hazards.placeOf(id, () => ({ id, name }))))),
         ),
       ),
       placesOf: lines(
@@ -123,11 +133,7 @@ export function buildSearchIndex(index: CollectionIndex): BuiltSearch {
           ),
         ),
       ),
-      levels: levels.values,
-      classes: scale.map(({ id, words }) => ({ id, name: words ?? id })),
-      hazards: hazards.values,
       places: places.values,
-      years: years.values,
     },
     files: cutWordFiles(gatherWords(items.map(itemWords))),
   };

@@ -1,7 +1,7 @@
 import { fold, wordsIn } from "./fold.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
 import { nearWords } from "./near-words.ts";
-import { numbersOf, type OpenCatalogue } from "./open-catalogue.ts";
+import { numbersOf, type OpenCatalogue, type OpenDetails } from "./open-catalogue.ts";
 import { statuses, verdicts } from "./search-index.ts";
 import { percentOfStep } from "./share-steps.ts";
 import type { ViewState } from "./view-state.ts";
@@ -11,6 +11,14 @@ export interface Found {
   readonly entries: readonly number[];
   /** Words that nothing has, with those that were taken instead. */
   readonly instead: readonly { readonly typed: string; readonly taken: readonly string[] }[];
+}
+
+/** What has been fetched so far. */
+export interface Searched {
+  readonly catalogue: OpenCatalogue;
+  readonly details: OpenDetails | null;
+  /** The files in which a word may be. */
+  readonly textsFor: (word: string) => readonly OpenWords[];
 }
 
 /** The words typed, each once, folded. */
@@ -26,8 +34,11 @@ const numberIn = (text: string): number | null => {
 const placeOf = (list: readonly { readonly id: string }[], id: string): number =>
   list.findIndex((each) => each.id === id);
 
+/** Whether the details must be at hand. */
+export const needsDetails = (state: ViewState): boolean => state.missing !== "" || state.place !== "";
+
 /** One test for each thing asked; what is asked and is not in the catalogue lets nothing through. */
-function testsOf(catalogue: OpenCatalogue, state: ViewState): Test[] {
+function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: ViewState): Test[] {
   const { index, columns } = catalogue;
   const tests: Test[] = [];
   const ofVariant = (asked: string, is: (variant: (typeof index.variants)[number]) => boolean) => {
@@ -59,14 +70,17 @@ function testsOf(catalogue: OpenCatalogue, state: ViewState): Test[] {
 
   const hazard = placeOf(index.hazards, state.hazard);
   has(state.hazard, catalogue.hazards, (at) => at === hazard);
-  has(
-    state.missing,
-    catalogue.missing,
-    (at, entry) => index.variants[columns.variant[entry] ?? -1]?.parts[at]?.id === state.missing,
-  );
-  const wantedPlace = fold(state.place);
-  const places = index.places.map((place) => fold(place).includes(wantedPlace));
-  has(state.place, catalogue.places, (at) => places[at] ?? false);
+  if (details) {
+    const { parts, places } = details.details;
+    has(
+      state.missing,
+      details.missing,
+      (at, entry) => parts[columns.variant[entry] ?? -1]?.[at]?.id === state.missing,
+    );
+    const wanted = fold(state.place);
+    const answers = places.map((place) => fold(place).includes(wanted));
+    has(state.place, details.places, (at) => answers[at] ?? false);
+  }
 
   const limit = (
     asked: string,
@@ -160,9 +174,8 @@ function* wordsOf(catalogue: OpenCatalogue, texts: readonly OpenWords[]): Genera
  * is taken for the nearest ones.
  */
 export function findEntries(
-  catalogue: OpenCatalogue,
+  { catalogue, details, textsFor }: Searched,
   state: ViewState,
-  textsFor: (word: string) => readonly OpenWords[],
   mend: boolean,
 ): Found {
   const { count } = catalogue.index;
@@ -188,7 +201,7 @@ export function findEntries(
     );
   }
 
-  const tests = testsOf(catalogue, state);
+  const tests = testsOf(catalogue, details, state);
   const entries: number[] = [];
   for (let entry = 0; entry < count; entry++) {
     if ((scores === null || (scores[entry] ?? 0) > 0) && tests.every((lets) => lets(entry)))

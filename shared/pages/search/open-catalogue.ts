@@ -1,6 +1,6 @@
 import { fold } from "./fold.ts";
 import { unpackNumbers, unpackRising } from "./packed-numbers.ts";
-import type { SearchIndex } from "./search-index.ts";
+import type { SearchDetails, SearchIndex } from "./search-index.ts";
 
 /** The index as it is searched. */
 export interface OpenCatalogue {
@@ -17,9 +17,7 @@ export interface OpenCatalogue {
   /** Name, family and maker of each variant, folded. */
   readonly variantTexts: readonly string[];
   readonly columns: Readonly<Record<Column, readonly number[]>>;
-  readonly missing: readonly string[];
   readonly hazards: readonly string[];
-  readonly places: readonly string[];
   /** Each entry's place in the order of titles; made when it is first wanted. */
   readonly titleOrder: () => Int32Array;
 }
@@ -86,15 +84,26 @@ export function openCatalogue(index: SearchIndex): OpenCatalogue {
       Column,
       number[]
     >,
-    missing: lines(index.missing, count),
     hazards: lines(index.hazard, count),
-    places: lines(index.placesOf, count),
     titleOrder: () => {
       order ??= titleOrder(titles);
       return order;
     },
   };
 }
+
+/** The details as they are searched. */
+export interface OpenDetails {
+  readonly details: SearchDetails;
+  readonly missing: readonly string[];
+  readonly places: readonly string[];
+}
+
+export const openDetails = (details: SearchDetails, count: number): OpenDetails => ({
+  details,
+  missing: lines(details.missing, count),
+  places: lines(details.placesOf, count),
+});
 
 /** What a line of packed numbers says of one entry. */
 export const numbersOf = (all: readonly string[], entry: number): number[] => unpackRising(all[entry] ?? "");

@@ -11,8 +11,6 @@ export interface IndexedVariant extends Named {
   readonly classes: readonly number[];
   /** Survivors, for the order of rarity; null where not known. */
   readonly survivors: number | null;
-  /** Names of its parts, in the order that the column `missing` counts in. */
-  readonly parts: readonly Named[];
 }
 
 /** The words of the entries, cut by how they begin. */
@@ -23,7 +21,7 @@ export interface WordShard {
 }
 
 /**
- * What the catalogue's search reads: one line or one character of each text for each entry, in the order of the
+ * What the catalogue's search reads first: one line or one character of each text for each entry, in the order of the
  * catalogue. `packed-numbers.ts` says how numbers are written.
  */
 export interface SearchIndex {
@@ -32,13 +30,13 @@ export interface SearchIndex {
   readonly titles: string;
   readonly ids: string;
   readonly serials: string;
+  /** Empty where the title says it. */
   readonly sets: string;
   readonly families: readonly (Named & { readonly maker: string | null })[];
   readonly variants: readonly IndexedVariant[];
   readonly levels: readonly Named[];
   readonly classes: readonly Named[];
   readonly hazards: readonly Named[];
-  readonly places: readonly string[];
   /** First and last year of issue; null where it is open or not known. */
   readonly years: readonly (readonly [number | null, number | null])[];
   /** One number an entry. */
@@ -54,11 +52,21 @@ export interface SearchIndex {
   readonly place: string;
   readonly of: string;
   readonly year: string;
-  /** Lines of numbers. */
-  readonly missing: string;
+  /** Lines of numbers: places in `hazards`. */
   readonly hazard: string;
-  readonly placesOf: string;
+  /** Where the rest of it is. */
+  readonly details: string;
   readonly shards: readonly WordShard[];
+}
+
+/** What is fetched when a reader asks for a place or for a part that is missing. */
+export interface SearchDetails {
+  readonly places: readonly string[];
+  /** The parts of each variant, in the order of `variants`. */
+  readonly parts: readonly (readonly Named[])[];
+  /** Lines of numbers: places in the parts of the entry's variant, and in `places`. */
+  readonly missing: string;
+  readonly placesOf: string;
 }
 
 export const verdicts = ["confirmed", "consistent", "contradicted"] as const;

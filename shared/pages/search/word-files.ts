@@ -6,7 +6,7 @@ export interface CutWordFile extends WordFile {
 }
 
 /** About as much as a file may hold, in characters, before it is cut by the next letter of its words. */
-const wanted = 48_000;
+const wanted = 32_000;
 const deepest = 3;
 
 /** Words with the entries that have them, by the places that the entries have in the catalogue. */

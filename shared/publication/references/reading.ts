@@ -43,6 +43,34 @@ const standing = (of: string, completeness: StandingCompleteness | null) =>
     ["counted", units(completeness?.counted)],
   ]);
 
+/** A reading as the data files have it. */
+export function dataOf(reading: Reading): unknown {
+  switch (reading.kind) {
+    case "figure":
+      return reading.figure;
+    case "completeness":
+      return reading.completeness;
+    case "shares":
+      return reading.bounds;
+    case "units":
+      return reading.units;
+    case "rank":
+      return reading.rank;
+    case "level":
+      return reading.level;
+    case "class":
+      return reading.class;
+    case "number":
+      return reading.value;
+    case "reason":
+      return reading.text;
+    case "word":
+      return reading.word;
+    case "group":
+      return null;
+  }
+}
+
 /** What a reading is made of, by the names that the data files give it. */
 export function membersOf(reading: Reading): ReadonlyMap<string, Reading> {
   switch (reading.kind) {

@@ -1,0 +1,111 @@
+import { xmlText } from "../../pages/data/xml.ts";
+import type { Family } from "../../records/family.ts";
+import type { Hazard } from "../../records/register.ts";
+import type { Part, Variant } from "../../records/variant.ts";
+import { groupsInOrder } from "../groups-in-order.ts";
+import { rangeWords } from "../new/range-words.ts";
+import { checklistStyle } from "./checklist-style.ts";
+
+/** What is known of the case on the table, for a sheet of one item. */
+export interface ChecklistItem {
+  readonly title: string;
+  readonly serial: string | undefined;
+  readonly set: string | undefined;
+  /** What the record says of a part, in a few words; empty where nothing. */
+  readonly onRecord: (part: string) => string;
+}
+
+const blank = (label: string, value: string | undefined, width: "short" | "long") =>
+  `<span class="field">${xmlText(label)} <span class="line ${width}">${value === undefined ? "" : xmlText(value)}</span></span>`;
+
+/** A box for each unit; where they are too many to tick, a place for the count. */
+const boxes = (quantity: number) =>
+  quantity > 24
+    ? `<span class="line short"></span> of ${quantity}`
+    : `<span class="box"></span>`.repeat(quantity);
+
+function cautions(variant: Variant, hazards: ReadonlyMap<string, Hazard>): string {
+  const used = new Set([...variant.parts.values()].flatMap((part) => part.hazards));
+  const found = [...hazards.values()].filter(({ id }) => used.has(id));
+  if (found.length === 0) return "";
+  const entries = found.map(({ id, name, caution, source }) => {
+    const parts = [...variant.parts.values()]
+      .filter((part) => part.hazards.includes(id))
+      .map((part) => part.name);
+    return `<dt>${xmlText(name)}: ${xmlText(parts.join(", "))}</dt><dd>${xmlText(caution)} <cite>${xmlText(source)}</cite></dd>`;
+  });
+  return `<section class="cautions"><h2>Before you begin</h2><p>Local rules and licensed practice come before this sheet.</p><dl>${entries.join("")}</dl></section>`;
+}
+
+function features(family: Family | undefined): string {
+  const all = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
+  if (all.length === 0) return "";
+  const rows = all.map(
+    ({ name, look, values }) =>
+      `<tr><th scope="row">${xmlText(name)}</th><td>${xmlText(look ?? "")}</td><td>${values
+        .map((value) => `<span class="choice"><span class="box"></span>${xmlText(value)}</span>`)
+        .join(" ")}</td></tr>`,
+  );
+  return `<section><h2>What tells the variants apart</h2><p>Tick what you see; leave blank what you did not look at.</p><table class="features"><thead><tr><th scope="col">Feature</th><th scope="col">Where and how to look</th><th scope="col">Seen</th></tr></thead><tbody>${rows.join("")}</tbody></table></section>`;
+}
+
+function partRow(part: Part, item: ChecklistItem | undefined, hazards: ReadonlyMap<string, Hazard>): string {
+  const marks = part.marks.map((mark) =>
+    mark === "{set}" ? (item?.set ?? "the set’s number") : mark.replaceAll("{set}", item?.set ?? "…"),
+  );
+  const dangers = part.hazards.flatMap((id) => hazards.get(id)?.name ?? []);
+  const recorded = item?.onRecord(part.id) ?? "";
+  const details = [
+    dangers.length > 0 &&
+      `<strong class="danger">Caution: ${xmlText(dangers.join(", ").toLowerCase())}.</strong>`,
+    part.look && xmlText(part.look),
+    marks.length > 0 && `Marks: ${xmlText(marks.join("; "))}.`,
+    part.serials.length > 0 && `Serials: ${xmlText(rangeWords(part.serials))}.`,
+    part.accepts.size > 0 && `Substitutes: ${xmlText([...part.accepts.keys()].join(", "))}.`,
+    recorded !== "" && `<em>On record: ${xmlText(recorded)}.</em>`,
+  ].filter(Boolean);
+  return `<tr><td class="ticks">${boxes(part.quantity)}</td><th scope="row">${xmlText(part.name)}<br><small>${part.standing}${part.quantity > 1 ? `, ${part.quantity}` : ""}</small></th><td class="details">${details.join(" ")}</td><td></td><td></td><td></td></tr>`;
+}
+
+/** A sheet to print and tick at the bench: cautions first, then the parts in the order of unpacking. */
+export function checklistHtml(
+  variant: Variant,
+  family: Family | undefined,
+  hazards: ReadonlyMap<string, Hazard>,
+  item?: ChecklistItem,
+): string {
+  const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []);
+  const tables = groups.map((parts) => {
+    const group = parts[0]?.group;
+    const name =
+      group === undefined ? "Other parts" : (family?.groups.get(group) ?? group.replaceAll("-", " "));
+    return `<section><h2>${xmlText(name)}</h2><table class="parts"><thead><tr><th scope="col">There</th><th scope="col">Part</th><th scope="col">What to look for</th><th scope="col">Marks read</th><th scope="col">Serial</th><th scope="col">Condition, remarks</th></tr></thead><tbody>${parts.map((part) => partRow(part, item, hazards)).join("")}</tbody></table></section>`;
+  });
+  const title = item?.title ?? variant.name;
+  const serials =
+    variant.serials.length > 0 ? `<p>Known serials: ${xmlText(rangeWords(variant.serials))}.</p>` : "";
+  const lines = (count: number) => `<div class="blank"></div>`.repeat(count);
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<title>${xmlText(`Checklist: ${title}`)}</title>
+<style>
+${checklistStyle}</style>
+</head>
+<body>
+<h1>${xmlText(title)}</h1>
+<p>${xmlText(`${variant.name} (${variant.id})`)}</p>
+<p>${blank("Set no.", item?.set, "short")} ${blank("Serial", item?.serial, "long")} ${blank("Examined on", undefined, "short")} ${blank("by", undefined, "long")}</p>
+${serials}
+${cautions(variant, hazards)}
+<section><h2>How to fill it in</h2><p>Tick a box for each unit that is there; strike through one that is gone. Write ? for one that is there but may not be right, S for another model in its place, N for one that this example never had. Leave blank what was not examined: that is not the same as gone. Write the marks and serials that you read, not those that should be there.</p></section>
+${features(family)}
+${tables.join("\n")}
+<section><h2>Things in the case that are not listed</h2>${lines(4)}</section>
+<section><h2>Labels, plates and papers, word for word</h2>${lines(6)}</section>
+<section><h2>Photographs taken, and whatever else</h2>${lines(4)}</section>
+</body>
+</html>
+`;
+}

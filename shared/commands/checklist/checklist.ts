@@ -1,0 +1,71 @@
+import { existsSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { suggestion } from "../../diagnostics/nearest-name.ts";
+import type { Item, PartLine } from "../../records/item.ts";
+import { type Command, UsageError } from "../command.ts";
+import { knownCollection } from "../known-collection.ts";
+import { rootFolder } from "../root-folder.ts";
+import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
+
+const lineWords = ({ state, quantity, serial, marks }: PartLine): string =>
+  [
+    quantity === undefined ? state : `${quantity} ${state}`,
+    serial && `serial ${serial}`,
+    marks.length > 0 && `marked ${marks.join(", ")}`,
+  ]
+    .filter(Boolean)
+    .join(", ");
+
+const asChecklistItem = ({ title, serial, set, parts }: Item): ChecklistItem => ({
+  title,
+  serial,
+  set,
+  onRecord: (part) => (parts.get(part) ?? []).map(lineWords).join("; "),
+});
+
+export const checklist: Command = {
+  usage: "fittedcase checklist ITEM|VARIANT [--out FILE] [--root DIR]",
+  help: [
+    "Writes a sheet to print and tick at the bench: cautions first, the features to look at, then every part in the",
+    "order of unpacking, with a box for each unit, what to look for, and room for marks, serial and condition. For an",
+    "item it also says what is on record; for a variant it is blank. One HTML file, black on white, for A4: open it in",
+    "a browser and print it, to paper or to PDF. A sheet of an item shows serials in full.",
+    "",
+    "  --out FILE  where the sheet goes; checklist-ID.html in the current folder where unsaid",
+    "  --root DIR  the collection's folder; the current one where unsaid",
+    "",
+    "Example: fittedcase checklist first-pattern",
+    "Ends with 0; 1 where the collection cannot be read; 2 where there is no such item or variant.",
+  ].join("\n"),
+  async run(args, { cwd, out, err }) {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: { root: { type: "string" }, out: { type: "string" } },
+    });
+    const [id, ...more] = positionals;
+    if (id === undefined || more.length > 0)
+      throw new UsageError(`Found ${positionals.length} ids; expected one.`);
+    const root = rootFolder(cwd, values.root);
+    const known = knownCollection(root, err);
+    if (!known) return 1;
+    const { items, variants, families, hazards } = known.collection;
+    const item = items.get(id);
+    const variant = variants.get(item?.variant ?? id);
+    if (!variant) {
+      const hint = suggestion(id, [...items.keys(), ...variants.keys()]) ?? "";
+      throw new UsageError(`Found "${id}"; expected the id of an item or a variant. ${hint}`.trimEnd());
+    }
+    const shown = values.out ?? `checklist-${id}.html`;
+    const target = path.resolve(cwd, shown);
+    if (!existsSync(path.dirname(target)))
+      throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
+    writeFileSync(
+      target,
+      checklistHtml(variant, families.get(variant.family), hazards, item && asChecklistItem(item)),
+    );
+    out(`Wrote ${shown}. Open it in a browser and print it.`);
+    return 0;
+  },
+};

@@ -1,0 +1,58 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { readRecordSchemas } from "../../source/record-schemas.ts";
+import { type Command, UsageError } from "../command.ts";
+import { knownCollection } from "../known-collection.ts";
+import { rootFolder } from "../root-folder.ts";
+import { editorSchemas } from "./editor-schemas.ts";
+
+/** A path from the collection's folder, as the settings of an editor have it. */
+const fromRoot = (root: string, full: string) => `./${path.relative(root, full).split(path.sep).join("/")}`;
+
+export const schemas: Command = {
+  usage: "fittedcase schemas [--root DIR] [--out DIR]",
+  help: [
+    "Writes JSON Schemas of your collection, with its own part ids, feature values, variants and sources. An editor",
+    "that reads JSON Schema in YAML, and in the front matter of Markdown, then completes what you type, shows what to",
+    "look for, and underlines what check would report. Run it again when a reference has changed.",
+    "",
+    "  --root DIR  the collection's folder; the current one where unsaid",
+    "  --out DIR   where the schemas go; editor-schemas in the collection's folder where unsaid",
+    "",
+    "It prints which schema is for which files, in the form that editors take as yaml.schemas.",
+    "Example: fittedcase schemas",
+    "Ends with 0; 1 where the collection cannot be read; 2 where the command is wrong.",
+  ].join("\n"),
+  async run(args, { cwd, out, err }) {
+    const { values } = parseArgs({
+      args: [...args],
+      options: { root: { type: "string" }, out: { type: "string" } },
+    });
+    const root = rootFolder(cwd, values.root);
+    const target =
+      values.out === undefined ? path.join(root, "editor-schemas") : path.resolve(cwd, values.out);
+    for (const own of ["content", "schemas"]) {
+      const folder = path.join(root, own);
+      if (target === folder || target.startsWith(folder + path.sep)) {
+        throw new UsageError(
+          `Found --out "${values.out}" among the collection's own records; expected a place outside them.`,
+        );
+      }
+    }
+    const known = knownCollection(root, err);
+    if (!known) return 1;
+    mkdirSync(target, { recursive: true });
+    const settings: Record<string, readonly string[]> = {};
+    for (const { name, files, schema } of editorSchemas(readRecordSchemas(), known.collection)) {
+      const file = path.join(target, `${name}.schema.json`);
+      writeFileSync(file, `${JSON.stringify(schema, null, 2)}\n`);
+      settings[fromRoot(root, file)] = files;
+    }
+    out(
+      `Wrote ${Object.keys(settings).length} schemas into ${path.relative(cwd, target) || "."}. Settings for an editor, in the collection's folder:\n`,
+    );
+    out(JSON.stringify({ "yaml.schemas": settings }, null, 2));
+    return 0;
+  },
+};

@@ -1,0 +1,118 @@
+import type { CollectionIndex } from "./collection-index.ts";
+import { absoluteAddress } from "./linked-data.ts";
+import type { Link } from "./page.ts";
+
+/** How a page is cited: in words, and for the programs that keep bibliographies. */
+export interface CiteView {
+  readonly text: string;
+  readonly bibtex: string;
+  /** CSL-JSON 1.0. */
+  readonly csl: string;
+  /** The beginning of the SHA-256 of the page's data file. */
+  readonly version: string | null;
+}
+
+interface Cited {
+  readonly id: string;
+  readonly title: string;
+  readonly authors: readonly string[];
+  /** When it was last revised, where that is known; the day of a build is never a date of the record. */
+  readonly updated: string | null;
+  readonly address: string;
+  readonly data: Link;
+}
+
+const plainDate = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
+const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+export function citeView(cited: Cited, { collection, words, versions }: CollectionIndex): CiteView {
+  const { settings } = collection;
+  const say = words.pages.cite;
+  const url = absoluteAddress(settings.url, cited.address);
+  const version = versions.get(cited.data.address) ?? null;
+  const date = cited.updated === null ? null : plainDate.exec(cited.updated);
+  const facts = { ...cited, url, version, year: date?.[1], month: date?.[2], day: date?.[3] };
+  return {
+    text: [
+      cited.authors.length === 0 ? null : words.pages.list(cited.authors),
+      cited.title,
+      settings.title,
+      settings.publisher,
+      cited.updated === null ? null : words.date(cited.updated),
+      version === null ? null : say.version(version),
+      url,
+    ]
+      .filter((text) => text !== null)
+      .join(". "),
+    bibtex: bibtex(facts, settings, say.version),
+    csl: JSON.stringify([csl(facts, settings, words)], null, 2),
+    version,
+  };
+}
+
+interface Facts extends Cited {
+  readonly url: string;
+  readonly version: string | null;
+  readonly year: string | undefined;
+  readonly month: string | undefined;
+  readonly day: string | undefined;
+}
+
+type Settings = CollectionIndex["collection"]["settings"];
+
+const command: Readonly<Record<string, string>> = {
+  "\\": "\\textbackslash{}",
+  "~": "\\textasciitilde{}",
+  "^": "\\textasciicircum{}",
+};
+/** The ten letters that TeX takes for commands. */
+const tex = (text: string): string =>
+  text.replace(/[\\~^&%$#_{}]/g, (letter) => command[letter] ?? `\\${letter}`);
+
+/** An entry of the type that every BibTeX style knows; the double braces keep the title as it is written. */
+function bibtex(
+  { id, title, authors, url, version, year, month }: Facts,
+  { title: collection, publisher }: Settings,
+  versionText: (version: string) => string,
+): string {
+  const fields: readonly (readonly [string, string | undefined | null])[] = [
+    ["author", authors.length === 0 ? null : `{${authors.map(tex).join(" and ")}}`],
+    ["title", `{{${tex(title)}}}`],
+    [
+      "howpublished",
+      `{${[collection, publisher]
+        .filter((each) => each !== null)
+        .map((each) => tex(each))
+        .join(", ")}}`,
+    ],
+    ["year", year && `{${year}}`],
+    ["month", month && months[Number(month) - 1]],
+    ["note", version && `{${tex(versionText(version))}}`],
+    ["url", `{${url}}`],
+  ];
+  const lines = fields.flatMap(([name, value]) => (value ? [`  ${name} = ${value}`] : []));
+  return `@misc{${id},\n${lines.join(",\n")}\n}`;
+}
+
+function csl(
+  { id, title, authors, url, version, updated, year, month, day }: Facts,
+  { title: collection, publisher, language }: Settings,
+  words: CollectionIndex["words"],
+): Readonly<Record<string, unknown>> {
+  const parts = [year, month, day].filter((part) => part !== undefined).map(Number);
+  const issued =
+    updated === null ? null : parts.length > 0 ? { "date-parts": [parts] } : { literal: words.date(updated) };
+  const fields = {
+    id,
+    type: "webpage",
+    title,
+    author: authors.length === 0 ? null : authors.map((literal) => ({ literal })),
+    "container-title": collection,
+    publisher,
+    issued,
+    version,
+    URL: url,
+    language,
+  };
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+}

@@ -1,0 +1,30 @@
+import type { PublishedItem } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
+
+export const rounded = (value: number, words: Words): string =>
+  Number.isInteger(value) ? words.numbers.count(value) : words.numbers.measure(value);
+
+export const shareInterval = (bounds: { low: number; high: number }, { interval, numbers }: Words): string =>
+  interval(numbers.share(bounds.low), numbers.share(bounds.high));
+
+export const unitsInWords = (
+  { low, high, expected }: { low: number; high: number; expected: number },
+  words: Words,
+) => words.pages.completeness.units(rounded(low, words), rounded(high, words), words.numbers.count(expected));
+
+/** The level as one sentence: what is sure, and what the doubts could still make of it. */
+export function levelSentence(
+  {
+    completeness,
+    levels,
+  }: Pick<PublishedItem, "levels"> & { readonly completeness: Pick<PublishedItem["completeness"], "level"> },
+  words: Words,
+): string {
+  const say = words.pages.completeness;
+  const nameOf = (id: string | null) => levels.find((level) => level.id === id)?.name ?? null;
+  const sure = nameOf(completeness.level.sure);
+  const possible = nameOf(completeness.level.possible);
+  if (sure === possible) return sure === null ? words.pages.capital(say.noLevel) : say.levelBoth(sure);
+  const first = sure === null ? say.levelNone : say.levelSure(sure);
+  return possible === null ? first : `${first}; ${say.levelPossible(possible)}`;
+}

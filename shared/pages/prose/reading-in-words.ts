@@ -1,0 +1,168 @@
+import type { PublishedVariant } from "../../publication/published.ts";
+import type { ReadingAt } from "../../publication/references/reading-at.ts";
+import { addresses } from "../addresses.ts";
+import type { CollectionIndex } from "../collection-index.ts";
+import {
+  completenessView,
+  levelSentence,
+  rounded,
+  shareInterval,
+  unitsInWords,
+} from "../completeness-view.ts";
+import { type FigureView, figureView } from "../figure-view.ts";
+import type { Link } from "../page.ts";
+import { classView } from "../variant-rarity.ts";
+
+/** What a figure in a sentence rests on, as a note tells it. */
+export interface Basis {
+  /** The same for whatever rests on the same figure. */
+  readonly key: string;
+  readonly label: string;
+  readonly subject: Link;
+  readonly figure: FigureView;
+}
+
+export interface ReadingInWords {
+  readonly text: string;
+  /** Null where a number was counted and not estimated. */
+  readonly basis: Basis | null;
+  /** Where it leads on a page without notes. */
+  readonly address: string;
+  /** True where the text is a sentence of its own. */
+  readonly isSentence: boolean;
+}
+
+/** A reading as a sentence says it, in the words that every page has for it. */
+export function readingInWords(at: ReadingAt, index: CollectionIndex): ReadingInWords {
+  const basis = basisOf(at, index);
+  return {
+    text: textOf(at, index),
+    basis,
+    address: basis?.figure.method.address ?? countedAt(at),
+    isSentence: at.reading.kind === "reason",
+  };
+}
+
+function textOf({ reading, subject }: ReadingAt, index: CollectionIndex): string {
+  const { words, collection } = index;
+  const { pages } = words;
+  const unknown = pages.inputs.unknown;
+  switch (reading.kind) {
+    case "figure":
+      return words.phrase(reading.figure);
+    case "number":
+      if (reading.value === null) return unknown;
+      return reading.unit === "count"
+        ? rounded(reading.value, words)
+        : words.phrase({ value: reading.value, low: null, high: null, unit: reading.unit });
+    case "completeness":
+      return reading.completeness.weighted ? shareInterval(reading.completeness.weighted, words) : unknown;
+    case "shares":
+      return reading.bounds ? shareInterval(reading.bounds, words) : unknown;
+    case "units":
+      return reading.units ? unitsInWords(reading.units, words) : unknown;
+    case "rank":
+      return reading.rank ? pages.catalogue.rankOf(reading.rank.place, reading.rank.of) : unknown;
+    case "level":
+      return subject.kind === "item" ? levelSentence(subject.item, words) : unknown;
+    case "class":
+      return subject.kind === "variant"
+        ? (classView(subject.variant, collection, pages.variant)?.phrase ?? unknown)
+        : unknown;
+    case "reason":
+      return reading.text ?? unknown;
+    default:
+      return unknown;
+  }
+}
+
+/** What was counted, to look at. */
+const countedAt = ({ subject }: ReadingAt): string =>
+  subject.kind === "variant"
+    ? addresses.sightingsOf(subject.variant.id)
+    : `${addresses.item(subject.item.id)}#custody`;
+
+function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
+  const { subject, whole, names } = at;
+  if (subject.kind === "variant") {
+    const { id, name, rarity } = subject.variant;
+    const link = { address: addresses.variant(id), name };
+    const key = `variants/${id}/${names.join("/")}`;
+    if (whole.kind === "class") {
+      const classed = classView(subject.variant, index.collection, index.words.pages.variant);
+      if (!classed) return null;
+      const figure = { ...figureView(rarity.survivors, index), phrase: classed.phrase };
+      const caveats = [classed.scale, ...figure.caveats];
+      return { key, label: index.words.pages.variant.class, subject: link, figure: { ...figure, caveats } };
+    }
+    if (whole.kind !== "figure") return null;
+    const label = variantLabel(subject.variant, names, index);
+    return { key, label, subject: link, figure: figureView(whole.figure, index) };
+  }
+  const { item } = subject;
+  const { pages } = index.words;
+  const link = { address: addresses.item(item.id), name: item.title };
+  const note = (name: string, label: string, figure: FigureView) => ({
+    key: `items/${item.id}/${name}`,
+    label,
+    subject: link,
+    figure,
+  });
+  if (names[0] === "completeness") {
+    const { completeness } = pages;
+    const { weighted, counted, level } = completenessView(item, index);
+    return note("completeness", completeness.weighted, {
+      phrase: weighted ?? pages.inputs.unknown,
+      withheld: null,
+      method: { address: addresses.method("completeness"), name: pages.methods.completeness.name },
+      asks: pages.methods.completeness.asks,
+      confidence: null,
+      inputs: [
+        ...(counted === null ? [] : [{ name: completeness.counted, value: counted }]),
+        { name: completeness.level, value: level },
+      ],
+      sources: [],
+      caveats: [],
+    });
+  }
+  if (whole.kind === "rank") {
+    const figure = figureView(item.rarity.asComplete, index);
+    return note("asComplete", pages.item.asComplete, figure);
+  }
+  if (whole.kind !== "figure") return null;
+  const labels: Readonly<Record<string, string>> = {
+    asComplete: pages.item.asComplete,
+    asCompleteSurvivors: pages.item.asCompleteSurvivors,
+    asCompleteWait: pages.item.asCompleteWait,
+  };
+  const name = names[0] ?? "";
+  return note(name, labels[name] ?? name, figureView(whole.figure, index));
+}
+
+function variantLabel(
+  { rarity, parts, levels }: PublishedVariant,
+  [group = "", id = "", name = ""]: readonly string[],
+  { words }: CollectionIndex,
+): string {
+  const say = words.pages.variant;
+  if (group === "parts") return say.partFound(parts.find((part) => part.id === id)?.name ?? id);
+  if (group === "levels") {
+    const labels: Readonly<Record<string, string>> = {
+      share: say.levelShare,
+      survivors: say.levelSurvivors,
+      appearance: say.appearance,
+      wait: say.wait,
+    };
+    return say.ofLevel(levels.find((level) => level.id === id)?.name ?? id, labels[name] ?? name);
+  }
+  const labels: Partial<Record<keyof typeof rarity, string>> = {
+    made: say.made,
+    survivors: say.survivors,
+    survivorsTwoList: say.survivorsTwoList,
+    survivalRate: say.survivalRate,
+    coverage: say.coverage,
+    appearance: say.appearance,
+    wait: say.wait,
+  };
+  return labels[group as keyof typeof rarity] ?? group;
+}

@@ -1,0 +1,53 @@
+import { createHash } from "node:crypto";
+import { gzipSync } from "node:zlib";
+import { buildSearchIndex } from "../pages/search/build-search-index.ts";
+import type { SearchIndex } from "../pages/search/search-index.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+
+/** A file of the site that is no text. */
+export interface PackedFile {
+  readonly address: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface SearchFiles {
+  /** Where a search begins; null where there is nothing to search. */
+  readonly index: string | null;
+  readonly files: readonly PackedFile[];
+}
+
+/**
+ * Compressed here, since many a static host does not: what a reader loads is then the same everywhere. Named by
+ * what is inside, so that an entry that changes gives new names to the files that it is in and to the index.
+ */
+function packed(name: string, data: unknown): PackedFile {
+  const text = JSON.stringify(data);
+  const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
+  return { address: `/assets/search/${name}.${hash}.json.gz`, bytes: gzipSync(text, { level: 9 }) };
+}
+
+/** Letters of any script, as a name of a file may have them. */
+const fileName = (prefix: string): string =>
+  prefix === ""
+    ? "words"
+    : `words-${prefix.replace(/[^a-z0-9]/g, (letter) => `u${letter.charCodeAt(0).toString(16)}`)}`;
+
+export function searchFiles(collection: PublishedCollection): SearchFiles {
+  if (collection.items.length < 2) return { index: null, files: [] };
+  const { index, details, files } = buildSearchIndex({ collection });
+  const detailsFile = packed("details", details);
+  const wordFiles = files.map(({ prefix, words, entries }) => ({
+    prefix,
+    file: packed(fileName(prefix), { words, entries }),
+  }));
+  const whole: SearchIndex = {
+    ...index,
+    details: detailsFile.address,
+    shards: wordFiles.map(({ prefix, file }) => ({ prefix, address: file.address })),
+  };
+  const indexFile = packed("index", whole);
+  return {
+    index: indexFile.address,
+    files: [indexFile, detailsFile, ...wordFiles.map(({ file }) => file)],
+  };
+}

@@ -1,0 +1,69 @@
+const numbers = new Intl.NumberFormat("en-GB");
+const plural = (number: number, one: string, many = `${one}s`) =>
+  `${numbers.format(number)} ${number === 1 ? one : many}`;
+
+/** Outfits set side by side. */
+export const englishCompare = {
+  title: "Side by side",
+  description: "Which outfits of this catalogue can be set side by side, and how alike they are.",
+  lead: "Two outfits of one variant, part by part: what differs, what is not known of one or the other, what is alike.",
+  pair: (first: string, second: string) => `${first}, beside ${second}`,
+  pairDescription: (first: string, second: string, variant: string) =>
+    `Two examples of ${variant}, part by part: ${first}, and ${second}.`,
+  beside: "beside",
+  setBeside: "Set beside this one",
+  sideBySide: "Side by side",
+  distances: "How alike they are, each to each",
+  distancesNote:
+    "As in a table of distances: where a row meets a column, the likeness of the two, which leads to the page of the pair.",
+  distancesCaption: (variant: string) => `Likeness of the examples of ${variant}`,
+  tooMany: (count: number, variant: string) =>
+    `${plural(count, "example")} of ${variant} are too many for a table.`,
+  tooManyList: "Tick them in their list",
+  nearestPairs: "The most alike have a page of their own",
+  limit: (most: number) =>
+    `Every pair of a variant with at most ${most} examples has a page of its own, until there are many; those of a larger variant where they are among the most alike. Any others are set side by side by the browser, from the data of the catalogue.`,
+  anyOutfits: "Any outfits",
+  anyNote:
+    "Tick outfits in any list, of any variant, and they are set side by side here. The address then says which, and can be sent on.",
+  none: "No variant has two examples in this catalogue yet.",
+  likeness: "Alike",
+  likenessOf: (share: string) => `${share} alike`,
+  likenessNone: "Nothing is known of both, so how alike they are cannot be said.",
+  likenessBasis: (features: number, parts: number) =>
+    `By ${plural(features, "feature")} and ${plural(parts, "part")} known of both; what is not known of either is left out.`,
+  compared: "What was compared",
+  comparedFeatures: "Features",
+  comparedParts: "Parts",
+  nothing: "none",
+  outfit: "Outfit",
+  variant: "Variant",
+  verdict: "Evidence",
+  complete: "Complete by weight",
+  counted: "By count",
+  level: "Level",
+  serial: "Serial",
+  set: "Set",
+  issued: "Issued",
+  row: "Feature or part",
+  features: "Features",
+  parts: "Parts",
+  differs: "What differs",
+  differsNote:
+    "State, number of units, model of a substitute, whether the marks agree, dating. Condition is told and not weighed.",
+  differsNone: "Nothing that is known of both differs.",
+  unknown: (count: number) => `Not known of one or the other: ${plural(count, "row")}`,
+  alike: (count: number) => `Alike: ${plural(count, "row")}`,
+  others: "Other pairs of this variant",
+  notObserved: "not looked at",
+  notOfVariant: "not a part of this variant",
+  loading: "The data are being fetched.",
+  notFound: (ids: string) => `Not in this catalogue: ${ids}.`,
+  failed: "The data could not be fetched.",
+  tooFew: "Two outfits at least are needed.",
+  most: (most: number) => `Only the first ${most} are shown.`,
+  shown: (count: number) => `${plural(count, "outfit")} side by side.`,
+  remove: (title: string) => `Take out ${title}`,
+  takeOut: "take out",
+  addMore: "Tick more in the catalogue",
+};

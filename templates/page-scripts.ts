@@ -1,0 +1,11 @@
+import type { Page } from "../shared/pages/site-pages.ts";
+
+/** On which pages a script runs; one that is not named here runs on all of them. */
+const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
+  "search-catalogue": (page) => page.kind === "catalogue" && page.finder !== null,
+  "tick-outfits": ({ kind }) => kind === "catalogue" || kind === "variant",
+  "compare-outfits": ({ kind }) => kind === "comparisons",
+};
+
+export const scriptRunsOn = (name: string, page: Page): boolean =>
+  Object.hasOwn(runsOn, name) ? (runsOn[name]?.(page) ?? false) : true;

@@ -1,0 +1,58 @@
+import { addresses } from "../../shared/pages/addresses.ts";
+import type { ComparisonsPage, DistanceTable } from "../../shared/pages/comparisons-page.ts";
+import { type Html, html } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+function distances({ caption, rows }: DistanceTable, link: PageSite["link"]): Html {
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${caption}"><table class="distances"><caption class="unseen">${caption}</caption>
+<thead><tr><td></td>${rows.slice(0, -1).map(({ number, outfit }) => html`<th scope="col" class="number"><abbr title="${outfit.name}">${number}</abbr></th>`)}</tr></thead>
+<tbody>${rows.map(
+    ({ number, outfit, cells }) =>
+      html`<tr><th scope="row"><span class="place">${number}</span> <a href="${link(outfit.address)}">${outfit.name}</a></th>${cells.map(
+        ({ pair, likeness }) =>
+          html`<td class="number"><a href="${link(pair.address)}">${likeness}<span class="unseen"> ${pair.name}</span></a></td>`,
+      )}${rows.slice(cells.length + 1).map(() => html`<td></td>`)}</tr>`,
+  )}</tbody></table></div>`;
+}
+
+export function comparisonsTemplate(page: ComparisonsPage, site: PageSite): Html {
+  const { words, link, templates, assets } = site;
+  const { compare: say, finder } = words.pages;
+  const chapter = templates["parts/chapter"];
+  return html`${templates["parts/opening"]({ page, below: html`<p class="lead">${say.lead}</p>` }, site)}
+<section class="composed" tabindex="-1" data-words="${link(assets.words)}" data-home="${link("/")}" aria-label="${say.sideBySide}" hidden><p class="small"><output class="told-composed"></output> <a href="${link(addresses.items)}">${say.addMore}</a></p><div class="composed-tables"></div></section>
+<div class="comparable">
+${
+  page.variants.length === 0
+    ? html`<p>${say.none}</p>`
+    : page.variants.map(({ variant, distances: table, many }) =>
+        chapter(
+          {
+            id: `of-${variant.address.split("/").at(-2)}`,
+            title: variant.name,
+            note: html`<a href="${link(variant.address)}">${words.pages.item.reference}</a>`,
+            matter: html`${table && distances(table, link)}
+${
+  many &&
+  html`<p>${many.note} <a href="${link(many.list.address)}">${many.list.name}</a>.</p>
+${
+  many.pairs.length > 0 &&
+  html`<h3>${say.nearestPairs}</h3><ul class="contents">${many.pairs.map(({ address, name, likeness }) => html`<li><span class="contents-name"><a href="${link(address)}">${name}</a></span> <span class="leader"></span> <span class="contents-figure">${likeness}</span></li>`)}</ul>`
+}`
+}`,
+          },
+          site,
+        ),
+      )
+}
+</div>
+${chapter(
+  {
+    id: "any",
+    title: say.anyOutfits,
+    matter: html`<p>${say.anyNote} <a href="${link(addresses.items)}">${finder.outfits}</a>.</p><p class="small">${say.distancesNote} ${page.limit}</p>`,
+  },
+  site,
+)}
+`;
+}

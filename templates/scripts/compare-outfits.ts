@@ -1,0 +1,97 @@
+import { type ComparedOutfit, compareTable } from "../../shared/pages/compare-rows.ts";
+import { contrastUnits, contrastValues } from "../../shared/publication/unit-contrast.ts";
+import type { Words } from "../../shared/words/words.ts";
+import { besideTables } from "./beside/beside-table.ts";
+import { readOutfit, unitsOf } from "./beside/read-outfit.ts";
+
+/** As many columns as anybody can read. */
+const most = 12;
+
+const asked = (): string[] => [
+  ...new Set(
+    (new URLSearchParams(location.search).get("items") ?? "")
+      .split(",")
+      .map((id) => id.trim())
+      .filter((id) => id !== ""),
+  ),
+];
+
+/** Any outfits that the address names, side by side, from the data files of the catalogue. */
+function compose(section: HTMLElement): void {
+  const told = section.querySelector<HTMLOutputElement>(".told-composed");
+  const place = section.querySelector<HTMLElement>(".composed-tables");
+  const home = new URL(section.dataset.home ?? "", location.href);
+  let turn = 0;
+  if (!told || !place) return;
+
+  const columnHead = (outfit: ComparedOutfit, isNeeded: boolean, words: Words): Node => {
+    const head = document.createElement("span");
+    const link = document.createElement("a");
+    link.href = new URL(`items/${encodeURIComponent(outfit.id)}/`, home).href;
+    link.textContent = outfit.title;
+    head.append(link);
+    if (isNeeded) return head;
+    const out = document.createElement("button");
+    out.type = "button";
+    out.className = "take-out";
+    out.textContent = words.pages.compare.takeOut;
+    out.setAttribute("aria-label", words.pages.compare.remove(outfit.title));
+    out.addEventListener("click", () => {
+      const left = asked().filter((id) => id !== outfit.id);
+      history.pushState(null, "", `?items=${left.map(encodeURIComponent).join(",")}`);
+      void show().then(() => section.focus());
+    });
+    head.append(" ", out);
+    return head;
+  };
+
+  const show = async () => {
+    const mine = ++turn;
+    const ids = asked();
+    section.hidden = ids.length === 0;
+    if (ids.length === 0) return place.replaceChildren();
+    const { words } = (await import(new URL(section.dataset.words ?? "", location.href).href)) as {
+      words: Words;
+    };
+    const say = words.pages.compare;
+    told.value = say.loading;
+    try {
+      const read = await Promise.all(
+        ids
+          .slice(0, most)
+          .map(async (id) => ({
+            id,
+            outfit: await readOutfit(new URL(`data/items/${encodeURIComponent(id)}.json`, home)),
+          })),
+      );
+      if (mine !== turn) return;
+      const outfits = read.flatMap(({ outfit }) => outfit ?? []);
+      const missing = read.flatMap(({ id, outfit }) => (outfit ? [] : [id]));
+      const table = compareTable(
+        outfits,
+        (kind, id) =>
+          kind === "part"
+            ? contrastUnits(outfits.map((outfit) => unitsOf(outfit, id)))
+            : contrastValues(
+                outfits.map(({ features }) => features.find((feature) => feature.id === id)?.value ?? null),
+              ),
+        words,
+      );
+      const names = () => outfits.map((outfit) => columnHead(outfit, outfits.length <= 2, words));
+      place.replaceChildren(...(outfits.length < 2 ? [] : besideTables(table, names, words)));
+      told.value = [
+        outfits.length < 2 ? say.tooFew : say.shown(outfits.length),
+        ...(missing.length > 0 ? [say.notFound(words.pages.list(missing))] : []),
+        ...(ids.length > most ? [say.most(most)] : []),
+      ].join(" ");
+    } catch {
+      if (mine === turn) told.value = say.failed;
+    }
+  };
+
+  window.addEventListener("popstate", () => void show());
+  void show();
+}
+
+const section = document.querySelector<HTMLElement>(".composed");
+if (section) compose(section);

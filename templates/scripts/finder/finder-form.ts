@@ -1,0 +1,73 @@
+import { fields, type ViewState } from "../../../shared/pages/search/view-state.ts";
+import type { Fetched } from "./fetched.ts";
+
+type Control = HTMLInputElement | HTMLSelectElement;
+
+const controlOf = (form: HTMLFormElement, name: string): Control | null => {
+  const control = form.elements.namedItem(name);
+  return control instanceof HTMLInputElement || control instanceof HTMLSelectElement ? control : null;
+};
+
+export function readForm(form: HTMLFormElement): ViewState {
+  const entries = fields.map((field) => [field, controlOf(form, field)?.value.trim() ?? ""] as const);
+  return { ...Object.fromEntries(entries), page: 1 } as ViewState;
+}
+
+/** What an address asks for stays asked for, though no choice in the form has it. */
+export function writeForm(form: HTMLFormElement, state: ViewState): void {
+  for (const field of fields) {
+    const control = controlOf(form, field);
+    if (!control || control.value.trim() === state[field]) continue;
+    control.value = state[field];
+    if (control instanceof HTMLSelectElement && control.value !== state[field]) {
+      control.add(new Option(state[field], state[field], false, true));
+    }
+  }
+  offerVariants(form);
+  const isNarrowed = fields.some((field) => field !== "q" && state[field] !== "");
+  const more = form.querySelector("details");
+  if (more && isNarrowed) more.open = true;
+}
+
+/** Of the variants only those of the family chosen. */
+export function offerVariants(form: HTMLFormElement): void {
+  const family = controlOf(form, "family")?.value ?? "";
+  const variants = controlOf(form, "variant");
+  if (!(variants instanceof HTMLSelectElement)) return;
+  for (const group of variants.querySelectorAll<HTMLOptGroupElement>("optgroup")) {
+    const isOffered = family === "" || group.dataset.family === family;
+    group.hidden = !isOffered;
+    group.disabled = !isOffered;
+    if (!isOffered && group.querySelector("option:checked")) variants.value = "";
+  }
+}
+
+const mostPlaces = 400;
+
+/** Parts and places, which are too many to stand in every page: of the family or variant chosen, or of all. */
+export function offerDetails(form: HTMLFormElement, { details, catalogue }: Fetched): void {
+  if (!details) return;
+  const places = form.querySelector("datalist");
+  if (places && places.childElementCount === 0) {
+    const order = new Intl.Collator(document.documentElement.lang);
+    const named = [...details.details.places].sort(order.compare).slice(0, mostPlaces);
+    places.append(...named.map((place) => new Option(place, place)));
+  }
+  const missing = controlOf(form, "missing");
+  if (!(missing instanceof HTMLSelectElement)) return;
+  const [family, variant] = ["family", "variant"].map((name) => controlOf(form, name)?.value ?? "");
+  const { variants, families } = catalogue.index;
+  const names = new Map<string, string>();
+  variants.forEach((each, at) => {
+    if (variant !== "" && each.id !== variant) return;
+    if (family !== "" && families[each.family]?.id !== family) return;
+    for (const { id, name } of details.details.parts[at] ?? []) if (!names.has(id)) names.set(id, name);
+  });
+  const chosen = missing.value;
+  const [any] = missing.options;
+  const order = new Intl.Collator(document.documentElement.lang);
+  const offered = [...names].sort(([, a], [, b]) => order.compare(a, b));
+  missing.replaceChildren(...(any ? [any] : []), ...offered.map(([id, name]) => new Option(name, id)));
+  if (chosen !== "" && !names.has(chosen)) missing.add(new Option(chosen, chosen));
+  missing.value = chosen;
+}

@@ -1,0 +1,170 @@
+import { type Found, findEntries, vocabularyOf } from "../../shared/pages/search/find-entries.ts";
+import { asksNothing, readState, type ViewState, writeState } from "../../shared/pages/search/view-state.ts";
+import type { Words } from "../../shared/words/words.ts";
+import { Fetched } from "./finder/fetched.ts";
+import { offerDetails, offerVariants, readForm, writeForm } from "./finder/finder-form.ts";
+import { type Places, showFound } from "./finder/show-found.ts";
+
+interface Ready {
+  readonly fetched: Fetched;
+  readonly words: Words;
+}
+
+/** The catalogue's search: what is asked stands in the form and in the address, what is found below. */
+function search(form: HTMLFormElement, places: Places): void {
+  const told = form.querySelector<HTMLOutputElement>(".told-found");
+  const all = form.querySelector<HTMLAnchorElement>(".show-all");
+  const narrow = form.querySelector("details");
+  let state = readState(location.search);
+  let ready: Promise<Ready> | null = null;
+  let isTyping = false;
+  let asked = 0;
+
+  const tell = (text: string) => {
+    if (told && told.value !== text) told.value = text;
+  };
+
+  const prepare = (): Promise<Ready> => {
+    const { index = "", words = "" } = form.dataset;
+    ready ??= Promise.all([
+      Fetched.from(new URL(index, location.href)),
+      import(new URL(words, location.href).href) as Promise<{ words: Words }>,
+    ])
+      .then(([fetched, module]) => ({ fetched, words: module.words }))
+      .catch((problem: unknown) => {
+        ready = null;
+        throw problem;
+      });
+    return ready;
+  };
+
+  const tellFound = ({ entries, instead }: Found, { words, fetched }: Ready) => {
+    const say = words.pages.finder;
+    const { count } = fetched.catalogue.index;
+    tell(
+      [
+        ...instead.map(({ typed, taken }) => say.instead(typed, taken)),
+        entries.length === 0 ? say.none(count) : say.found(entries.length, count),
+      ].join(" "),
+    );
+  };
+
+  const showAll = () => {
+    places.found.hidden = true;
+    if (places.listed) places.listed.hidden = false;
+    if (all) all.hidden = true;
+    tell("");
+  };
+
+  /** What can be shown at once is shown; what must be fetched is added when it is here, and only then told. */
+  const show = async () => {
+    const turn = ++asked;
+    const wanted = state;
+    if (asksNothing(wanted)) return showAll();
+    if (all) all.hidden = false;
+    try {
+      const here = await prepare();
+      if (turn !== asked) return;
+      const { fetched, words } = here;
+      const find = (isWhole: boolean) => findEntries(fetched.searched, wanted, isWhole);
+      const put = (found: Found) => showFound(found, wanted, fetched.catalogue, places, words);
+      if (!fetched.has(wanted)) {
+        const first = find(false);
+        if (first.entries.length > 0) put(first);
+        tell(words.pages.finder.reading);
+        await fetched.fetch(wanted);
+        if (turn !== asked) return;
+      }
+      const found = find(true);
+      put(found);
+      tellFound(found, here);
+    } catch {
+      if (turn === asked) fail();
+    }
+  };
+
+  const fail = async () => {
+    showAll();
+    const { words = "" } = form.dataset;
+    const module = (await import(new URL(words, location.href).href)) as { words: Words };
+    tell(module.words.pages.finder.failed);
+  };
+
+  const go = (next: ViewState, how: "push" | "replace") => {
+    state = next;
+    history[how === "push" ? "pushState" : "replaceState"](null, "", writeState(next) || location.pathname);
+    void show();
+  };
+
+  // One step back undoes a whole word typed, and one choice made.
+  form.addEventListener("input", ({ target }) => {
+    if (!(target instanceof HTMLInputElement)) return;
+    go(readForm(form), isTyping ? "replace" : "push");
+    isTyping = true;
+  });
+  form.addEventListener("change", ({ target }) => {
+    isTyping = false;
+    if (!(target instanceof HTMLSelectElement)) return;
+    offerVariants(form);
+    void ready?.then(({ fetched }) => offerDetails(form, fetched));
+    go(readForm(form), "push");
+  });
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    isTyping = false;
+  });
+  all?.addEventListener("click", (event) => {
+    event.preventDefault();
+    isTyping = false;
+    const nothing = readState("");
+    writeForm(form, nothing);
+    go(nothing, "push");
+    form.querySelector<HTMLInputElement>("[name=q]")?.focus();
+  });
+  places.found.addEventListener("click", (event) => {
+    const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>(".pager a") : null;
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    isTyping = false;
+    go(readState(new URL(link.href).search), "push");
+    places.found.focus();
+  });
+  window.addEventListener("popstate", () => {
+    isTyping = false;
+    state = readState(location.search);
+    writeForm(form, state);
+    void show();
+  });
+
+  // The index comes when somebody is about to ask; the words for slips of the finger when there is time.
+  const begin = () => {
+    void prepare().then(({ fetched }) => {
+      const later = window.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
+      later(() => void vocabularyOf(fetched.catalogue));
+    }, fail);
+  };
+  form.addEventListener("focusin", begin, { once: true });
+  form.addEventListener("pointerenter", begin, { once: true });
+  const beginDetails = () => {
+    if (!narrow?.open) return;
+    void prepare()
+      .then(async ({ fetched }) => {
+        await fetched.fetchDetails();
+        offerDetails(form, fetched);
+      })
+      .catch(() => {});
+  };
+  narrow?.addEventListener("toggle", beginDetails);
+
+  writeForm(form, state);
+  form.classList.add("ready");
+  beginDetails();
+  void show();
+}
+
+const form = document.querySelector<HTMLFormElement>("form.finder");
+const found = document.querySelector<HTMLElement>(".found");
+const row = document.querySelector<HTMLTemplateElement>("template.found-row");
+if (form && found && row && "DecompressionStream" in window) {
+  search(form, { found, row, listed: document.querySelector<HTMLElement>(".listed") });
+}

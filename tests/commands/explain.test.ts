@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import { pilotageFolder } from "./pilotage.ts";
+import { run } from "./run.ts";
+
+describe("fittedcase explain", () => {
+  it("tells the whole assessment, each figure with its method, inputs and sources", async () => {
+    const { code, out, err } = await run(["explain", "river-office"], pilotageFolder());
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    // By hand, figures.md section 1: weights 10, 1 and 2; (10 + 3/4) / 13 and (10 + 4/4) / 13.
+    expect(out).toMatch(/by weight +83% for certain, 85% at most/);
+    expect(out).toMatch(/in units +4 to 5 of 6 units/);
+    expect(out).toMatch(/missing +Mercury bottle/);
+    expect(out).toMatch(/not examined +Horizon shade; Oil bottle/);
+    expect(out).toMatch(/level +Instrument only\n/);
+    // The worked figure of the contract: Chao1 for D = 21, f1 = 9, f2 = 6 is 26.14, 22.13 to 44.41.
+    expect(out).toMatch(
+      /Survivors: about 26, 22 to 44\n +method +Survivors, from repeat sightings, 95% interval/,
+    );
+    expect(out).toMatch(/inputs +distinct 21, once 9, twice 6, sightings 39\n +sources +works-ledger/);
+    expect(out).toMatch(/works-ledger\n +Ledger of finished sets/);
+    expect(out).toMatch(/Made: 412\n +method +Documented number\n +inputs .*page 31/);
+    // Refused, with the reason.
+    expect(out).toMatch(/Survivors, from two lists: not known\. No sighting names the list/);
+    expect(out).toMatch(/Confirmed\./);
+    expect(out).toMatch(/documented +31 of 96 calendar years since issue/);
+  });
+
+  it("warns before anything else of what can hurt, but not of what is known to be gone", async () => {
+    const there = "---\ntitle: Another\nvariant: pilot-mk2\nparts: { mercury-bottle: present }\n---\n";
+    const root = pilotageFolder({ "content/items/another.md": there });
+    const { out } = await run(["explain", "another"], root);
+    expect(out.indexOf("Mercury: Mercury bottle")).toBeGreaterThan(0);
+    expect(out.indexOf("Mercury: Mercury bottle")).toBeLessThan(out.indexOf("IDENTIFICATION"));
+    expect((await run(["explain", "river-office"], root)).out).not.toContain("TAKE CARE");
+  });
+
+  it("shows the owner everything, and says so", async () => {
+    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    for (const kept of ["H2118", "I. Venn", "Cupboard 2", "EUR 310".replace(" ", "\u00a0")])
+      expect(out).toContain(kept);
+    expect(out).toMatch(/This is the owner's view/);
+  });
+
+  it("is plain in a pipe, and in colour where colour is asked for", async () => {
+    const escape = "\u001b[";
+    const root = pilotageFolder();
+    const plain = await run(["explain", "river-office"], root, { NO_COLOR: "" });
+    expect(plain.out).not.toContain(escape);
+    const coloured = await run(["explain", "river-office"], root, { NO_COLOR: "", FORCE_COLOR: "1" });
+    expect(coloured.out).toContain(`${escape}1m`);
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: the escapes of ECMA-48 that set colours
+    expect(coloured.out.replace(/\u001b\[\d+m/g, "")).toBe(plain.out);
+  });
+
+  it("gives the same as data, with every digit", async () => {
+    const { code, out } = await run(["explain", "river-office", "--json"], pilotageFolder());
+    const data = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(data.serial).toBe("H2118");
+    expect(data.completeness.weighted.low).toBeCloseTo(10.75 / 13, 12);
+    expect(data.variantRarity.survivors.value).toBeCloseTo(21 + (9 * 8) / (2 * 7), 12);
+  });
+
+  it.each([
+    [["explain", "river-ofice"], 2, 'Did you mean "river-office"?'],
+    [["explain"], 2, "expected one"],
+    [["explain", "a", "b"], 2, "expected one"],
+    [["explain", "--help"], 0, ""],
+  ])("%j exits with %d", async (args, code, said) => {
+    const ran = await run(args, pilotageFolder());
+    expect(ran.code).toBe(code);
+    expect(ran.err).toContain(said);
+    expect(ran.err).not.toContain("    at ");
+  });
+
+  it("tells nothing of a collection with errors", async () => {
+    const root = pilotageFolder({ "content/items/wrong.md": "---\ntitle: Wrong\nvariant: pilot-mk3\n---\n" });
+    const { code, out, err } = await run(["explain", "river-office"], root);
+    expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect(err).toContain("unknown-variant");
+  });
+});

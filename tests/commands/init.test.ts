@@ -1,0 +1,81 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { init } from "../../shared/commands/init/init.ts";
+import { siteFiles } from "../collections/site-files.ts";
+import { run } from "./run.ts";
+
+const scratch = () => mkdtempSync(path.join(tmpdir(), "fittedcase-init-"));
+
+describe("fittedcase init", () => {
+  it("writes a collection that passes check and builds", async () => {
+    const folder = scratch();
+    const made = await run(["init", "my cases", "--title", "Cases: mine", "--language", "en-GB"], folder);
+    expect({ code: made.code, err: made.err }).toEqual({ code: 0, err: "" });
+    const root = path.join(folder, "my cases");
+    expect(readFileSync(path.join(root, "content/collection.yaml"), "utf8")).toContain(
+      'title: "Cases: mine"',
+    );
+    expect((await run(["check"], root)).code).toBe(0);
+    expect((await run(["build"], root)).code).toBe(0);
+    expect([...siteFiles(path.join(root, "_site")).keys()]).toContain("items/quayside-case/index.html");
+    // The commands that it names, as they are printed.
+    expect(made.out).toContain('fittedcase check --root "my cases"');
+    expect((await run(["explain", "quayside-case"], root)).code).toBe(0);
+  });
+
+  it("says that what it wrote is invented", async () => {
+    const root = path.join(scratch(), "new");
+    await run(["init", root, "--yes"], "/");
+    for (const [file, bytes] of siteFiles(root)) {
+      if (file !== ".gitignore") expect(bytes.toString(), file).toMatch(/invented/i);
+    }
+  });
+
+  it("asks at a terminal for what the flags leave open", async () => {
+    const root = path.join(scratch(), "asked");
+    const questions: string[] = [];
+    const answers = ["What I have", ""];
+    const code = await init.run([root], {
+      cwd: "/",
+      out: () => {},
+      err: () => {},
+      ask: async (question) => {
+        questions.push(question);
+        return answers.shift() ?? "";
+      },
+    });
+    expect(code).toBe(0);
+    expect(questions).toHaveLength(2);
+    const settings = readFileSync(path.join(root, "content/collection.yaml"), "utf8");
+    expect(settings).toMatch(/^title: What I have$/m);
+    expect(settings).toMatch(/^language: en$/m);
+  });
+
+  it("takes an empty folder, and one with nothing but a repository", async () => {
+    const empty = scratch();
+    expect((await run(["init", "."], empty)).code).toBe(0);
+    const repository = scratch();
+    mkdirSync(path.join(repository, ".git"));
+    expect((await run(["init", repository], "/")).code).toBe(0);
+  });
+
+  it.each([
+    [["init"], "expected one"],
+    [["init", "taken"], "expected a new or an empty folder"],
+    [["init", "file.txt"], "Found a file"],
+    [["init", "new", "--language", "english please"], "BCP 47"],
+    [["init", "new", "--title", " "], "empty title"],
+  ])("%j is refused, and writes nothing", async (args, said) => {
+    const folder = scratch();
+    mkdirSync(path.join(folder, "taken"));
+    writeFileSync(path.join(folder, "taken/notes.txt"), "mine");
+    writeFileSync(path.join(folder, "file.txt"), "mine");
+    const { code, err } = await run(args, folder);
+    expect(code).toBe(2);
+    expect(err).toContain(said);
+    expect(readdirSync(folder).sort()).toEqual(["file.txt", "taken"]);
+    expect(readdirSync(path.join(folder, "taken"))).toEqual(["notes.txt"]);
+  });
+});
