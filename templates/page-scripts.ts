@@ -4,6 +4,7 @@ import type { Page } from "../shared/pages/site-pages.ts";
 const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
   "search-catalogue": (page) => page.kind === "catalogue" && page.finder !== null,
   "tick-outfits": ({ kind }) => kind === "catalogue" || kind === "variant",
+  "open-basis": ({ kind }) => kind === "article",
   "compare-outfits": ({ kind }) => kind === "comparisons",
 };
 

@@ -30,7 +30,6 @@ import { custody } from "./parts/custody.ts";
 import { dating } from "./parts/dating.ts";
 import { drawing } from "./parts/drawing.ts";
 import { entries, entriesHead, entryRow } from "./parts/entries.ts";
-import { evidence } from "./parts/evidence.ts";
 import { familyKey } from "./parts/family-key.ts";
 import { figure } from "./parts/figure.ts";
 import { figures } from "./parts/figures.ts";
@@ -96,7 +95,6 @@ export const templates = {
   "parts/entries": entries,
   "parts/entries-head": entriesHead,
   "parts/entry-row": entryRow,
-  "parts/evidence": evidence,
   "parts/family-key": familyKey,
   "parts/figure": figure,
   "parts/figures": figures,

@@ -1,6 +1,11 @@
+import { mentionsIn } from "../prose/mentions.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import type { Link } from "./page.ts";
+
+/** The sources that a text cites, in its order. */
+export const citedIn = (text: string | null): string[] =>
+  mentionsIn(text ?? "").flatMap((mention) => (mention.kind === "citation" ? [mention.cite.source] : []));
 
 /** For every source, the pages that rest on it; each once. */
 export function citationsOf(index: CollectionIndex): ReadonlyMap<string, readonly Link[]> {
@@ -18,11 +23,13 @@ export function citationsOf(index: CollectionIndex): ReadonlyMap<string, readonl
   };
 
   for (const family of collection.families) {
-    citeAll(family.sources, { address: addresses.family(family.id), name: family.name });
+    const link = { address: addresses.family(family.id), name: family.name };
+    citeAll(family.sources, link);
+    citeAll(citedIn(family.description), link);
   }
   for (const variant of collection.variants) {
     const link = { address: addresses.variant(variant.id), name: variant.name };
-    citeAll(variant.sources, link);
+    citeAll([...variant.sources, ...citedIn(variant.description), ...citedIn(variant.note)], link);
     for (const { source } of variant.serials) cite(source, link);
     for (const { source } of variant.parts.flatMap(({ serials }) => serials)) cite(source, link);
     citeAll(variant.rarity.made.sources, link);
@@ -37,6 +44,10 @@ export function citationsOf(index: CollectionIndex): ReadonlyMap<string, readonl
   for (const item of collection.items) {
     const link = { address: addresses.item(item.id), name: item.title };
     for (const { source } of item.provenance.events) cite(source, link);
+    citeAll(citedIn(item.description), link);
+  }
+  for (const article of collection.articles) {
+    citeAll(citedIn(article.text), { address: addresses.article(article.id), name: article.title });
   }
   return new Map([...found].map(([source, links]) => [source, [...links.values()]]));
 }

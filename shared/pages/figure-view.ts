@@ -16,6 +16,8 @@ export interface FigureView {
   readonly inputs: readonly { readonly name: string; readonly value: string }[];
   readonly sources: readonly Link[];
   readonly caveats: readonly string[];
+  /** What would change it. */
+  readonly changes?: string;
 }
 
 /** The inputs that are figures themselves, by name. */
@@ -34,6 +36,7 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
     caveats: figure.caveats,
+    changes: method.changes,
   };
 }
 

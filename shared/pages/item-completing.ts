@@ -1,6 +1,7 @@
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { comparisonAddress } from "./compare-page.ts";
 import type { Link } from "./page.ts";
 
 export interface CompletingView {
@@ -33,15 +34,21 @@ export interface NearestView {
   readonly example: Link;
   readonly likeness: string;
   readonly compared: string;
+  /** Where the two stand side by side; an example that is only in the log has no entry to set beside. */
+  readonly beside: Link | null;
 }
 
 /** The examples most like this one, here or in the log. */
-export const nearestView = ({ nearest, variant }: PublishedItem, { words }: CollectionIndex): NearestView[] =>
+export const nearestView = ({ id, nearest, variant }: PublishedItem, index: CollectionIndex): NearestView[] =>
   nearest.map(({ name, item, likeness, compared }) => ({
     example: {
       address: item === null ? addresses.sightingsOf(variant.id) : addresses.item(item),
       name: item === null ? name.replaceAll("-", " ") : name,
     },
-    likeness: words.numbers.share(likeness),
-    compared: words.numbers.count(compared),
+    likeness: index.words.numbers.share(likeness),
+    compared: index.words.numbers.count(compared),
+    beside:
+      item === null
+        ? null
+        : { address: comparisonAddress(id, item, index), name: index.words.pages.compare.sideBySide },
   }));

@@ -1,6 +1,7 @@
 import type { ImageSet } from "../images/image-set.ts";
 import type { Confidential, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
@@ -12,6 +13,7 @@ import { type CustodyView, custodyView } from "./item-custody.ts";
 import { type FindingList, findingLists } from "./item-findings.ts";
 import { type IdentityView, identityView } from "./item-identity.ts";
 import { type PartGroup, partGroups } from "./item-parts.ts";
+import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
@@ -87,7 +89,9 @@ export interface ItemPage extends PageHead {
   readonly hazards: readonly HazardView[];
   readonly completing: CompletingView;
   readonly nearest: readonly NearestView[];
-  readonly siblings: readonly Link[];
+  /** The other outfits of its variant, each with where the two stand side by side; of many only the list. */
+  readonly siblings: readonly { readonly outfit: Link; readonly beside: Link }[];
+  readonly allSiblings: Link;
   readonly sources: readonly Link[];
   readonly cite: CiteView;
   readonly data: Link;
@@ -221,9 +225,11 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     hazards: hazardViews(item.hazards, item.parts),
     completing: completingView(item, index),
     nearest: nearestView(item, index),
-    siblings: (variant?.items ?? [])
-      .filter(({ id }) => id !== item.id)
-      .map(({ id, name }) => ({ address: addresses.item(id), name })),
+    siblings: siblingsOf(item, index),
+    allSiblings: {
+      address: addresses.itemsOfVariant(item.variant.id),
+      name: pages.finder.ofVariant(item.variant.name),
+    },
     sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
     cite: citeView(
       { id: item.id, title: item.title, authors: [], updated: item.updated, address, data },
@@ -255,6 +261,7 @@ function sourcesOf(item: PublishedItem, ofVariant: readonly string[]): string[] 
     ...new Set([
       ...events.flatMap(({ source }) => (source === null ? [] : [source])),
       ...ofVariant,
+      ...citedIn(item.description),
       ...Object.values(item.rarity).flatMap((figure) =>
         figure && "sources" in figure ? figure.sources : [],
       ),

@@ -2,6 +2,7 @@ import type { Method, PublishedFigure } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
+import { formulasOf } from "./formulas.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
 
@@ -10,8 +11,12 @@ export interface MethodView {
   readonly name: string;
   readonly asks: string;
   readonly formula: string;
+  /** MathML. */
+  readonly mathematics: readonly string[];
   readonly source: string;
   readonly assumes: string;
+  /** What would change a figure of it. */
+  readonly changes: string | null;
   /** A figure of this collection that the method made. */
   readonly example: { readonly label: string; readonly at: Link; readonly figure: FigureView } | null;
 }
@@ -75,9 +80,11 @@ export function methodsPage(index: CollectionIndex): MethodsPage {
       headline: say.title,
       description: say.description,
     }),
-    counted: (["completeness", "identification", "dating", "custody"] as const).map((id) => ({
+    counted: (["completeness", "identification", "dating", "custody", "likeness"] as const).map((id) => ({
       id,
       ...say[id],
+      mathematics: [],
+      changes: null,
       example: null,
     })),
     estimated: Object.entries(words.methods).map(([id, method]) => {
@@ -85,6 +92,7 @@ export function methodsPage(index: CollectionIndex): MethodsPage {
       return {
         id,
         ...method,
+        mathematics: formulasOf(id as Method),
         example: example ? { ...example, figure: figureView(example.figure, index) } : null,
       };
     }),

@@ -56,6 +56,8 @@ export interface ShortReference {
   readonly text: string;
   /** A letter where several sources would be cited alike: 2019a, 2019b. */
   readonly letter: string;
+  /** True where it is cited by its title, since no person is named. */
+  readonly isTitle: boolean;
 }
 
 /** How each source is cited, no two alike. */
@@ -72,9 +74,11 @@ export function shortReferences(
     `${a.issued} ${a.title}` < `${b.issued} ${b.title}` ? -1 : 1;
   return new Map(
     [...alike].flatMap(([text, same]) =>
-      [...same].sort(byDate).map(({ id }, at) => {
+      [...same].sort(byDate).map((source, at) => {
         const letter = same.length > 1 ? String.fromCharCode(97 + (at % 26)) : "";
-        return [id, { text: `${text}${letter}`, letter }] as const;
+        const apart = letter === "" || /\d$/.test(text) ? letter : ` (${letter})`;
+        const isTitle = familyNames(source).length === 0;
+        return [source.id, { text: `${text}${apart}`, letter, isTitle }] as const;
       }),
     ),
   );

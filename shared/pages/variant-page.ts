@@ -1,6 +1,7 @@
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
+import { entriesOnPage } from "./catalogue-page.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
@@ -78,7 +79,11 @@ export interface VariantPage extends PageHead {
     readonly figures: readonly LabelledFigure[];
     readonly parts: readonly Link[];
   }[];
+  /** As many as a page of a list has, with where the others are. */
   readonly entries: readonly EntryView[];
+  readonly allEntries: Link | null;
+  /** Where its examples stand side by side. */
+  readonly comparisons: Link | null;
   readonly reallocation: ReallocationView | null;
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
@@ -201,7 +206,15 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         name: variant.parts.find((part) => part.id === id)?.name ?? id,
       })),
     })),
-    entries: variant.items.flatMap(({ id }) => {
+    allEntries:
+      variant.items.length > entriesOnPage
+        ? { address: addresses.itemsOfVariant(variant.id), name: pages.finder.ofVariant(variant.name) }
+        : null,
+    comparisons:
+      variant.items.length > 1
+        ? { address: `${addresses.comparisons}#of-${variant.id}`, name: pages.compare.sideBySide }
+        : null,
+    entries: variant.items.slice(0, entriesOnPage).flatMap(({ id }) => {
       const item = items.get(id);
       return item ? [entryView(item, index)] : [];
     }),

@@ -23,7 +23,7 @@ export interface CoverColumn {
 }
 
 export interface Covers {
-  /** Column indices, ascending in each; all the cheapest covers, or one, the best found, where unproven. */
+  /** Column indices; all the cheapest covers, or one, the best found, where unproven. */
   readonly covers: readonly (readonly number[])[];
   readonly proven: boolean;
   /** Whether `covers` holds every cheapest cover: false where unproven, and where there are more than `limit`. */
@@ -48,10 +48,11 @@ export function cheapestCovers(
   { budget, limit }: { readonly budget: number; readonly limit: number },
 ): Covers {
   const covers = columns.map((column) => bitSet(pairs.length, column.pairs));
-  // Least effort first, then fewest columns: no number of columns outweighs one unit of effort.
+  // Least effort first, then fewest columns: a cover of more effort has a column at least, and so no other
+  // has as many columns more as there are.
   const efforts = columns.map((column) => column.effort);
   const ones = columns.map(() => 1);
-  const unit = columns.length + 1;
+  const unit = columns.length;
   const costs = efforts.map((effort) => effort * unit + 1);
   const costOf = (chosen: readonly number[]) =>
     chosen.reduce((sum, column) => sum + (costs[column] as number), 0);
@@ -71,7 +72,7 @@ export function cheapestCovers(
   const problem: CoverProblem = { pairs, covers, coveredBy, parts: columns.map(({ parts }) => parts) };
 
   let best = greedyCover(decisive, covers, costs);
-  let cheapest: number[][] = [];
+  let cheapest: (readonly number[])[] = [];
   let overflow = false;
   let nodes = 0;
 
@@ -81,7 +82,7 @@ export function cheapestCovers(
       cheapest = [];
       overflow = false;
     }
-    if (cheapest.length < limit) cheapest.push([...chosen].sort((a, b) => a - b));
+    if (cheapest.length < limit) cheapest.push(chosen);
     else overflow = true;
   };
   const search = (left: OpenProblem, chosen: readonly number[]): void => {
@@ -103,7 +104,7 @@ export function cheapestCovers(
         {
           open: difference(left.open, covered),
           decisive: difference(left.decisive, covered),
-          allowed: allowed.slice(),
+          allowed,
         },
         [...chosen, column],
       );
@@ -113,7 +114,7 @@ export function cheapestCovers(
 
   const proven = nodes <= budget;
   return {
-    covers: proven ? cheapest : [best.toSorted((a, b) => a - b)],
+    covers: proven ? cheapest : [best],
     proven,
     complete: proven && !overflow,
   };

@@ -118,7 +118,8 @@ function* oneOfEach([group, ...others]: readonly (readonly number[])[]): Generat
   }
 }
 
+/** Sets of one size, none of them twice: the first place where two differ decides. */
 function inOrder(a: readonly number[], b: readonly number[]): number {
   const at = a.findIndex((index, place) => index !== b[place]);
-  return (a[at] ?? 0) - (b[at] ?? 0);
+  return (a[at] as number) - (b[at] as number);
 }

@@ -66,4 +66,13 @@ export const englishCompare = {
   remove: (title: string) => `Take out ${title}`,
   takeOut: "take out",
   addMore: "Tick more in the catalogue",
+  method: {
+    name: "Likeness of two examples",
+    asks: "How alike are they?",
+    formula:
+      "S = Σ w·s / Σ w over the features and parts that are recorded of both, w = 1: for a feature s is 1 where both have the same value and 0 where not, for a part s = 1 − |x − y|, the difference of the shares that are there.",
+    source: "Gower (1971), Biometrics 27: 857–871.",
+    assumes:
+      "What is not recorded of either is left out of both sums, so two likenesses may rest on different parts. Every feature and every part counts the same.",
+  },
 };

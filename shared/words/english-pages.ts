@@ -132,6 +132,7 @@ export const englishPages = {
     from: "From",
     sources: "Sources",
     caveats: "Bear in mind",
+    changes: "What would change it",
   },
   completeness: {
     title: "How complete",
@@ -456,6 +457,7 @@ export const englishPages = {
     back: (number: number, place: number) =>
       `back to note ${number} in the text${place > 1 ? `, place ${place}` : ""}`,
     bibliography: "Sources cited",
+    about: "This article",
     outfits: (count: number) =>
       count === 0
         ? "No outfit of this catalogue answers to this."
@@ -575,6 +577,7 @@ export const englishPages = {
       source: "Calendar arithmetic.",
       assumes: "An event with two dates lasted from the one to the other.",
     },
+    likeness: englishCompare.method,
   },
   home: {
     description: (title: string) => `${title}: a catalogue of cased outfits.`,

@@ -82,6 +82,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "The number in the cited source, as it stands there.",
     source: "The source named beside the figure.",
     assumes: "The record counts what was issued.",
+    changes: "Another record with another number.",
   },
   "serial-ranges": {
     name: "Number made, from serials",
@@ -91,6 +92,8 @@ const methods: Record<Method, MethodWords> = {
     source:
       "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91.",
     assumes: "Numbers ran on without gaps, and those seen are a random sample. Several blocks are summed.",
+    changes:
+      "A serial above the largest seen, or below the smallest where the start is not known; a record that numbers were left unused.",
   },
   chao1: {
     name: "Survivors, from repeat sightings",
@@ -100,6 +103,8 @@ const methods: Record<Method, MethodWords> = {
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
+    changes:
+      "Seeing a known example again, which brings it down, or one nobody has seen, which brings it up.",
   },
   chapman: {
     name: "Survivors, from two lists",
@@ -109,6 +114,8 @@ const methods: Record<Method, MethodWords> = {
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; variance: Seber (1970), Biometrika 57.",
     assumes: "Being on one list has no bearing on being on the other.",
+    changes:
+      "An example found on both lists, which brings it down, or on one of them only, which brings it up.",
   },
   coverage: {
     name: "Coverage of the log",
@@ -116,6 +123,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) for n sightings.",
     source: "Good (1953), Biometrika 40: 237–264; Chao and Jost (2012), Ecology 93: 2533–2547.",
     assumes: "The next sighting comes about as the earlier ones did.",
+    changes: "Each new sighting: it rises when a known example is seen again.",
   },
   "survival-ratio": {
     name: "Survival rate",
@@ -124,6 +132,7 @@ const methods: Record<Method, MethodWords> = {
       "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1.",
     source: "Interval arithmetic.",
     assumes: "What its two figures assume.",
+    changes: "Whatever changes one of its two figures.",
   },
   wilson: {
     name: "Share of the recorded examples",
@@ -131,6 +140,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "x / n with the score interval: (2np + z² ± z√(z² + 4npq)) / (2(n + z²)).",
     source: "Wilson (1927), Journal of the American Statistical Association 22: 209–212.",
     assumes: "The recorded examples are like the others.",
+    changes: "Each further example of which it is recorded; the interval narrows as they become more.",
   },
   "share-of-survivors": {
     name: "Survivors as complete as this one",
@@ -138,6 +148,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "Survivors × share, end by end.",
     source: "Interval arithmetic.",
     assumes: "Examples never seen are as complete as those seen.",
+    changes: "Whatever changes one of its two figures.",
   },
   garwood: {
     name: "Appearance",
@@ -145,6 +156,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "k offers in T years: k/T; interval χ²(α/2; 2k)/2T to χ²(1 − α/2; 2k + 2)/2T.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
     assumes: "Offers come at a constant rate, independently of one another.",
+    changes: "Each new offer, and each year of watching without one.",
   },
   "gamma-poisson": {
     name: "Wait for the next",
@@ -154,6 +166,7 @@ const methods: Record<Method, MethodWords> = {
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Offers come at a constant rate, independently of one another.",
+    changes: "Each new offer, and each year of watching without one.",
   },
 };
 

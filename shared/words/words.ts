@@ -11,6 +11,8 @@ export interface MethodWords {
   readonly formula: string;
   readonly source: string;
   readonly assumes: string;
+  /** What would change a figure of it. */
+  readonly changes: string;
 }
 
 export interface FigurePhrase {

@@ -21,7 +21,7 @@ ${page.bibliography.length > 0 && chapter({ id: "bibliography", title: say.bibli
 ${chapter(
   {
     id: "cite",
-    title: words.pages.cite.title,
+    title: say.about,
     matter: html`<dl class="closing">${templates["parts/cite"](page, site)}
 ${page.others.length > 0 && html`<div><dt>${say.others}</dt><dd>${templates["parts/links"](page.others, site)}</dd></div>`}</dl>`,
   },

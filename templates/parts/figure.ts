@@ -7,9 +7,18 @@ export function figure(
   { label, figure: view }: Pick<LabelledFigure, "label" | "figure">,
   site: PageSite,
 ): Html {
-  const say = site.words.pages.figure;
+  const { words, link, templates } = site;
+  const say = words.pages.figure;
+  const row = (name: string, value: Html | string) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
   return html`<details class="figure${view.withheld !== null && " withheld"}">
 <summary><span class="phrase">${view.withheld === null ? view.phrase : say.notKnown}</span> <span class="basis">${say.basis}<span class="unseen"> ${say.basisOf(label)}</span></span>${view.withheld !== null && html`<span class="reason">${view.withheld}</span>`}</summary>
-${site.templates["parts/evidence"](view, site)}
+<dl class="evidence">
+${row(say.method, html`<a href="${link(view.method.address)}">${view.method.name}</a>`)}
+${view.inputs.length > 0 && row(say.from, html`<ul class="inputs">${view.inputs.map(({ name, value }) => html`<li>${name} <b>${value}</b></li>`)}</ul>`)}
+${view.confidence !== null && row(say.interval(view.confidence), view.phrase)}
+${view.sources.length > 0 && row(say.sources, templates["parts/links"](view.sources, site))}
+${view.caveats.length > 0 && row(say.caveats, html`${view.caveats.map((caveat) => html`<p>${caveat}</p>`)}`)}
+${view.changes !== undefined && row(say.changes, view.changes)}
+</dl>
 </details>`;
 }

@@ -1,5 +1,5 @@
 import type { MethodView } from "../../shared/pages/methods-page.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 const subscripts = "₀₁₂₃₄₅₆₇₈₉";
@@ -25,9 +25,11 @@ export function method(view: MethodView, site: PageSite): Html {
       title: view.name,
       note: html`<p class="asks">${view.asks}</p>`,
       matter: html`<p class="formula">${formulaText(view.formula)}</p>
+${view.mathematics.map((formula) => html`<div class="mathematics">${markup(formula)}</div>`)}
 <dl class="figures plain">
 <div><dt>${say.source}</dt><dd>${view.source}</dd></div>
 <div><dt>${say.assumes}</dt><dd>${view.assumes}</dd></div>
+${view.changes !== null && html`<div><dt>${words.pages.figure.changes}</dt><dd>${view.changes}</dd></div>`}
 ${
   example &&
   html`<div><dt>${say.example}</dt><dd>${templates["parts/links"]([example.at], site)}. ${say.exampleOf(example.label)} ${example.figure.inputs.map(({ name, value }) => `${name} ${value}`).join(", ")} ${say.gives} <b>${example.figure.phrase}</b>.</dd></div>`

@@ -5,9 +5,9 @@ import type { PageSite } from "../site.ts";
 export function nearest(list: readonly NearestView[], { words, link }: PageSite): Html {
   const say = words.pages.item;
   return html`<table class="wants"><caption>${say.nearest}</caption>
-<thead><tr><th scope="col">${say.example}</th><th scope="col" class="number">${say.likeness}</th><th scope="col" class="number">${say.comparedOn}</th></tr></thead><tbody>${list.map(
-    ({ example, likeness, compared }) =>
-      html`<tr><th scope="row"><a href="${link(example.address)}">${example.name}</a></th><td class="number">${likeness}</td><td class="number">${compared}</td></tr>`,
+<thead><tr><th scope="col">${say.example}</th><th scope="col" class="number">${say.likeness}</th><th scope="col" class="number">${say.comparedOn}</th><td></td></tr></thead><tbody>${list.map(
+    ({ example, likeness, compared, beside }) =>
+      html`<tr><th scope="row"><a href="${link(example.address)}">${example.name}</a></th><td class="number">${likeness}</td><td class="number">${compared}</td><td>${beside && html`<a href="${link(beside.address)}">${beside.name}<span class="unseen">: ${example.name}</span></a>`}</td></tr>`,
   )}</tbody></table>
 <p class="small">${say.nearestNote}</p>`;
 }

@@ -1,17 +1,25 @@
 import type { ArticlePage } from "../../shared/pages/article-page.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-/** At the end of an article: each of its figures, numbered as in the text, with what it rests on. */
+/** At the end of an article: each of its figures, numbered as in the text, with what it rests on, run in. */
 export function notes({ notes: list }: Pick<ArticlePage, "notes">, site: PageSite): Html {
   const { words, link, templates } = site;
-  const say = words.pages.articles;
-  return html`<ol class="notes">${list.map(
-    ({ number, label, subject, figure, places }) => html`<li id="basis-${number}">
-<p class="note-head"><a href="${link(subject.address)}">${subject.name}</a>. ${label}: <b>${figure.withheld === null ? figure.phrase : words.pages.figure.notKnown.toLowerCase()}</b>${places.map(
-      (place, at) => html` <a class="back" href="#${place}" aria-label="${say.back(number, at + 1)}">↑</a>`,
-    )}${figure.withheld !== null && html` <span class="reason">${figure.withheld}</span>`}</p>
-${templates["parts/evidence"](figure, site)}
-</li>`,
+  const { articles: say, figure: ofFigure } = words.pages;
+  return html`<ol class="notes" role="doc-endnotes">${list.map(
+    ({ number, label, subject, figure, places }) => {
+      const { phrase, withheld, method, inputs, confidence, sources, caveats } = figure;
+      const given = inputs
+        .filter(({ value }) => value !== "")
+        .map(({ name, value }) => html`${name} <b>${value}</b>`);
+      return html`<li id="basis-${number}"><p><b>${words.pages.capital(withheld === null ? phrase : ofFigure.notKnown)}</b>${confidence !== null && ` (${ofFigure.interval(confidence).toLowerCase()})`}. ${label}, <a href="${link(subject.address)}">${subject.name}</a>.${withheld !== null && ` ${withheld}`}
+${ofFigure.method}: <a href="${link(method.address)}">${method.name}</a>${given.length > 0 && html`; ${ofFigure.from.toLowerCase()} ${joined(given, ", ")}`}.
+${sources.length > 0 && html`${ofFigure.sources}: ${templates["parts/links"](sources, site)}.`}
+${caveats.length > 0 && html`<i>${caveats.join(" ")}</i>`}${places.map(
+  (place, at) =>
+    html` <a class="back" role="doc-backlink" href="#${place}" aria-label="${say.back(number, at + 1)}">↑</a>`,
+)}</p></li>
+`;
+    },
   )}</ol>`;
 }

@@ -17,7 +17,8 @@ export function runningHead(page: PageHead, { settings, words, link, audience }:
   const isHere = (address: string) => page.address === address;
   const isWithin = (address: string) =>
     page.address.startsWith(address) ||
-    (address === addresses.families && page.address.startsWith("/variants/"));
+    (address === addresses.families && page.address.startsWith("/variants/")) ||
+    (address === addresses.items && page.address.startsWith(addresses.comparisons));
   return html`<header class="running-head">
 ${audience === "private" && html`<p class="private-notice">${say.privateCopy}</p>`}
 <div class="running-line">

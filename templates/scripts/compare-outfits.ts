@@ -57,12 +57,10 @@ function compose(section: HTMLElement): void {
     told.value = say.loading;
     try {
       const read = await Promise.all(
-        ids
-          .slice(0, most)
-          .map(async (id) => ({
-            id,
-            outfit: await readOutfit(new URL(`data/items/${encodeURIComponent(id)}.json`, home)),
-          })),
+        ids.slice(0, most).map(async (id) => ({
+          id,
+          outfit: await readOutfit(new URL(`data/items/${encodeURIComponent(id)}.json`, home)),
+        })),
       );
       if (mine !== turn) return;
       const outfits = read.flatMap(({ outfit }) => outfit ?? []);

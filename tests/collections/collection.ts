@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { dataFiles } from "../../shared/pages/data/data-files.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
-import type { Audience } from "../../shared/publication/published.ts";
+import type { Audience, PublishedCollection } from "../../shared/publication/published.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { english } from "../../shared/words/english.ts";
 
@@ -25,14 +25,18 @@ export function writeCollection(files: Files): string {
   return root;
 }
 
-/** The data files of a collection, by address, as a reader of the site gets them; a problem is a failed test. */
-export function dataOf(files: Files, audience: Audience = "public"): Map<string, unknown> {
-  const loaded = loadCollection(writeCollection(files));
+/** What may be shown of a collection in a folder; a problem is a failed test. */
+export function publishedIn(root: string, audience: Audience = "public"): PublishedCollection {
+  const loaded = loadCollection(root);
   const errors = loaded.diagnostics.filter(({ severity }) => severity === "error");
   if (!loaded.sound) throw new Error(`The collection has errors: ${JSON.stringify(errors, null, 2)}`);
-  const published = publishCollection(loaded.sound.collection, loaded.sound.assessments, audience, english);
+  return publishCollection(loaded.sound.collection, loaded.sound.assessments, audience, english);
+}
+
+/** The data files of a collection, by address, as a reader of the site gets them. */
+export function dataOf(files: Files, audience: Audience = "public"): Map<string, unknown> {
   return new Map(
-    dataFiles(published, []).map(({ address, text }) => [
+    dataFiles(publishedIn(writeCollection(files), audience), []).map(({ address, text }) => [
       address,
       address.endsWith(".json") ? JSON.parse(text) : text,
     ]),

@@ -43,12 +43,12 @@ describe("fittedcase explain", () => {
   });
 
   it("is plain in a pipe, and in colour where colour is asked for", async () => {
-    const escape = "\u001b[";
+    const introducer = "\u001b[";
     const root = pilotageFolder();
     const plain = await run(["explain", "river-office"], root, { NO_COLOR: "" });
-    expect(plain.out).not.toContain(escape);
+    expect(plain.out).not.toContain(introducer);
     const coloured = await run(["explain", "river-office"], root, { NO_COLOR: "", FORCE_COLOR: "1" });
-    expect(coloured.out).toContain(`${escape}1m`);
+    expect(coloured.out).toContain(`${introducer}1m`);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: the escapes of ECMA-48 that set colours
     expect(coloured.out.replace(/\u001b\[\d+m/g, "")).toBe(plain.out);
   });

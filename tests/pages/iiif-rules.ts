@@ -298,7 +298,7 @@ export const rules: readonly Rule[] = [
       ["label", "summary", "value"].includes(key)
         ? Object.values(value)
             .flatMap(listed)
-            .flatMap((text) => fault(/^<[^]*>$/.test(String(text)), `read as markup: ${String(text)}`))
+            .flatMap((text) => fault(/^<.*>$/s.test(String(text)), `read as markup: ${String(text)}`))
         : [],
     ),
   },

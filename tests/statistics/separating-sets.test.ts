@@ -96,6 +96,11 @@ describe("separatingSets", () => {
         expect(found.effort).toBe(expected.effort);
         expect(new Set(found.sets.map((set) => set.join()))).toEqual(expected.sets);
         expect(found.sets).toHaveLength(expected.sets.size);
+        // In the order of the features within a set, and of the sets by their first difference.
+        const inOrder = found.sets
+          .map((set) => set.toSorted())
+          .toSorted((a, b) => (a.join() < b.join() ? -1 : 1));
+        expect(found.sets).toEqual(inOrder);
         expect(found.unseparated).toEqual(expected.unseparated);
         expect(found).toMatchObject({ proven: true, complete: true });
       }),
@@ -124,6 +129,15 @@ describe("separatingSets", () => {
     expect(separatingSets(featuresOf([2, 1, 1]), variantsOf(table))).toMatchObject({
       sets: [["f0"]],
       effort: 2,
+    });
+  });
+
+  it("lets no number of features outweigh one unit of effort", () => {
+    // Five that cost nothing tell six variants from one another, and so does one that costs 1.
+    const table = letters("abbbb0", "babbb1", "bbabb2", "bbbab3", "bbbba4", "bbbbb5");
+    expect(separatingSets(featuresOf([0, 0, 0, 0, 0, 1]), variantsOf(table))).toMatchObject({
+      sets: [["f0", "f1", "f2", "f3", "f4"]],
+      effort: 0,
     });
   });
 

@@ -83,7 +83,7 @@ export function openCase(layout, o, folder, plan) {
       group([box.trayBoard(o, level('tray'), recessesOf(layout, o, 'tray'), folder)], { at: [0, level('tray').lift, 0] }),
       group([box.drawer(o, level('drawer'), recessesOf(layout, o, 'drawer'), folder)], { at: stands.drawer }),
       ...tray.solids, ...drawer.solids, ...ground.solids,
-      ...(plan.beside ?? []).map(({ part, model, at, level = 0 }) => group([beside[model ?? part](part ? contextOf(o, part, o.units.get(part)[0]) : {})], { rotate: [0, at[2] ?? 0, 0], at: [at[0], level, at[1]] })),
+      ...(plan.beside ?? []).map(({ part, model, at, level = 0, scale = 1 }) => group([beside[model ?? part](part ? contextOf(o, part, o.units.get(part)[0]) : {})], { scale, rotate: [0, at[2] ?? 0, 0], at: [at[0], level, at[1]] })),
       'Scale_Bar(<-37, 0, -13.6>)',
     ],
     points: new Map([...lidPoints(o), ...tray.points, ...drawer.points, ['case', [12, box.TALL, -11]], ['tray', [-16.6, 12.9, -3.5]], ...(plan.beside ?? []).filter((b) => b.part).map((b) => [b.part, [b.at[0], 1, b.at[1]]])]),
@@ -174,10 +174,12 @@ export function detail(layout, o, folder, plan, shot) {
 /** What could be seen of an outfit that was opened and closed again: sacking over the tray, and what lay on top of it. */
 export function covered(layout, o, folder) {
   const top = layout.levels.tray.lift;
-  const fold = (x, z) => 0.55 * Math.sin(x * 0.42 + 1.5 * Math.sin(z * 0.31)) * Math.sin(z * 0.5 + Math.sin(x * 0.23)) + 0.2 * Math.sin(x * 1.3 - z * 0.8) + 0.1 * Math.sin(x * 2.1 + z * 2.7);
-  const cloth = sheet(-17.1, -10.7, 17.1, 7.2 , 120, 70, (x, z) => {
-    const hem = z > 5 ? (z - 5) * 0.1 * Math.sin(x * 0.8) : 0;
-    return top + 1.1 + fold(x, z) * 0.62 - 0.5 * Math.max(0, (z - 5.6) / 1.6) + hem;
+  const ridge = (t) => (1 - Math.abs(Math.sin(t))) ** 2.2;
+  const fold = (x, z) => 0.75 * ridge(x * 0.16 + 0.12 * z + 0.5 * Math.sin(z * 0.3) + 0.4) + 0.5 * ridge(x * 0.11 - z * 0.21 + 0.6 * Math.sin(x * 0.17)) + 0.35 * ridge(z * 0.33 + 0.4 * Math.sin(x * 0.25) + 1.1) + 0.1 * Math.sin(x * 0.9 + 2 * Math.sin(z * 0.6)) * Math.sin(z * 1.1);
+  const bump = (x, z) => 1.5 * Math.exp(-(((x - 10.6) ** 2 + (z - 0.6) ** 2) / 9)) * (Math.hypot(x - 10.6, z - 0.6) > 1.5 ? 1 : -1.6);
+  const cloth = sheet(-17.1, -10.7, 17.1, 7.2, 170, 100, (x, z) => {
+    const hem = z > 5 ? (z - 5) * 0.16 * Math.sin(x * 0.8 + Math.sin(x * 0.31)) : 0;
+    return top + 0.7 + fold(x, z) + bump(x, z) - 0.5 * Math.max(0, (z - 5.6) / 1.6) + hem;
   }, 'Sacking(0)');
   const pipe = contextOf(o, 'blowpipe', o.units.get('blowpipe')[0]);
   const bottle = contextOf(o, 'cyanide-bottle', o.units.get('cyanide-bottle')[0]);
@@ -189,9 +191,8 @@ export function covered(layout, o, folder) {
       group([box.trayBoard(o, layout.levels.tray, recessesOf(layout, o, 'tray').filter((r) => r.shapes[0][2] === 8.2), folder)], { at: [0, top, 0] }),
       group([models.blowpipe(pipe)], { at: [-5.1, top - 1.25, 8.2] }),
       cloth,
-      group([models['cyanide-bottle'](bottle)], { rotate: [0, 30, 0], at: [10.6, top - 3.4, 0.6] }),
-      `object { ${sheet(-2.4, -2.4, 2.4, 2.4, 30, 30, (x, z) => 0.5 * Math.exp(-((Math.hypot(x, z) - 1.6) ** 2) * 2.2), 'Sacking(0)')} translate ${v(10.6, top + 0.9, 0.6)} }`,
+      group([models['cyanide-bottle'](bottle)], { rotate: [4, 30, -6], at: [10.6, top - 2.6, 0.6] }),
     ],
-    points: new Map([['blowpipe', [0, top + 0.5, 8.2]], ['cyanide-bottle', [10.6, top + 3, 0.6]], ['case', [-12, box.TALL, -11]]]),
+    points: new Map([['blowpipe', [0, top + 0.5, 8.2]], ['cyanide-bottle', [10.6, top + 4, 0.6]], ['case', [-12, box.TALL, -11]]]),
   };
 }

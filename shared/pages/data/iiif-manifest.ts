@@ -22,7 +22,7 @@ interface Frame {
 }
 
 /** Plain text that begins and ends like markup is told from it by a space at its end (4.5). */
-const plainText = (value: string): string => (/^<[^]*>$/.test(value) ? `${value} ` : value);
+const plainText = (value: string): string => (/^<.*>$/s.test(value) ? `${value} ` : value);
 
 /**
  * `/iiif/<id>/manifest.json`, for every item with photographs.

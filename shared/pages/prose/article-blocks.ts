@@ -82,7 +82,10 @@ function tableBlock(reference: Reference, index: Surroundings["index"]): Article
   const { family, variants, rows } = found.value;
   return {
     kind: "variants",
-    caption: { address: `${addresses.family(family.id)}#comparison`, name: family.name },
+    caption: {
+      address: `${addresses.family(family.id)}#comparison`,
+      name: `${index.words.pages.family.comparison}: ${family.name}`,
+    },
     variants: variants.map(({ id, name }) => ({ address: addresses.variant(id), name })),
     table: comparisonTable(rows, index),
   };

@@ -27,7 +27,7 @@ export const itemTable = (
 function heading(field: Extract<ItemColumn, { kind: "field" }>["field"], { words }: CollectionIndex): string {
   const { item, catalogue, completeness } = words.pages;
   return {
-    variant: item.heldToBe,
+    variant: catalogue.held,
     serial: item.serial,
     set: item.set,
     status: catalogue.status,

@@ -39,33 +39,31 @@ function figure(raw: string, { page, index, notes }: TextPlace, isInLink: boolea
   // What leads nowhere has been reported, and no site is made of it.
   if (!found || "problem" in found) return { text: raw, html: escaped(raw) };
   const { text, basis, address, isSentence } = readingInWords(found.value, index);
-  const link = (attributes: string, content: string) => `<a class="told" ${attributes}>${content}</a>`;
+  const said = `<span>${escaped(text)}</span>`;
   if (!notes || !basis || isInLink) {
-    return { text, html: link(`href="${escaped(relativeAddress(page, address))}"`, escaped(text)) };
+    return { text, html: `<a class="told" href="${escaped(relativeAddress(page, address))}">${said}</a>` };
   }
   const { number, place } = notes.figure(basis);
   const say = index.words.pages.articles;
-  const sign = `<sup><span class="unseen">${escaped(say.note)} </span>${number}</sup>`;
-  const attributes = `href="${noteAddress(number)}" id="${place}"`;
-  return {
-    text,
-    html: isSentence
-      ? `${escaped(text)}${link(attributes, sign)}`
-      : link(attributes, `${escaped(text)}${sign}`),
-  };
+  const sign = `<sup><span class="unseen">, ${escaped(say.note)} </span>${number}</sup>`;
+  const link = (content: string) =>
+    `<a class="told" role="doc-noteref" href="${noteAddress(number)}" id="${place}">${content}</a>`;
+  return { text, html: isSentence ? `${escaped(text)}${link(sign)}` : link(`${said}${sign}`) };
 }
 
 /** Author and year, or title, in round brackets; hyphens between numbers become dashes. */
 function citation(raw: string, { page, index, notes }: TextPlace): Told {
   const cites = citesIn(raw).map(({ source, locator }) => {
-    const name = index.shortReferences.get(source)?.text ?? source;
+    const reference = index.shortReferences.get(source);
+    const name = reference?.text ?? source;
+    const set = reference?.isTitle ? `<cite>${escaped(name)}</cite>` : escaped(name);
     if (index.sources.has(source)) notes?.cite(source);
     const where =
       locator === "" ? "" : `, ${locator.replace(/(\d)-(?=\d)/g, "$1–").replace(/\. (?=\d)/g, ".\u00a0")}`;
     const address = notes ? sourceAddress(source) : relativeAddress(page, addresses.source(source));
     return {
       text: `${name}${where}`,
-      html: `<a href="${escaped(address)}">${escaped(name)}</a>${escaped(where)}`,
+      html: `<a href="${escaped(address)}">${set}</a>${escaped(where)}`,
     };
   });
   const joined = (list: readonly string[]) => `(${list.join("; ")})`;

@@ -111,15 +111,16 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
   if (names[0] === "completeness") {
     const { completeness } = pages;
     const { weighted, counted, level } = completenessView(item, index);
-    return note("completeness", completeness.weighted, {
+    const inText = (label: string) => label.toLowerCase();
+    return note("completeness", `${completeness.title}, ${inText(completeness.weighted)}`, {
       phrase: weighted ?? pages.inputs.unknown,
       withheld: null,
       method: { address: addresses.method("completeness"), name: pages.methods.completeness.name },
       asks: pages.methods.completeness.asks,
       confidence: null,
       inputs: [
-        ...(counted === null ? [] : [{ name: completeness.counted, value: counted }]),
-        { name: completeness.level, value: level },
+        ...(counted === null ? [] : [{ name: inText(completeness.counted), value: counted }]),
+        { name: inText(completeness.level), value: inText(level) },
       ],
       sources: [],
       caveats: [],

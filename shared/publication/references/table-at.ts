@@ -45,13 +45,17 @@ function comparison(family: PublishedFamily, query: Reference["query"]): Resolve
     if (name !== "variant" && name !== "show") {
       return { problem: unknownName(name, '"variant" or "show"', ["variant", "show"]) };
     }
-    const [known, what] =
-      name === "variant" ? [family.variants, "a variant"] : [family.comparison, "a feature or part"];
-    const ids = known.map(({ id }) => id);
-    const problem = unknownAmong(values, ids, `${what} of "${family.id}"`);
+    const problem =
+      name === "variant"
+        ? unknownAmong(
+            values,
+            family.variants.map(({ id }) => id),
+            `a variant of "${family.id}"`,
+          )
+        : unknownAmong(values, family.comparison.flatMap(namesOf), `a feature or part of "${family.id}"`);
     if (problem) return { problem };
     if (name === "variant") chosen = values.flatMap((id) => family.variants.filter((each) => each.id === id));
-    else rows = values.flatMap((id) => family.comparison.filter((each) => each.id === id));
+    else rows = values.flatMap((row) => family.comparison.filter((each) => namesOf(each).includes(row)));
   }
   const places = chosen.map(({ id }) => family.variants.findIndex((each) => each.id === id));
   const among = (row: ComparisonRow): ComparisonRow => {
@@ -68,3 +72,6 @@ function comparison(family: PublishedFamily, query: Reference["query"]): Resolve
     },
   };
 }
+
+/** A feature and a part may bear the same id; then the longer name tells them apart. */
+const namesOf = ({ kind, id }: ComparisonRow): string[] => [id, `${kind}s/${id}`];

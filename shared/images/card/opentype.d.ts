@@ -1,0 +1,15 @@
+/** As much of opentype.js as is used here; the package ships no types of its own. */
+declare module "opentype.js" {
+  interface Path {
+    toPathData(decimalPlaces: number): string;
+  }
+  export interface Font {
+    readonly unitsPerEm: number;
+    /** 0 where the font has no glyph for it. */
+    charToGlyphIndex(character: string): number;
+    getAdvanceWidth(text: string, fontSize: number): number;
+    getPath(text: string, x: number, y: number, fontSize: number): Path;
+  }
+  const opentype: { parse(bytes: ArrayBuffer): Font };
+  export default opentype;
+}

@@ -1,0 +1,72 @@
+import { createHash, randomUUID } from "node:crypto";
+import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import path from "node:path";
+import sharp from "sharp";
+import { photographBox } from "./card-drawing.ts";
+
+/** Raise it where the code alone changes what a card looks like. */
+const pipeline = 1;
+const encoding = { quality: 82, progressive: true, mozjpeg: false } as const;
+
+/** A card is made anew unless the cached one is whole: its digest stands at the head of its file. */
+const digestLength = 32;
+
+/**
+ * Puts a photograph on its card and keeps the JPEG in the cache, by all that decides what it shows. Returns its
+ * name, which is its content's, and its path.
+ */
+export async function renderCard(
+  drawing: string,
+  photograph: string,
+  cacheFolder: string,
+  outFolder: string,
+): Promise<{ readonly name: string; readonly file: string }> {
+  const picture = await readFile(photograph);
+  const key = createHash("sha256")
+    .update(JSON.stringify([pipeline, encoding, photographBox, sharp.versions]))
+    .update(drawing)
+    .update(picture)
+    .digest("hex")
+    .slice(0, 24);
+  const name = `${key}-card.jpg`;
+  const file = path.join(outFolder, name);
+  const cached = path.join(cacheFolder, "cards", key);
+  const known = await wholeCard(cached);
+  const card = known ?? (await composed(drawing, picture));
+  if (!known) await write(cached, Buffer.concat([digestOf(card), card]));
+  await write(file, card);
+  return { name, file };
+}
+
+async function composed(drawing: string, picture: Buffer): Promise<Buffer> {
+  const { width, height, x, y } = photographBox;
+  const photograph = await sharp(picture).resize(width, height, { fit: "cover" }).toBuffer();
+  return sharp(Buffer.from(drawing))
+    .flatten({ background: "#ffffff" })
+    .composite([{ input: photograph, left: x, top: y }])
+    .toColourspace("srgb")
+    .jpeg(encoding)
+    .toBuffer();
+}
+
+const digestOf = (bytes: Buffer): Buffer => createHash("sha256").update(bytes).digest();
+
+async function wholeCard(cached: string): Promise<Buffer | null> {
+  const bytes = await readFile(cached).catch(() => null);
+  if (!bytes) return null;
+  const card = bytes.subarray(digestLength);
+  return digestOf(card).equals(bytes.subarray(0, digestLength)) ? card : null;
+}
+
+/** Under another name first: a file that has its name is whole. */
+async function write(file: string, bytes: Buffer): Promise<void> {
+  await mkdir(path.dirname(file), { recursive: true });
+  const part = `${file}.${randomUUID()}`;
+  try {
+    await writeFile(part, bytes);
+    await rename(part, file);
+  } catch (problem) {
+    await rm(part, { force: true });
+    throw problem;
+  }
+}

@@ -1,0 +1,60 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { cataloguePages } from "../../shared/pages/catalogue-page.ts";
+import { indexCollection } from "../../shared/pages/collection-index.ts";
+import type { PublishedCollection } from "../../shared/publication/published.ts";
+import { readAssets } from "../../shared/site/assets.ts";
+import { searchFiles } from "../../shared/site/search-files.ts";
+import { english } from "../../shared/words/english.ts";
+import { renderPage } from "../../templates/render-page.ts";
+import { templates } from "../../templates/templates.ts";
+
+export interface SearchSite {
+  /** Seconds of processor for the index and its files. */
+  readonly processor: number;
+  /** Bytes as they are sent. */
+  readonly index: number;
+  readonly details: number;
+  readonly wordFiles: readonly number[];
+}
+
+/** As much of a site as a search needs: the catalogue's first page, its assets and the index. */
+export function writeSearchSite(published: PublishedCollection, folder: string): SearchSite {
+  const write = (address: string, bytes: string | Uint8Array) => {
+    const file = path.join(folder, address);
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, bytes);
+  };
+  const before = process.cpuUsage();
+  const search = searchFiles(published);
+  const { user, system } = process.cpuUsage(before);
+  for (const { address, bytes } of search.files) write(address, bytes);
+
+  const assets = readAssets(folder, published.settings.theme, english.language);
+  for (const { address, text } of assets.files) write(address, text);
+  const [first] = cataloguePages(indexCollection(published, english, new Map(), new Map()));
+  if (!first) throw new Error("Found no page of the catalogue.");
+  const html = renderPage(first, {
+    templates,
+    words: english,
+    settings: published.settings,
+    audience: published.audience,
+    assets: {
+      style: assets.style,
+      scripts: assets.scripts,
+      words: assets.words.address,
+      search: search.index,
+    },
+  });
+  write(`${first.address}index.html`, html);
+  const sizes = (name: string) =>
+    search.files
+      .filter(({ address }) => address.includes(`/search/${name}`))
+      .map(({ bytes }) => bytes.byteLength);
+  return {
+    processor: (user + system) / 1e6,
+    index: sizes("index")[0] ?? 0,
+    details: sizes("details")[0] ?? 0,
+    wordFiles: sizes("words"),
+  };
+}

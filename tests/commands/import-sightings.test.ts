@@ -1,0 +1,285 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parse } from "csv-parse/sync";
+import { describe, expect, it } from "vitest";
+import { pilotageFolder } from "./pilotage.ts";
+import { run } from "./run.ts";
+import { asUtf16, asWindows1252, spreadsheet } from "./spreadsheet.ts";
+
+const log = (root: string, name = "old-list"): Record<string, string>[] =>
+  parse(readFileSync(path.join(root, `content/sightings/${name}.csv`), "utf8"), { columns: true });
+
+/** Proposes a map, changes it, and imports with it. */
+async function bringIn(root: string, content: string | Uint8Array, correct = (map: string) => map) {
+  const { folder, file } = spreadsheet(content);
+  const proposed = await run(["import", "sightings", file, "--root", root], folder);
+  const map = path.join(folder, "old list.map.yaml");
+  const text = readFileSync(map, "utf8");
+  writeFileSync(map, correct(text));
+  const again = () => run(["import", "sightings", file, "--map", map, "--root", root], folder);
+  const imported = await again();
+  const rejectedFile = path.join(folder, "old list.rejected.csv");
+  const rejected = () => (existsSync(rejectedFile) ? readFileSync(rejectedFile, "utf8") : null);
+  return { folder, file, map, text, proposed, imported, again, rejected };
+}
+
+const messy = [
+  "Our list of pilotage outfits;;;;;;;",
+  ";Sale;;Outfit;;;;",
+  "Nr;Date;Price;Model;Serial;Missing;Again?;Remarks",
+  "1;12.03.1998;1.250,50 €;Ebbholm Pilotage outfit, Mark II;H2101;Horizon shade;no;Nice – “as new”",
+  "2;25/3/98;420,-;pilot-mk2;H2102;Sextant, Mercury bottle;yes;",
+  ";;;;;;;",
+  "Nr;Date;Price;Model;Serial;Missing;Again?;Remarks",
+  "3;c. 1931;;Pilot MK2;unknown;everything;;",
+  '4;March 2001;300;pilot-mk2;H2103;;;"two ""cases""; one lid"',
+  "5;1999;;pilot-mk3;H2104;;;",
+  "6;1999;;pilot-mk2;H2105;sextent;;",
+  "7;soon;;pilot-mk2;H2106;;;=1+1",
+  "",
+].join("\r\n");
+
+describe("fittedcase import sightings", () => {
+  it("proposes a map and previews, and brings nothing in", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet(asWindows1252(messy));
+    const { code, out, err } = await run(["import", "sightings", file, "--root", root], folder);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toContain(
+      "windows-1252, semicolons, headings in rows 2 and 3, 7 rows; 1 empty row and 1 repetition",
+    );
+    expect(out).toContain("4 rows can be brought in; 0 rows there already; 3 rows would be rejected.");
+    expect(out).toContain(
+      'row 11: absent: Found "sextent"; expected a part of "pilot-mk2", or "rest". Did you mean "sextant"?',
+    );
+    expect(out).toContain("Columns that nothing reads: Nr.");
+    expect(readdirSync(path.join(root, "content/sightings"))).toEqual(["log.csv"]);
+    const map = readFileSync(path.join(folder, "old list.map.yaml"), "utf8");
+    expect(map).toMatch(/^sheet: \{ encoding: windows-1252, separator: semicolon, headings: \[2,3\] \}$/m);
+    expect(map).toMatch(/^dates: day-month$/m);
+    expect(map).toMatch(/^decimal: ","$/m);
+    expect(map).toMatch(/^ {2}seen: Date$/m);
+    expect(map).toMatch(/^ {2}kind: \{ always: offer \}$/m);
+    expect(map).toMatch(/# pilot-mk3: pilot-mk/);
+  });
+
+  it("reads local dates and numbers, and rejects the rest with the words of check", async () => {
+    const root = pilotageFolder();
+    const { imported, rejected } = await bringIn(root, asWindows1252(messy));
+    expect(imported.code).toBe(1);
+    expect(imported.out).toContain("4 rows brought in; 0 rows there already; 3 rows rejected.");
+    expect(log(root)).toEqual([
+      {
+        seen: "1998-03-12",
+        variant: "pilot-mk2",
+        serial: "H2101",
+        kind: "offer",
+        absent: "shade",
+        price: "1250.5",
+        currency: "EUR",
+        relisted: "",
+        note: "Nice – “as new”",
+      },
+      {
+        seen: "1998-03-25",
+        variant: "pilot-mk2",
+        serial: "H2102",
+        kind: "offer",
+        absent: "sextant;mercury-bottle",
+        price: "420",
+        currency: "",
+        relisted: "true",
+        note: "",
+      },
+      {
+        seen: "1931~",
+        variant: "pilot-mk2",
+        serial: "",
+        kind: "offer",
+        absent: "rest",
+        price: "",
+        currency: "",
+        relisted: "",
+        note: "",
+      },
+      {
+        seen: "2001-03",
+        variant: "pilot-mk2",
+        serial: "H2103",
+        kind: "offer",
+        absent: "",
+        price: "300",
+        currency: "",
+        relisted: "",
+        note: 'two "cases"; one lid',
+      },
+    ]);
+    expect((await run(["check"], root)).code).toBe(0);
+    const left = parse(rejected()?.replace(/^\uFEFF/, "") ?? "", {
+      delimiter: ";",
+      from_line: 3,
+      columns: true,
+    }) as Record<string, string>[];
+    expect(left.map(({ row, Nr }) => [row, Nr])).toEqual([
+      ["10", "5"],
+      ["11", "6"],
+      ["12", "7"],
+    ]);
+    expect(left[0]?.reason).toBe(
+      'variant: Found "pilot-mk3"; expected the id of a variant reference. Did you mean "pilot-mk1" or "pilot-mk2"?',
+    );
+    expect(left[2]?.Remarks).toBe("'=1+1");
+  });
+
+  it("adds nothing twice, and takes what was corrected from the rejected rows with the same map", async () => {
+    const root = pilotageFolder();
+    const { again, folder, map } = await bringIn(root, asWindows1252(messy));
+    const before = readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8");
+    expect((await again()).out).toContain("0 rows brought in; 4 rows there already; 3 rows rejected.");
+    expect(readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8")).toBe(before);
+    const file = path.join(folder, "old list.rejected.csv");
+    writeFileSync(
+      file,
+      readFileSync(file, "utf8")
+        .replace("pilot-mk3", "pilot-mk2")
+        .replace("sextent", "sextant")
+        .replace("soon", "2002"),
+    );
+    const corrected = await run(["import", "sightings", file, "--map", map, "--root", root], folder);
+    expect(corrected.code).toBe(0);
+    expect(corrected.out).toContain("3 rows brought in; 0 rows there already; 0 rows rejected.");
+    expect(log(root)).toHaveLength(7);
+    expect(log(root)[6]).toMatchObject({ seen: "2002", note: "=1+1" });
+    // The log that was there keeps its bytes; the new rows stand behind them.
+    expect(readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8").startsWith(before)).toBe(
+      true,
+    );
+  });
+
+  it("does not guess between day and month, but lets the map decide", async () => {
+    const sheet =
+      "date,model,serial\n3/12/98,pilot-mk2,H2101\n3/13/1998,pilot-mk1,X\n25/12/1998,pilot-mk1,Y\n";
+    const open = pilotageFolder();
+    const first = await bringIn(open, sheet);
+    expect(first.text).toContain("# dates: day-month");
+    expect(first.imported.code).toBe(1);
+    expect(first.rejected()).toContain(
+      "day and month that can be told apart; say dates: day-month or dates: month-day",
+    );
+    const decided = pilotageFolder();
+    await bringIn(decided, sheet, (map) => map.replace("# dates: day-month", "dates: month-day"));
+    expect(log(decided)[0]).toMatchObject({ seen: "1998-03-12", serial: "H2101" });
+  });
+
+  it("keeps two rows that nothing tells apart, and matches each by one row only", async () => {
+    const root = pilotageFolder();
+    const { imported, again } = await bringIn(
+      root,
+      "seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk2,offer\n",
+    );
+    expect(imported.out).toContain("2 rows brought in");
+    expect((await again()).out).toContain("0 rows brought in; 2 rows there already");
+    expect(log(root)).toHaveLength(2);
+  });
+
+  it.each([
+    ["UTF-8 with a byte order mark", `\uFEFFseen\tvariant\tkind\tnote\n1999\tpilot-mk2\toffer\tcafé\n`],
+    ["UTF-16", asUtf16("seen\tvariant\tkind\tnote\r\n1999\tpilot-mk2\toffer\tcafé\r\n")],
+    ["UTF-16 without a mark", asUtf16("seen;variant;kind;note\r\n1999;pilot-mk2;offer;café\r\n", false)],
+    [
+      "Windows-1252",
+      asWindows1252("seen,variant,kind,note\r1999,pilot-mk2,offer,café\r".replaceAll("\r", "\r\n")),
+    ],
+    ["a line that names the separator", "sep=;\nseen;variant;kind;note\n1999;pilot-mk2;offer;café\n"],
+  ])("reads %s", async (_, content) => {
+    const root = pilotageFolder();
+    const { imported } = await bringIn(root, content);
+    expect(imported.code).toBe(0);
+    expect(log(root)).toEqual([{ seen: "1999", variant: "pilot-mk2", kind: "offer", note: "café" }]);
+  });
+
+  it("turns columns of single parts into lists, and a count that is short into a remark", async () => {
+    const root = pilotageFolder();
+    const { imported } = await bringIn(
+      root,
+      "Seen,Variant,Kind,Sextant,Horizon shade,Mercury bottle,Oil bottle\n1999,pilot-mk2,record,yes,4,x,no\n2000,pilot-mk2,record,Y,3,?,substitute\n",
+    );
+    expect(imported.code).toBe(0);
+    expect(log(root)).toEqual([
+      {
+        seen: "1999",
+        variant: "pilot-mk2",
+        kind: "record",
+        present: "sextant;shade;mercury-bottle",
+        absent: "oil-bottle",
+        note: "",
+      },
+      {
+        seen: "2000",
+        variant: "pilot-mk2",
+        kind: "record",
+        present: "sextant",
+        absent: "",
+        note: "shade: 3 of 4; oil-bottle: substitute",
+      },
+    ]);
+  });
+
+  it("tries without writing where asked to", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet("seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
+    const { code, out } = await run(["import", "sightings", file, "--dry-run", "--root", root], folder);
+    expect(code).toBe(0);
+    expect(out).toContain("Nothing was written.");
+    expect(readdirSync(folder)).toEqual(["old list.csv"]);
+    await run(["import", "sightings", file, "--root", root], folder);
+    const tried = ["import", "sightings", file, "--map", "old list.map.yaml", "--dry-run", "--root", root];
+    expect((await run(tried, folder)).code).toBe(1);
+    expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
+    expect(readdirSync(path.join(root, "content/sightings"))).toEqual(["log.csv"]);
+  });
+
+  it("brings 100,000 rows in", async () => {
+    const rows = Array.from(
+      { length: 100_000 },
+      (_, at) =>
+        `${1 + (at % 28)}.${1 + (at % 12)}.1998;pilot-mk2;H${2001 + (at % 412)};1.${100 + (at % 900)},50 €;row ${at}`,
+    );
+    const root = pilotageFolder();
+    const started = performance.now();
+    const { imported } = await bringIn(root, `date;model;serial;price;note\n${rows.join("\n")}\n`);
+    expect(imported.out).toContain("100,000 rows brought in");
+    expect(log(root)).toHaveLength(100_000);
+    // Reading, checking and writing, twice over; a minute is generous even on a busy machine.
+    expect(performance.now() - started).toBeLessThan(90_000);
+  });
+
+  it.each([
+    [["import", "sightings"], "expected one"],
+    [["import", "boats", "x.csv"], "expected sightings or items"],
+    [["import", "sightings", "gone.csv"], 'Found no file "gone.csv"'],
+    [["import", "sightings", "old list.csv", "--map", "gone.yaml"], "expected a map"],
+    [["import", "sightings", "old list.csv", "--map", "wrong.yaml"], "unknown-field"],
+    [["import", "sightings", "old list.csv", "--map", "strange.yaml"], 'Did you mean "seen"?'],
+    [["import", "sightings", "content/sightings/log.csv"], "the collection's own content/"],
+  ])("%j is refused", async (args, said) => {
+    const root = pilotageFolder({
+      "old list.csv": "seen,variant,kind\n1999,pilot-mk2,offer\n",
+      "wrong.yaml": "import: sightings\ncolums: { seen: seen }\n",
+      "strange.yaml": "import: sightings\ncolumns: { seen: sen }\n",
+    });
+    const { code, err } = await run(args, root);
+    expect(code).toBe(2);
+    expect(err).toContain(said);
+    expect(err).not.toContain("    at ");
+  });
+
+  it("does not read a cell that never closes as the rest of the file", async () => {
+    const { folder, file } = spreadsheet(
+      'seen,variant,kind,note\n1999,pilot-mk2,offer,"open\n2000,pilot-mk2,offer,x\n',
+    );
+    const { code, err } = await run(["import", "sightings", file, "--root", pilotageFolder()], folder);
+    expect(code).toBe(1);
+    expect(err).toContain("never closes");
+  });
+});
