@@ -7,4 +7,7 @@ export default async function (eleventyConfig) {
 }
 
 // Every page is virtual; Eleventy only asks that its input folder be there.
-export const config = { dir: { input: "templates/styles", output: "_eleventy" }, templateFormats: ["11ty.js"] };
+export const config = {
+  dir: { input: "templates/styles", output: "_eleventy" },
+  templateFormats: ["11ty.js"],
+};

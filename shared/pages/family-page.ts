@@ -1,5 +1,6 @@
 import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
@@ -128,7 +129,9 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
       values: pages.list(feature.values.map(plain)),
       effort: pages.efforts[feature.effort] ?? "",
     })),
-    sources: family.sources.map((id) => sourceLink(id, index)),
+    sources: [...new Set([...family.sources, ...citedIn(family.description)])].map((id) =>
+      sourceLink(id, index),
+    ),
     cite: citeView({ id: family.id, title: family.name, authors: [], updated: null, address, data }, index),
     data,
   };

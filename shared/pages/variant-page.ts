@@ -2,6 +2,7 @@ import type { PublishedSerialRange, PublishedVariant } from "../publication/publ
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
 import { entriesOnPage } from "./catalogue-page.ts";
+import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
@@ -222,7 +223,9 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     siblings: (family?.variants ?? [])
       .filter(({ id }) => id !== variant.id)
       .map(({ id, name }) => ({ address: addresses.variant(id), name })),
-    sources: variant.sources.map((id) => sourceLink(id, index)),
+    sources: [
+      ...new Set([...variant.sources, ...citedIn(variant.description), ...citedIn(variant.note)]),
+    ].map((id) => sourceLink(id, index)),
     cite: citeView({ id: variant.id, title: variant.name, authors: [], updated: null, address, data }, index),
     data,
   };

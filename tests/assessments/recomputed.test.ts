@@ -16,11 +16,28 @@ interface Recomputed {
   readonly high?: number | null;
 }
 
+type Inputs = Readonly<
+  Record<
+    | "low"
+    | "high"
+    | "sightings"
+    | "distinct"
+    | "once"
+    | "twice"
+    | "first"
+    | "second"
+    | "both"
+    | "offers"
+    | "years",
+    number
+  >
+>;
+
 /**
  * Each method once more, from its published formula (the sources stand on the site's page of methods) and from
  * nothing but the inputs that the data file gives: written apart from the code under test.
  */
-const methods: Readonly<Record<string, (inputs: Record<string, never>) => Recomputed>> = {
+const methods: Readonly<Record<string, (inputs: Inputs) => Recomputed>> = {
   documented: ({ low, high }) => ({ value: low, low, high }),
   coverage: ({ sightings: n, once: f1, twice: f2 }) => {
     if (f1 === 0) return { value: 1, low: null, high: null };
@@ -53,7 +70,7 @@ const methods: Readonly<Record<string, (inputs: Record<string, never>) => Recomp
     return { value, low: seen + (value - seen) / k, high: seen + (value - seen) * k };
   },
   wilson: (inputs) => {
-    const [x, n] = Object.values(inputs as Record<string, number>);
+    const [x, n] = Object.values(inputs);
     const [count, of] = [x ?? 0, n ?? 0];
     const p = count / of;
     const middle = (p + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
@@ -95,7 +112,7 @@ describe("a scholar with nothing but the data files", () => {
     const found = figures.filter(([, figure]) => figure.method === method && figure.value !== null);
     expect(found.length).toBeGreaterThan(0);
     for (const [path, figure] of found) {
-      const again = methods[method]?.(figure.inputs as Record<string, never>);
+      const again = methods[method]?.(figure.inputs as unknown as Inputs);
       for (const end of ["value", "low", "high"] as const) {
         const expected = again?.[end];
         if (expected === null) expect(figure[end], `${path}.${end}`).toBeNull();

@@ -248,6 +248,7 @@ describe("fittedcase import sightings", () => {
     const root = pilotageFolder();
     const started = performance.now();
     const { imported } = await bringIn(root, `date;model;serial;price;note\n${rows.join("\n")}\n`);
+    expect(imported).toMatchObject({ code: 0, err: "" });
     expect(imported.out).toContain("100,000 rows brought in");
     expect(log(root)).toHaveLength(100_000);
     // Reading, checking and writing, twice over; a minute is generous even on a busy machine.

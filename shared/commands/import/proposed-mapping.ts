@@ -151,7 +151,7 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
     ...cellsOf("examined"),
     ...cellsOf("updated"),
   ]);
-  const amounts = [...cellsOf("price"), ...cellsOf("paid")];
+  const amounts = isExport(facts, matches) ? [] : [...cellsOf("price"), ...cellsOf("paid")];
   const decimal = amounts.some((cell) => /[.,]/.test(cell)) ? provenDecimal(new Set(amounts)) : undefined;
 
   const lines = [
@@ -243,24 +243,22 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
   }
 }
 
-function dateLines(
-  { kind, columns, thisYear }: SheetFacts,
-  matches: Matches,
-  cells: readonly string[],
-): string[] {
-  const own = new Set(fieldsOf(kind).map(({ name }) => name));
-  // The headings of an export: its dates are EDTF already.
-  const exported = fieldsOf(kind).every(
-    ({ name, required }) => !required || matches.fields.get(name)?.heading === name,
+/** The headings of an export, and no others: its cells are as the collection's own files have them. */
+function isExport({ kind, columns }: SheetFacts, matches: Matches): boolean {
+  const fields = fieldsOf(kind);
+  const own = new Set(fields.map(({ name }) => name));
+  return (
+    fields.every(({ name, required }) => !required || matches.fields.get(name)?.heading === name) &&
+    columns.every(({ heading }) => own.has(heading) || /^(?:parts|features)\./.test(heading))
   );
-  const strict =
-    exported && columns.every(({ heading }) => own.has(heading) || /^(?:parts|features)\./.test(heading));
-  if (strict)
-    return [
-      comment("The dates are EDTF already, as in the collection's own files."),
-      "dates: edtf",
-      'decimal: "."',
-    ];
+}
+
+function dateLines(facts: SheetFacts, matches: Matches, cells: readonly string[]): string[] {
+  const { thisYear } = facts;
+  if (isExport(facts, matches)) {
+    const says = "The dates are EDTF already, and the numbers plain, as in the collection's own files.";
+    return [comment(says), "dates: edtf", 'decimal: "."'];
+  }
   const { order, by, twoDigitYears } = dateEvidence(new Set(cells));
   const from = thisYear - 99;
   return [

@@ -6,7 +6,10 @@ import type { Words } from "../../../shared/words/words.ts";
 import { showTicks } from "../ticks/ticked.ts";
 import { foundRow } from "./found-rows.ts";
 
-const onPage = 100;
+const onPage = 50;
+/** As many as a window shows; the others come after these have been painted. */
+const atOnce = 20;
+const afterPaint = 60;
 
 export interface Places {
   readonly found: HTMLElement;
@@ -34,6 +37,8 @@ function groupRow(name: string, id: string, columns: number): HTMLElement {
   return row;
 }
 
+let later = 0;
+
 export function showFound(
   { entries }: Found,
   state: ViewState,
@@ -54,20 +59,27 @@ export function showFound(
   const isGrouped = state.sort === "" && state.q === "";
   const bodies: HTMLTableSectionElement[] = [];
   let variant = -1;
-  for (const entry of entries.slice((page - 1) * onPage, page * onPage)) {
+  const add = (entry: number) => {
     const of = columns.variant[entry] ?? 0;
     if (bodies.length === 0 || (isGrouped && of !== variant)) {
       const body = document.createElement("tbody");
       const { name, id } = index.variants[of] ?? { name: "", id: "" };
       if (isGrouped) body.append(groupRow(name, id, width));
       bodies.push(body);
+      table.append(body);
       variant = of;
     }
     const known = built?.get(ids[entry] ?? "");
     bodies.at(-1)?.append(known?.cloneNode(true) ?? foundRow(template, catalogue, entry, words));
-  }
+  };
   for (const body of [...table.tBodies]) body.remove();
-  table.append(...bodies);
+  const shown = entries.slice((page - 1) * onPage, page * onPage);
+  shown.slice(0, atOnce).forEach(add);
+  clearTimeout(later);
+  later = window.setTimeout(() => {
+    shown.slice(atOnce).forEach(add);
+    showTicks(table);
+  }, afterPaint);
   table.classList.toggle("ungrouped", !isGrouped);
   table.hidden = entries.length === 0;
   showPager(found, state, page, pages, words);

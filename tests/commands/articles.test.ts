@@ -1,0 +1,226 @@
+import { describe, expect, it } from "vitest";
+import { withArticle } from "../collections/article.ts";
+import { type Files, writeCollection } from "../collections/collection.ts";
+import { run } from "./run.ts";
+
+interface Told {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly endColumn: number;
+  readonly code: string;
+  readonly severity: string;
+  readonly message: string;
+}
+
+/** What `check` says of the texts of a collection; warnings of the records are another matter. */
+async function told(files: Files): Promise<{ code: number | null; found: Told[] }> {
+  const { code, out } = await run(["check", "--format", "json"], writeCollection(files));
+  const { diagnostics } = JSON.parse(out) as { diagnostics: Told[] };
+  return {
+    code,
+    found: diagnostics.filter(({ file, severity }) => severity === "error" || file.includes("articles")),
+  };
+}
+
+const ofArticle = (text: string) => told(withArticle(text));
+/** The front matter of the article has five lines. */
+const places = (found: readonly Told[]) =>
+  found.map(
+    ({ file, line, column, code }) =>
+      `${file.replace("content/articles/", "")}:${line - 5}:${column} ${code}`,
+  );
+
+describe("check, of an article", () => {
+  it("finds nothing in one whose every reference is there", async () => {
+    const { code, found } = await ofArticle(
+      [
+        "Of <figure:variants/chest-a/made> made, <figure:variants/chest-a/survivors> survive; in all",
+        "<figure:variants/chest-a/distinct>, of them <figure:variants/chest-a/parts/jet> with jets, and",
+        "<figure:variants/chest-a/levels/whole/survivors>. <figure:items/one/completeness>, place",
+        "<figure:items/one/rank> [@ledger, p. 31; @venn-2009]. <figure:variants/chest-a/class>",
+        "",
+        "<table:variants/chest?variant=chest-a,chest-b&show=lock,parts/jet>",
+        "",
+        "<table:items?variant=chest-a&missing=jet&present=key&show=completeness,parts/jet,features/lock>",
+        "",
+        "<plot:variants/chest-a/sightings>",
+        "",
+        "<plot:items/one/case-plan>",
+        "",
+        "```expect",
+        "variants/chest-a/distinct equals 6",
+        "variants/chest-a/parts/jet/value equals 50%",
+        "variants/chest-a/survivors/value between 6 and 7",
+        "items/one/verdict is confirmed",
+        "variants/chest-b/survivors withheld",
+        "```",
+        "",
+      ].join("\n"),
+    );
+    expect(found).toEqual([]);
+    expect(code).toBe(0);
+  });
+
+  it("says at which line and column a reference leads nowhere, and what was meant", async () => {
+    const { code, found } = await ofArticle(
+      [
+        "There are <figure:variants/chest-a/survivers>, and <figure:variants/chst-a/made>.",
+        "- Of jets <figure:variants/chest-a/parts/jett>; <figure:variants/chest-a/levels/hole/share>",
+        "- <figure:items/won/completeness> and <figure:variants/chest-a> [@venn-2009; @vent-2009, p. 3]",
+        "",
+        "> <figur:variants/chest-a/made>",
+        "",
+        "<table:variants/chests>",
+        "",
+        "<table:items?missing=jett>",
+        "",
+        "<table:items?mising=jet>",
+        "",
+        "<plot:variants/chest-a/sighting>",
+        "",
+        "<plot:items/one/custody>",
+        "",
+        "Here <plot:variants/chest-a/sightings> stands in a sentence. [@]",
+        "",
+      ].join("\n"),
+    );
+    expect(code).toBe(1);
+    expect(places(found)).toEqual([
+      "chests.md:1:11 unknown-figure",
+      "chests.md:1:52 unknown-figure",
+      "chests.md:2:11 unknown-figure",
+      "chests.md:2:49 unknown-figure",
+      "chests.md:3:3 unknown-figure",
+      "chests.md:3:39 unknown-figure",
+      "chests.md:3:78 unknown-source",
+      "chests.md:5:3 unknown-figure",
+      "chests.md:7:1 unknown-table",
+      "chests.md:9:1 unknown-table",
+      "chests.md:11:1 unknown-table",
+      "chests.md:13:1 unknown-plot",
+      "chests.md:15:1 unknown-plot",
+      "chests.md:17:6 misplaced-reference",
+    ]);
+    const said = found.map(({ message }) => message);
+    expect(said[0]).toContain('Did you mean "survivors"?');
+    expect(said[1]).toContain('Did you mean "chest-a"?');
+    expect(said[2]).toContain('Did you mean "jet"?');
+    expect(said[3]).toContain('Did you mean "whole"?');
+    expect(said[4]).toContain('Did you mean "one"?');
+    expect(said[5]).toContain("made");
+    expect(said[6]).toContain('Did you mean "venn-2009"?');
+    expect(said[7]).toContain('Did you mean "figure:"?');
+    expect(said[8]).toContain('Did you mean "chest"?');
+    expect(said[9]).toContain('Did you mean "jet"?');
+    expect(said[10]).toContain('Did you mean "missing"?');
+    expect(said[11]).toContain('Did you mean "sightings"?');
+    expect(found[0]).toMatchObject({ endColumn: 11 + "<figure:variants/chest-a/survivers>".length });
+  });
+
+  it("reports the sentence that the data overturn", async () => {
+    const { code, found } = await ofArticle(
+      [
+        "Text.",
+        "",
+        "```expect",
+        "# the log grew",
+        "variants/chest-a/distinct at least 20",
+        "  variants/chest-a/parts/jet/value at most 40%",
+        "items/one/verdict is contradicted",
+        "variants/chest-b/survivors/value at least 1",
+        "variants/chest-a/survivors withheld",
+        "variants/chest-a/survivors at least 1",
+        "variants/chest-a/distinct atleast 3",
+        "variants/chest-a/distnct at least 3",
+        "```",
+        "Asked how many survive: <figure:variants/chest-a/survivors/insufficient>",
+        "",
+      ].join("\n"),
+    );
+    expect(code).toBe(1);
+    expect(places(found)).toEqual([
+      "chests.md:5:1 overturned",
+      "chests.md:6:3 overturned",
+      "chests.md:7:1 overturned",
+      "chests.md:8:1 overturned",
+      "chests.md:9:1 overturned",
+      "chests.md:10:1 wrong-expectation",
+      "chests.md:11:1 wrong-expectation",
+      "chests.md:12:1 unknown-figure",
+      "chests.md:14:25 overturned",
+    ]);
+    const said = found.map(({ message }) => message);
+    expect(said[0]).toBe("Found 6; expected at least 20. Rewrite the sentence, or the expectation.");
+    expect(said[1]).toContain("Found 0.5; expected at most 40%");
+    expect(said[2]).toContain('Found "confirmed"; expected "contradicted"');
+    expect(said[3]).toContain("No sighting is recorded");
+    expect(said[5]).toContain('Add "/value"');
+    expect(said[6]).toContain('Did you mean "at least"?');
+    expect(said[7]).toContain('Did you mean "distinct"?');
+  });
+
+  it("warns of a figure that a sentence carries and the evidence does not", async () => {
+    const { code, found } = await ofArticle("Of the other <figure:variants/chest-b/survivors> survive.\n");
+    expect(code).toBe(0);
+    expect(places(found)).toEqual(["chests.md:1:14 figure-withheld"]);
+    expect(found[0]?.message).toContain("<figure:variants/chest-b/survivors/insufficient>");
+  });
+
+  it("leaves code alone, and everything else that only looks like a reference", async () => {
+    const { code, found } = await ofArticle(
+      "`<figure:a/b>` `[@nobody]` \\[@nobody] [@name](https://example.org/) <https://example.org/figure:x>\n\n    <figure:a/b>\n\n```\n<table:x> [@nobody]\n```\n",
+    );
+    expect(found).toEqual([]);
+    expect(code).toBe(0);
+  });
+
+  it("counts lines the same with CRLF, a byte-order mark and letters of every script", async () => {
+    const files = withArticle("Zwölf \u{1F9F0} Kästen, 箱子.\nThen <figure:variants/chest-a/mad>.\n");
+    const file = "content/articles/chests.md";
+    const text = `\uFEFF${String(files[file]).replaceAll("\n", "\r\n")}`;
+    const { found } = await told({ ...files, [file]: text });
+    expect(places(found)).toEqual(["chests.md:2:6 unknown-figure"]);
+  });
+
+  it("looks into the texts of items, variants and families, and of the collection itself", async () => {
+    const files = withArticle("Text.\n");
+    const { found } = await told({
+      ...files,
+      "content/items/one/index.md": `${files["content/items/one/index.md"]}\nMore [@vent-2009].\n\n<table:items>\n`,
+      "schemas/reference/chest/chest-a.yaml": String(files["schemas/reference/chest/chest-a.yaml"]).replace(
+        "[@ledger",
+        "[@ledgr",
+      ),
+      "schemas/reference/chest/family.yaml": `${files["schemas/reference/chest/family.yaml"]}description: >-\n  One\n  [@venn] and <figure:variants/chest-a/med>.\n`,
+      "content/collection.yaml": "title: Chests\ndescription: Of <figure:variants/chest-a/mode>.\n",
+    });
+    expect(found.map(({ file, line, column, code }) => `${file}:${line}:${column} ${code}`)).toEqual([
+      "content/collection.yaml:2:17 unknown-figure",
+      "content/items/one/index.md:11:6 unknown-source",
+      "content/items/one/index.md:13:1 misplaced-reference",
+      "schemas/reference/chest/chest-a.yaml:5:36 unknown-source",
+      "schemas/reference/chest/family.yaml:6:3 unknown-source",
+      "schemas/reference/chest/family.yaml:6:15 unknown-figure",
+    ]);
+  });
+
+  it("tells of citations also where the records have errors, and there are no figures yet", async () => {
+    const files = withArticle("[@vent-2009] <figure:variants/chest-a/made>\n");
+    const { found } = await told({
+      ...files,
+      "content/items/two.md": "---\ntitle: Two\nvariant: chest-z\n---\n",
+    });
+    expect(found.map(({ code }) => code)).toEqual(["unknown-source", "unknown-variant"]);
+  });
+
+  it("builds nothing of an article that is overturned", async () => {
+    const root = writeCollection(
+      withArticle("Text.\n\n```expect\nvariants/chest-a/distinct equals 7\n```\n"),
+    );
+    const { code, err } = await run(["build"], root);
+    expect(code).toBe(1);
+    expect(err).toContain("content/articles/chests.md:9:1  error  overturned");
+    expect(err).toContain("Nothing was written.");
+  });
+});
