@@ -14,6 +14,7 @@ import { sightingsTemplate } from "./pages/sightings.ts";
 import { sightingsIndexTemplate } from "./pages/sightings-index.ts";
 import { sourcesTemplate } from "./pages/sources.ts";
 import { variantTemplate } from "./pages/variant.ts";
+import { wantsTemplate } from "./pages/wants.ts";
 import { articleBlock } from "./parts/article-block.ts";
 import { articleList } from "./parts/article-list.ts";
 import { beside } from "./parts/beside.ts";
@@ -75,6 +76,7 @@ export const templates = {
   "pages/sources": sourcesTemplate,
   "pages/sightings-index": sightingsIndexTemplate,
   "pages/sightings": sightingsTemplate,
+  "pages/wants": wantsTemplate,
   "pages/methods": methodsTemplate,
   "pages/missing": missingTemplate,
   "parts/article-block": articleBlock,

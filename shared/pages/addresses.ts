@@ -20,6 +20,7 @@ export const addresses = {
   source: (id: string) => `/sources/#${id}`,
   sightings: "/sightings/",
   sightingsOf: (variant: string) => `/sightings/${variant}/`,
+  wants: "/wants/",
   methods: "/methods/",
   method: (method: string) => `/methods/#${method}`,
   missing: "/404.html",

@@ -98,6 +98,7 @@ export function homePage(index: CollectionIndex): HomePage {
     articles: collection.articles.map((article) => articleSummary(article, index)),
     counts: say.counts(items.length, collection.variants.length, sightings, collection.sources.length),
     basis: [
+      { address: addresses.wants, name: pages.wants.title },
       { address: addresses.sightings, name: pages.sightings.title },
       { address: addresses.sources, name: pages.sources.title },
       { address: addresses.methods, name: pages.methods.title },

@@ -19,6 +19,7 @@ import {
 } from "./sightings-page.ts";
 import { type SourcesPage, sourcesPage } from "./sources-page.ts";
 import { type VariantPage, variantPage } from "./variant-page.ts";
+import { type WantsPage, wantsPage } from "./wants-page.ts";
 
 /** A page of the site: everything that its template prints. */
 export type Page =
@@ -35,6 +36,7 @@ export type Page =
   | SourcesPage
   | SightingsIndexPage
   | SightingsPage
+  | WantsPage
   | MethodsPage
   | MissingPage;
 
@@ -60,6 +62,7 @@ export function sitePages(
     sourcesPage(index),
     sightingsIndexPage(index),
     ...collection.variants.map((variant) => sightingsPage(variant, index)),
+    wantsPage(index),
     methodsPage(index),
     missingPage(index),
   ];

@@ -70,11 +70,9 @@ export function shortReferences(
     const text = shortReference(source, words);
     alike.set(text, [...(alike.get(text) ?? []), source]);
   }
-  const byDate = (a: PublishedSource, b: PublishedSource) =>
-    `${a.issued} ${a.title}` < `${b.issued} ${b.title}` ? -1 : 1;
   return new Map(
     [...alike].flatMap(([text, same]) =>
-      [...same].sort(byDate).map((source, at) => {
+      inBibliographicOrder(same, words).map((source, at) => {
         const letter = same.length > 1 ? String.fromCharCode(97 + (at % 26)) : "";
         const apart = letter === "" || /\d$/.test(text) ? letter : ` (${letter})`;
         const isTitle = familyNames(source).length === 0;

@@ -6,11 +6,11 @@ import {
   hasBit,
   intersection,
   isEmpty,
-  isSubset,
   membersOf,
   removeBit,
 } from "./bit-set.ts";
 import { type CoverProblem, coverBound, type OpenProblem } from "./cover-bound.ts";
+import { decisivePairs, usableColumns } from "./cover-reductions.ts";
 
 /** A choice that covers some of the pairs to be told apart. */
 export interface CoverColumn {
@@ -57,7 +57,7 @@ export function cheapestCovers(
   const costOf = (chosen: readonly number[]) =>
     chosen.reduce((sum, column) => sum + (costs[column] as number), 0);
 
-  const usable = costs.flatMap((_, column) => (isDominated(column, covers, costs) ? [] : [column]));
+  const usable = usableColumns(covers, costs);
   const coveredBy = pairs.map((_, pair) =>
     bitSet(
       columns.length,
@@ -65,10 +65,7 @@ export function cheapestCovers(
     ),
   );
   const everyPair = bitSet(pairs.length, pairs.keys());
-  const decisive = bitSet(
-    pairs.length,
-    pairs.flatMap((_, pair) => (isImplied(pair, coveredBy) ? [] : [pair])),
-  );
+  const decisive = bitSet(pairs.length, decisivePairs(coveredBy));
   const problem: CoverProblem = { pairs, covers, coveredBy, parts: columns.map(({ parts }) => parts) };
 
   let best = greedyCover(decisive, covers, costs);
@@ -118,25 +115,6 @@ export function cheapestCovers(
     proven,
     complete: proven && !overflow,
   };
-}
-
-/** Whether a cheaper column covers all that this one covers: then no cheapest cover holds it. */
-function isDominated(column: number, covers: readonly BitSet[], costs: readonly number[]): boolean {
-  const own = covers[column] as BitSet;
-  return (
-    isEmpty(own) ||
-    covers.some(
-      (other, index) => (costs[index] as number) < (costs[column] as number) && isSubset(own, other),
-    )
-  );
-}
-
-/** Whether covering some other pair always covers this one too; of pairs that imply each other the first stays. */
-function isImplied(pair: number, coveredBy: readonly BitSet[]): boolean {
-  const own = coveredBy[pair] as BitSet;
-  return coveredBy.some(
-    (other, index) => index !== pair && isSubset(other, own) && (index < pair || !isSubset(own, other)),
-  );
 }
 
 /** The columns of the open pair that has the fewest, those that cover most for their cost first. */

@@ -525,6 +525,19 @@ export const englishPages = {
     toVariant: "The figures made from them",
     caption: "The log, the earliest first",
   },
+  wants: {
+    title: "What is wanted",
+    description:
+      "What the outfits of this catalogue lack, what they have to spare, and what could complete what.",
+    lead: "What the outfits of this catalogue lack, by what each part would add, and what they have to spare.",
+    wanted: "Wanted",
+    spare: "To spare",
+    spareNote: "Beyond what their own cases need.",
+    outfit: "Outfit",
+    units: "Units",
+    nothingWanted: "Nothing is known to be missing.",
+    nothingSpare: "Nothing is to spare.",
+  },
   methods: {
     title: "Methods",
     description: "Every method behind the figures of this site: formula, source, assumptions and an example.",

@@ -79,6 +79,7 @@ export const kindsOfPage = {
   sightings: "/sightings/",
   "sightings of a variant": "/sightings/survey-pattern-2/",
   sources: "/sources/",
+  wants: "/wants/",
   methods: "/methods/",
   "page that is not there": "/404.html",
 } as const;

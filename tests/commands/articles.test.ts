@@ -107,7 +107,7 @@ describe("check, of an article", () => {
     expect(said[1]).toContain('Did you mean "chest-a"?');
     expect(said[2]).toContain('Did you mean "jet"?');
     expect(said[3]).toContain('Did you mean "whole"?');
-    expect(said[4]).toContain('Did you mean "one"?');
+    expect(said[4]).toContain("Known: one.");
     expect(said[5]).toContain("made");
     expect(said[6]).toContain('Did you mean "venn-2009"?');
     expect(said[7]).toContain('Did you mean "figure:"?');
@@ -199,9 +199,9 @@ describe("check, of an article", () => {
       "content/collection.yaml:2:17 unknown-figure",
       "content/items/one/index.md:11:6 unknown-source",
       "content/items/one/index.md:13:1 misplaced-reference",
-      "schemas/reference/chest/chest-a.yaml:5:36 unknown-source",
-      "schemas/reference/chest/family.yaml:6:3 unknown-source",
-      "schemas/reference/chest/family.yaml:6:15 unknown-figure",
+      "schemas/reference/chest/chest-a.yaml:5:39 unknown-source",
+      "schemas/reference/chest/family.yaml:7:3 unknown-source",
+      "schemas/reference/chest/family.yaml:7:15 unknown-figure",
     ]);
   });
 

@@ -18,6 +18,7 @@ async function bringIn(root: string, content: string | Uint8Array, correct = (ma
   writeFileSync(map, correct(text));
   const again = () => run(["import", "sightings", file, "--map", map, "--root", root], folder);
   const imported = await again();
+  if (imported.code !== 0 && imported.code !== 1) throw new Error(`The import did not run.\n${imported.err}`);
   const rejectedFile = path.join(folder, "old list.rejected.csv");
   const rejected = () => (existsSync(rejectedFile) ? readFileSync(rejectedFile, "utf8") : null);
   return { folder, file, map, text, proposed, imported, again, rejected };

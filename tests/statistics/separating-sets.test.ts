@@ -118,6 +118,17 @@ describe("separatingSets", () => {
     ]);
   });
 
+  it("is not content with what a greedy choice finds", () => {
+    // f0 separates most at first and then needs f1 and f2; f1 with f4, or f2 with f3, do for two, by hand.
+    const table = letters("aabab", "caabc", "cccab", "ccaac", "babba");
+    const five = featuresOf([1, 1, 1, 1, 1]);
+    expect(separatingSets(five, variantsOf(table), { budget: 0 }).sets).toEqual([["f0", "f1", "f2"]]);
+    expect(separatingSets(five, variantsOf(table)).sets).toEqual([
+      ["f1", "f4"],
+      ["f2", "f3"],
+    ]);
+  });
+
   it("prefers the least effort, then the fewest features", () => {
     // f0 alone does it for 3; f1 and f2 together do for 2.
     const table = letters("aaa", "bab", "cbb");

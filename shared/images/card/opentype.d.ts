@@ -1,7 +1,16 @@
 /** As much of opentype.js as is used here; the package ships no types of its own. */
 declare module "opentype.js" {
+  export interface PathCommand {
+    readonly type: "M" | "L" | "Q" | "C" | "Z";
+    readonly x1?: number;
+    readonly y1?: number;
+    readonly x2?: number;
+    readonly y2?: number;
+    readonly x?: number;
+    readonly y?: number;
+  }
   interface Path {
-    toPathData(decimalPlaces: number): string;
+    readonly commands: readonly PathCommand[];
   }
   export interface Font {
     readonly unitsPerEm: number;

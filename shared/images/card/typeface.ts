@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import opentype, { type Font } from "opentype.js";
+import opentype, { type Font, type PathCommand } from "opentype.js";
 
 /** A typeface whose letters are spread over several files, by script. */
 export interface Typeface {
@@ -49,14 +49,21 @@ function typeface(files: readonly string[]): Typeface {
       let at = x;
       return runs(text)
         .map((run) => {
-          const path = run.font.getPath(run.text, at, baseline, size).toPathData(2);
+          const { commands } = run.font.getPath(run.text, at, baseline, size);
           at += run.font.getAdvanceWidth(run.text, size);
-          return path;
+          return commands.map(written).join("");
         })
         .join("");
     },
   };
 }
+
+/** In hundredths. The library's own writing makes no number of a fraction that rounding left very small. */
+const written = ({ type, x1, y1, x2, y2, x, y }: PathCommand): string =>
+  type +
+  [x1, y1, x2, y2, x, y]
+    .flatMap((value) => (value === undefined ? [] : [String(Math.round(value * 100) / 100)]))
+    .join(" ");
 
 const scripts = (family: string, style: string, names: readonly string[]) =>
   names.map((name) => `${family}/files/${family}-${name}-${style}.woff`);

@@ -120,7 +120,7 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
       confidence: null,
       inputs: [
         ...(counted === null ? [] : [{ name: inText(completeness.counted), value: counted }]),
-        { name: inText(completeness.level), value: inText(level) },
+        { name: inText(completeness.level), value: level },
       ],
       sources: [],
       caveats: [],

@@ -1,3 +1,4 @@
+import { wordsIn } from "./fold.ts";
 import type { OpenCatalogue } from "./open-catalogue.ts";
 import { unpackRising } from "./packed-numbers.ts";
 import type { WordFile } from "./search-index.ts";
@@ -99,15 +100,16 @@ export function matchWord(
 ): { readonly scores: Uint8Array; readonly any: boolean } {
   const { index, columns, variantTexts, masked } = catalogue;
   const scores = new Uint8Array(index.count);
-  if (word.length > 1) {
-    const answers = variantTexts.map((text) => text.includes(word));
-    if (answers.includes(true)) {
-      for (let entry = 0; entry < index.count; entry++) {
-        if (answers[columns.variant[entry] ?? -1]) scores[entry] = weight.variant;
-      }
+  // A letter alone is in every name; it must begin a word there.
+  const answers = variantTexts.map((text) =>
+    word.length > 1 ? text.includes(word) : wordsIn(text).some((each) => each.startsWith(word)),
+  );
+  if (answers.includes(true)) {
+    for (let entry = 0; entry < index.count; entry++) {
+      if (answers[columns.variant[entry] ?? -1]) scores[entry] = weight.variant;
     }
-    for (const text of texts) matchText(text, word, scores);
   }
+  if (word.length > 1) for (const text of texts) matchText(text, word, scores);
   if (word.length > 2) {
     for (const [entry, serial] of masked) if (mayBe(word, serial)) raise(scores, entry, weight.masked);
   }

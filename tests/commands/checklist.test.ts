@@ -1,0 +1,71 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { HtmlValidate } from "html-validate";
+import { describe, expect, it } from "vitest";
+import { pilotageFolder } from "./pilotage.ts";
+import { run } from "./run.ts";
+
+async function sheet(id: string, more = {}) {
+  const root = pilotageFolder(more);
+  const ran = await run(["checklist", id], root);
+  expect(ran).toMatchObject({ code: 0, err: "" });
+  return readFileSync(path.join(root, `checklist-${id}.html`), "utf8");
+}
+
+describe("fittedcase checklist", () => {
+  it("has a box for each unit of each part, in the order of unpacking, cautions first", async () => {
+    const html = await sheet("pilot-mk2");
+    const rows = [...html.matchAll(/<td class="ticks">(.*?)<\/td><th scope="row">(.*?)<br>/g)];
+    expect(rows.map(([, boxes, name]) => [name, boxes?.match(/class="box"/g)?.length])).toEqual([
+      ["Sextant", 1],
+      ["Horizon shade", 4],
+      ["Mercury bottle", 1],
+      ["Oil bottle", 1],
+    ]);
+    expect(html.indexOf("Keep the vessel closed")).toBeGreaterThan(0);
+    expect(html.indexOf("Keep the vessel closed")).toBeLessThan(
+      html.indexOf("What tells the variants apart"),
+    );
+    expect(html).toContain("Mercury in Museum Collections");
+    for (const heading of ["Marks read", "Serial", "Condition, remarks"])
+      expect(html).toContain(`>${heading}</th>`);
+    expect(html).toContain("size: A4");
+  });
+
+  it("says of an item what is on record, and which numbers it should bear", async () => {
+    const html = await sheet("river-office");
+    expect(html).toContain("On record: 3 present, marked P31.");
+    expect(html).toContain("Marks: 118.");
+    expect(html).toContain("H2118");
+  });
+
+  it("is one file of valid HTML, with nothing from outside", async () => {
+    const html = await sheet("pilot-mk2", {
+      "content/items/odd.md": "---\ntitle: '<b>Odd</b> & \"others\"'\nvariant: pilot-mk2\n---\n",
+    });
+    const odd = await sheet("odd", {
+      "content/items/odd.md": "---\ntitle: '<b>Odd</b> & \"others\"'\nvariant: pilot-mk2\n---\n",
+    });
+    expect(odd).toContain("<h1>&lt;b&gt;Odd&lt;/b&gt; &amp;");
+    const validator = new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      rules: { "long-title": "off" },
+    });
+    for (const each of [html, odd]) {
+      expect(each).not.toMatch(/<(?:script|link|img|iframe)|url\(|@import|https?:/);
+      const report = await validator.validateString(each);
+      expect(report.results.flatMap(({ messages }) => messages.map(({ message }) => message))).toEqual([]);
+    }
+  });
+
+  it.each([
+    [["checklist"], 2, "expected one"],
+    [["checklist", "pilot-mk"], 2, "Did you mean"],
+    [["checklist", "pilot-mk2", "--out", "gone/x.html"], 2, "no folder"],
+    [["checklist", "--help"], 0, ""],
+  ])("%j exits with %d", async (args, code, said) => {
+    const ran = await run(args, pilotageFolder());
+    expect(ran.err).toContain(said);
+    expect(ran.code, ran.err).toBe(code);
+  });
+});
