@@ -3,7 +3,7 @@ import { entryName, type PublishedPicture } from "./assemble-set.ts";
 import { averageColour } from "./average-colour.ts";
 import type { ImageCache } from "./image-cache.ts";
 import { type Encoding, encodingsAt, planSizes, type Size } from "./plan-image.ts";
-import { RefusedPicture } from "./refused-picture.ts";
+import { RefusedFile } from "./refused-file.ts";
 import { type Slots, slots } from "./slots.ts";
 import { decodeUpright, type Pixels, resized, uprightSize } from "./upright-picture.ts";
 
@@ -11,7 +11,7 @@ import { decodeUpright, type Pixels, resized, uprightSize } from "./upright-pict
 const largePixels = 40_000_000;
 const onlyOne = slots(1);
 
-/** Makes all files of a picture and keeps them in the cache. Throws RefusedPicture. */
+/** Makes all files of a picture and keeps them in the cache. Throws RefusedFile. */
 export async function encodePicture(
   hash: string,
   bytes: Buffer,
@@ -53,7 +53,7 @@ async function encoded({ rgb, width, height }: Pixels, encoding: Encoding): Prom
   try {
     return await picture.toFormat(encoding.format, encoding.options).toBuffer();
   } catch (problem) {
-    throw new RefusedPicture(
+    throw new RefusedFile(
       `a picture that cannot be written as ${encoding.format} (${problem instanceof Error ? problem.message : "unknown reason"})`,
     );
   }

@@ -1,6 +1,6 @@
 import { readFile, realpath, stat } from "node:fs/promises";
 import path from "node:path";
-import { RefusedPicture } from "./refused-picture.ts";
+import { RefusedFile } from "./refused-file.ts";
 
 const gigabyte = 1024 ** 3;
 
@@ -13,28 +13,42 @@ function isOutside(folder: string, target: string): boolean {
   return relative === ".." || relative.startsWith(`..${path.sep}`) || path.isAbsolute(relative);
 }
 
-/** Reads a photograph by its path relative to the root, every link followed. Throws RefusedPicture. */
-export async function readOriginal(root: string, file: string): Promise<Buffer> {
+/** Where a file that a record names really lies, every link followed. Throws RefusedFile. */
+export async function realOriginal(root: string, file: string): Promise<string> {
   try {
     const real = await realpath(path.join(root, file));
     if (isOutside(await realpath(root), real)) {
-      throw new RefusedPicture("a link that leads out of the collection");
+      throw new RefusedFile("a link that leads out of the collection");
     }
     // Asked before it is opened: to open a pipe is to wait for it.
     const found = await stat(real);
-    if (found.isDirectory()) throw new RefusedPicture("a folder");
-    if (!found.isFile()) throw new RefusedPicture("a pipe, socket or device");
-    const { size } = found;
-    if (size === 0) throw new RefusedPicture("an empty file (0 bytes)");
+    if (found.isDirectory()) throw new RefusedFile("a folder");
+    if (!found.isFile()) throw new RefusedFile("a pipe, socket or device");
+    if (found.size === 0) throw new RefusedFile("an empty file (0 bytes)");
+    return real;
+  } catch (problem) {
+    throw asRefusal(problem);
+  }
+}
+
+/** Reads a photograph by its path relative to the root. Throws RefusedFile. */
+export async function readOriginal(root: string, file: string): Promise<Buffer> {
+  const real = await realOriginal(root, file);
+  try {
+    const { size } = await stat(real);
     if (size > gigabyte) {
-      throw new RefusedPicture(`a file of ${(size / gigabyte).toFixed(1)} GB, where at most 1 GB is read`);
+      throw new RefusedFile(`a file of ${(size / gigabyte).toFixed(1)} GB, where at most 1 GB is read`);
     }
     return await readFile(real);
   } catch (problem) {
-    if (problem instanceof RefusedPicture) throw problem;
-    const code = codeOf(problem);
-    if (code === "ENOENT" || code === "ENOTDIR") throw new RefusedPicture("no file there");
-    if (code === "ELOOP") throw new RefusedPicture("a link that leads back to itself");
-    throw new RefusedPicture(`a file that cannot be read (${code})`);
+    throw asRefusal(problem);
   }
+}
+
+function asRefusal(problem: unknown): RefusedFile {
+  if (problem instanceof RefusedFile) return problem;
+  const code = codeOf(problem);
+  if (code === "ENOENT" || code === "ENOTDIR") return new RefusedFile("no file there");
+  if (code === "ELOOP") return new RefusedFile("a link that leads back to itself");
+  return new RefusedFile(`a file that cannot be read (${code})`);
 }

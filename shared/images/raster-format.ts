@@ -1,4 +1,4 @@
-import { RefusedPicture, readFormats } from "./refused-picture.ts";
+import { RefusedFile, readFormats } from "./refused-file.ts";
 
 export type RasterFormat = "jpeg" | "png" | "webp" | "avif" | "tiff" | "gif";
 
@@ -8,7 +8,7 @@ const heicBrands = ["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hev
 /**
  * By the first bytes, since a name may say anything. Only rasters: a drawing can pull in other files, and a
  * decoder that nobody expected is one more that a hostile file can reach.
- * Throws RefusedPicture, naming what the file is where that is known.
+ * Throws RefusedFile, naming what the file is where that is known.
  */
 export function rasterFormat(bytes: Buffer): RasterFormat {
   const starts = (text: string, at = 0) => bytes.toString("latin1", at, at + text.length) === text;
@@ -18,13 +18,13 @@ export function rasterFormat(bytes: Buffer): RasterFormat {
   if (starts("RIFF") && starts("WEBP", 8)) return "webp";
   if (["II*\0", "MM\0*", "II+\0", "MM\0+"].some((magic) => starts(magic))) {
     // Canon's raw files call themselves TIFF, with a mark of their own at the eighth byte.
-    if (starts("CR", 8)) throw new RefusedPicture(`a camera's raw file; expected ${readFormats}`);
+    if (starts("CR", 8)) throw new RefusedFile(`a camera's raw file; expected ${readFormats}`);
     return "tiff";
   }
   if (starts("ftyp", 4)) {
     const brands = brandsOf(bytes);
     if (brands[0] === "avis") {
-      throw new RefusedPicture("a moving picture (AVIF sequence), where a photograph is a still");
+      throw new RefusedFile("a moving picture (AVIF sequence), where a photograph is a still");
     }
     if (brands.includes("avif")) return "avif";
     if (brands.some((brand) => heicBrands.includes(brand))) throw refused("HEIC");
@@ -33,11 +33,11 @@ export function rasterFormat(bytes: Buffer): RasterFormat {
   if (starts("%PDF")) throw refused("PDF");
   const opening = bytes.toString("utf8", 0, 4096);
   if (/<svg[\s>]/i.test(opening)) throw refused("drawing (SVG)");
-  throw new RefusedPicture(`a file that is no ${readFormats}`);
+  throw new RefusedFile(`a file that is no ${readFormats}`);
 }
 
-function refused(kind: string): RefusedPicture {
-  return new RefusedPicture(`a ${kind}, where a photograph is ${readFormats}`);
+function refused(kind: string): RefusedFile {
+  return new RefusedFile(`a ${kind}, where a photograph is ${readFormats}`);
 }
 
 function brandsOf(bytes: Buffer): string[] {

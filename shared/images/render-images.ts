@@ -9,7 +9,7 @@ import { openImageCache } from "./image-cache.ts";
 import type { ImageSet, Images } from "./image-set.ts";
 import { readOriginal } from "./original-bytes.ts";
 import { settingsKey } from "./plan-image.ts";
-import { RefusedPicture } from "./refused-picture.ts";
+import { RefusedFile } from "./refused-file.ts";
 import { slots } from "./slots.ts";
 
 interface ImageTask {
@@ -73,7 +73,7 @@ export async function renderImages(task: ImageTask): Promise<RenderedImages> {
       made.set(hash, making);
       return await making;
     } catch (problem) {
-      if (problem instanceof RefusedPicture) return problem.message;
+      if (problem instanceof RefusedFile) return problem.message;
       failed = true;
       throw problem;
     }

@@ -3,7 +3,7 @@ import { colourCodes, isHighDynamicRange, isNearSrgb } from "./colour-codes.ts";
 import { background, type Size } from "./plan-image.ts";
 import { pngChunks } from "./png-chunks.ts";
 import { type RasterFormat, rasterFormat } from "./raster-format.ts";
-import { RefusedPicture } from "./refused-picture.ts";
+import { RefusedFile } from "./refused-file.ts";
 import { tiffPictures } from "./tiff-pictures.ts";
 
 /** 8-bit sRGB, three channels, upright, opaque: what every output is made of. Nothing else of the file is kept. */
@@ -16,7 +16,7 @@ const mostPixels = 200_000_000;
 
 const megapixels = (pixels: number) => `${Math.round(pixels / 1e6)} megapixels`;
 
-/** The size of a picture when upright, from its header. Throws RefusedPicture for whatever is no still photograph. */
+/** The size of a picture when upright, from its header. Throws RefusedFile for whatever is no still photograph. */
 export async function uprightSize(bytes: Buffer): Promise<Size> {
   const format = rasterFormat(bytes);
   refuseManyPictures(format, bytes);
@@ -24,14 +24,14 @@ export async function uprightSize(bytes: Buffer): Promise<Size> {
   const header = await decoding(() => sharp(bytes, { limitInputPixels: false }).metadata());
   const { width, height } = header.autoOrient;
   if (width * height > mostPixels) {
-    throw new RefusedPicture(
+    throw new RefusedFile(
       `a picture of ${width} × ${height} pixels (${megapixels(width * height)}), ` +
         `where at most ${megapixels(mostPixels)} are read`,
     );
   }
   if ((header.pages ?? 1) > 1 && format !== "tiff") {
     // To show the first frame would leave the others out in silence.
-    throw new RefusedPicture(`a moving picture of ${header.pages} frames, where a photograph is a still`);
+    throw new RefusedFile(`a moving picture of ${header.pages} frames, where a photograph is a still`);
   }
   refuseUnknownColours(format, bytes, header);
   return { width, height };
@@ -60,34 +60,31 @@ export async function resized(from: Pixels, size: Size): Promise<Pixels> {
 async function pixels(picture: Sharp, { width, height }: Size): Promise<Pixels> {
   const rgb = await picture.resize(width, height, { fit: "fill" }).raw({ depth: "uchar" }).toBuffer();
   if (rgb.length !== width * height * 3)
-    throw new RefusedPicture("a picture whose colours are not red, green and blue");
+    throw new RefusedFile("a picture whose colours are not red, green and blue");
   return { rgb, width, height };
 }
 
 function refuseManyPictures(format: RasterFormat, bytes: Buffer): void {
   if (format === "png" && pngChunks(bytes).has("acTL")) {
-    throw new RefusedPicture("a moving picture (animated PNG), where a photograph is a still");
+    throw new RefusedFile("a moving picture (animated PNG), where a photograph is a still");
   }
   if (format !== "tiff") return;
   const { firstIsReduced, whole } = tiffPictures(bytes);
-  if (firstIsReduced)
-    throw new RefusedPicture("a camera's raw file, of which only the preview could be read");
-  if (whole > 1) throw new RefusedPicture(`a file of ${whole} pictures, where a photograph is one`);
+  if (firstIsReduced) throw new RefusedFile("a camera's raw file, of which only the preview could be read");
+  if (whole > 1) throw new RefusedFile(`a file of ${whole} pictures, where a photograph is one`);
 }
 
 function refuseUnknownColours(format: RasterFormat, bytes: Buffer, header: Metadata): void {
   const codes = colourCodes(format, bytes);
   if (codes && isHighDynamicRange(codes)) {
-    throw new RefusedPicture("a picture in high dynamic range, whose colours would come out wrong");
+    throw new RefusedFile("a picture in high dynamic range, whose colours would come out wrong");
   }
   if (codes && !isNearSrgb(codes) && !header.hasProfile) {
-    throw new RefusedPicture("a picture in a wide gamut that has no colour profile; embed the profile");
+    throw new RefusedFile("a picture in a wide gamut that has no colour profile; embed the profile");
   }
   // CIELAB is decoded to fractions whatever the file held.
   if (header.space !== "lab" && header.depth !== "uchar" && header.depth !== "ushort") {
-    throw new RefusedPicture(
-      `a picture whose channels are no whole numbers of 8 or 16 bits (${header.depth})`,
-    );
+    throw new RefusedFile(`a picture whose channels are no whole numbers of 8 or 16 bits (${header.depth})`);
   }
 }
 
@@ -96,8 +93,8 @@ async function decoding<T>(decode: () => Promise<T>): Promise<T> {
   try {
     return await decode();
   } catch (problem) {
-    if (problem instanceof RefusedPicture) throw problem;
-    throw new RefusedPicture(inPlainWords(problem instanceof Error ? problem.message : String(problem)));
+    if (problem instanceof RefusedFile) throw problem;
+    throw new RefusedFile(inPlainWords(problem instanceof Error ? problem.message : String(problem)));
   }
 }
 

@@ -1,6 +1,5 @@
 /** What a reference asks for: a phrase in a sentence, a table or a drawing. */
 export const schemes = ["figure", "table", "plot"] as const;
-export type Scheme = (typeof schemes)[number];
 
 export interface Reference {
   readonly raw: string;

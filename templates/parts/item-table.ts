@@ -5,7 +5,7 @@ import type { PageSite } from "../site.ts";
 /** Outfits side by side. Wider than a small screen, the table scrolls within itself. */
 export function itemTable({ columns, rows }: ItemTable, { words, link }: PageSite): Html {
   const say = words.pages.catalogue;
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="${say.outfit}"><table class="chosen">
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${words.pages.articles.outfits(rows.length)}"><table class="chosen">
 <thead><tr><th scope="col">${say.outfit}</th>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
 <tbody>${rows.map(
     ({ item, cells }) =>

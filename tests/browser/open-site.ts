@@ -68,6 +68,11 @@ export async function openSite(folder = inject("demonstration")): Promise<OpenSi
 export const kindsOfPage = {
   home: "/",
   catalogue: "/items/",
+  "the catalogue with something asked of it": "/items/?q=lamp&least=50&sort=complete",
+  "a list of the outfits of a variant": "/items/by/variant/survey-pattern-2/",
+  "what can be set side by side": "/compare/",
+  "two outfits side by side": "/compare/grauven-inspector-outfit/hale-ferrin-outfit/",
+  "any outfits side by side": "/compare/?items=hale-ferrin-outfit,marchby-outfit,signal-cabin-set",
   item: "/items/hale-ferrin-outfit/",
   "an item whose evidence contradicts its label": "/items/marchby-outfit/",
   "an item hardly examined": "/items/nether-loft-outfit/",

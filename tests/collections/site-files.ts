@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import path from "node:path";
+import { gunzipSync } from "node:zlib";
 
 /** Every file below a folder, as relative path and bytes; links are followed at the top only. */
 export function siteFiles(folder: string): Map<string, Buffer> {
@@ -9,7 +10,12 @@ export function siteFiles(folder: string): Map<string, Buffer> {
       const file = relative === "" ? name : `${relative}/${name}`;
       const full = path.join(folder, file);
       if (statSync(full).isDirectory()) walk(file);
-      else files.set(file, readFileSync(full));
+      else {
+        const bytes = readFileSync(full);
+        files.set(file, bytes);
+        // What is compressed is read as a reader's browser reads it, beside the file itself.
+        if (file.endsWith(".gz")) files.set(file.slice(0, -".gz".length), gunzipSync(bytes));
+      }
     }
   };
   walk("");

@@ -126,13 +126,18 @@ const kinds: Readonly<Record<string, Kind>> = {
   },
   article: {
     flags: ["title"],
-    make: (id, flags, _known, today) => ({
-      kind: "article",
-      id,
-      file: `content/articles/${id}.md`,
-      text: articleScaffold(flags.title ?? titleFrom(id), today),
-      next: "Write below the second line of hyphens.",
-    }),
+    make(id, flags, { collection }, today) {
+      const [family] = collection.families.keys();
+      const [variant] = collection.variants.keys();
+      const [source] = collection.sources.keys();
+      return {
+        kind: "article",
+        id,
+        file: `content/articles/${id}.md`,
+        text: articleScaffold(flags.title ?? titleFrom(id), today, { family, variant, source }),
+        next: "Write below the second line of hyphens.",
+      };
+    },
   },
 };
 

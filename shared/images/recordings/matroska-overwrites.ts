@@ -1,0 +1,106 @@
+import type { ByteSource, Overwrite } from "./byte-source.ts";
+
+interface EbmlElement {
+  readonly id: number;
+  readonly start: number;
+  readonly data: number;
+  /** Null where the file leaves it open. */
+  readonly end: number | null;
+}
+
+const segment = 0x18538067;
+const cluster = 0x1f43b675;
+const info = 0x1549a966;
+const tracks = 0x1654ae6b;
+const trackEntry = 0xae;
+
+/** Tags, attachments and chapters of the file's own. */
+const droppedSections: readonly number[] = [0x1254c367, 0x1941a469, 0x1043a770];
+/** Title, date, and the names of this file and its neighbours. */
+const droppedFacts: readonly number[] = [
+  0x7ba9, 0x4461, 0x7384, 0x3c83ab, 0x3e83bb, 0x73a4, 0x3cb923, 0x3eb923,
+];
+/** The programs that wrote it: these must be there, and may be empty. */
+const emptiedFacts: readonly number[] = [0x4d80, 0x5741];
+const trackName = 0x536e;
+
+/**
+ * Writes over what a WebM file says beside picture and sound. An element that is dropped becomes a Void of the same
+ * length, so that every place in the file is where it was.
+ * Source  Matroska (RFC 9559), 5.1; EBML (RFC 8794), 4 for sizes, 11.3.2 for Void
+ */
+export function matroskaOverwrites(source: ByteSource): Overwrite[] {
+  return [...elements(source, 0, source.size)].flatMap((top) =>
+    top.id === segment ? inSegment(source, top.data, top.end ?? source.size) : [],
+  );
+}
+
+function inSegment(source: ByteSource, from: number, to: number): Overwrite[] {
+  return [...elements(source, from, to)].flatMap((section) => {
+    const end = section.end ?? to;
+    if (droppedSections.includes(section.id)) return asVoid(section, end);
+    if (section.id === info) {
+      return [...elements(source, section.data, end)].flatMap((fact) => {
+        if (droppedFacts.includes(fact.id)) return asVoid(fact, fact.end ?? end);
+        return emptiedFacts.includes(fact.id) ? [zeros(fact.data, fact.end ?? end)] : [];
+      });
+    }
+    if (section.id !== tracks) return [];
+    return [...elements(source, section.data, end)].flatMap((entry) =>
+      entry.id !== trackEntry
+        ? []
+        : [...elements(source, entry.data, entry.end ?? end)].flatMap((fact) =>
+            fact.id === trackName ? asVoid(fact, fact.end ?? end) : [],
+          ),
+    );
+  });
+}
+
+function* elements(source: ByteSource, from: number, to: number): Generator<EbmlElement> {
+  let start = from;
+  while (start < to) {
+    const head = source.read(start, 12);
+    const idLength = lengthOf(head[0]);
+    const sizeLength = lengthOf(head[idLength]);
+    if (idLength > 4 || sizeLength > 8 || head.length < idLength + sizeLength) return;
+    const id = head.readUIntBE(0, idLength);
+    const data = start + idLength + sizeLength;
+    const size = sizeIn(head.subarray(idLength, idLength + sizeLength));
+    const end = size === null ? null : data + size;
+    if (end !== null && end > to) return;
+    yield { id, start, data, end };
+    // What a live recording leaves open is a cluster: what is in it cannot be taken for a section.
+    if (end === null && id !== cluster) return;
+    start = end ?? data;
+  }
+}
+
+/** Of a number whose first byte says, by its leading zeros, how many bytes it has. */
+const lengthOf = (first: number | undefined): number =>
+  first === undefined || first === 0 ? 9 : Math.clz32(first) - 23;
+
+function sizeIn(bytes: Buffer): number | null {
+  const mask = 0xff >> bytes.length;
+  let value = (bytes[0] ?? 0) & mask;
+  let open = value === mask;
+  for (const byte of bytes.subarray(1)) {
+    value = value * 256 + byte;
+    open &&= byte === 0xff;
+  }
+  return open ? null : value;
+}
+
+function asVoid({ start }: EbmlElement, end: number): Overwrite[] {
+  const length = end - start;
+  // A size in one byte where there is room for no more, else in eight.
+  const head = Buffer.alloc(length < 9 ? 2 : 9);
+  head[0] = 0xec;
+  if (length < 9) head[1] = 0x80 | (length - 2);
+  else {
+    head.writeBigUInt64BE(BigInt(length - 9), 1);
+    head[1] = 0x01;
+  }
+  return [{ at: start, bytes: head }, zeros(start + head.length, end)];
+}
+
+const zeros = (from: number, to: number): Overwrite => ({ at: from, bytes: Math.max(0, to - from) });

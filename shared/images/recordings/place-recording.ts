@@ -1,0 +1,108 @@
+import { createHash, randomUUID } from "node:crypto";
+import {
+  closeSync,
+  constants,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from "node:fs";
+import path from "node:path";
+import { realOriginal } from "../original-bytes.ts";
+import { RefusedFile } from "../refused-file.ts";
+import type { ByteSource, Overwrite } from "./byte-source.ts";
+import { isoOverwrites } from "./iso-overwrites.ts";
+import { matroskaOverwrites } from "./matroska-overwrites.ts";
+import { playedFormats, type RecordingFormat, recordingFormat } from "./recording-format.ts";
+import { flacOverwrites, mpegOverwrites, waveOverwrites } from "./sound-overwrites.ts";
+
+/** Raise it where the code changes what a recording is freed of. */
+const pipeline = 1;
+
+const overwritesOf: Readonly<Record<RecordingFormat["container"], (source: ByteSource) => Overwrite[]>> = {
+  matroska: matroskaOverwrites,
+  iso: isoOverwrites,
+  wave: waveOverwrites,
+  mpeg: mpegOverwrites,
+  flac: flacOverwrites,
+};
+
+interface PlacedRecording {
+  readonly format: RecordingFormat;
+  readonly name: string;
+  readonly file: string;
+}
+
+/**
+ * A copy of a recording, named by its content, without what the container says beside picture and sound: place,
+ * time, owner, camera, programs. Picture and sound themselves are not touched: whatever is seen, said or hidden
+ * within them stays. Throws RefusedFile for what is no recording.
+ */
+export async function placeRecording(root: string, file: string, folder: string): Promise<PlacedRecording> {
+  const original = await realOriginal(root, file);
+  const descriptor = openSync(original, "r");
+  try {
+    const source = byteSource(descriptor, statSync(original).size);
+    const format = recordingFormat(source.read(0, 4096));
+    if (!format) throw new RefusedFile(`a file that is no ${playedFormats}`);
+    const name = `${contentHash(source)}.${format.extension}`;
+    const target = path.join(folder, name);
+    if (!existsSync(target)) copyWithout(original, target, overwritesOf[format.container](source));
+    return { format, name, file: target };
+  } finally {
+    closeSync(descriptor);
+  }
+}
+
+function byteSource(descriptor: number, size: number): ByteSource {
+  return {
+    size,
+    read(at, length) {
+      if (at < 0 || at >= size || length <= 0) return Buffer.alloc(0);
+      const bytes = Buffer.alloc(Math.min(length, size - at));
+      return bytes.subarray(0, readSync(descriptor, bytes, 0, bytes.length, at));
+    },
+  };
+}
+
+const piece = 4 * 1024 * 1024;
+
+function contentHash(source: ByteSource): string {
+  const hash = createHash("sha256").update(`recording ${pipeline}`);
+  for (let at = 0; at < source.size; at += piece) hash.update(source.read(at, piece));
+  return hash.digest("hex").slice(0, 24);
+}
+
+/** Under another name first: a file that has its name is whole, and nothing private ever stood under it. */
+function copyWithout(original: string, target: string, overwrites: readonly Overwrite[]): void {
+  mkdirSync(path.dirname(target), { recursive: true });
+  const part = `${target}.${randomUUID()}`;
+  try {
+    copyFileSync(original, part, constants.COPYFILE_FICLONE);
+    const descriptor = openSync(part, "r+");
+    try {
+      for (const { at, bytes } of overwrites) {
+        if (typeof bytes === "number") writeZeros(descriptor, at, bytes);
+        else writeSync(descriptor, bytes, 0, bytes.length, at);
+      }
+    } finally {
+      closeSync(descriptor);
+    }
+    renameSync(part, target);
+  } catch (problem) {
+    rmSync(part, { force: true });
+    throw problem;
+  }
+}
+
+function writeZeros(descriptor: number, at: number, count: number): void {
+  const zeros = Buffer.alloc(Math.min(count, piece));
+  for (let done = 0; done < count; done += zeros.length) {
+    writeSync(descriptor, zeros, 0, Math.min(zeros.length, count - done), at + done);
+  }
+}

@@ -1,0 +1,14 @@
+/** A recording as it stands on the site. */
+export interface Recording {
+  readonly kind: "video" | "sound";
+  readonly type: string;
+  /** From the root of the site, beginning with a slash; named by its content and by nothing that says whose it is. */
+  readonly address: string;
+  /** What is said in it, as WebVTT. */
+  readonly captions: string | null;
+  /** Which part it comes to when, as WebVTT. */
+  readonly chapters: string | null;
+}
+
+/** By the id of the item. */
+export type Recordings = ReadonlyMap<string, Recording>;

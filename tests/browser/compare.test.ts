@@ -1,0 +1,142 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { type OpenSite, openSite } from "./open-site.ts";
+
+let site: OpenSite;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+const leave = (page: Page) => page.context().close();
+const pair = "/compare/grauven-inspector-outfit/hale-ferrin-outfit/";
+const told = (page: Page) => page.locator(".told-composed");
+
+interface Record {
+  readonly parts: Readonly<{
+    [part: string]: { readonly name: string; readonly units: { readonly absent: number } };
+  }>;
+}
+const recordOf = (id: string): Record =>
+  JSON.parse(readFileSync(path.join(inject("demonstration"), `data/items/${id}.json`), "utf8"));
+
+/** The rows of a table: what each is called, and its cells. */
+const rowsOf = (page: Page, table: string) =>
+  page
+    .locator(`${table} tbody tr:not(.group)`)
+    .evaluateAll((rows) =>
+      rows.map((row) =>
+        [...row.children].map((cell) => (cell as HTMLElement).textContent?.replace(/\s+/g, " ").trim()),
+      ),
+    );
+
+describe("two outfits side by side", () => {
+  it("show what differs, and the rest one click away, without a script", async () => {
+    const page = await site.visit(pair, { javaScriptEnabled: false });
+    const shown = await rowsOf(page, "#differs .matter > .scroll .beside");
+    expect(shown.length).toBeGreaterThan(5);
+    const alike = page.locator("#differs details").last();
+    expect(await alike.locator("tbody").first().isVisible()).toBe(false);
+    await alike.locator("summary").click();
+    expect(await alike.locator("tbody").first().isVisible()).toBe(true);
+    await leave(page);
+  });
+
+  it("differ in every part of which one has more missing than the other", async () => {
+    const page = await site.visit(pair);
+    const differing = (await rowsOf(page, "#differs .matter > .scroll .beside")).map(([name]) => name);
+    const [first, second] = [recordOf("grauven-inspector-outfit"), recordOf("hale-ferrin-outfit")];
+    const expected = Object.entries(first.parts)
+      .filter(([id, { units }]) => units.absent !== second.parts[id]?.units.absent)
+      .map(([, { name }]) => name);
+    expect(expected.length).toBeGreaterThan(3);
+    for (const name of expected) expect(differing).toContain(name);
+    await leave(page);
+  });
+
+  it("are led to from either outfit, from their variant and from the list of comparisons", async () => {
+    for (const from of ["/items/hale-ferrin-outfit/", "/items/grauven-inspector-outfit/", "/compare/"]) {
+      const page = await site.visit(from);
+      await page.locator(`a[href$="${pair}"]`).first().click();
+      expect(new URL(page.url()).pathname).toBe(pair);
+      await leave(page);
+    }
+    const page = await site.visit("/variants/survey-pattern-2/");
+    await page.locator('a[href*="/compare/#"]').click();
+    await page.locator(`a[href$="${pair}"]`).click();
+    expect(new URL(page.url()).pathname).toBe(pair);
+    await leave(page);
+  });
+
+  it("say in a table of distances what their own page says", async () => {
+    const page = await site.visit("/compare/");
+    const said = await page.locator(`a[href$="${pair}"]`).innerText();
+    await page.goto(site.url + pair);
+    expect(await page.locator("#likeness").innerText()).toContain(`${said.split(/\s/)[0]} alike`);
+    await leave(page);
+  });
+});
+
+describe("any outfits side by side", () => {
+  const three = "/compare/?items=hale-ferrin-outfit,grauven-inspector-outfit,signal-cabin-set";
+
+  it("are composed from the address", async () => {
+    const page = await site.visit(three);
+    await expect.poll(() => told(page).innerText()).toMatch(/^3 outfits side by side/);
+    expect(await page.locator(".composed .brief thead th a").count()).toBe(3);
+    await leave(page);
+  });
+
+  it("say of a pair what the page of the pair says", async () => {
+    const built = await site.visit(pair);
+    const page = await site.visit("/compare/?items=grauven-inspector-outfit,hale-ferrin-outfit");
+    await expect.poll(() => told(page).innerText()).toMatch(/^2 outfits/);
+    for (const [composed, own] of [
+      [".composed .brief", "#brief .brief"],
+      [".composed-tables > .scroll:not(:first-child) .beside", "#differs .matter > .scroll .beside"],
+      [".composed details:nth-of-type(1) .beside", "#differs details:nth-of-type(1) .beside"],
+      [".composed details:nth-of-type(2) .beside", "#differs details:nth-of-type(2) .beside"],
+    ] as const) {
+      const rows = await rowsOf(page, composed);
+      expect(rows.length).toBeGreaterThan(0);
+      expect(rows).toEqual(await rowsOf(built, own));
+    }
+    await leave(page);
+    await leave(built);
+  });
+
+  it("are taken out one by one, and back again by the browser", async () => {
+    const page = await site.visit(three);
+    await page.locator(".composed .take-out").last().click();
+    await expect.poll(() => told(page).innerText()).toMatch(/^2 outfits/);
+    expect(new URL(page.url()).search).toBe("?items=hale-ferrin-outfit,grauven-inspector-outfit");
+    await page.goBack();
+    await expect.poll(() => told(page).innerText()).toMatch(/^3 outfits/);
+    await leave(page);
+  });
+
+  it("name what is not in the catalogue, and ask for two at least", async () => {
+    const page = await site.visit("/compare/?items=hale-ferrin-outfit,no-such-outfit");
+    await expect.poll(() => told(page).innerText()).toMatch(/Two outfits at least.*no-such-outfit/);
+    await leave(page);
+  });
+
+  it("are no way out of the folder of data", async () => {
+    const page = await site.visit("/404.html");
+    const asked: string[] = [];
+    page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+    await page.goto(`${site.url}/compare/?items=${encodeURIComponent("../../collection")},..`);
+    await expect.poll(() => told(page).innerText()).toMatch(/Not in this catalogue/);
+    const data = asked.filter((address) => address.endsWith(".json"));
+    for (const address of data) expect(address).toMatch(/^\/data\/items\/[^/]+$/);
+    await leave(page);
+  });
+
+  it("without a script say what can be compared all the same", async () => {
+    const page = await site.visit(three, { javaScriptEnabled: false });
+    expect(await page.locator(".distances").count()).toBeGreaterThan(0);
+    await leave(page);
+  });
+});

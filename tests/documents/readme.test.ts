@@ -1,0 +1,60 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { writeCollection } from "../collections/collection.ts";
+import { repository, run } from "../commands/run.ts";
+
+const readme = readFileSync(path.join(repository, "README.md"), "utf8");
+
+/** The fenced blocks of a document, each with its language. */
+const blocks = [...readme.matchAll(/^```(\w+)\n([\s\S]*?)^```$/gm)].map(([, language, text]) => ({
+  language: language ?? "",
+  text: text ?? "",
+}));
+
+const block = (language: string, containing: string): string => {
+  const found = blocks.find((each) => each.language === language && each.text.includes(containing));
+  if (!found) throw new Error(`The README has no ${language} block with "${containing}".`);
+  return found.text;
+};
+
+describe("the README", () => {
+  it("opens with the job in one paragraph", () => {
+    const [title, first] = readme.split("\n\n");
+    expect(title).toBe("# Fittedcase");
+    expect(first).toMatch(/^Somebody opens a case/);
+  });
+
+  it("gives the two commands on one line each, first to build and then to test", () => {
+    const [build, test] = blocks.filter(({ language }) => language === "sh");
+    expect(build?.text).toBe("npm ci && npm run build\n");
+    expect(test?.text).toBe("npm ci && npm test\n");
+  });
+
+  it("has a test command that the continuous integration runs", () => {
+    expect(readFileSync(path.join(repository, ".ci/run"), "utf8")).toContain("npm ci && npm test");
+  });
+
+  it("shows records that are sound, taken together", async () => {
+    const root = writeCollection({
+      "content/collection.yaml": block("yaml", "content/collection.yaml"),
+      "content/sources.yaml":
+        "- { id: works-ledger, title: Ledger }\n- { id: sale-lists, title: Lists }\n- { id: museum-inventory, title: Inventory }\n",
+      "content/items/pilot-118/index.md": block("markdown", "variant: pilot-mk2"),
+      "content/sightings/log.csv": block("csv", "seen,variant"),
+      "schemas/reference/pilot/family.yaml":
+        "name: Pilotage outfits\nfeatures: { arc: { name: Arc, values: [silver, platinum] } }\n",
+      "schemas/reference/pilot/pilot-mk2.yaml": block("yaml", "pilot-mk2.yaml"),
+    });
+    const { code, out } = await run(["check"], root);
+    expect(out).toMatch(/^(?:.*warning[\s\S]*)?0 errors/m);
+    expect(code).toBe(0);
+  });
+
+  it("names no command that does not exist", async () => {
+    const named = new Set([...readme.matchAll(/npx fittedcase (\w+)/g)].map(([, name]) => name ?? ""));
+    const { out } = await run(["--help"], repository);
+    for (const name of [...named].filter((each) => /^[a-z]+$/.test(each)))
+      expect(out).toContain(`fittedcase ${name}`);
+  });
+});
