@@ -1,13 +1,12 @@
-import type { Images } from "../images/image-set.ts";
+import type { Media } from "../images/media.ts";
 import { type Lookup, lookupOf } from "../publication/lookup.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { type ShortReference, shortReferences } from "./source-reference.ts";
 
 /** The collection as a view looks things up in it. */
-export interface CollectionIndex extends Lookup {
+export interface CollectionIndex extends Lookup, Media {
   readonly words: Words;
-  readonly images: Images;
   /** How each source is cited in short. */
   readonly shortReferences: ReadonlyMap<string, ShortReference>;
   /** Of each data file, by its address, what tells this version of it from others. */
@@ -19,12 +18,14 @@ export interface CollectionIndex extends Lookup {
 export const indexCollection = (
   collection: PublishedCollection,
   words: Words,
-  images: Images,
+  { images, cards, recordings }: Media,
   versions: CollectionIndex["versions"],
 ): CollectionIndex => ({
   ...lookupOf(collection),
   words,
   images,
+  cards,
+  recordings,
   shortReferences: shortReferences(collection.sources, words),
   versions,
   pairs: new Set(collection.comparisons.map(({ items }) => items.join(" "))),

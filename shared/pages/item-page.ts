@@ -1,4 +1,3 @@
-import type { ImageSet } from "../images/image-set.ts";
 import type { Confidential, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import { citedIn } from "./citations.ts";
@@ -12,7 +11,10 @@ import { type CompletingView, completingView, type NearestView, nearestView } fr
 import { type CustodyView, custodyView } from "./item-custody.ts";
 import { type FindingList, findingLists } from "./item-findings.ts";
 import { type IdentityView, identityView } from "./item-identity.ts";
+import { itemParticulars, type Particular } from "./item-particulars.ts";
 import { type PartGroup, partGroups } from "./item-parts.ts";
+import { type PhotoView, photoViews, placesSeen } from "./item-photographs.ts";
+import { momentsOf, type RecordingView, recordingView } from "./item-recording.ts";
 import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { renderMarkdown } from "./markdown.ts";
@@ -21,25 +23,12 @@ import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
 
-export interface PhotoView {
-  readonly image: ImageSet;
-  readonly alt: string;
-  readonly caption: string | null;
-  readonly legend: readonly {
-    readonly number: number;
-    readonly part: Link;
-    /** From the left and the top, in hundredths of the picture. */
-    readonly at: readonly [number, number];
-  }[];
-}
-
 export interface ItemPage extends PageHead {
   readonly kind: "item";
   readonly id: string;
   readonly variant: Link;
   readonly family: Link;
-  /** Serial, set, dates, standing: as label and value. */
-  readonly particulars: readonly { readonly label: string; readonly value: string }[];
+  readonly particulars: readonly Particular[];
   readonly identity: IdentityView;
   readonly brief: {
     readonly complete: string | null;
@@ -52,6 +41,7 @@ export interface ItemPage extends PageHead {
     readonly inDoubt: string | null;
   };
   readonly photos: readonly PhotoView[];
+  readonly recording: RecordingView | null;
   /** SVG. */
   readonly plan: string | null;
   readonly planNote: string;
@@ -95,6 +85,8 @@ export interface ItemPage extends PageHead {
   readonly sources: readonly Link[];
   readonly cite: CiteView;
   readonly data: Link;
+  /** The photographs for other programs, where there are any. */
+  readonly manifest: Link | null;
   readonly confidential: Confidential | null;
 }
 
@@ -114,6 +106,9 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const classed = variant ? classView(variant, collection, pages.variant) : null;
   const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
   const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });
+  const photos = photoViews(item, index.images, partLink);
+  const recording = recordingView(item, index.recordings, partLink);
+  const card = index.cards.get(item.id);
   const missing = [...item.completeness.missing, ...item.completeness.partial];
   const doubtful = new Set([
     ...item.completeness.substitutes,
@@ -154,10 +149,11 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),
       },
     }),
+    preview: card ? { ...card, alt: pages.photographs.card.alt(item.title, completeness.weighted) } : null,
     id: item.id,
     variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
     family: { address: addresses.family(item.family.id), name: item.family.name },
-    particulars: particularsOf(item, index),
+    particulars: itemParticulars(item, words),
     identity,
     brief: {
       complete: completeness.weighted,
@@ -172,23 +168,8 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,
       inDoubt: doubtful > 0 ? say.inDoubt(doubtful) : null,
     },
-    photos: item.photos.flatMap(({ original, alt, caption, callouts }) => {
-      const image = index.images.get(original);
-      return image
-        ? [
-            {
-              image,
-              alt,
-              caption,
-              legend: callouts.map(({ part, at: [x, y] }, place) => ({
-                number: place + 1,
-                part: partLink(part),
-                at: [100 * x, 100 * y] as const,
-              })),
-            },
-          ]
-        : [];
-    }),
+    photos,
+    recording,
     plan: drawing({ kind: "item", item, plot: "case-plan" }, index, { idPrefix: "plan" }),
     planNote: planNote(item.parts, words),
     completeness,
@@ -205,7 +186,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       sightings: { address: addresses.sightingsOf(item.variant.id), name: pages.variant.seeLog },
     },
     text: renderMarkdown(item.description, { page: address, below: 2, index }),
-    groups: partGroups(item.parts, words),
+    groups: partGroups(item.parts, words, placesSeen(photos, words), momentsOf(recording, words)),
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
     labels: item.labels.map((label) => ({
       ...label,
@@ -236,22 +217,12 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       index,
     ),
     data,
+    manifest:
+      photos.length === 0
+        ? null
+        : { address: addresses.manifest(item.id), name: pages.photographs.manifest.link },
     confidential: item.confidential,
   };
-}
-
-function particularsOf(item: PublishedItem, { words }: CollectionIndex): ItemPage["particulars"] {
-  const say = words.pages.item;
-  const rows: readonly (readonly [string, string | null])[] = [
-    [say.serial, item.serial],
-    [say.set, item.set],
-    [say.issued, item.dating.issued && words.date(item.dating.issued)],
-    [say.examined, item.examined && words.date(item.examined)],
-    [say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)],
-    [say.status, words.pages.statuses[item.status] ?? item.status],
-    [say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)],
-  ];
-  return rows.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));
 }
 
 /** Everything that the entry rests on: its custody, its figures, its variant. */

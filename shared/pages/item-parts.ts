@@ -1,5 +1,6 @@
 import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
+import type { Link } from "./page.ts";
 
 /** One row of the list of parts, as it is printed. */
 export interface PartRow {
@@ -13,6 +14,9 @@ export interface PartRow {
   readonly marks: readonly string[];
   readonly remarks: readonly string[];
   readonly rate: RateView;
+  /** The photographs in which it is pointed out, and the moments of the recording at which it is shown. */
+  readonly seen: readonly Link[];
+  readonly moments: readonly Link[];
   readonly hazards: readonly string[];
 }
 
@@ -53,10 +57,21 @@ export function groupParts<Part extends { readonly groupName: string | null }>(
   return [...groups].map(([name, members]) => ({ name, parts: members }));
 }
 
-export const partGroups = (parts: readonly PublishedItemPart[], words: Words): PartGroup[] =>
+type LinksByPart = ReadonlyMap<string, readonly Link[]>;
+
+export const partGroups = (
+  parts: readonly PublishedItemPart[],
+  words: Words,
+  seen: LinksByPart = new Map(),
+  moments: LinksByPart = new Map(),
+): PartGroup[] =>
   groupParts(parts).map(({ name, parts: members }) => ({
     name,
-    rows: members.map((part) => partRow(part, words)),
+    rows: members.map((part) => ({
+      ...partRow(part, words),
+      seen: seen.get(part.id) ?? [],
+      moments: moments.get(part.id) ?? [],
+    })),
   }));
 
 export const plain = (id: string): string => id.replaceAll("-", " ");
@@ -67,7 +82,7 @@ export type PartState = Pick<
   "summary" | "units" | "quantity" | "marks" | "lines" | "matching" | "dating" | "assembled"
 >;
 
-function partRow(part: PublishedItemPart, words: Words): PartRow {
+function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | "moments"> {
   return {
     id: part.id,
     name: part.name,

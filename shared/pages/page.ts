@@ -1,3 +1,5 @@
+import type { Card } from "../images/card/card.ts";
+
 /** What every page of the site has, whatever it shows. */
 export interface PageHead {
   /** From the root of the site, beginning and (but for files such as /404.html) ending with a slash. */
@@ -9,6 +11,8 @@ export interface PageHead {
   readonly trail: readonly Link[];
   /** schema.org, as JSON-LD. */
   readonly linkedData: Readonly<Record<string, unknown>> | null;
+  /** The picture that stands for the page where somebody links to it. */
+  readonly preview?: (Card & { readonly alt: string }) | null;
 }
 
 export interface Link {

@@ -1,4 +1,4 @@
-import type { Images } from "../images/image-set.ts";
+import type { Media } from "../images/media.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article-page.ts";
@@ -44,10 +44,10 @@ export type Page =
 export function sitePages(
   collection: PublishedCollection,
   words: Words,
-  images: Images,
+  media: Media,
   versions: ReadonlyMap<string, string>,
 ): Page[] {
-  const index = indexCollection(collection, words, images, versions);
+  const index = indexCollection(collection, words, media, versions);
   return [
     homePage(index),
     ...cataloguePages(index),

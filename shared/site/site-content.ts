@@ -2,13 +2,15 @@ import path from "node:path";
 import { renderBody, renderPage, type Site } from "../../templates/render-page.ts";
 import { type Templates, templates } from "../../templates/templates.ts";
 import { dataFiles, recordFiles } from "../pages/data/data-files.ts";
+import { iiifManifests } from "../pages/data/iiif-manifest.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import { type Page, sitePages } from "../pages/site-pages.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../publication/published.ts";
 import { wordsFor } from "../words/languages.ts";
 import { type CopiedFile, readAssets } from "./assets.ts";
-import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
+import type { CollectionImages } from "./collection-images.ts";
+import { collectionMedia, type OnProgress } from "./collection-media.ts";
 import type { LoadedCollection } from "./load-collection.ts";
 import { type PackedFile, searchFiles } from "./search-files.ts";
 import { templateOverrides } from "./template-overrides.ts";
@@ -42,12 +44,13 @@ export async function siteContent(
   root: string,
   { collection, assessments }: NonNullable<LoadedCollection["sound"]>,
   audience: Audience,
+  onProgress?: OnProgress,
 ): Promise<SiteContent> {
   const words = wordsFor(collection.settings.language);
   const published = publishCollection(collection, assessments, audience, words);
-  const photographs = await renderCollectionImages(root, published);
+  const media = await collectionMedia(root, published, collection, words, onProgress);
   const records = recordFiles(published);
-  const pages = byAddress(sitePages(published, words, photographs.images, versionsOf(records)));
+  const pages = byAddress(sitePages(published, words, media, versionsOf(records)));
   const assets = readAssets(root, published.settings.theme, words.language);
   const search = searchFiles(published);
   const own: Templates = { ...templates, ...(await templateOverrides(path.join(root, "templates"))) };
@@ -67,10 +70,15 @@ export async function siteContent(
   return {
     collection: published,
     pages,
-    files: byAddress([...assets.files, ...dataFiles(published, listed, records)]),
-    copied: [...assets.copied, ...photographs.copied],
+    files: byAddress([
+      ...assets.files,
+      ...dataFiles(published, listed, records),
+      ...iiifManifests(published, words, media.images),
+      ...media.files,
+    ]),
+    copied: [...assets.copied, ...media.copied],
     packed: search.files,
-    refused: photographs.refused,
+    refused: media.refused,
     document: (page) => renderPage(page, site),
     body: (page) => renderBody(page, site),
   };

@@ -33,6 +33,7 @@ export const englishPhotographs = {
     parts: "Parts",
     terms: "Rights and notice",
     data: "The record as data",
+    link: "The photographs and the parts in them, for other viewers (IIIF)",
   },
   /** The picture that stands for an entry where somebody links to it. */
   card: {

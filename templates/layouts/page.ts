@@ -38,6 +38,7 @@ ${isPrivate || page.kind === "missing" ? html`<meta name="robots" content="noind
 <meta property="og:type" content="${page.kind === "article" ? "article" : "website"}">
 <meta property="og:title" content="${page.title}">
 <meta property="og:description" content="${page.description}">
+${templates["parts/preview-head"](page, site)}
 <meta name="color-scheme" content="light dark">
 ${preloadedFonts.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
 <link rel="stylesheet" href="${link(assets.style)}">

@@ -6,13 +6,12 @@ import type { PageSite } from "../site.ts";
 export function notes({ notes: list }: Pick<ArticlePage, "notes">, site: PageSite): Html {
   const { words, link, templates } = site;
   const { articles: say, figure: ofFigure } = words.pages;
-  return html`<ol class="notes" role="doc-endnotes">${list.map(
-    ({ number, label, subject, figure, places }) => {
-      const { phrase, withheld, method, inputs, confidence, sources, caveats } = figure;
-      const given = inputs
-        .filter(({ value }) => value !== "")
-        .map(({ name, value }) => html`${name} <b>${value}</b>`);
-      return html`<li id="basis-${number}"><p><b>${words.pages.capital(withheld === null ? phrase : ofFigure.notKnown)}</b>${confidence !== null && ` (${ofFigure.interval(confidence).toLowerCase()})`}. ${label}, <a href="${link(subject.address)}">${subject.name}</a>.${withheld !== null && ` ${withheld}`}
+  return html`<ol class="notes">${list.map(({ number, label, subject, figure, places }) => {
+    const { phrase, withheld, method, inputs, confidence, sources, caveats } = figure;
+    const given = inputs
+      .filter(({ value }) => value !== "")
+      .map(({ name, value }) => html`${name} <b>${value}</b>`);
+    return html`<li id="basis-${number}"><p><b>${words.pages.capital(phrase)}</b>${confidence !== null && ` (${ofFigure.interval(confidence).toLowerCase()})`}. ${label}, <a href="${link(subject.address)}">${subject.name}</a>.${withheld !== null && ` ${withheld}`}
 ${ofFigure.method}: <a href="${link(method.address)}">${method.name}</a>${given.length > 0 && html`; ${ofFigure.from.toLowerCase()} ${joined(given, ", ")}`}.
 ${sources.length > 0 && html`${ofFigure.sources}: ${templates["parts/links"](sources, site)}.`}
 ${caveats.length > 0 && html`<i>${caveats.join(" ")}</i>`}${places.map(
@@ -20,6 +19,5 @@ ${caveats.length > 0 && html`<i>${caveats.join(" ")}</i>`}${places.map(
     html` <a class="back" role="doc-backlink" href="#${place}" aria-label="${say.back(number, at + 1)}">↑</a>`,
 )}</p></li>
 `;
-    },
-  )}</ol>`;
+  })}</ol>`;
 }

@@ -26,6 +26,10 @@ function toggle(told: Element): boolean {
   return true;
 }
 
+for (const told of document.querySelectorAll("a.told[href^='#basis-']")) {
+  told.setAttribute("aria-expanded", "false");
+}
+
 document.addEventListener("click", (event) => {
   const { target } = event;
   const isPlain = event.button === 0 && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey;

@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fold, wordsIn } from "../../shared/pages/search/fold.ts";
+import { fold, foldedWords, wordsIn } from "../../shared/pages/search/fold.ts";
 
 describe("folding", () => {
   // Decompositions: Unicode Character Database, UnicodeData.txt (compatibility decomposition, NFKD). The letters
@@ -30,4 +31,19 @@ describe("folding", () => {
       "1905",
       "1912",
     ]));
+
+  it("of a text as it was written gives the words of the folded text", () =>
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string({ unit: "grapheme" }),
+          fc.string({
+            unit: fc.constantFrom("a", "É", "e\u0301", "ß", " ", "/", "\u2022", "½", "№", "“", "7", "ﬁ"),
+          }),
+        ),
+        (text) => {
+          expect(foldedWords(text)).toEqual(wordsIn(fold(text)));
+        },
+      ),
+    ));
 });

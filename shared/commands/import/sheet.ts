@@ -53,12 +53,13 @@ function widths(text: string, separator: Separator): number[] {
   return found;
 }
 
-/** How many rows have the commonest number of cells, times the separators in each of them. */
+/** How well a separator makes a table: the share of rows with the commonest number of cells, and that number. */
 function agreement(text: string, separator: Separator): number {
+  const found = widths(text, separator);
   const counts = new Map<number, number>();
-  for (const width of widths(text, separator)) counts.set(width, (counts.get(width) ?? 0) + 1);
+  for (const width of found) counts.set(width, (counts.get(width) ?? 0) + 1);
   const [width = 1, count = 0] = [...counts].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [];
-  return count * (width - 1);
+  return count === 0 ? 0 : (count / found.length) ** 2 * Math.log2(width);
 }
 
 export function detectSeparator(text: string): Separator {

@@ -2,7 +2,7 @@ import type { PublishedItem, PublishedVariant } from "../../publication/publishe
 import { catalogueOrder } from "../catalogue-order.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { yearsOf } from "../years-of.ts";
-import { fold, wordsIn } from "./fold.ts";
+import { fold, foldedWords } from "./fold.ts";
 import { itemWords } from "./item-words.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import { type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
@@ -35,7 +35,7 @@ const lines = (texts: Iterable<string>): string => [...texts].join("\n");
 const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
 
 /** A set number is most often in the title, where it is found as well. */
-const saysSet = (title: string, set: string): boolean => wordsIn(fold(title)).includes(fold(set));
+const saysSet = (title: string, set: string): boolean => foldedWords(title).includes(fold(set));
 
 function issueOf(item: PublishedItem): readonly [number | null, number | null] {
   const when = item.dating.serial.made ?? item.dating.issued;

@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { fold, wordsIn } from "./fold.ts";
+import { foldedWords } from "./fold.ts";
 
 /** What Markdown has beside its words: where links lead to, and how rules and tables are drawn. */
 const notProse = /\]\([^)]*\)|<[^>]*>|https?:\S+/g;
@@ -43,7 +43,7 @@ export function itemWords(item: PublishedItem): ReadonlySet<string> {
   let all = "";
   for (const text of textsOf(item)) if (text !== null) all += `${text}\n`;
   const words = new Set<string>();
-  for (const word of wordsIn(fold(all))) {
+  for (const word of foldedWords(all)) {
     if (word.length > 1) words.add(word.length > longestWord ? word.slice(0, longestWord) : word);
   }
   return words;

@@ -106,7 +106,9 @@ function unprintable(reading: Reading, { path, raw }: Reference): Problem | null
     };
   }
   const reason =
-    reading.kind === "figure" && reading.figure.value === null ? reading.figure.insufficient : null;
+    reading.kind === "figure" && reading.figure.value === null && reading.figure.low === null
+      ? reading.figure.insufficient
+      : null;
   if (reason === null) return null;
   return {
     code: "figure-withheld",

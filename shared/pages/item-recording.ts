@@ -1,0 +1,65 @@
+import type { Recording, Recordings } from "../images/recordings/recording-set.ts";
+import type { PublishedItem } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
+import type { Link } from "./page.ts";
+
+/** The second of a recording at which a part is shown. */
+export interface MomentView {
+  readonly part: Link;
+  readonly partId: string;
+  readonly seconds: number;
+  /** "1:17" */
+  readonly time: string;
+  /** The recording from this second on: a media fragment. */
+  readonly address: string;
+}
+
+export interface RecordingView extends Recording {
+  readonly caption: string | null;
+  readonly moments: readonly MomentView[];
+}
+
+/** Minutes and seconds, and hours where there are any. */
+export function timeInDigits(seconds: number): string {
+  const [hours, minutes, rest] = [
+    Math.floor(seconds / 3600),
+    Math.floor(seconds / 60) % 60,
+    Math.floor(seconds % 60),
+  ];
+  const two = (figure: number) => String(figure).padStart(2, "0");
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
+}
+
+export function recordingView(
+  item: PublishedItem,
+  recordings: Recordings,
+  partLink: (part: string) => Link,
+): RecordingView | null {
+  const recording = recordings.get(item.id);
+  if (!item.video || !recording) return null;
+  return {
+    ...recording,
+    caption: item.video.caption,
+    moments: item.video.moments.map(({ part, seconds }) => ({
+      part: partLink(part),
+      partId: part,
+      seconds,
+      time: timeInDigits(seconds),
+      // Media Fragments URI 1.0 (W3C 2012), 4.2.1: normal play time, from here to the end.
+      address: `${recording.address}#t=${seconds}`,
+    })),
+  };
+}
+
+/** When each part is shown, by its id. */
+export function momentsOf(
+  recording: RecordingView | null,
+  words: Words,
+): ReadonlyMap<string, readonly Link[]> {
+  const shown = new Map<string, Link[]>();
+  for (const { partId, time, address } of recording?.moments ?? []) {
+    const link = { address, name: words.pages.photographs.moment(time) };
+    shown.set(partId, [...(shown.get(partId) ?? []), link]);
+  }
+  return shown;
+}

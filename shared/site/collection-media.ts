@@ -1,0 +1,40 @@
+import path from "node:path";
+import type { Media } from "../images/media.ts";
+import type { OutputFile } from "../pages/data/output-file.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+import type { Collection } from "../records/collection.ts";
+import type { Words } from "../words/words.ts";
+import type { CopiedFile } from "./assets.ts";
+import { renderCards } from "./collection-cards.ts";
+import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
+import { placeRecordings } from "./collection-recordings.ts";
+
+export type OnProgress = (done: number, of: number) => void;
+
+export interface CollectionMedia extends Media {
+  readonly copied: readonly CopiedFile[];
+  readonly files: readonly OutputFile[];
+  readonly refused: CollectionImages["refused"];
+}
+
+/** Photographs, the cards made of them, and recordings, in a cache that public and private builds share. */
+export async function collectionMedia(
+  root: string,
+  published: PublishedCollection,
+  collection: Collection,
+  words: Words,
+  onProgress?: OnProgress,
+): Promise<CollectionMedia> {
+  const cacheFolder = path.join(root, ".cache/fittedcase");
+  const photographs = await renderCollectionImages(root, published, onProgress);
+  const { cards, copied: cardFiles } = await renderCards(cacheFolder, published, words, photographs.images);
+  const spoken = await placeRecordings(root, cacheFolder, published, collection);
+  return {
+    images: photographs.images,
+    cards,
+    recordings: spoken.recordings,
+    copied: [...photographs.copied, ...cardFiles, ...spoken.copied],
+    files: spoken.files,
+    refused: [...photographs.refused, ...spoken.refused],
+  };
+}

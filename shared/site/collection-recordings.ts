@@ -1,0 +1,84 @@
+import path from "node:path";
+import { readOriginal } from "../images/original-bytes.ts";
+import { placeRecording } from "../images/recordings/place-recording.ts";
+import type { Recording } from "../images/recordings/recording-set.ts";
+import { RefusedFile } from "../images/refused-file.ts";
+import { chaptersText } from "../pages/data/chapters-text.ts";
+import type { OutputFile } from "../pages/data/output-file.ts";
+import { redactFor } from "../publication/publish-item.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+import type { Collection } from "../records/collection.ts";
+import type { CopiedFile } from "./assets.ts";
+import type { CollectionImages } from "./collection-images.ts";
+import { named } from "./script-files.ts";
+
+export interface CollectionRecordings {
+  readonly recordings: ReadonlyMap<string, Recording>;
+  readonly copied: readonly CopiedFile[];
+  /** Chapters, and captions without the serials that are not shown. */
+  readonly files: readonly OutputFile[];
+  readonly refused: CollectionImages["refused"];
+}
+
+/** Every recording of the collection, freed of what its camera wrote beside it, with what is read along with it. */
+export async function placeRecordings(
+  root: string,
+  cacheFolder: string,
+  { items, audience }: PublishedCollection,
+  collection: Collection,
+): Promise<CollectionRecordings> {
+  const site = path.join(cacheFolder, "site");
+  const recordings = new Map<string, Recording>();
+  const copied = new Map<string, CopiedFile>();
+  const files: OutputFile[] = [];
+  const refused: { file: string; reason: string }[] = [];
+  const attempt = async <Made>(file: string, make: () => Promise<Made>): Promise<Made | null> => {
+    try {
+      return await make();
+    } catch (problem) {
+      if (!(problem instanceof RefusedFile)) throw problem;
+      refused.push({ file, reason: problem.message });
+      return null;
+    }
+  };
+
+  for (const { id, video, parts } of items) {
+    const record = collection.items.get(id);
+    if (!video || !record) continue;
+    const placed = await attempt(video.original, () =>
+      placeRecording(root, video.original, path.join(site, "recordings")),
+    );
+    const { captions: said } = video;
+    const text = said === null ? null : await attempt(said, () => captionsText(root, said));
+    if (!placed) continue;
+    const address = `/recordings/${placed.name}`;
+    copied.set(address, { from: placed.file, address });
+    const nameOf = (part: string) => parts.find((each) => each.id === part)?.name ?? part;
+    const beside = (name: string, content: string | null) => {
+      if (content === null || content === "") return null;
+      const file = named(`${id}-${name}`, "vtt", content);
+      files.push(file);
+      return file.address;
+    };
+    recordings.set(id, {
+      kind: placed.format.kind,
+      type: placed.format.type,
+      address,
+      captions: beside("captions", text === null ? null : redactFor(record, audience)(text)),
+      chapters: beside("chapters", chaptersText(video.moments, nameOf)),
+    });
+  }
+  return { recordings, copied: [...copied.values()], files, refused };
+}
+
+const longestCaptions = 4 * 1024 * 1024;
+
+/** A WebVTT file begins with its name (WebVTT, 4.1). Throws RefusedFile. */
+async function captionsText(root: string, file: string): Promise<string> {
+  const bytes = await readOriginal(root, file);
+  const text = bytes.toString("utf8").replace(/^\uFEFF/, "");
+  if (bytes.length > longestCaptions || !/^WEBVTT(?:[ \t\r\n]|$)/.test(text)) {
+    throw new RefusedFile("a file that is no WebVTT");
+  }
+  return text;
+}

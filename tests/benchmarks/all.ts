@@ -1,0 +1,14 @@
+import { parseArgs } from "node:util";
+import { benchmarkBuild } from "./build.ts";
+import { benchmarkImages } from "./images.ts";
+
+// `npm run bench` for all, `npm run bench -- build --items 10000` or `npm run bench -- images` for one.
+const { values, positionals } = parseArgs({
+  options: { items: { type: "string", default: "1000" } },
+  allowPositionals: true,
+});
+const wanted = (name: string) => positionals.length === 0 || positionals.includes(name);
+const print = (line: string) => void process.stdout.write(`${line}\n`);
+
+if (wanted("build")) benchmarkBuild(Number(values.items), print);
+if (wanted("images")) await benchmarkImages(print);
