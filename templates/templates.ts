@@ -22,6 +22,7 @@ import { bibliography } from "./parts/bibliography.ts";
 import { cautions } from "./parts/cautions.ts";
 import { chapter } from "./parts/chapter.ts";
 import { cite } from "./parts/cite.ts";
+import { closerLook } from "./parts/closer-look.ts";
 import { colophon } from "./parts/colophon.ts";
 import { comparison } from "./parts/comparison.ts";
 import { completeness } from "./parts/completeness.ts";
@@ -51,7 +52,9 @@ import { pager } from "./parts/pager.ts";
 import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
 import { photographs } from "./parts/photographs.ts";
 import { picture } from "./parts/picture.ts";
+import { previewHead } from "./parts/preview-head.ts";
 import { reallocation } from "./parts/reallocation.ts";
+import { recording } from "./parts/recording.ts";
 import { runningHead } from "./parts/running-head.ts";
 import { serialTable } from "./parts/serial-table.ts";
 import { ticked } from "./parts/ticked.ts";
@@ -87,6 +90,7 @@ export const templates = {
   "parts/chapter": chapter,
   "parts/cite": cite,
   "parts/colophon": colophon,
+  "parts/closer-look": closerLook,
   "parts/comparison": comparison,
   "parts/completeness": completeness,
   "parts/completing": completing,
@@ -119,7 +123,9 @@ export const templates = {
   "parts/photographs": photographs,
   "parts/picture": picture,
   "parts/rate-cells": rateCells,
+  "parts/preview-head": previewHead,
   "parts/reallocation": reallocation,
+  "parts/recording": recording,
   "parts/running-head": runningHead,
   "parts/serial-table": serialTable,
   "parts/ticked": ticked,

@@ -8,3 +8,6 @@ export interface Media {
   readonly cards: Cards;
   readonly recordings: Recordings;
 }
+
+/** Where nothing was made: for whoever needs the pages alone. */
+export const noMedia: Media = { images: new Map(), cards: new Map(), recordings: new Map() };

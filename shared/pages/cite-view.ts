@@ -69,6 +69,9 @@ const command: Readonly<Record<string, string>> = {
 const tex = (text: string): string =>
   text.replace(/[\\~^&%$#_{}]/g, (letter) => command[letter] ?? `\\${letter}`);
 
+/** BibTeX takes a bare "and" for the end of one name and the beginning of the next. */
+const texName = (name: string): string => (/\sand\s/i.test(name) ? `{${tex(name)}}` : tex(name));
+
 /** An entry of the type that every BibTeX style knows; the double braces keep the title as it is written. */
 function bibtex(
   { id, title, authors, url, version, year, month }: Facts,
@@ -76,7 +79,7 @@ function bibtex(
   versionText: (version: string) => string,
 ): string {
   const fields: readonly (readonly [string, string | undefined | null])[] = [
-    ["author", authors.length === 0 ? null : `{${authors.map(tex).join(" and ")}}`],
+    ["author", authors.length === 0 ? null : `{${authors.map(texName).join(" and ")}}`],
     ["title", `{{${tex(title)}}}`],
     [
       "howpublished",

@@ -1,11 +1,9 @@
-import { yearOf } from "../dates/day-number.ts";
-import { type DayBound, parseEdtf } from "../dates/edtf-interval.ts";
+import { calendarYears } from "../dates/calendar-years.ts";
+import { parseEdtf } from "../dates/edtf-interval.ts";
 import type { YearsOf } from "../words/plot-words.ts";
 
-const year = (bound: DayBound): number | null =>
-  bound === null || !Number.isFinite(bound) ? bound : yearOf(bound);
-
+/** The years of a date, as the plots place it. */
 export const yearsOf: YearsOf = (edtf) => {
   const date = parseEdtf(edtf);
-  return date && { first: year(date.earliest), last: year(date.latest) };
+  return date && calendarYears(date);
 };

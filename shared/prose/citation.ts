@@ -10,7 +10,7 @@ export interface Cite {
 }
 
 /** `[@a, p. 31; @b]`, and not the text of a link that happens to begin with an at sign. */
-export const citationPattern = /^\[@[^[\]]+\](?![([])/;
+export const citationPattern = /^\[@[^[\]]+\](?!\(|\[(?!@))/;
 
 const one = /^@([^\s,;]+)\s*(?:,\s*([\s\S]*))?$/;
 

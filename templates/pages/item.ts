@@ -14,6 +14,7 @@ export function itemTemplate(page: ItemPage, site: PageSite): Html {
   return html`<article class="entry-page">
 ${templates["parts/item-opening"](page, site)}
 ${page.photos.length > 0 && templates["parts/photographs"](page.photos, site)}
+${page.recording && chapter({ id: "recording", title: words.pages.photographs.recording[page.recording.kind], note: page.recording.moments.length > 0 && words.pages.photographs.recording.note, matter: templates["parts/recording"](page.recording, site) }, site)}
 ${chapter({ id: "plan", title: say.plan, note: page.planNote, matter: drawing("plan", page.plan) }, site)}
 ${chapter(
   {
@@ -81,7 +82,10 @@ ${chapter(
     id: "sources",
     title: say.sources,
     matter: html`<p>${page.sources.length > 0 ? links(page.sources) : ofVariant.none}</p>
-<dl class="closing">${templates["parts/cite"](page, site)}</dl>`,
+<dl class="closing">${templates["parts/cite"](page, site)}${
+      page.manifest &&
+      html`<div><dt>${say.photographs}</dt><dd><a href="${link(page.manifest.address)}">${page.manifest.name}</a></dd></div>`
+    }</dl>`,
   },
   site,
 )}

@@ -34,11 +34,26 @@ export function partRow(row: PartRow, site: PageSite): Html {
 <td class="remarks">${joined(row.remarks, ". ")}${row.hazards.map(
     (id) =>
       html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${id}</span></a>`,
-  )}</td>
+  )}${whereSeen(row, site)}</td>
 ${site.templates["parts/rate-cells"](row.rate, site)}
 </tr>
 `;
 }
+
+/** The photographs that point it out, and when the recording comes to it. */
+function whereSeen({ seen, moments }: PartRow, { words, link }: PageSite): Html | null {
+  if (seen.length + moments.length === 0) return null;
+  const links = [
+    ...seen.map(({ address, name }) => html`<a href="${address}">${name}</a>`),
+    ...moments.map(
+      ({ address, name }) =>
+        html`<a class="moment" href="${link(address)}" data-seconds="${secondsIn(address)}">${name}</a>`,
+    ),
+  ];
+  return html` <span class="seen-in">${words.pages.photographs.seen} ${joined(links, "; ")}</span>`;
+}
+
+const secondsIn = (address: string): string => address.slice(address.lastIndexOf("#t=") + 3);
 
 /** A share and the interval about it, in two columns that align. */
 export function rateCells({ share, interval, count }: RateView, { words }: PageSite): Html {

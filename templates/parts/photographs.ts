@@ -1,23 +1,32 @@
-import type { PhotoView } from "../../shared/pages/item-page.ts";
-import { type Html, html } from "../html.ts";
+import type { PhotoView } from "../../shared/pages/item-photographs.ts";
+import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-/** The photographs, large; what is numbered in one is named beneath it. */
+/**
+ * The photographs, large; what is numbered in one is named beneath it. A link leads to each in full, which a
+ * script turns into a closer look.
+ */
 export function photographs(photos: readonly PhotoView[], site: PageSite): Html {
-  const say = site.words.pages.item;
+  const { item: say, photographs: ofPhotographs } = site.words.pages;
+  const { link, templates } = site;
   return html`<section class="plates" aria-label="${say.photographs}">${photos.map(
-    ({ image, alt, caption, legend }, at) => html`<figure class="plate">
-${site.templates["parts/picture"]({ image, alt, sizes: "(min-width: 90rem) 84rem, 100vw", first: at === 0 }, site)}
-${
-  (caption !== null || legend.length > 0) &&
-  html`<figcaption>${caption}${
-    legend.length > 0 &&
-    html`<span class="unseen">${say.legend}: </span><ol class="legend">${legend.map(
-      ({ part }) => html`<li><a href="${part.address}">${part.name}</a></li>`,
-    )}</ol>`
-  }</figcaption>`
-}
+    ({ id, place, image, largest, alt, caption, marks, legend }) => html`<figure class="plate" id="${id}">
+<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: place === 1 }, site)}${markup(marks)}</div>
+<figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${
+      legend.length > 0 &&
+      html`<ol class="legend" aria-label="${say.legend}">${legend.map(
+        ({ id: line, number, part, partId }) =>
+          html`<li id="${line}" value="${number}" data-part="${partId}"><b>${number}</b> <a href="${part.address}">${part.name}</a></li>`,
+      )}</ol> `
+    }<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a></figcaption>
 </figure>`,
   )}</section>
+${templates["parts/closer-look"](photos.length, site)}
 `;
 }
+
+/** The first has the whole width, the others half of it where there is room. */
+const sizesOf = (place: number): string =>
+  place === 1
+    ? "(min-width: 90rem) 84rem, 100vw"
+    : "(min-width: 90rem) 41rem, (min-width: 56rem) 47vw, 100vw";

@@ -1,5 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import { noMedia } from "../../shared/images/media.ts";
 import { cataloguePages } from "../../shared/pages/catalogue-page.ts";
 import { indexCollection } from "../../shared/pages/collection-index.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
@@ -32,7 +33,7 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
 
   const assets = readAssets(folder, published.settings.theme, english.language);
   for (const { address, text } of assets.files) write(address, text);
-  const [first] = cataloguePages(indexCollection(published, english, new Map(), new Map()));
+  const [first] = cataloguePages(indexCollection(published, english, noMedia, new Map()));
   if (!first) throw new Error("Found no page of the catalogue.");
   const html = renderPage(first, {
     templates,

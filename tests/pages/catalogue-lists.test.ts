@@ -2,6 +2,7 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { noMedia } from "../../shared/images/media.ts";
 import { type CataloguePage, cataloguePages } from "../../shared/pages/catalogue-page.ts";
 import { indexCollection } from "../../shared/pages/collection-index.ts";
 import { pagesToName } from "../../shared/pages/pager.ts";
@@ -17,7 +18,7 @@ beforeAll(() => {
   const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-lists-"));
   generateCollection({ folder, items: count, seed: 3, itemsInVariant: 120 });
   published = publishedIn(folder);
-  pages = cataloguePages(indexCollection(published, english, new Map(), new Map()));
+  pages = cataloguePages(indexCollection(published, english, noMedia, new Map()));
 });
 
 const entriesOf = (page: CataloguePage) => page.groups.flatMap(({ entries }) => entries.map(({ id }) => id));

@@ -50,6 +50,7 @@ describe("what a text takes from the data", () => {
       { source: "", locator: "" },
     ]);
     expect(stretches(text)).toEqual(["[@a, p. 31", "@b-2, pp. 3-5", "c"]);
+    expect(stretches("[@a][@b]")).toEqual(["[@a", "[@b"]);
   });
 
   it("tells what stands alone from what stands in a sentence", () => {

@@ -16,7 +16,7 @@ const files: Files = smallCollection(
     "content/items/b-orm.md": entry(
       "Šťastný's chest, Ørm Head",
       'serial: S1377\nset: "118"\npublish: { serial: masked }',
-      "The mouthpiece is worn to a waist.",
+      "The mouthpiece is worn to a waist. Rindfleischetikettierungsgesetz.",
     ),
     "content/items/c-plain.md": entry(
       "Plain chest",
@@ -53,6 +53,7 @@ describe("words", () => {
     ["two words, in any order", "chest survey", ["a-thwale"]],
     ["one word of the title and one of the text", "orm waist", ["b-orm"]],
     ["words of which no entry has both", "thwale waist", []],
+    ["a word that is longer than any is kept", "rindfleischetikettierungsgesetz", ["b-orm"]],
     ["a holder", "marchby", ["c-plain"]],
     ["a place", "hale ferrin", ["c-plain"]],
     ["a label", "quernby", ["c-plain"]],

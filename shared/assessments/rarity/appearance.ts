@@ -1,4 +1,4 @@
-import { yearOf } from "../../dates/day-number.ts";
+import { calendarYears } from "../../dates/calendar-years.ts";
 import type { EdtfDate } from "../../dates/edtf-interval.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import { poissonRate } from "../../statistics/poisson-rate.ts";
@@ -14,13 +14,13 @@ export interface YearsWatched {
   readonly declared: boolean;
 }
 
-const yearsOf = (date: EdtfDate): { first: number; last: number } | null =>
-  date.earliest !== null &&
-  date.latest !== null &&
-  Number.isFinite(date.earliest) &&
-  Number.isFinite(date.latest)
-    ? { first: yearOf(date.earliest), last: yearOf(date.latest) }
+/** Null where an end is open or not known: then no year can be said to hold it. */
+function yearsOf(date: EdtfDate): { first: number; last: number } | null {
+  const { first, last } = calendarYears(date);
+  return first !== null && last !== null && Number.isFinite(first) && Number.isFinite(last)
+    ? { first, last }
     : null;
+}
 
 export function yearsWatched(watching: EdtfDate | undefined, log: readonly Sighting[]): YearsWatched | null {
   const stated = watching && yearsOf(watching);

@@ -1,7 +1,7 @@
 import { wordsIn } from "./fold.ts";
 import type { OpenCatalogue } from "./open-catalogue.ts";
 import { unpackRising } from "./packed-numbers.ts";
-import type { WordFile } from "./search-index.ts";
+import { longestWord, type WordFile } from "./search-index.ts";
 
 /** How well a word answers: a whole word of the title before its beginning, that before a part of it. */
 export const weight = {
@@ -85,7 +85,8 @@ function firstFrom(words: readonly string[], word: string): number {
   return low;
 }
 
-function matchText({ words, entries }: OpenWords, word: string, scores: Uint8Array): void {
+function matchText({ words, entries }: OpenWords, typed: string, scores: Uint8Array): void {
+  const word = typed.slice(0, longestWord);
   for (let at = firstFrom(words, word); words[at]?.startsWith(word); at++) {
     const to = words[at] === word ? weight.text : weight.textStart;
     for (const entry of unpackRising(entries[at] ?? "")) raise(scores, entry, to);

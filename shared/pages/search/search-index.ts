@@ -72,6 +72,9 @@ export interface SearchDetails {
 export const verdicts = ["confirmed", "consistent", "contradicted"] as const;
 export const statuses = ["collection", "offered", "sold", "reference"] as const;
 
+/** Of a longer word only the beginning is kept. */
+export const longestWord = 24;
+
 /** A file of words: lines of words in order, and beside each the entries that have it. */
 export interface WordFile {
   readonly words: string;

@@ -1,0 +1,33 @@
+import type { RecordingView } from "../../shared/pages/item-recording.ts";
+import { type Html, html } from "../html.ts";
+import type { PageSite } from "../site.ts";
+
+/**
+ * A film or a sound recording with its chapters and captions. Each moment is a link to the file from that second
+ * on, which a script turns into a jump within the player above.
+ */
+export function recording(view: RecordingView, site: PageSite): Html {
+  const { link, words, settings } = site;
+  const say = words.pages.photographs.recording;
+  const { kind, type, address, captions, chapters, caption, moments } = view;
+  const tracks = html`${captions !== null && html`<track kind="captions" src="${link(captions)}" srclang="${settings.language}" label="${say.captions}" default>`}${chapters !== null && html`<track kind="chapters" src="${link(chapters)}" srclang="${settings.language}" label="${say.chapters}">`}`;
+  const inside = html`<source src="${link(address)}" type="${type}">${tracks}<a href="${link(address)}">${say.download}</a>`;
+  const label = kind === "video" ? say.video : say.sound;
+  return html`<figure class="recording">
+${
+  kind === "video"
+    ? html`<video controls preload="metadata" playsinline aria-label="${label}">${inside}</video>`
+    : html`<audio controls preload="metadata" aria-label="${label}">${inside}</audio>`
+}
+${caption !== null && html`<figcaption>${caption}</figcaption>`}
+</figure>
+${
+  moments.length > 0 &&
+  html`<h3 id="moments">${say.moments}</h3>
+<ol class="moments">${moments.map(
+    ({ part, partId, seconds, time, address: moment }) =>
+      html`<li data-part="${partId}"><a class="moment" href="${link(moment)}" data-seconds="${seconds}">${time}<span class="unseen">: ${part.name}</span></a> <a href="${part.address}">${part.name}</a></li>`,
+  )}</ol>`
+}
+`;
+}
