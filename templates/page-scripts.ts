@@ -5,6 +5,8 @@ const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
   "search-catalogue": (page) => page.kind === "catalogue" && page.finder !== null,
   "tick-outfits": ({ kind }) => kind === "catalogue" || kind === "variant",
   "open-basis": ({ kind }) => kind === "article",
+  "look-closely": (page) => page.kind === "item" && page.photos.length > 0,
+  "play-moments": (page) => page.kind === "item" && page.recording !== null,
   "compare-outfits": ({ kind }) => kind === "comparisons",
 };
 

@@ -4,7 +4,7 @@ import { Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";
 import type { Templates } from "./templates.ts";
 
-export type { PageSite, Site, Template } from "./site.ts";
+export type { PageSite, Site } from "./site.ts";
 
 type AnyTemplate = (view: never, site: PageSite) => Html | string;
 

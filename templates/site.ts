@@ -1,7 +1,7 @@
 import type { PageHead } from "../shared/pages/page.ts";
 import type { Audience, PublishedCollection } from "../shared/publication/published.ts";
 import type { Words } from "../shared/words/words.ts";
-import type { Html, html, markup } from "./html.ts";
+import type { html, markup } from "./html.ts";
 import type { Templates } from "./templates.ts";
 
 export interface SiteScript {
@@ -37,5 +37,3 @@ export interface PageSite extends Site {
   readonly html: typeof html;
   readonly markup: typeof markup;
 }
-
-export type Template<View> = (view: View, site: PageSite) => Html;

@@ -8,8 +8,14 @@ import { photoOf, writePhotos } from './engine/photos.mjs';
 import { unpackFont } from './engine/fonts.mjs';
 import { readItems, readVariants, readYaml } from './engine/records.mjs';
 import { render } from './engine/render.mjs';
-import { outfitOf } from './survey-outfit/outfit.mjs';
-import * as scenes from './survey-outfit/scenes.mjs';
+import * as gauging from './gauging-outfit/outfit.mjs';
+import * as survey from './survey-outfit/outfit.mjs';
+import * as surveyScenes from './survey-outfit/scenes.mjs';
+
+const families = new Map([
+  ['survey-outfit', { outfitOf: survey.outfitOf, scenes: surveyScenes }],
+  ['gauging-outfit', gauging],
+]);
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '../..');
@@ -24,27 +30,29 @@ for (const [name, file] of Object.entries(fonts)) {
   fonts[name] = ttf;
 }
 
-const variants = readVariants(join(root, 'schemas/reference/survey-outfit'));
-const layout = readYaml(join(here, 'survey-outfit/layout.yaml'));
-const shots = readYaml(join(here, 'survey-outfit/shots.yaml'));
 const wanted = (id, file) => positionals.length === 0 || positionals.some((p) => p === id || p === `${id}/${file}` || p === file);
 const camel = (name) => name.replace(/-(.)/g, (_, c) => c.toUpperCase());
 
-for (const item of readItems(join(root, 'content/items'))) {
-  const plan = shots.items[item.id];
-  if (!plan || !variants.has(item.variant)) continue;
-  const o = { ...outfitOf(item, variants, plan), planed: plan.planed };
-  const photos = [];
-  for (const shot of plan.shots) {
-    const name = `${item.id}-${shot.file}`;
-    const scene = scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
-    photos.push(photoOf(shot, scene, o, shots));
-    if (values.words || !wanted(item.id, shot.file)) continue;
-    const folder = values.out ?? join(root, 'content/items', item.id);
-    mkdirSync(folder, { recursive: true });
-    const out = join(folder, values.out ? `${name}.jpg` : `${shot.file}.jpg`);
-    const seconds = await render({ scene, name, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
-    console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
+for (const [family, { outfitOf, scenes }] of families) {
+  const variants = readVariants(join(root, 'schemas/reference', family));
+  const layout = readYaml(join(here, family, 'layout.yaml'));
+  const shots = readYaml(join(here, family, 'shots.yaml'));
+  for (const item of readItems(join(root, 'content/items'))) {
+    const plan = shots.items[item.id];
+    if (!plan || !variants.has(item.variant)) continue;
+    const o = outfitOf(item, variants, plan);
+    const photos = [];
+    for (const shot of plan.shots) {
+      const name = `${item.id}-${shot.file}`;
+      const scene = scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
+      photos.push(photoOf(shot, scene, o, shots));
+      if (values.words || !wanted(item.id, shot.file)) continue;
+      const folder = values.out ?? join(root, 'content/items', item.id);
+      mkdirSync(folder, { recursive: true });
+      const out = join(folder, values.out ? `${name}.jpg` : `${shot.file}.jpg`);
+      const seconds = await render({ scene, name, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
+      console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
+    }
+    if (!values.out && !values.draft) writePhotos(item.file, photos);
   }
-  if (!values.out && !values.draft) writePhotos(item.file, photos);
 }

@@ -6,6 +6,7 @@ import { buildCollection } from "../site/build-collection.ts";
 import { defaultOut } from "../site/build-site.ts";
 import { OutFolderError } from "../site/out-folder.ts";
 import { type Command, UsageError } from "./command.ts";
+import { imageProgress } from "./image-progress.ts";
 import { rootFolder } from "./root-folder.ts";
 
 export const build: Command = {
@@ -21,7 +22,8 @@ export const build: Command = {
     "Example: fittedcase build --root my-cases",
     "Ends with 0; 1 where the content has errors; 2 where the command is wrong.",
   ].join("\n"),
-  async run(args, { cwd, out, err }) {
+  async run(args, surroundings) {
+    const { cwd, out, err } = surroundings;
     const { values } = parseArgs({
       args: [...args],
       options: {
@@ -37,8 +39,15 @@ export const build: Command = {
     if (audience === "private" && target === defaultOut(root, "public")) {
       throw new UsageError("Found the public site's folder as --out of a private build; expected another.");
     }
+    const progress = imageProgress(surroundings);
     try {
-      const { written, diagnostics, filesRead } = await buildCollection(root, target, audience);
+      const { written, diagnostics, filesRead } = await buildCollection(
+        root,
+        target,
+        audience,
+        progress.onProgress,
+      );
+      progress.clear();
       if (!written) {
         err(`${reportAsText(diagnostics, filesRead)}\nNothing was written.`);
         return 1;
@@ -54,6 +63,7 @@ export const build: Command = {
       }
       return 0;
     } catch (problem) {
+      progress.clear();
       if (!(problem instanceof OutFolderError)) throw problem;
       throw new UsageError(problem.message);
     }

@@ -7,6 +7,8 @@ export interface Surroundings {
   readonly colour?: boolean;
   /** Columns of that terminal. */
   readonly columns?: number;
+  /** Shows one line in place of the last one; undefined where nobody watches. */
+  readonly status?: ((line: string) => void) | undefined;
   /** Asks whoever sits at the terminal; undefined where nobody does. */
   readonly ask?: ((question: string) => Promise<string>) | undefined;
 }

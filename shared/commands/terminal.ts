@@ -18,6 +18,9 @@ async function ask(question: string): Promise<string> {
   }
 }
 
+/** ECMA-48: to the first column, and the line erased. */
+const showStatus = (line: string): void => void process.stderr.write(`\r\u001b[K${line}`);
+
 /** A reader that ends early, such as a pager, closes the pipe: that is no fault of ours. */
 function quietOnClosedPipe(problem: Error & { code?: string }): void {
   if (problem.code !== "EPIPE") throw problem;
@@ -33,6 +36,7 @@ export function terminal(): Surroundings {
     err: (text) => void process.stderr.write(`${text}\n`),
     colour: showsColour(),
     columns: process.stdout.columns ?? 100,
+    status: process.stderr.isTTY ? showStatus : undefined,
     ask: process.stdin.isTTY && process.stdout.isTTY ? ask : undefined,
   };
 }

@@ -16,6 +16,9 @@ export const catalogue = {
   "missing-file": error("A file that every collection needs, or that a record names, is not there."),
   "unreadable-file": error("The operating system refused to open a file or folder."),
   "unreadable-photograph": error("A photograph is not one, is damaged, or is of a kind that is not shown."),
+  "unreadable-recording": error(
+    "A recording is not one, or is of a kind that browsers do not play; or its captions are no WebVTT.",
+  ),
   "outside-root": error("A path or a link leads out of the collection's folder."),
   "not-text": error("A record is not UTF-8 text."),
   "file-too-large": error("A record is larger than any record has reason to be."),

@@ -7,22 +7,12 @@ import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
-import type { ComparisonCell, ComparisonRow } from "../assessments/variant-comparison.ts";
+import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Money } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
-export type {
-  Bounds,
-  ComparisonCell,
-  ComparisonRow,
-  Contrast,
-  Input,
-  KeyStep,
-  Method,
-  StandingCompleteness,
-  Unit,
-};
+export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };
 
 /** Who the site is for: everybody, or the owner alone. */
 export type Audience = "public" | "private";

@@ -3,7 +3,7 @@ import { reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { addSite, type EleventyConfig } from "./add-site.ts";
 import { loadCollection } from "./load-collection.ts";
-import { refusedPhotographs } from "./refused-photographs.ts";
+import { refusedFiles } from "./refused-files.ts";
 import { siteContent } from "./site-content.ts";
 
 export interface FittedcaseOptions {
@@ -24,7 +24,7 @@ export default async function fittedcase(
   if (!loaded.sound)
     throw new Error(`The collection has errors.\n\n${reportAsText(loaded.diagnostics, loaded.filesRead)}`);
   const content = await siteContent(folder, loaded.sound, audience);
-  const unreadable = refusedPhotographs(loaded.sound, content.refused);
+  const unreadable = refusedFiles(loaded.sound, content.refused);
   if (unreadable.length > 0)
     throw new Error(`The collection has errors.\n\n${reportAsText(unreadable, loaded.filesRead)}`);
   addSite(eleventyConfig, content, layout);

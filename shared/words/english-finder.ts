@@ -11,6 +11,7 @@ const quoted = (words: readonly string[]): string =>
 export const englishFinder = {
   label: "Search the outfits",
   q: "Words",
+  find: "Find",
   hint: "Of the title or the text, part of a word too; a place, a set number, a serial as it is published.",
   narrow: "Narrow and order the list",
   outfits: "Outfits",

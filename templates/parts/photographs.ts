@@ -10,7 +10,16 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
   const { item: say, photographs: ofPhotographs } = site.words.pages;
   const { link, templates } = site;
   return html`<section class="plates" aria-label="${say.photographs}">${photos.map(
-    ({ id, place, image, largest, alt, caption, marks, legend }) => html`<figure class="plate" id="${id}">
+    ({
+      id,
+      place,
+      image,
+      largest,
+      alt,
+      caption,
+      marks,
+      legend,
+    }) => html`<figure class="plate" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}">
 <div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: place === 1 }, site)}${markup(marks)}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${
       legend.length > 0 &&

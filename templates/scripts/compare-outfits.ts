@@ -24,13 +24,13 @@ function compose(section: HTMLElement): void {
   let turn = 0;
   if (!told || !place) return;
 
-  const columnHead = (outfit: ComparedOutfit, isNeeded: boolean, words: Words): Node => {
+  const columnHead = (outfit: ComparedOutfit, canGo: boolean, words: Words): Node => {
     const head = document.createElement("span");
     const link = document.createElement("a");
     link.href = new URL(`items/${encodeURIComponent(outfit.id)}/`, home).href;
     link.textContent = outfit.title;
     head.append(link);
-    if (isNeeded) return head;
+    if (!canGo) return head;
     const out = document.createElement("button");
     out.type = "button";
     out.className = "take-out";
@@ -75,7 +75,9 @@ function compose(section: HTMLElement): void {
               ),
         words,
       );
-      const names = () => outfits.map((outfit) => columnHead(outfit, outfits.length <= 2, words));
+      // One way out of each is enough: in the first table, and while two are left.
+      const names = (isFirst: boolean) =>
+        outfits.map((outfit) => columnHead(outfit, isFirst && outfits.length > 2, words));
       place.replaceChildren(...(outfits.length < 2 ? [] : besideTables(table, names, words)));
       told.value = [
         outfits.length < 2 ? say.tooFew : say.shown(outfits.length),

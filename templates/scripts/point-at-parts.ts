@@ -1,6 +1,7 @@
 /**
- * A part pointed at in the case plan, in a photograph's legend or in the list of parts is marked in the others
- * as well. Without this every compartment is still a link to its line.
+ * A part pointed at in the case plan, on a photograph, in the list below it or in the list of parts is marked in
+ * all the others. Without this each is still a link: a number and a compartment to the part's line, the line to
+ * the photographs.
  */
 const partOf = (target: EventTarget | null): string | null => {
   if (!(target instanceof Element)) return null;
@@ -17,13 +18,16 @@ function point(part: string | null): void {
   shown = part;
   for (const marked of document.querySelectorAll(".pointed-at")) marked.classList.remove("pointed-at");
   if (part === null) return;
-  const name = CSS.escape(part);
-  for (const match of document.querySelectorAll(
-    `[data-part="${name}"], .legend li:has(a[href="#part-${name}"])`,
-  )) {
+  for (const match of document.querySelectorAll(`[data-part="${CSS.escape(part)}"]`)) {
     match.classList.add("pointed-at");
   }
 }
 
+/** Whoever followed a link to a line, or to a number below a photograph, has pointed at its part. */
+const pointAtAddress = () =>
+  point(partOf(document.getElementById(decodeURIComponent(location.hash.slice(1)))));
+
 document.addEventListener("pointerover", ({ target }) => point(partOf(target)));
 document.addEventListener("focusin", ({ target }) => point(partOf(target)));
+window.addEventListener("hashchange", pointAtAddress);
+if (location.hash !== "") pointAtAddress();

@@ -109,7 +109,7 @@ describe("any outfits side by side", () => {
 
   it("are taken out one by one, and back again by the browser", async () => {
     const page = await site.visit(three);
-    await page.locator(".composed .take-out").last().click();
+    await page.locator(".composed .brief .take-out").last().click();
     await expect.poll(() => told(page).innerText()).toMatch(/^2 outfits/);
     expect(new URL(page.url()).search).toBe("?items=hale-ferrin-outfit,grauven-inspector-outfit");
     await page.goBack();

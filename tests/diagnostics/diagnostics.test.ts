@@ -24,14 +24,17 @@ const prepared: Partial<Record<DiagnosticCode, (root: string) => void>> = {
     appendFileSync(path.join(root, "content/items/one.md"), "word ".repeat(900_000)),
 };
 
-/** What `check` prints of a copy of the example; photographs are only read by `build`. */
+/** Photographs and recordings are only read by `build`. */
+const onlyBuilt: readonly DiagnosticCode[] = ["unreadable-photograph", "unreadable-recording"];
+
+/** What `check` prints of a copy of the example. */
 async function printed(code: DiagnosticCode): Promise<string> {
   const root = mkdtempSync(path.join(tmpdir(), "fittedcase-diagnostic-"));
   cpSync(path.join(folder, code, "in"), root, { recursive: true, verbatimSymlinks: true });
   prepared[code]?.(root);
   const lines: string[] = [];
   const out = (text: string) => void lines.push(text);
-  const command = code === "unreadable-photograph" ? build : check;
+  const command = onlyBuilt.includes(code) ? build : check;
   await command.run(["--root", root], { cwd: root, out, err: out });
   return `${lines.join("\n")}\n`;
 }

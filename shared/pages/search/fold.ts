@@ -23,9 +23,7 @@ export function fold(text: string): string {
     .replace(unmarkable, (letter) => spelt[letter] ?? letter);
 }
 
-/** What a masked serial has in place of its last digits. */
-export const maskDot = "\u2022";
-
+/** A masked serial has dots in place of its last digits; they are part of the word. */
 const between = /[^\p{L}\p{N}\u2022]+/u;
 
 // Every letter that is not ASCII may be one of a word.

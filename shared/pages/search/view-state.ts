@@ -40,7 +40,6 @@ export const fields = [
 export type Field = (typeof fields)[number];
 
 export const orders = ["title", "complete", "year", "rare", "place"] as const;
-export type Order = (typeof orders)[number];
 
 export function readState(search: string): ViewState {
   const given = new URLSearchParams(search);

@@ -47,9 +47,9 @@ const bodyOf = (title: string, rows: readonly ComparedRow[], width: number): HTM
       ];
 
 interface Heads {
-  /** Above each column: the outfit's name, and the way to take it out. */
   readonly first: string;
-  readonly outfits: () => Children;
+  /** Above each column. */
+  readonly outfits: Children;
 }
 
 const scrolled = (label: string, table: HTMLElement): HTMLElement =>
@@ -60,21 +60,21 @@ function table(label: string, className: string, heads: Heads, bodies: Children)
     "tr",
     {},
     element("th", { scope: "col" }, heads.first),
-    ...heads.outfits().map((outfit) => element("th", { scope: "col" }, outfit)),
+    ...heads.outfits.map((outfit) => element("th", { scope: "col" }, outfit)),
   );
   return scrolled(label, element("table", { class: className }, element("thead", {}, head), ...bodies));
 }
 
-/** The tables of any outfits, as the page of a pair has them. */
+/** The tables of any outfits, as the page of a pair has them; `names` makes the heads of the columns for each. */
 export function besideTables(
   { outfits, brief, differs, unknown, alike }: CompareTable,
-  names: () => Children,
+  names: (isFirst: boolean) => Children,
   words: Words,
 ): HTMLElement[] {
   const say = words.pages.compare;
   const width = outfits.length + 1;
   const rows = (label: string, of: ComparedRows) =>
-    table(label, "beside", { first: say.row, outfits: names }, [
+    table(label, "beside", { first: say.row, outfits: names(false) }, [
       ...bodyOf(say.features, of.features, width),
       ...bodyOf(say.parts, of.parts, width),
     ]);
@@ -83,7 +83,7 @@ export function besideTables(
       ? []
       : [element("details", { class: "common" }, element("summary", {}, summary), rows(summary, of))];
   return [
-    table(say.sideBySide, "beside brief", { first: say.outfit, outfits: names }, [
+    table(say.sideBySide, "beside brief", { first: say.outfit, outfits: names(true) }, [
       element(
         "tbody",
         {},

@@ -1,0 +1,40 @@
+import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import type { CollectionMedia } from "./collection-media.ts";
+import type { LoadedCollection } from "./load-collection.ts";
+
+/**
+ * A photograph or recording is only known to be unreadable once it has been read; then it is reported like any
+ * other problem, where the record names it.
+ */
+export function refusedFiles(
+  { collection }: NonNullable<LoadedCollection["sound"]>,
+  refused: CollectionMedia["refused"],
+): Diagnostic[] {
+  const reasons = new Map(refused.map(({ file, reason }) => [file, reason]));
+  return [...collection.items.values()].flatMap(({ document, photos, video }) => {
+    const folder = document.file.slice(0, document.file.lastIndexOf("/") + 1);
+    const reasonFor = (file: string | undefined) =>
+      file === undefined ? undefined : reasons.get(`${folder}${file}`);
+    const photographs = photos.flatMap(({ file }, at) => {
+      const found = reasonFor(file);
+      return found === undefined
+        ? []
+        : diagnose("unreadable-photograph", document.locate(["photos", at, "file"]), {
+            found,
+            expected: "a photograph that can be shown",
+          });
+    });
+    const recordings = (
+      [
+        ["src", "a recording that can be played"],
+        ["captions", "captions as WebVTT"],
+      ] as const
+    ).flatMap(([field, expected]) => {
+      const found = reasonFor(video?.[field]);
+      return found === undefined
+        ? []
+        : diagnose("unreadable-recording", document.locate(["video", field]), { found, expected });
+    });
+    return [...photographs, ...recordings];
+  });
+}
