@@ -1,107 +1,19 @@
-import { distance } from "fastest-levenshtein";
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { yamlLine } from "../yaml-line.ts";
-import type { Encoding } from "./decoded-text.ts";
-import { type Field, fieldsOf, type TableKind } from "./fields.ts";
+import { columnMatches, containsWords, isExport, type Matches, type SheetFacts } from "./column-matches.ts";
+import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { separatorNames } from "./mapping.ts";
-import { readPartWord } from "./part-words.ts";
 import { plainWords } from "./plain-words.ts";
 import { dateEvidence } from "./read-date.ts";
 import { provenDecimal } from "./read-number.ts";
-import { isRefused, saysNothing } from "./readings.ts";
-import type { Separator } from "./sheet.ts";
+import { saysNothing } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
-
-export interface SheetFacts {
-  readonly kind: TableKind;
-  /** As the user names the spreadsheet and the map, for the commands to type. */
-  readonly file: string;
-  readonly mapFile: string;
-  readonly encoding: Encoding;
-  readonly separator: Separator;
-  readonly headingRows: readonly number[];
-  readonly columns: readonly Column[];
-  readonly rows: readonly DataRow[];
-  readonly thisYear: number;
-}
 
 export interface Names {
   readonly variants: readonly { readonly id: string; readonly name: string }[];
   readonly sources: readonly { readonly id: string; readonly name: string }[];
   readonly vocabulary: Vocabulary;
-}
-
-interface Matches {
-  readonly fields: ReadonlyMap<string, Column>;
-  readonly parts: ReadonlyMap<string, Column>;
-  readonly features: ReadonlyMap<string, Column>;
-  readonly unused: readonly Column[];
-}
-
-const containsWords = (heading: string, words: string) => ` ${heading} `.includes(` ${words} `);
-
-/** How well a heading fits a field: 3 its own name, 2 a synonym, 1 a synonym among other words, or a slip. */
-function fitOf(field: Field, heading: string): number {
-  const words = plainWords(heading);
-  const own = field.name;
-  if (words === own) return 3;
-  if (field.headings.includes(words)) return 2;
-  const long = [own, ...field.headings].filter((each) => each.length > 3);
-  if (long.some((each) => containsWords(words, each))) return 1;
-  return words.length > 4 && long.some((each) => distance(words, each) <= 1) ? 1 : 0;
-}
-
-export const isKnownHeading =
-  (kind: TableKind, vocabulary: Vocabulary) =>
-  (heading: string): boolean =>
-    fieldsOf(kind).some((field) => fitOf(field, heading) >= 2) ||
-    partOrFeature(heading, vocabulary) !== undefined;
-
-/** "parts.lens", "Lens", "features.arc": a column of a single part or feature. */
-function partOrFeature(heading: string, vocabulary: Vocabulary): ["parts" | "features", string] | undefined {
-  const [, prefix, rest] = /^(parts?|features?)[.:\s]+(.+)$/i.exec(heading) ?? [];
-  const name = rest ?? heading;
-  const part = prefix?.toLowerCase().startsWith("f") ? undefined : vocabulary.part(undefined, name);
-  if (part !== undefined) return ["parts", part];
-  const feature = vocabulary.feature(name);
-  return feature === undefined ? undefined : ["features", feature];
-}
-
-function match({ kind, columns, rows }: SheetFacts, vocabulary: Vocabulary): Matches {
-  const fields = new Map<string, Column>();
-  const parts = new Map<string, Column>();
-  const features = new Map<string, Column>();
-  const used = new Set<Column>();
-  const take = (least: number) => {
-    for (let level = 3; level >= least; level--) {
-      for (const field of fieldsOf(kind)) {
-        if (fields.has(field.name)) continue;
-        const column = columns.find((each) => !used.has(each) && fitOf(field, each.heading) === level);
-        if (!column) continue;
-        fields.set(field.name, column);
-        used.add(column);
-      }
-    }
-  };
-  take(2);
-  for (const column of columns) {
-    const found = used.has(column) ? undefined : partOrFeature(column.heading, vocabulary);
-    if (!found) continue;
-    const [where, id] = found;
-    const cells = rows
-      .slice(0, 500)
-      .map((row) => row.cells[column.index] ?? "")
-      .filter((cell) => !saysNothing(cell));
-    const fits =
-      cells.filter((cell) => /^[[{]/.test(cell) || !isRefused(readPartWord(cell))).length >=
-      cells.length * 0.8;
-    if (where === "parts" ? parts.has(id) || !fits : features.has(id) || kind === "sightings") continue;
-    (where === "parts" ? parts : features).set(id, column);
-    used.add(column);
-  }
-  take(1);
-  return { fields, parts, features, unused: columns.filter((column) => !used.has(column)) };
 }
 
 /** The words of a column, each once, the commonest first. */
@@ -137,7 +49,7 @@ function translation(
 export function proposedMapping(facts: SheetFacts, names: Names): string {
   const { kind, columns, rows } = facts;
   const { vocabulary } = names;
-  const matches = match(facts, vocabulary);
+  const matches = columnMatches(facts, vocabulary);
   const column = (heading: string) => yamlLine(heading);
   const separator =
     Object.keys(separatorNames).find((name) => separatorNames[name] === facts.separator) ?? "comma";
@@ -241,16 +153,6 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
       ];
     return [];
   }
-}
-
-/** The headings of an export, and no others: its cells are as the collection's own files have them. */
-function isExport({ kind, columns }: SheetFacts, matches: Matches): boolean {
-  const fields = fieldsOf(kind);
-  const own = new Set(fields.map(({ name }) => name));
-  return (
-    fields.every(({ name, required }) => !required || matches.fields.get(name)?.heading === name) &&
-    columns.every(({ heading }) => own.has(heading) || /^(?:parts|features)\./.test(heading))
-  );
 }
 
 function dateLines(facts: SheetFacts, matches: Matches, cells: readonly string[]): string[] {

@@ -1,0 +1,73 @@
+import type { Explained } from "./explained.ts";
+import { labelled, type Setting } from "./figure-lines.ts";
+
+/** What of the outfit is there, for certain and at most. */
+export function completenessLines({ item }: Explained, setting: Setting): string[] {
+  const { completeness: found, parts, levels } = item;
+  const { words } = setting;
+  const partOf = new Map(parts.map((part) => [part.id, part]));
+  const nameOf = (id: string) => partOf.get(id)?.name ?? id;
+  const share = (low: number, high: number) =>
+    low === high
+      ? `${words.numbers.share(low)}, with nothing uncertain`
+      : `${words.numbers.share(low)} for certain, ${words.numbers.share(high)} at most`;
+  const units = (low: number, high: number, expected: number) =>
+    `${words.interval(words.numbers.measure(low), words.numbers.measure(high))} of ${words.numbers.count(expected)} units`;
+  const level = (id: string | null) => levels.find((each) => each.id === id)?.name ?? "none";
+  const short = (id: string) => {
+    const part = partOf.get(id);
+    return part ? `${part.name} (${part.units.absent} of ${part.units.expected} gone)` : id;
+  };
+  const list = (label: string, ids: readonly string[], name = nameOf) =>
+    ids.length === 0 ? [] : labelled(label, ids.map(name).join("; "), setting);
+  const { weighted, counted, consumable, optional } = found;
+  const apart = (label: string, standing: typeof consumable) =>
+    standing
+      ? labelled(
+          label,
+          `${share(standing.weighted.low, standing.weighted.high)}; ` +
+            units(standing.counted.low, standing.counted.high, standing.counted.expected),
+          setting,
+        )
+      : [];
+  return [
+    ...(weighted
+      ? labelled("by weight", `${share(weighted.low, weighted.high)}, of core and issued parts`, setting)
+      : labelled("by weight", "The reference lists no core or issued part.", setting)),
+    ...(counted ? labelled("in units", units(counted.low, counted.high, counted.expected), setting) : []),
+    ...apart("consumables", consumable),
+    ...apart("optional parts", optional),
+    ...(levels.length > 0
+      ? labelled(
+          "level",
+          found.level.sure === found.level.possible
+            ? level(found.level.sure)
+            : `${level(found.level.sure)} for certain, ${level(found.level.possible)} at best`,
+          setting,
+        )
+      : []),
+    ...list("missing", found.missing),
+    ...list("in part gone", found.partial, short),
+    ...list("substitutes", found.substitutes),
+    ...list("unverified", found.unverified),
+    ...list("not examined", found.unexamined),
+    ...list("surplus", found.surplus),
+    ...(found.extras.length > 0
+      ? labelled(
+          "not listed",
+          found.extras
+            .map(
+              ({ name, quantity, note }) =>
+                `${quantity > 1 ? `${quantity} × ` : ""}${name}${note ? ` (${note})` : ""}`,
+            )
+            .join("; "),
+          setting,
+        )
+      : []),
+    ...labelled(
+      "method",
+      "Sums over the parts, each by its weight. What is unknown is neither counted nor struck out: the two ends are the worst and the best case (Manski 1989, Journal of Human Resources 24: 343–360).",
+      setting,
+    ),
+  ];
+}

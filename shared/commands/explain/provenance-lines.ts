@@ -1,0 +1,43 @@
+import type { Explained } from "./explained.ts";
+import { labelled, type Setting } from "./figure-lines.ts";
+
+/** Through whose hands it went, and where nobody knows. */
+export function provenanceLines({ item }: Explained, setting: Setting): string[] {
+  const { events, documentedYears, lifetimeYears, gaps } = item.provenance;
+  const { words } = setting;
+  const eventText = (event: (typeof events)[number]) =>
+    [
+      event.event,
+      event.holder && `held by ${event.holder}`,
+      event.from && `from ${event.from}`,
+      event.to && `to ${event.to}`,
+      event.place,
+      event.price && words.numbers.money(event.price.amount, event.price.currency),
+      event.evidence ? `by ${event.evidence}` : event.source === null && "no evidence given",
+      event.source && `[${event.source}]`,
+      event.note,
+    ]
+      .filter(Boolean)
+      .join("; ");
+  const years = (number: number) => `${words.numbers.measure(number)} ${number === 1 ? "year" : "years"}`;
+  return [
+    ...events.flatMap((event) => [
+      `  ${words.date(event.date)}`,
+      ...labelled("", eventText(event), setting, 0),
+    ]),
+    ...labelled(
+      "documented",
+      lifetimeYears === null
+        ? `${documentedYears} calendar years`
+        : `${documentedYears} of ${lifetimeYears} calendar years since issue`,
+      setting,
+    ),
+    ...gaps.flatMap(({ from, to, years: shortest, longest }, at) =>
+      labelled(
+        at === 0 ? "gaps" : "",
+        `${from} to ${to}: ${years(shortest)}${longest !== null && longest - shortest > 0.05 ? `, or as many as ${words.numbers.measure(longest)}` : ""}`,
+        setting,
+      ),
+    ),
+  ];
+}

@@ -1,0 +1,60 @@
+import type { RarityClass } from "../../assessments/rarity/scale-class.ts";
+import type { PublishedFigure } from "../../publication/published.ts";
+import type { Explained } from "./explained.ts";
+import { figureLines, labelled, type Setting } from "./figure-lines.ts";
+
+type NamedFigures = readonly (readonly [string, PublishedFigure])[];
+
+const ownFigures = ({ item: { rarity } }: Explained): NamedFigures => [
+  ["Recorded examples at least as complete", rarity.asComplete],
+  ["Survivors at least as complete", rarity.asCompleteSurvivors],
+  ["Wait for the next one as complete", rarity.asCompleteWait],
+];
+
+const variantFigures = ({ variant: { rarity } }: Explained): NamedFigures => [
+  ["Made", rarity.made],
+  ["Coverage of the log", rarity.coverage],
+  ["Survivors", rarity.survivors],
+  ["Survivors, from two lists", rarity.survivorsTwoList],
+  ["Survival rate", rarity.survivalRate],
+  ["Appearance", rarity.appearance],
+  ["Wait for the next", rarity.wait],
+];
+
+const apart = (figures: NamedFigures, setting: Setting): string[] =>
+  figures.flatMap(([name, figure]) => ["", ...figureLines(name, figure, setting)]);
+
+/** How rare one as complete as this is. */
+export function ownRarityLines(explained: Explained, setting: Setting): string[] {
+  const { rank } = explained.item.rarity;
+  const place = rank
+    ? `${rank.place} of ${rank.of} examples recorded in full`
+    : "not known: the reference lists no core or issued part to compare by";
+  return [...labelled("place", place, setting), ...apart(ownFigures(explained), setting)];
+}
+
+/** How rare its variant is. */
+export function variantRarityLines(explained: Explained, setting: Setting): string[] {
+  const { classWords, scaleName } = explained;
+  const { rarity } = explained.variant;
+  const count = setting.words.numbers.count;
+  return [
+    ...labelled(
+      "the log",
+      `${count(rarity.sightings)} sightings of ${count(rarity.distinct)} examples: ${count(rarity.once)} seen once, ${count(rarity.twice)} twice`,
+      setting,
+    ),
+    ...(scaleName ? labelled("class", `${classSpan(rarity.class, classWords)} (${scaleName})`, setting) : []),
+    ...apart(variantFigures(explained), setting),
+  ];
+}
+
+function classSpan(known: RarityClass | null, classWords: (id: string) => string): string {
+  if (known === null || (known.low === null && known.high === null)) return "not known";
+  const words = (id: string | null) => (id === null ? "outside the scale" : classWords(id));
+  return known.low === known.high ? words(known.low) : `from ${words(known.low)} to ${words(known.high)}`;
+}
+
+/** Every figure of a report, in its order. */
+export const figuresOf = (explained: Explained): PublishedFigure[] =>
+  [...ownFigures(explained), ...variantFigures(explained)].map(([, figure]) => figure);
