@@ -19,14 +19,17 @@ const golden = Math.PI * (3 - Math.sqrt(5));
  * asked for, the distance is shortened until they fit, alike for all.
  *
  * First, marks that press on one another move apart by equal parts; what that leaves too close, in a crowd or a
- * corner, is then put at the nearest free place of a spiral of evenly spread points.
- * Source of the spiral  Vogel (1979), A better way to construct the sunflower head, Mathematical Biosciences 44
+ * corner, is then put at the nearest free place of a spiral of evenly spread points. Last, marks change places
+ * with one another as long as that brings them nearer to their points, all in all: then no two of the ways from
+ * point to mark cross, since of two that cross, exchanging their ends makes shorter ones.
+ * Sources  the spiral: Vogel (1979), A better way to construct the sunflower head, Mathematical Biosciences 44;
+ *          the exchange: Croes (1958), A method for solving traveling-salesman problems, Operations Research 6
  */
 export function marksApart(points: readonly Point[], room: Room): readonly Point[] {
   let { distance } = room;
   for (;;) {
     const placed = placedAt(points, { ...room, distance });
-    if (placed) return placed;
+    if (placed) return uncrossed(points, placed);
     distance *= 0.9;
   }
 }
@@ -52,6 +55,28 @@ function placedAt(points: readonly Point[], room: Room): readonly Point[] | null
     taken.push(place);
   }
   return placed;
+}
+
+function uncrossed(points: readonly Point[], placed: readonly Point[]): readonly Point[] {
+  const places = [...placed];
+  const way = (from: number, to: number): number => {
+    const [point, place] = [points[from], places[to]];
+    return point && place ? Math.hypot(place.x - point.x, place.y - point.y) : 0;
+  };
+  for (let again = true; again; ) {
+    again = false;
+    for (let a = 0; a < places.length; a++) {
+      for (let b = a + 1; b < places.length; b++) {
+        // A hair of gain is none: rounding could find it for ever.
+        if (way(a, b) + way(b, a) > way(a, a) + way(b, b) - 1e-9) continue;
+        const [one, other] = [places[a], places[b]];
+        if (!one || !other) continue;
+        [places[a], places[b]] = [other, one];
+        again = true;
+      }
+    }
+  }
+  return places;
 }
 
 /** Pairs that are too close share the way that they have to go. */

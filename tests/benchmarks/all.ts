@@ -1,8 +1,9 @@
 import { parseArgs } from "node:util";
 import { benchmarkBuild } from "./build.ts";
 import { benchmarkImages } from "./images.ts";
+import { benchmarkSearchOf } from "./search.ts";
 
-// `npm run bench` for all, `npm run bench -- build --items 10000` or `npm run bench -- images` for one.
+// `npm run bench` for all, `npm run bench -- build --items 10000` or `npm run bench -- search --items 10000` for one.
 const { values, positionals } = parseArgs({
   options: { items: { type: "string", default: "1000" } },
   allowPositionals: true,
@@ -12,3 +13,4 @@ const print = (line: string) => void process.stdout.write(`${line}\n`);
 
 if (wanted("build")) benchmarkBuild(Number(values.items), print);
 if (wanted("images")) await benchmarkImages(print);
+if (wanted("search")) await benchmarkSearchOf(Number(values.items), print);

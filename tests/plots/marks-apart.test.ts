@@ -69,6 +69,25 @@ describe("marks on a photograph", () => {
     );
   });
 
+  it("no two of the ways from a spot to its mark cross", () => {
+    /** How far a point lies beside the line through two others; by the sign, on which side. */
+    const beside = (a: Point, b: Point, c: Point) =>
+      ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / Math.max(apart(a, b), 1e-12);
+    const split = (a: Point, b: Point, c: Point, d: Point) => {
+      const [one, other] = [beside(a, b, c), beside(a, b, d)];
+      // By less than a hundredth of a pixel nobody sees a crossing, and rounding makes and unmakes it.
+      return one * other < 0 && Math.min(Math.abs(one), Math.abs(other)) > 0.01;
+    };
+    const cross = (a: Point, b: Point, c: Point, d: Point) => split(a, b, c, d) && split(c, d, a, b);
+    fc.assert(
+      fc.property(crowds, (points) => {
+        const ways = marksApart(points, room).map((place, at) => [points[at] ?? place, place] as const);
+        for (const [[a, b], [c, d]] of pairs(ways)) expect(cross(a, b, c, d)).toBe(false);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("come out the same every time", () => {
     fc.assert(
       fc.property(crowds, (points) => {

@@ -27,7 +27,7 @@ export const models = {
 /** A clear bag round something w by d, half-measures, lying on the stand. */
 function bag(w, d, tall) {
   return group([
-    `box { <${-w},-0.02,${-d}>, <${w},${tall},${d}> texture { pigment { rgbt <0.85,0.87,0.88,0.86> } normal { wrinkles 0.8 scale 2.2 } finish { diffuse 0.22 specular 0.8 roughness 0.006 reflection { 0.04, 0.25 } } } no_shadow no_radiosity }`,
+    `box { <${-w},-0.02,${-d}>, <${w},${tall},${d}> texture { pigment { rgbt <0.85,0.87,0.88,0.86> } normal { wrinkles 0.8 scale 2.2 } finish { diffuse 0.22 specular 0.3 roughness 0.02 reflection { 0.03, 0.2 } } } no_shadow no_radiosity }`,
     block([-w, tall - 0.1, d - 0.5], [w, tall + 0.1, d - 0.2], 0.06, 'texture { pigment { rgbt <0.5,0.08,0.06,0.25> } finish { diffuse 0.7 specular 0.4 } }'),
   ]);
 }
@@ -59,7 +59,7 @@ function openCase(layout, o, folder, plan) {
   const tray = unitsIn(layout, o, 'tray', models, { at: trayAt, y: at('tray').lift });
   const ground = unitsIn(layout, o, 'ground', models);
   return {
-    camera: { look: [0.4, 6, -13.5], distance: 235, tilt: 14, width: 80 },
+    camera: { look: [0.2, 6, -15.4], distance: 240, tilt: 14, width: 84 },
     room: [[0, 6, -10], 56],
     solids: [
       kit.body(o), kit.lid(o, []),
@@ -67,7 +67,7 @@ function openCase(layout, o, folder, plan) {
       o.has('tray') && group([board(o, at('tray').size, recessesOf(layout, o, 'tray'), folder, 4.2)], { at: [trayAt[0], at('tray').lift, trayAt[2]] }),
       ...inside.solids, ...tray.solids, ...ground.solids,
       ...(plan.beside ?? []).map(({ part, model, at: [x, z, turn = 0], unit = 0 }) => group([(extras[model] ?? models[part])(part ? contextOf(o, part, o.units.get(part)[unit]) : {})], { rotate: [0, turn, 0], at: [x, 0, z] })),
-      'Scale_Bar(<-36.6, 0, -43.6>)',
+      'Scale_Bar(<-37, 0, -44.4>)',
     ],
     points: new Map([...ground.points, ...inside.points, ...tray.points, ['case', [20, kit.TALL, -12.4]], ['tray', [-35, 4.6, -29]]]),
   };
