@@ -25,7 +25,7 @@ export function method(view: MethodView, site: PageSite): Html {
       title: view.name,
       note: html`<p class="asks">${view.asks}</p>`,
       matter: html`<p class="formula">${formulaText(view.formula)}</p>
-${view.mathematics.map((formula) => html`<div class="mathematics">${markup(formula)}</div>`)}
+${view.mathematics.map((formula) => html`<div class="mathematics" role="group" aria-label="${view.name}" tabindex="0">${markup(formula)}</div>`)}
 <dl class="figures plain">
 <div><dt>${say.source}</dt><dd>${view.source}</dd></div>
 <div><dt>${say.assumes}</dt><dd>${view.assumes}</dd></div>

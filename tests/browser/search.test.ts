@@ -86,13 +86,14 @@ describe("the search of the catalogue", () => {
     await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SUMMARY");
     await page.keyboard.press("Enter");
+    await page.locator("details[open]").first().waitFor();
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowDown");
     await expect.poll(() => asked(page)).toMatch(/family=/);
     await page.locator(".show-all").focus();
     await page.keyboard.press("Enter");
-    expect(asked(page)).toBe("");
-    expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("q");
+    await expect.poll(() => asked(page)).toBe("");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("q");
     await leave(page);
   });
 
