@@ -1,5 +1,5 @@
-import { createInterface } from "node:readline/promises";
-import type { Surroundings } from "./command.ts";
+import { createInterface, type Interface } from "node:readline";
+import { type Surroundings, UsageError } from "./command.ts";
 
 /** Colour where a terminal shows it; NO_COLOR and FORCE_COLOR are what terminal programs agree on. */
 function showsColour(): boolean {
@@ -9,13 +9,20 @@ function showsColour(): boolean {
   return process.stdout.isTTY === true && TERM !== "dumb";
 }
 
-async function ask(question: string): Promise<string> {
-  const lines = createInterface({ input: process.stdin, output: process.stdout });
-  try {
-    return (await lines.question(question)).trim();
-  } finally {
-    lines.close();
-  }
+/** Asks line by line. What is typed ahead waits for the next question; between questions nothing keeps the process. */
+function asker(): (question: string) => Promise<string> {
+  let lines: Interface | undefined;
+  let answers: AsyncIterator<string> | undefined;
+  return async (question) => {
+    lines ??= createInterface({ input: process.stdin, output: process.stdout });
+    answers ??= lines[Symbol.asyncIterator]();
+    lines.setPrompt(question);
+    lines.prompt();
+    const answer = await answers.next();
+    if (answer.done) throw new UsageError("The question was not answered. Nothing was done.");
+    lines.pause();
+    return answer.value.trim();
+  };
 }
 
 /** ECMA-48: to the first column, and the line erased. */
@@ -37,6 +44,6 @@ export function terminal(): Surroundings {
     colour: showsColour(),
     columns: process.stdout.columns ?? 100,
     status: process.stderr.isTTY ? showStatus : undefined,
-    ask: process.stdin.isTTY && process.stdout.isTTY ? ask : undefined,
+    ask: process.stdin.isTTY && process.stdout.isTTY ? asker() : undefined,
   };
 }

@@ -76,7 +76,11 @@ export function readCollection(root: string): ReadCollection {
           place: { file: "content/collection.yaml", line: 1, column: 1, endLine: 1, endColumn: 2 },
           text: "",
         },
-        { found: "no such file", expected: 'a file with at least a title, such as "title: My cases"' },
+        {
+          found: "no such file",
+          expected: 'a file with at least a title, such as "title: My cases"',
+          remedy: 'A collection is begun with "fittedcase init DIR".',
+        },
       ),
     );
   }

@@ -87,6 +87,9 @@ describe("fittedcase new", () => {
     expect(await errorsOf(root)).toEqual([]);
     const four = read(root, "schemas/reference/pilot/pilot-mk4.yaml");
     expect(four).toContain("extends: pilot-mk2");
+    // What was made of the other was not made of this one.
+    expect(four).toMatch(/^made: null$/m);
+    expect(four).toMatch(/^serials: null$/m);
     for (const part of ["sextant", "shade", "mercury-bottle", "oil-bottle"])
       expect(four).toContain(`  # ${part}: null`);
     const five = read(root, "schemas/reference/pilot/pilot-mk5.yaml");
@@ -108,6 +111,17 @@ describe("fittedcase new", () => {
     ]) {
       expect((await run(["new", ...args], root)).code).toBe(0);
     }
+    expect(await errorsOf(root)).toEqual([]);
+  });
+
+  it("shows in an article how it takes figures from the data, with ids that are there", async () => {
+    const root = pilotageFolder();
+    await run(["new", "article", "on-arcs"], root);
+    const file = path.join(root, "content/articles/on-arcs.md");
+    const examples =
+      read(root, "content/articles/on-arcs.md").match(/<(?:figure|table|plot):\S+>|\[@[^\]]+\]/g) ?? [];
+    expect(examples).toHaveLength(4);
+    writeFileSync(file, `${readFileSync(file, "utf8")}\n${examples.join("\n\n")}\n`);
     expect(await errorsOf(root)).toEqual([]);
   });
 

@@ -51,7 +51,8 @@ export const exportTable: Command = {
     });
     const [kind, ...more] = positionals;
     if ((kind !== "sightings" && kind !== "items") || more.length > 0) {
-      throw new UsageError(`Found "${positionals.join(" ")}"; expected sightings or items.`);
+      const found = positionals.length === 0 ? "nothing" : `"${positionals.join(" ")}"`;
+      throw new UsageError(`Found ${found}; expected sightings or items.`);
     }
     const root = rootFolder(cwd, values.root);
     const target = values.out === undefined ? undefined : path.resolve(cwd, values.out);

@@ -125,7 +125,9 @@ export const importTable: Command = {
     });
     const [kind, file, ...more] = positionals;
     if (kind !== "sightings" && kind !== "items") {
-      throw new UsageError(`Found "${kind ?? ""}"; expected sightings or items.`);
+      throw new UsageError(
+        `Found ${kind === undefined ? "nothing" : `"${kind}"`}; expected sightings or items.`,
+      );
     }
     if (file === undefined || more.length > 0) {
       throw new UsageError(`Found ${positionals.length - 1} files; expected one.`);

@@ -127,8 +127,10 @@ const kinds: Readonly<Record<string, Kind>> = {
   article: {
     flags: ["title"],
     make(id, flags, { collection }, today) {
-      const [family] = collection.families.keys();
-      const [variant] = collection.variants.keys();
+      // The example is of the variant that most is known of: a drawing needs something to draw.
+      const seen = (variant: string) => collection.sightings.filter((row) => row.variant === variant).length;
+      const [best] = [...collection.variants.values()].sort((one, other) => seen(other.id) - seen(one.id));
+      const [family, variant] = [best?.family, best?.id];
       const [source] = collection.sources.keys();
       return {
         kind: "article",
@@ -168,7 +170,9 @@ export const newRecord: Command = {
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options });
-    const [word = "", id, ...more] = positionals;
+    const [word, id, ...more] = positionals;
+    if (word === undefined)
+      throw new UsageError(`Found nothing to make; expected ${Object.keys(kinds).join(", ")}.`);
     const kind = Object.hasOwn(kinds, word) ? kinds[word] : undefined;
     if (!kind) {
       const hint = suggestion(word, Object.keys(kinds)) ?? "";

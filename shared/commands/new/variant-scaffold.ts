@@ -9,9 +9,12 @@ const beginning = explanation(
   "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with ## explains.",
 );
 
-const facts = (issued: string): string[] => [
+const whenIssued = (example: string): string[] => [
   ...explanation("When it was issued, as EDTF: a year, or two with a slash between."),
-  offer(`issued: ${issued}`),
+  offer(`issued: ${example}`),
+];
+
+const numbers: readonly string[] = [
   ...explanation(
     "How many were made, where somebody recorded it; without it the number is estimated from the serials.",
   ),
@@ -21,6 +24,20 @@ const facts = (issued: string): string[] => [
   offer("  - { prefix: A, from: 1, to: 100, source: … }"),
 ];
 
+/** The numbers of the variant that another is begun from are not its own: they are taken away at once. */
+const ownNumbers = (base: Variant): string[] => [
+  ...explanation(`Without a line of its own it is taken to have been issued when ${base.id} was.`),
+  offer(`issued: ${base.issued?.text ?? "1931/1938"}`),
+  ...explanation(
+    `How many were made, and which serials: not those of ${base.id}. Write, in place of null where it stands,`,
+  ),
+  ...explanation(
+    "made: { count: 0, source: …, page: 1 } and serials: [{ prefix: A, from: 1, to: 100, source: … }]",
+  ),
+  ...(base.made ? ["made: null"] : [offer("made: …")]),
+  ...(base.serials.length > 0 ? ["serials: null"] : [offer("serials: …")]),
+];
+
 /** A variant that stands on its own: one part to begin with, and every field that a part may have. */
 export function variantScaffold(id: string, name: string, family: Family): string {
   const [group] = family.groups.keys();
@@ -28,7 +45,8 @@ export function variantScaffold(id: string, name: string, family: Family): strin
     ...beginning,
     `id: ${id}`,
     `name: ${yamlLine(name)}`,
-    ...facts("1931/1938"),
+    ...whenIssued("1931/1938"),
+    ...numbers,
     "",
     ...explanation("What tells it from the other variants. Several values stand in a list, [one, other]."),
     "features:",
@@ -88,7 +106,7 @@ export function variantFromVariant(
     `name: ${yamlLine(name)}`,
     ...explanation(`It takes all of ${base.id}; write here only where it differs.`),
     `extends: ${base.id}`,
-    ...facts(base.issued?.text ?? "1931/1938"),
+    ...ownNumbers(base),
     "",
     "features:",
     ...[...base.features].flatMap(([feature, values]) => [
@@ -175,7 +193,7 @@ export function variantFromItem(
     `name: ${yamlLine(name)}`,
     ...explanation(`Begun from ${item.id}. It takes all of ${base.id} but for what was seen to differ.`),
     `extends: ${base.id}`,
-    ...facts(base.issued?.text ?? "1931/1938"),
+    ...ownNumbers(base),
     "",
     "features:",
     ...differing.flatMap(([feature, value]) => [
