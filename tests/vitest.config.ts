@@ -4,7 +4,12 @@ import { defineConfig } from "vitest/config";
 const root = fileURLToPath(new URL("..", import.meta.url));
 
 // Whole sites are built and a browser is driven, on two cores.
-const patience = { root, testTimeout: 120_000, hookTimeout: 120_000 };
+const patience = {
+  root,
+  testTimeout: 120_000,
+  hookTimeout: 120_000,
+  expect: { poll: { timeout: 20_000 } },
+};
 
 export default defineConfig({
   test: {
