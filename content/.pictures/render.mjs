@@ -9,12 +9,14 @@ import { unpackFont } from './engine/fonts.mjs';
 import { readItems, readVariants, readYaml } from './engine/records.mjs';
 import { render } from './engine/render.mjs';
 import * as gauging from './gauging-outfit/outfit.mjs';
+import * as testing from './line-testing-set/outfit.mjs';
 import * as survey from './survey-outfit/outfit.mjs';
 import * as surveyScenes from './survey-outfit/scenes.mjs';
 
 const families = new Map([
   ['survey-outfit', { outfitOf: survey.outfitOf, scenes: surveyScenes }],
   ['gauging-outfit', gauging],
+  ['line-testing-set', testing],
 ]);
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -53,6 +55,6 @@ for (const [family, { outfitOf, scenes }] of families) {
       const seconds = await render({ scene, name, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
       console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
     }
-    if (!values.out && !values.draft) writePhotos(item.file, photos);
+    if (!values.out && !values.draft && plan.shots.some((shot) => wanted(item.id, shot.file))) writePhotos(item.file, photos);
   }
 }

@@ -1,19 +1,18 @@
+import { casePlanThumbnail } from "../plots/case-plan.ts";
 import type { PublishedComparison, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type ComparedOutfit, type CompareTable, compareTable } from "./compare-rows.ts";
-import { drawing } from "./drawings.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
-import { relativeAddress } from "./relative-address.ts";
 
 /** Two outfits of one variant, part by part. */
 export interface ComparePage extends PageHead {
   readonly kind: "comparison";
   readonly variant: Link;
   readonly table: CompareTable;
-  /** SVG, one of each. */
-  readonly plans: readonly { readonly outfit: Link; readonly plan: string | null }[];
+  /** SVG, one of each: what is there, without its writing. */
+  readonly plans: readonly string[];
   readonly likeness: {
     readonly phrase: string;
     readonly basis: string | null;
@@ -71,13 +70,7 @@ export function comparePage(comparison: PublishedComparison, index: CollectionIn
         (kind, id) => contrasts[kind].get(id) ?? "alike",
         words,
       ),
-      plans: [first, second].map((item) => ({
-        outfit: { address: addresses.item(item.id), name: item.title },
-        plan: drawing({ kind: "item", item, plot: "case-plan" }, index, {
-          idPrefix: `plan-${item.id}`,
-          linkPrefix: `${relativeAddress(address, addresses.item(item.id))}#part-`,
-        }),
-      })),
+      plans: [first, second].map((item) => casePlanThumbnail(item.parts)),
       likeness: {
         phrase: likeness === null ? say.likenessNone : say.likenessOf(share(likeness)),
         basis: likeness === null ? null : say.likenessBasis(compared.features.length, compared.parts.length),

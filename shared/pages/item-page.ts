@@ -139,6 +139,10 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       name: item.title,
       description,
       sku: item.id,
+      image:
+        photos.length === 0
+          ? null
+          : photos.map(({ largest }) => absoluteAddress(collection.settings.url, largest)),
       category: item.variant.name,
       serialNumber: item.serial?.includes("\u2022") ? null : item.serial,
       isVariantOf: { "@type": "ProductGroup", name: item.family.name, productGroupID: item.family.id },

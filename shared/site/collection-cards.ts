@@ -1,7 +1,7 @@
 import { availableParallelism } from "node:os";
 import path from "node:path";
 import type { Card } from "../images/card/card.ts";
-import { cardDrawing, cardSize } from "../images/card/card-drawing.ts";
+import { type CardText, cardSize } from "../images/card/card-drawing.ts";
 import { renderCard } from "../images/card/render-card.ts";
 import type { Images } from "../images/image-set.ts";
 import { slots } from "../images/slots.ts";
@@ -25,13 +25,13 @@ export async function renderCards(
       return image
         ? [
             workers(async () => {
-              const drawing = cardDrawing(
-                cardText(item, settings.title, words),
-                item.parts,
-                settings.theme.accent,
-              );
+              const content = {
+                text: cardText(item, settings.title, words),
+                parts: item.parts,
+                accent: settings.theme.accent,
+              };
               const photograph = path.join(site, image.fallback.address);
-              const card = await renderCard(drawing, photograph, cacheFolder, path.join(site, "images"));
+              const card = await renderCard(content, photograph, cacheFolder, path.join(site, "images"));
               return { id: item.id, address: `/images/${card.name}`, from: card.file };
             }),
           ]
@@ -44,7 +44,7 @@ export async function renderCards(
   };
 }
 
-function cardText(item: PublishedItem, collection: string, words: Words) {
+function cardText(item: PublishedItem, collection: string, words: Words): CardText {
   const { item: say, verdicts, photographs } = words.pages;
   const { weighted } = item.completeness;
   return {

@@ -73,7 +73,7 @@ export async function siteContent(
     files: byAddress([
       ...assets.files,
       ...dataFiles(published, listed, records),
-      ...iiifManifests(published, words, media.images),
+      ...iiifManifests(published, words, media),
       ...media.files,
     ]),
     copied: [...assets.copied, ...media.copied],

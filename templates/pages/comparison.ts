@@ -1,5 +1,5 @@
 import type { ComparePage } from "../../shared/pages/compare-page.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** Two outfits: how alike, what each is, what differs; the rest one click away. */
@@ -23,7 +23,7 @@ ${chapter(
   {
     id: "brief",
     title: say.sideBySide,
-    matter: html`<div class="scroll" tabindex="0" role="group" aria-label="${say.sideBySide}"><table class="beside brief"><thead><tr><th scope="col">${say.outfit}</th>${table.outfits.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead><tbody>${table.brief.map(
+    matter: html`<div class="scroll" tabindex="0" role="group" aria-label="${say.sideBySide}"><table class="beside brief"><thead><tr><th scope="col">${say.outfit}</th>${table.outfits.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead><tbody><tr class="plans"><th scope="row">${ofItem.plan}</th>${page.plans.map((plan) => html`<td>${markup(plan)}</td>`)}</tr>${table.brief.map(
       ({ name, cells }) =>
         html`<tr><th scope="row">${name}</th>${cells.map((text) => html`<td>${text}</td>`)}</tr>`,
     )}</tbody></table></div>`,
@@ -51,17 +51,6 @@ ${chapter(
     matter: html`${table.differs.count === 0 ? html`<p>${say.differsNone}</p>` : rows(say.differs, table.differs)}
 ${further(say.unknown(table.unknown.count), table.unknown)}
 ${further(say.alike(table.alike.count), table.alike)}`,
-  },
-  site,
-)}
-${chapter(
-  {
-    id: "plans",
-    title: ofItem.plan,
-    matter: html`<div class="plans">${page.plans.map(
-      ({ outfit, plan }) =>
-        html`<figure>${templates["parts/drawing"]({ kind: "plan", svg: plan }, site)}<figcaption><a href="${link(outfit.address)}">${outfit.name}</a></figcaption></figure>`,
-    )}</div>`,
   },
   site,
 )}

@@ -8,7 +8,7 @@ export function closerLook(count: number, site: PageSite): Html {
     html`<button type="button" data-does="${does}">${name}</button>`;
   return html`<dialog class="closer" aria-label="${say.title}">
 <div class="closer-bar"><p class="closer-place" role="status"></p>
-<div class="closer-buttons">${count > 1 && html`${button("previous", say.previous)}${button("next", say.next)}`}${button("nearer", say.nearer)}${button("farther", say.farther)}${button("whole", say.whole)}<button type="button" data-does="numbers" aria-pressed="true">${say.numbers}</button>${button("close", say.close)}</div></div>
+<div class="closer-buttons">${count > 1 && html`${button("previous", say.previous)}${button("next", say.next)}`}${button("nearer", say.nearer)}${button("farther", say.farther)}${button("whole", say.whole)}<button type="button" data-does="numbers" aria-pressed="true">${say.numbers}</button></div>${button("close", say.close)}</div>
 <div class="closer-stage" tabindex="0" autofocus role="group" aria-label="${say.stage}"><div class="closer-sheet"></div></div>
 <p class="closer-caption"></p>
 </dialog>`;

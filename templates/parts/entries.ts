@@ -26,7 +26,7 @@ ${rows.map((entry) => site.templates["parts/entry-row"](entry, site))}
 
 export function entriesHead({ pictured }: { readonly pictured: boolean }, { words }: PageSite): Html {
   const { catalogue: say, finder } = words.pages;
-  return html`<thead><tr><th scope="col"${pictured && html` colspan="2"`}>${say.outfit}</th><th scope="col">${say.verdict}</th><th scope="col" class="number">${say.completeness}</th><th scope="col">${say.level}</th><th scope="col" class="number">${say.rank}</th><th scope="col">${say.status}</th><th scope="col" class="tick">${finder.compare}</th></tr></thead>`;
+  return html`<thead><tr><th scope="col"${pictured && html` colspan="2"`}>${say.outfit}</th><th scope="col">${say.verdict}</th><th scope="col" class="number">${say.completeness}</th><th scope="col">${say.level}</th><th scope="col" class="number">${say.rank}</th><th scope="col">${say.status}</th><th scope="col" class="tick" hidden>${finder.compare}</th></tr></thead>`;
 }
 
 export function entryRow(entry: EntryView, site: PageSite): Html {
@@ -47,7 +47,7 @@ ${
 <td data-label="${say.level}">${entry.level ?? "—"}</td>
 <td class="number" data-label="${say.rank}">${entry.rank ?? "—"}</td>
 <td data-label="${say.status}">${entry.status}</td>
-<td class="tick"><label><input type="checkbox" class="tick-box" value="${entry.id}"><span class="unseen">${finder.tick(entry.item.name)}</span></label></td>
+<td class="tick" hidden data-label="${finder.compare}"><label><input type="checkbox" class="tick-box" value="${entry.id}"><span class="unseen">${finder.tick(entry.item.name)}</span></label></td>
 </tr>
 `;
 }

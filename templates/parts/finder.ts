@@ -24,7 +24,7 @@ export function finder(view: FinderView, { words, assets, link }: PageSite): Htm
       after,
     );
   const offered = (list: readonly unknown[], blank: () => Html) => list.length > 0 && blank();
-  return html`<search><form class="finder" action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
+  return html`<search><form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
 <p class="finder-words"><label for="finder-q">${say.q}</label><input id="finder-q" name="q" type="search" autocomplete="off" spellcheck="false" aria-describedby="finder-hint"> <button type="submit">${say.find}</button></p>
 <p class="small" id="finder-hint">${say.hint}</p>
 <details class="finder-more"><summary>${say.narrow}</summary>

@@ -17,6 +17,6 @@ ${site.templates["parts/entries-head"]({ pictured: false }, site)}
 <td data-field="level" data-label="${say.level}"></td>
 <td class="number" data-field="rank" data-label="${say.rank}"></td>
 <td data-field="status" data-label="${say.status}"></td>
-<td class="tick"><label><input type="checkbox" class="tick-box"><span class="unseen" data-field="tick"></span></label></td>
+<td class="tick" data-label="${finder.compare}"><label><input type="checkbox" class="tick-box"><span class="unseen" data-field="tick"></span></label></td>
 </tr></template>`;
 }

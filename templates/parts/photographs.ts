@@ -23,10 +23,10 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
 <div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: place === 1 }, site)}${markup(marks)}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${html`<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a>`}${
       legend.length > 0 &&
-      html`<ol class="legend" aria-label="${say.legend}">${legend.map(
+      html`<div role="group" aria-label="${say.legend}"><ol class="legend">${legend.map(
         ({ id: line, number, part, partId }) =>
           html`<li id="${line}" value="${number}" data-part="${partId}"><b>${number}</b> <a href="${part.address}">${part.name}</a></li>`,
-      )}</ol>`
+      )}</ol></div>`
     }</figcaption>
 </figure>`,
   )}</section>

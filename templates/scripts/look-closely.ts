@@ -30,8 +30,12 @@ function openCloser(dialog: HTMLDialogElement, stage: HTMLElement, sheet: HTMLEl
   let view: View = { x: 0, y: 0, scale: 1 };
   let opener: HTMLElement | null = null;
 
-  const stageExtent = (): Extent => ({ width: stage.clientWidth, height: stage.clientHeight });
-  const middleOfStage = (): Point => ({ x: stage.clientWidth / 2, y: stage.clientHeight / 2 });
+  // To a part of a pixel, which clientWidth and clientHeight round away.
+  const stageExtent = (): Extent => stage.getBoundingClientRect();
+  const middleOfStage = (): Point => {
+    const { width, height } = stageExtent();
+    return { x: width / 2, y: height / 2 };
+  };
   const isMagnified = () => view.scale > 1.001;
 
   const look = (next: View) => {

@@ -157,7 +157,7 @@ function search(form: HTMLFormElement, places: Places): void {
   narrow?.addEventListener("toggle", beginDetails);
 
   writeForm(form, state);
-  form.classList.add("ready");
+  form.hidden = false;
   beginDetails();
   void show();
 }

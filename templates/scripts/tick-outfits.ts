@@ -6,6 +6,7 @@ function offerTicks(bar: HTMLElement): void {
   const told = bar.querySelector<HTMLOutputElement>(".told-ticked");
   const link = bar.querySelector<HTMLAnchorElement>(".set-beside");
   if (!told || !link) return;
+  for (const cell of document.querySelectorAll<HTMLElement>(".tick[hidden]")) cell.hidden = false;
   const page = link.href;
   let ticks = readTicks();
 

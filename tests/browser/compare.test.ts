@@ -10,6 +10,9 @@ beforeAll(async () => {
 });
 afterAll(() => site.close());
 
+/** On a machine that is busy with other tests. */
+const eventually = <Value>(get: () => Value | Promise<Value>) => expect.poll(get, { timeout: 30_000 });
+
 const leave = (page: Page) => page.context().close();
 const pair = "/compare/grauven-inspector-outfit/hale-ferrin-outfit/";
 const told = (page: Page) => page.locator(".told-composed");
@@ -25,7 +28,7 @@ const recordOf = (id: string): Record =>
 /** The rows of a table: what each is called, and its cells. */
 const rowsOf = (page: Page, table: string) =>
   page
-    .locator(`${table} tbody tr:not(.group)`)
+    .locator(`${table} tbody tr:not(.group):not(.plans)`)
     .evaluateAll((rows) =>
       rows.map((row) =>
         [...row.children].map((cell) => (cell as HTMLElement).textContent?.replace(/\s+/g, " ").trim()),
@@ -84,7 +87,7 @@ describe("any outfits side by side", () => {
 
   it("are composed from the address", async () => {
     const page = await site.visit(three);
-    await expect.poll(() => told(page).innerText()).toMatch(/^3 outfits side by side/);
+    await eventually(() => told(page).innerText()).toMatch(/^3 outfits side by side/);
     expect(await page.locator(".composed .brief thead th a").count()).toBe(3);
     await leave(page);
   });
@@ -92,7 +95,7 @@ describe("any outfits side by side", () => {
   it("say of a pair what the page of the pair says", async () => {
     const built = await site.visit(pair);
     const page = await site.visit("/compare/?items=grauven-inspector-outfit,hale-ferrin-outfit");
-    await expect.poll(() => told(page).innerText()).toMatch(/^2 outfits/);
+    await eventually(() => told(page).innerText()).toMatch(/^2 outfits/);
     for (const [composed, own] of [
       [".composed .brief", "#brief .brief"],
       [".composed-tables > .scroll:not(:first-child) .beside", "#differs .matter > .scroll .beside"],
@@ -110,16 +113,16 @@ describe("any outfits side by side", () => {
   it("are taken out one by one, and back again by the browser", async () => {
     const page = await site.visit(three);
     await page.locator(".composed .brief .take-out").last().click();
-    await expect.poll(() => told(page).innerText()).toMatch(/^2 outfits/);
+    await eventually(() => told(page).innerText()).toMatch(/^2 outfits/);
     expect(new URL(page.url()).search).toBe("?items=hale-ferrin-outfit,grauven-inspector-outfit");
     await page.goBack();
-    await expect.poll(() => told(page).innerText()).toMatch(/^3 outfits/);
+    await eventually(() => told(page).innerText()).toMatch(/^3 outfits/);
     await leave(page);
   });
 
   it("name what is not in the catalogue, and ask for two at least", async () => {
     const page = await site.visit("/compare/?items=hale-ferrin-outfit,no-such-outfit");
-    await expect.poll(() => told(page).innerText()).toMatch(/Two outfits at least.*no-such-outfit/);
+    await eventually(() => told(page).innerText()).toMatch(/Two outfits at least.*no-such-outfit/);
     await leave(page);
   });
 
@@ -128,7 +131,7 @@ describe("any outfits side by side", () => {
     const asked: string[] = [];
     page.on("request", (request) => asked.push(new URL(request.url()).pathname));
     await page.goto(`${site.url}/compare/?items=${encodeURIComponent("../../collection")},..`);
-    await expect.poll(() => told(page).innerText()).toMatch(/Not in this catalogue/);
+    await eventually(() => told(page).innerText()).toMatch(/Not in this catalogue/);
     const data = asked.filter((address) => address.endsWith(".json"));
     for (const address of data) expect(address).toMatch(/^\/data\/items\/[^/]+$/);
     await leave(page);

@@ -17,6 +17,9 @@ const types: Readonly<Record<string, string>> = {
   ".avif": "image/avif",
   ".xml": "application/xml",
   ".csv": "text/csv",
+  ".webm": "video/webm",
+  ".wav": "audio/wav",
+  ".vtt": "text/vtt",
 };
 
 /** A plain static host, as a site will have one. */
@@ -26,7 +29,18 @@ function host(folder: string): Promise<Server> {
     let file = path.join(folder, decodeURIComponent(pathname));
     if (existsSync(file) && statSync(file).isDirectory()) file = path.join(file, "index.html");
     const found = existsSync(file);
-    response.writeHead(found ? 200 : 404, { "content-type": types[path.extname(file)] ?? "text/plain" });
+    const headers = { "content-type": types[path.extname(file)] ?? "text/plain" };
+    // RFC 9110, 14: players ask for what lies ahead.
+    const range = found ? /^bytes=(\d+)-(\d*)$/.exec(request.headers.range ?? "") : null;
+    if (range) {
+      const { size } = statSync(file);
+      const start = Number(range[1]);
+      const end = range[2] ? Number(range[2]) : size - 1;
+      response.writeHead(206, { ...headers, "content-range": `bytes ${start}-${end}/${size}` });
+      createReadStream(file, { start, end }).pipe(response);
+      return;
+    }
+    response.writeHead(found ? 200 : 404, { ...headers, "accept-ranges": "bytes" });
     createReadStream(found ? file : path.join(folder, "404.html")).pipe(response);
   });
   return new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(server)));

@@ -8,13 +8,16 @@ beforeAll(async () => {
 });
 afterAll(() => site.close());
 
+/** On a machine that is busy with other tests. */
+const eventually = <Value>(get: () => Value | Promise<Value>) => expect.poll(get, { timeout: 30_000 });
+
 const leave = (page: Page) => page.context().close();
 const told = (page: Page) => page.locator(".told-found");
 const titles = (page: Page) => page.locator(".found tr.entry th a").allInnerTexts();
 const asked = (page: Page) => new URL(page.url()).search;
 /** What was found is told last of all. */
 const answered = (page: Page, what: RegExp = /\d+ of \d+ outfits|All \d+|None/) =>
-  expect.poll(() => told(page).innerText()).toMatch(what);
+  eventually(() => told(page).innerText()).toMatch(what);
 
 describe("the search of the catalogue", () => {
   it("finds by words, tells how many, and writes the question into the address", async () => {
@@ -48,12 +51,12 @@ describe("the search of the catalogue", () => {
     await answered(page);
     await page.locator(".finder summary").click();
     await page.getByLabel("of the family").selectOption("line-testing-set");
-    await expect.poll(() => asked(page)).toBe("?q=lamp&family=line-testing-set");
+    await eventually(() => asked(page)).toBe("?q=lamp&family=line-testing-set");
     await answered(page);
     const both = await titles(page);
     await page.goBack();
     expect(asked(page)).toBe("?q=lamp");
-    await expect.poll(() => titles(page)).not.toEqual(both);
+    await eventually(() => titles(page)).not.toEqual(both);
     expect(await page.getByLabel("of the family").inputValue()).toBe("");
     // The word was typed letter by letter, and is undone at once.
     await page.goBack();
@@ -92,20 +95,20 @@ describe("the search of the catalogue", () => {
     await page.locator("details[open]").first().waitFor();
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowDown");
-    await expect.poll(() => asked(page)).toMatch(/family=/);
+    await eventually(() => asked(page)).toMatch(/family=/);
     await page.locator(".show-all").focus();
     await page.keyboard.press("Enter");
-    await expect.poll(() => asked(page)).toBe("");
-    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("q");
+    await eventually(() => asked(page)).toBe("");
+    await eventually(() => page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("q");
     await leave(page);
   });
 
   it("offers the parts of the family chosen, and finds what lacks one", async () => {
     const page = await site.visit("/items/?family=survey-outfit");
     const part = page.getByLabel("without the part");
-    await expect.poll(() => part.locator("option").count()).toBeGreaterThan(5);
+    await eventually(() => part.locator("option").count()).toBeGreaterThan(5);
     await part.selectOption({ label: "Agate pestle" });
-    await expect.poll(() => asked(page)).toMatch(/missing=pestle/);
+    await eventually(() => asked(page)).toMatch(/missing=pestle/);
     await answered(page);
     // Its front matter: `pestle: absent`.
     expect(await titles(page)).toContainEqual(expect.stringContaining("Hale Ferrin"));
@@ -143,7 +146,7 @@ describe("the search of the catalogue", () => {
     await page.goto(`${site.url}/items/`, { waitUntil: "networkidle" });
     expect(loaded.filter((url) => url.includes("/assets/search/"))).toEqual([]);
     await page.getByLabel("Words").focus();
-    await expect.poll(() => loaded.filter((url) => url.includes("/assets/search/index")).length).toBe(1);
+    await eventually(() => loaded.filter((url) => url.includes("/assets/search/index")).length).toBe(1);
     await leave(page);
   });
 
@@ -198,10 +201,10 @@ describe("ticked outfits", () => {
     const page = await site.visit("/items/");
     const tick = (title: string) => page.getByLabel(`Tick to set beside others: ${title}`);
     await tick("Survey Outfit no. 318, the Grauven inspector's").check();
-    await expect.poll(() => page.locator(".told-ticked").innerText()).toMatch(/1 outfit ticked/);
+    await eventually(() => page.locator(".told-ticked").innerText()).toMatch(/1 outfit ticked/);
     expect(await page.locator(".set-beside").isVisible()).toBe(false);
     await page.goto(`${site.url}/variants/survey-pattern-2/`);
-    await expect.poll(() => page.locator(".told-ticked").innerText()).toMatch(/1 outfit ticked/);
+    await eventually(() => page.locator(".told-ticked").innerText()).toMatch(/1 outfit ticked/);
     await tick("The sealed pattern of 1905").check();
     await page.locator(".set-beside").click();
     await page.waitForURL(/\/compare\/\?items=/);

@@ -5,6 +5,7 @@ import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
+import { canary as madeCanary, webmFilm } from "../images/handmade-recordings.ts";
 import { run } from "./run.ts";
 
 /** A word that stands in one private place and nowhere else. */
@@ -22,6 +23,9 @@ const canaries = {
   askingPrice: "765432",
   camera: "Canary-Camera-Owner",
   fileName: "canary-file-name",
+  filmName: "canary-film-name",
+  captionsName: "canary-captions-name",
+  film: madeCanary,
 } as const;
 
 /** Serials that are masked: whole, they stand nowhere. */
@@ -41,6 +45,7 @@ provenance:
   - { date: 2001, event: acquired, from: ${canaries.owner}, price: { amount: ${canaries.eventPrice}, currency: EUR }, private: [from] }
   - { date: 2003, event: mended, note: ${canaries.eventNote}, private: [note] }
 photos: [{ file: ${canaries.fileName}.jpg, alt: The chest H271828 open, caption: ${canaries.caption}, private: [caption] }]
+video: { src: ${canaries.filmName}.webm, captions: ${canaries.captionsName}.vtt, caption: The chest H271828 gone through, moments: [{ part: sextant, at: "0:01" }] }
 storage: ${canaries.storage}
 paid: { amount: ${canaries.paid}, currency: EUR }
 private: { insured: ${canaries.insured} }
@@ -77,6 +82,9 @@ describe("what is private", () => {
       {
         "content/items/one/index.md": frontMatter,
         [`content/items/one/${canaries.fileName}.jpg`]: await photograph(),
+        [`content/items/one/${canaries.filmName}.webm`]: await webmFilm({ seconds: 2 }),
+        [`content/items/one/${canaries.captionsName}.vtt`]:
+          "WEBVTT\n\n00:01.000 --> 00:02.000\nNumber h 271828, with its sextant P314159.\n",
       },
     );
     const root = writeCollection(files);

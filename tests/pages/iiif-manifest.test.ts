@@ -4,10 +4,11 @@ import { describe, expect, it } from "vitest";
 import { iiifManifests } from "../../shared/pages/data/iiif-manifest.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
-import { renderCollectionImages } from "../../shared/site/collection-images.ts";
+import { collectionMedia } from "../../shared/site/collection-media.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { english } from "../../shared/words/english.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
+import { waveSound } from "../images/handmade-recordings.ts";
 import { isObject, objects } from "./iiif-reading.ts";
 import { faultsOf, rules } from "./iiif-rules.ts";
 
@@ -40,6 +41,7 @@ photos:
 ${frontMatter}`,
       ),
       "content/items/one/open.jpg": await picture(1500, 1000).toBuffer(),
+      "content/items/one/told.wav": waveSound(1),
       // As a camera held upright stores it: the longer side across, and a note to turn it.
       "content/items/one/turned.jpg": await picture(900, 600).withMetadata({ orientation: 6 }).toBuffer(),
       "content/items/two.md": item("parts: { balance: present }"),
@@ -48,9 +50,9 @@ ${frontMatter}`,
   const { sound, diagnostics } = loadCollection(root);
   if (!sound) throw new Error(JSON.stringify(diagnostics));
   const published = publishCollection(sound.collection, sound.assessments, "public", english);
-  const { images, refused } = await renderCollectionImages(root, published);
+  const { images, recordings, refused } = await collectionMedia(root, published, sound.collection, english);
   expect(refused).toEqual([]);
-  const files = iiifManifests(published, english, images);
+  const files = iiifManifests(published, english, { images, recordings });
   return {
     root,
     published,
@@ -121,6 +123,20 @@ describe("what a manifest says", () => {
       { type: "PointSelector", x: 465, y: 440 },
     ]);
     expect(second).not.toHaveProperty("annotations");
+  });
+
+  it("a recording is another rendering of the outfit, not painted on a canvas (5.3)", async () => {
+    const manifest = manifestIn(await made("", "video: { src: told.wav }"));
+    expect(isObject(manifest) && manifest.rendering).toEqual([
+      {
+        id: expect.stringMatching(/^https:\/\/example\.org\/cases\/recordings\/[0-9a-f]{24}\.wav$/),
+        type: "Sound",
+        label: { en: [expect.any(String)] },
+        format: "audio/wav",
+      },
+    ]);
+    expect(faultsOf(manifest)).toEqual([]);
+    expect(manifestIn(await made())).not.toHaveProperty("rendering");
   });
 
   it("links to the page and to the record, and shows a thumbnail", async () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   packNumbers,
   packRising,
+  someRising,
   unpackNumbers,
   unpackRising,
 } from "../../shared/pages/search/packed-numbers.ts";
@@ -44,6 +45,8 @@ describe("packed numbers", () => {
       fc.property(fc.uniqueArray(fc.nat(200_000)), (some) => {
         const rising = some.sort((a, b) => a - b);
         expect(unpackRising(packRising(rising))).toEqual(rising);
+        for (const wanted of [...rising, 5, 60_000])
+          expect(someRising(packRising(rising), (number) => number === wanted)).toBe(rising.includes(wanted));
       }),
     ));
 

@@ -12,7 +12,7 @@ export function photoOf(shot, scene, o, { point, captions }) {
   return { file: `${shot.file}.jpg`, alt: shot.alt, caption: `Rendered picture of an invented object: ${shot.caption ?? captions[shot.file]}`, callouts };
 }
 
-const text = (photo) =>
+const entry = (photo) =>
   [
     `  - file: ${photo.file}`,
     `    alt: ${JSON.stringify(photo.alt)}`,
@@ -27,7 +27,8 @@ export function writePhotos(file, photos) {
   const end = lines.indexOf('---', 1);
   const start = lines.findIndex((l, i) => i < end && l.startsWith('photos:'));
   const after = start < 0 ? end : lines.findIndex((l, i) => i > start && !/^\s/.test(l));
-  const block = here.length ? ['photos:', ...here.map(text)] : [];
+  const block = here.length ? ['photos:', ...here.map(entry)] : [];
   lines.splice(start < 0 ? end : start, start < 0 ? 0 : after - start, ...block);
-  writeFileSync(file, lines.join('\n'));
+  const text = lines.join('\n');
+  if (text !== readFileSync(file, 'utf8')) writeFileSync(file, text);
 }

@@ -37,11 +37,11 @@ export function unitsIn(layout, o, level, models, { at = [0, 0, 0], y = 0, wrapp
     if (!o.units.has(id)) continue;
     const quantity = o.variant.parts[id]?.quantity ?? 1;
     const floor = y - (place.depth ?? (place.recess ? 0.6 : 0));
-    const put = (model, c, [x, z, turn = 0]) => models[model] && solids.push(group([models[model](c)], { scale: place.scale, rotate: [0, turn, 0], at: [x, floor, z] }));
+    const put = (model, c, [x, z, turn = 0, lift = 0]) => models[model] && solids.push(group([models[model](c)], { scale: place.scale, rotate: [0, turn, 0], at: [x, floor + lift, z] }));
     if (place.level === level) {
       const [px, pz] = place.point ?? place.at[0];
       points.set(id, [px + at[0], floor + (place.height ?? 0.8) + at[1], pz + at[2]]);
-      if (place.rest && o.units.get(id).some((u) => there(u) || u.state === 'absent')) put(place.rest, contextOf(o, id, o.units.get(id)[0]), place.restAt ?? place.at[0]);
+      if (place.rest && o.units.get(id).some(there)) put(place.rest, contextOf(o, id, o.units.get(id)[0]), place.restAt ?? place.at[0]);
     }
     for (const unit of o.units.get(id)) {
       if (unit.state === 'unexamined' && place.level === level && wrapped && place.recess) solids.push(tissue(place, unit, floor));

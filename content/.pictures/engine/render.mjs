@@ -23,7 +23,7 @@ export async function render({ scene, name, work, fonts, common, out, draft, exp
   writeFileSync(pov, text);
   const started = Date.now();
   try {
-    execFileSync('nice', ['-n', '19', 'povray', `+I${pov}`, `+O${png}`, `+L${common}`, `+W${width}`, `+H${height}`, '+WT1', '+FN16', '-D', '+Q11', ...(draft ? ['+A0.3', '+AM1', '+R2'] : ['+A0.25', '+AM1', '+R2']), '-J', '+BS16'], { stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 28, cwd: work });
+    execFileSync('nice', ['-n', '19', 'povray', `+I${pov}`, `+O${png}`, `+L${common}`, `+W${width}`, `+H${height}`, '+WT1', '+FN16', '-D', '+Q11', ...(draft ? ['+A0.3', '+AM1', '+R2'] : ['+A0.15', '+AM2', '+R2']), '-J', '+BS16'], { stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 28, cwd: work });
   } catch (error) {
     throw new Error(`${name}: ${String(error.stderr).split('\n').filter((l) => /rror|File|line/i.test(l)).slice(-6).concat(String(error.stderr).slice(-600)).join('\n') || String(error.stderr).slice(-1500)}`);
   }

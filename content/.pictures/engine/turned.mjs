@@ -23,6 +23,9 @@ function runsOf(profile) {
   return runs;
 }
 
+/** Woods have their grain along x; a turned piece has it along its axis. */
+const WOOD = /^(Oak|OakPale|Mahogany|AshWood|Boxwood|Teak|Deal)\(/;
+
 const superellipse = (a, p) => (Math.abs(Math.cos(a)) ** p + Math.abs(Math.sin(a)) ** p) ** (-1 / p);
 
 /**
@@ -65,5 +68,5 @@ export function turned(profile, material = '', square) {
       }
   }
   const list = (rows) => `${rows.length}, ${rows.map((p) => v(...p)).join(',')}`;
-  return `mesh2 { vertex_vectors { ${list(points)} } normal_vectors { ${list(normals)} } face_indices { ${faces.length}, ${faces.map((f) => `<${f}>`).join(',')} } inside_vector <0.03,0.05,1> ${material} }`;
+  return `mesh2 { vertex_vectors { ${list(points)} } normal_vectors { ${list(normals)} } face_indices { ${faces.length}, ${faces.map((f) => `<${f}>`).join(',')} } inside_vector <0.03,0.05,1> ${WOOD.test(material) ? `rotate -90*z ${material} rotate 90*z` : material} }`;
 }

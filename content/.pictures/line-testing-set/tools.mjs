@@ -26,7 +26,14 @@ export const cableGrip = (c) => group([...[1, -1].map((s) => cut(block([-4.5, 0,
 export const armourSaw = (c) => group([slab([[-10, -0.9], [4, -1.3], [4, 1.1], [-10, 0.6]], 0.12, steel(c), 0.5), block([-10, 0.3, 0.5], [4, 0.95, 1.0], 0.06, brass(c)), group([cut(slab(roundedOutline(6.4, 4.2, 1.4), 1.4), [slab(roundedOutline(3.6, 1.5, 0.7), 4, '', -1)], `Boxwood(${c.wear})`)], { at: [6.6, 0, 0] })]);
 export const wireGauge = (c) => cut(cylinder([0, 0, 0], [0, 0.3, 0], 2.7), [cylinder([0, -1, 0], [0, 1, 0], 0.6), ...Array.from({ length: 14 }, (_, i) => group([block([2.05, -1, -0.05 - 0.012 * i], [3, 1, 0.05 + 0.012 * i], 0), cylinder([2.05, -1, 0], [2.05, 1, 0], 0.14 + 0.008 * i)], { rotate: [0, i * 25.7, 0] }))], steel(c));
 export const knife = (c) => group([lying(turned([[0, 0], [0.75, 0.05, 0.3], [0.8, 2, 1], [0.68, 5, 1], [0.78, 7.6, 0.4], [0, 7.8]], 'Boxwood(0.6)'), 0.8, { at: [-7, 0] }), slab(/Point broken/.test(c.note) ? [[0.7, -0.5], [4.4, -0.62], [4.2, 0.3], [0.7, 0.5]] : [[0.7, -0.5], [4.2, -0.7], [6.0, 0.2], [6.5, 1.3], [5.2, 0.6], [0.7, 0.5]], 0.14, steel(c), 0.72)]);
-export const screwdriver = (c) => (c.index ? group([lying(turned([[0, 0], [0.42, 0, 0.1], [0.42, 3, 0.2], [0.16, 3.4], [0.16, 8, 0.02], [0, 8]], steel(c)), 0.42, { at: [-4, 0] })]) : group([lying(turned([[0, 0], [0.9, 0.1, 0.4], [1.1, 2, 1], [0.8, 4.6, 1], [0.95, 6.4, 0.3], [0.5, 6.8, 0.1], [0.5, 7.4], [0.3, 7.5], [0.3, 14.6], [0, 14.6]]), 1.0, { at: [-8, 0] }), block([6.2, 0.75, -0.5], [7.4, 1.25, 0.5], 0.05)], { material: steel(c) }));
+export const screwdriver = (c) =>
+  c.index
+    ? lying(turned([[0, 0], [0.42, 0, 0.1], [0.42, 3, 0.2], [0.16, 3.4], [0.16, 8, 0.02], [0, 8]], steel(c)), 0.42, { at: [-4, 0] })
+    : group([
+        lying(turned([[0, 0], [0.9, 0.1, 0.4], [1.1, 2, 1], [0.8, 4.6, 1], [0.95, 6.4, 0.3], [0, 6.6]], 'Boxwood(0.5)'), 1.0, { at: [-8, 0] }),
+        lying(turned([[0, 6.4], [0.5, 6.5, 0.1], [0.5, 7.4], [0.3, 7.5], [0.3, 14.4], [0, 14.4]], steel(c)), 1.0, { at: [-8, 0] }),
+        block([6.0, 0.78, -0.55], [7.2, 1.22, 0.55], 0.05, steel(c)),
+      ]);
 export const gloves = () => group([0, 1].map((k) => `object { ${sheet(-3.4, -7, 3.4, 7, 40, 60, (x, z) => {
   const palm = z < 1.5 ? 1 : 0;
   const finger = z >= 1.5 ? Math.max(0, Math.cos(((x + 3.4) / 6.8) * 8 * Math.PI) * 0.5 + 0.5) ** 0.5 : 1;
@@ -35,7 +42,7 @@ export const gloves = () => group([0, 1].map((k) => `object { ${sheet(-3.4, -7, 
 }, 'texture { pigment { wrinkles color_map { [0 rgb <0.26,0.055,0.035>] [1 rgb <0.16,0.03,0.02>] } scale 2 } normal { wrinkles 0.3 scale 0.6 } finish { diffuse 0.8 specular 0.15 roughness 0.06 } }')} rotate ${k ? 16 : -6}*y translate <${k * 3.6},${k * 0.25},${k * -0.6}> }`));
 export const blowLamp = (c) => group([turned([[0, 0], [3.1, 0, 0.4], [3.3, 1.6, 0.8], [3.1, 3.6, 0.8], [1.2, 4.7, 0.4], [1.0, 5.6, 0.1], [0, 5.6]], brass(c)), cylinder([0, 6.0, -0.6], [0, 6.6, 3.4], 0.95, brass(c)), cylinder([0, 6.58, 3.3], [0, 6.62, 3.5], 0.75, 'Ink(0)'), group([turned([[0, 4.2], [0.7, 4.2, 0.05], [0.7, 5.2, 0.1], [0, 5.2]], brass(c))], { at: [-1.9,0,0.4] }), wire(smooth([[2.6, 4.2, -0.6], [4.6, 5.2, -1.4], [5.2, 3.4, -2], [4.6, 1.2, -1.8], [3.0, 0.9, -1]], 8), 0.3, 'Boxwood(0.5)'), c.mark && words(c.mark, 0.6, { font: 'bold', material: 'Ink(0)', depth: 0.03, at: [-0.3, 4.3, -1.7], rotate: [-22, 0, 0] })]);
 export const heatCard = (c) => group([block([-3.6, 0, -2.6], [3.6, 0.2, 2.6], 0.03, 'Tin(0.5)'), block([-3.4, 0.18, -2.4], [3.4, 0.32, 2.4], 0.02, 'Millboard(0)'), c.packed.includes('bag') && 'box { <-4,-0.02,-3>, <4,0.5,3> texture { pigment { rgbt <0.85,0.87,0.88,0.86> } normal { wrinkles 0.8 scale 2 } finish { diffuse 0.22 specular 0.3 roughness 0.02 reflection { 0.03, 0.2 } } } no_shadow no_radiosity }']);
-export const copperBit = (c) => group([lying(turned([[0, 0], [0.9, 0.1, 0.3], [1.0, 3, 1], [0.8, 8, 0.5], [0, 8.2]], 'AshWood(0.6)'), 1.0, { at: [-11, 0] }), cylinder([-3.2, 1, 0], [5, 1, 0], 0.32, `Iron(${0.4})`), slab([[4.4, -0.9], [8.6, -0.9], [9.2, 1.9], [7.0, 2.6], [4.4, 0.9]], 1.2, `Copper(${0.3 + c.wear * 0.6})`, 0.4)]);
+export const copperBit = (c) => group([lying(turned([[0, 0], [0.9, 0.1, 0.3], [1.0, 3, 1], [0.8, 8, 0.5], [0, 8.2]], 'AshWood(0.6)'), 1.0, { at: [-11, 0] }), cylinder([-3.2, 1, 0], [5, 1, 0], 0.32, `Iron(${0.4})`), slab([[4.4, -0.9], [8.6, -0.9], [9.2, 1.9], [7.0, 2.6], [4.4, 0.9]], 1.2, `Copper(${0.2 + c.wear * 0.25})`, 0.4)]);
 export const solder = (c) => `object { ${slab([[-9.6, -0.5], [9.2 - 3 * (c.index % 2), -0.5], [9.2 - 3 * (c.index % 2), 0.5], [-9.6, 0.5]], 0.6, 'Tin(0.2)')} }`;
 export const fluxBottle = (c) => (c.features['battery-kind'] === 'dry-cells' && c.features.resistances === 'dials' ? group([turned([[0, 0], [2.2, 0, 0.15], [2.2, 1.4, 0.15], [0, 1.45]], 'Tin(0.4)'), words('RESIN', 0.6, { font: 'sans', material: 'Ink(0)', depth: 0.006, at: [0, 1.46, 0] })]) : group([turned([[0, 0], [2.0, 0, 0.1], [2.0, 2.6, 0.05], [1.9, 2.62], [1.88, 0.1], [0, 0.1]], /eaten/.test(c.note) ? 'Iron(1)' : 'Tin(0.5)'), turned([[0, 0.2], [1.6, 0.2, 0.2], [1.6, 3.6, 0.5], [0.7, 4.4, 0.2], [0.7, 5, 0.05], [0.5, 5], [0.5, 4.2], [1.4, 3.4, 0.3], [1.4, 0.4], [0, 0.4]], 'Flint(0)'), turned([[0, 4.4], [0.95, 4.6, 0.1], [0.95, 5.6, 0.2], [0, 5.7]], 'Lead(0.5)'), c.packed.includes('bag') && `object { ${turned([[2.3, 0.05], [2.4, 3, 0.6], [1.9, 5.4, 0.8], [0.5, 6.6, 0.3], [0.9, 7.4]])} texture { pigment { rgbt <0.8,0.82,0.82,0.82> } normal { wrinkles 0.8 scale 0.9 } finish { diffuse 0.3 specular 0.4 roughness 0.02 reflection { 0.03, 0.2 } } } no_shadow no_radiosity }`]));
 /** Four of each of three sizes. */
@@ -83,11 +90,14 @@ export function batteryCrate(c) {
     strap([[-11.8, 3, 0], [-12.4, 6, 0], [-12.2, 8.4, 0]], 2, 0.25, 'Bridle(0.5)'), strap([[11.8, 3, 0], [12.4, 6, 0], [12.2, 8.4, 0]], 2, 0.25, 'Bridle(0.5)'),
   ]);
 }
+/** Rolled up on its edge, the buckle outermost. */
 export const carryingStrap = (c) => {
-  const coil = Array.from({ length: 30 }, (_, i) => {
-    const a = (i / 29) * 3.6 * Math.PI;
-    const r = 6.6 - i * 0.12;
-    return [r * Math.cos(a), 0.03 + i * 0.014, 0.72 * r * Math.sin(a)];
+  const roll = Array.from({ length: 130 }, (_, i) => {
+    const a = (i / 129) * 9.4 * Math.PI;
+    const r = 1.8 + a * 0.125 + 0.12 * Math.sin(a * 0.53);
+    return [1.15 * r * Math.cos(a), 0.9 * r * Math.sin(a)];
   });
-  return group([strap([[9.4, 0, -4.4], [8, 0.04, -2.6], ...coil], 3.2, 0.32, `Bridle(${c.wear})`), group([ribbon([[-1.9, -1.4], [-1.9, 1.4], [1.9, 1.4], [1.9, -1.4], [-1.9, -1.4]], 0.36, 0.36), cylinder([-1.9, 0.3, 0], [2, 0.42, 0], 0.15)], { material: 'Brass(0.4)', rotate: [0, 52, 0], at: [9.5, 0.3, -4.6] })]);
+  const [ex, ez] = roll.at(-1);
+  const tail = smoothFlat([[ex, ez], [ex - 0.4, ez + 2], [ex + 1.4, ez + 4], [ex + 4.4, ez + 4.6]], 8).slice(1);
+  return group([ribbon([...roll, ...tail], 0.34, 3.4, `Bridle(${c.wear})`), group([ribbon([[-1.9, -1.7], [-1.9, 1.7], [1.9, 1.7], [1.9, -1.7], [-1.9, -1.7]], 0.36, 0.36), cylinder([-1.9, 0.2, 0], [2, 0.2, 0], 0.15)], { material: 'Brass(0.4)', rotate: [-80, 0, 0], at: [ex + 6.2, 1.7, ez + 4.6] })]);
 };

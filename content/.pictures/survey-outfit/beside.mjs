@@ -1,18 +1,19 @@
-import { block, cut, cylinder, group, lying, ribbon, slab, roundedOutline, sheet, smooth, sphere, strap as band, torus, turned, wire, words } from '../engine/shapes.mjs';
+import { block, cut, cylinder, group, lying, ribbon, slab, roundedOutline, sheet, smooth, smoothFlat, sphere, strap as band, torus, turned, wire, words } from '../engine/shapes.mjs';
 
-/** A strap coiled loosely on the stand, its japanned buckle outermost. */
+/** A strap rolled up on its edge, its japanned buckle outermost. */
 export function strap(c) {
-  const coil = Array.from({ length: 34 }, (_, i) => {
-    const a = (i / 33) * 4.3 * Math.PI;
-    const r = 6.2 - i * 0.105 + 0.25 * Math.sin(a * 1.7);
-    return [r * Math.cos(a), 0.02 + i * 0.012 + 0.1 * Math.abs(Math.sin(a * 0.5)), 0.8 * r * Math.sin(a)];
-  });
   const m = `Bridle(${c.wear})`;
-  const stitches = [9, 10, 21, 22].flatMap((i) => [-0.7, 0.7].map((d) => sphere([coil[i][0] * (1 + d / 12), coil[i][1] + 0.3, coil[i][2] * (1 + d / 12)], 0.09, 'Paper(0.5)')));
+  const roll = Array.from({ length: 150 }, (_, i) => {
+    const a = (i / 149) * 11.4 * Math.PI;
+    const r = 1.5 + a * 0.098 + 0.12 * Math.sin(a * 0.53) + 0.05 * Math.sin(a * 1.7);
+    return [1.12 * r * Math.cos(a), 0.92 * r * Math.sin(a)];
+  });
+  const [ex, ez] = roll.at(-1);
+  const tail = smoothFlat([[ex, ez], [ex + 0.6, ez - 2], [ex + 2.2, ez - 4], [ex + 4.6, ez - 5.4], [ex + 6.8, ez - 5.9]], 8).slice(1);
   return group([
-    band([[8.6, 0, -5.2], [7.4, 0.05, -3.4], ...coil], 2.2, 0.28, m),
-    group([ribbon([[-1.5, -1.1], [-1.5, 1.1], [1.5, 1.1], [1.5, -1.1], [-1.5, -1.1]], 0.3, 0.3, 'Japanned(0)'), cylinder([-1.5, 0.3, 0], [1.7, 0.42, 0], 0.13, 'Japanned(0)')], { rotate: [0, 58, 0], at: [8.7, 0.22, -5.4] }),
-    ...(c.wear > 0.5 ? stitches : []),
+    ribbon([...roll, ...tail], 0.27, 2.3, m),
+    group([ribbon([[-1.5, -1.25], [-1.5, 1.25], [1.5, 1.25], [1.5, -1.25], [-1.5, -1.25]], 0.28, 0.3), cylinder([-1.5, 0.15, 0], [1.7, 0.15, 0], 0.13)], { material: 'Japanned(0)', rotate: [-82, 0, 0], at: [ex + 8.1, 1.2, ez - 6.1] }),
+    ...(c.wear > 0.5 ? [0.35, 0.8].flatMap((f) => Array.from({ length: 5 }, (_, i) => sphere([...[tail[Math.floor(f * (tail.length - 1))]].map(([x]) => x + i * 0.12), 2.32, tail[Math.floor(f * (tail.length - 1))][1]], 0.06, 'Paper(0.5)'))) : []),
   ]);
 }
 
@@ -47,7 +48,11 @@ function packFrame() {
 const colours = ['<0.02,0.05,0.32>', '<0.01,0.20,0.10>', '<0.30,0.08,0.30>', '<0.42,0.20,0.03>', '<0.45,0.40,0.10>', '<0.10,0.26,0.30>', '<0.36,0.04,0.04>', '<0.5,0.48,0.42>'];
 
 export const glassTubes = () =>
-  group(Array.from({ length: 11 }, (_, i) => lying(cut(turned([[0, 0], [0.28, 0.05, 0.2], [0.3, 0.4], [0.3, 7.4], [0, 7.4]]), [cylinder([0, 0.2, 0], [0, 8, 0], 0.23)], 'texture { pigment { rgbt <0.75,0.82,0.80,0.72> } finish { diffuse 0.25 specular 0.9 roughness 0.004 reflection { 0.06, 0.5 } } }'), 0.3, { at: [-3.7 + 0.25 * Math.sin(i * 2.3), i * 0.68], turn: 3 * Math.sin(i * 1.7) })));
+  group(
+    Array.from({ length: 11 }, (_, i) =>
+      lying(turned([[0, 0], [0.28, 0.05, 0.2], [0.3, 0.4, 0.1], [0.3, 7.4, 0.02], [0.24, 7.4, 0.02], [0.24, 0.5, 0.1], [0, 0.3]], 'Flint(0)'), 0.3, { at: [-3.7 + 0.25 * Math.sin(i * 2.3), i * 0.68], turn: 3 * Math.sin(i * 1.7) }),
+    ),
+  );
 
 export const beadCard = () =>
   group([
@@ -64,13 +69,13 @@ export const pocketRule = () =>
 
 export const flintTin = () =>
   group([
-    turned([[0, 0], [2.4, 0, 0.1], [2.4, 1.1, 0.03], [0, 1.1]], 'Tin(0.8)'),
-    turned([[0, 1.0], [2.5, 1.0, 0.03], [2.5, 1.7, 0.15], [2.2, 1.78, 0.1], [0, 1.85]], 'Tin(0.9)'),
+    turned([[0, 0], [2.4, 0, 0.1], [2.4, 1.1, 0.03], [0, 1.1]], 'Zinc(0.5)'),
+    turned([[0, 1.0], [2.5, 1.0, 0.03], [2.5, 1.7, 0.15], [2.2, 1.78, 0.1], [0, 1.85]], 'Zinc(0.7)'),
     words('FLINTS', 0.7, { font: 'sans', material: 'Cut(0)', depth: 0.05, at: [0, 1.83, 0] }),
   ]);
 
 export const looseStoppers = () =>
-  group(['3', '9'].map((t, i) => group([turned([[0, 0], [0.62, 0, 0.06], [0.7, 0.1, 0.08], [0.66, 0.3, 0.1], [0.4, 0.55, 0.08], [0.5, 0.7], [0.42, 1.6], [0, 1.6]], 'texture { pigment { rgbt <0.7,0.78,0.74,0.6> } finish { diffuse 0.3 specular 0.9 roughness 0.004 reflection { 0.08, 0.5 } } }')], { rotate: [0, 0, 0], at: [i * 2.4, 0, i * 0.7] })));
+  group(['3', '9'].map((t, i) => group([turned([[0, 0], [0.62, 0, 0.06], [0.7, 0.1, 0.08], [0.66, 0.3, 0.1], [0.4, 0.55, 0.08], [0.5, 0.7], [0.42, 1.6], [0, 1.6]], 'Flint(0)')], { rotate: [0, 0, 0], at: [i * 2.4, 0, i * 0.7] })));
 
 export const leatherCap = () =>
   group([turned([[0, 2.0], [0.9, 1.9, 0.5], [1.5, 0.9, 0.5], [1.7, 0, 0.1], [1.55, 0], [0, 0.1]], 'Bridle(0.8)'), ...Array.from({ length: 14 }, (_, i) => sphere([1.62 * Math.cos((i * Math.PI) / 7), 0.3, 1.62 * Math.sin((i * Math.PI) / 7)], 0.08, 'Paper(0.8)'))]);

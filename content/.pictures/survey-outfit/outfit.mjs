@@ -32,7 +32,7 @@ export function outfitOf(item, variants, extra = {}) {
   const units = new Map([...ids].map((id) => [id, unitsOf(item.parts?.[id] ?? extra.parts?.[id], variant.parts[id]?.quantity ?? 1)]));
   const first = (id) => units.get(id)?.[0];
   return {
-    planed: extra.planed, pattern: patterns[item.variant], casePattern: patterns[extra.caseOf ?? item.variant], variant, features, units, there,
+    planed: extra.planed, empty: extra.empty, pattern: patterns[item.variant], casePattern: patterns[extra.caseOf ?? item.variant], variant, features, units, there,
     wear: wearOf(first('case')), set: item.set, setMark: first('case')?.marks?.[0], trayMark: first('tray')?.marks?.[0],
     contract: features['contract-number'], fixing: features['plate-fixing'],
     plateSet: item.labels?.find((l) => l.part === 'contract-plate') ? (item.set ?? '') : item.set, plateWear: wearOf(first('contract-plate')),
@@ -41,5 +41,5 @@ export function outfitOf(item, variants, extra = {}) {
 
 /** What a model is given for one unit. */
 export const contextOf = (o, id, unit) => ({
-  pattern: o.pattern, features: o.features, wear: wearOf(unit), set: unit.marks?.[0], mark: unit.marks?.[0], model: unit.model, state: unit.state, index: unit.index, part: unit, id,
+  pattern: o.pattern, features: o.features, wear: wearOf(unit), set: unit.marks?.[0], mark: unit.marks?.[0], model: unit.model, state: unit.state, index: unit.index, part: unit, id, empty: o.empty,
 });

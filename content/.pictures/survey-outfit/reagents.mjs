@@ -25,7 +25,7 @@ export function reagentBottle(c) {
     round
       ? vessel([[0, 0], [1.35, 0, 0.2], [1.35, 4.5, 0.7], [0.72, 5.5, 0.35], [0.72, 6.1, 0.1], [0.9, 6.2, 0.08], [0.9, TALL, 0.08]], [[0, 0.3], [1.15, 0.3, 0.2], [1.15, 4.4, 0.6], [0.52, 5.4, 0.3], [0.52, TALL, 0.05]], glass)
       : vessel([[0, 0], [1.3, 0, 0.2], [1.3, 4.6, 0.3], [1.15, 4.95, 0.3], [0.72, 5.3, 0.3], [0.72, 6.1, 0.1], [0.95, 6.2, 0.08], [0.95, TALL, 0.08]], [[0, 0.3], [1.1, 0.3, 0.2], [1.1, 4.5, 0.4], [0.52, 5.2, 0.3], [0.52, TALL, 0.05]], glass, (y) => Math.min(1, Math.max(0, (5.2 - y) / 0.5))),
-    round ? cylinder([0, 0.34, 0], [0, 0.3 + fill, 0], 1.1, `Powder(${contents[c.index % 6]})`) : block([-1.05, 0.34, -1.05], [1.05, 0.3 + fill, 1.05], 0.15, `Powder(${contents[c.index % 6]})`),
+    !c.empty && (round ? cylinder([0, 0.34, 0], [0, 0.3 + fill, 0], 1.1, `Powder(${contents[c.index % 6]})`) : block([-1.05, 0.34, -1.05], [1.05, 0.3 + fill, 1.05], 0.15, `Powder(${contents[c.index % 6]})`)),
     label(c, round),
     stopper(TALL, numeral, glass),
     words(numeral, 0.36, { font: 'serif', material: 'PaperWhite(0)', depth: 0.02, at: [0, 4.86, -1.0] }),

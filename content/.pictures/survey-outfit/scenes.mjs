@@ -30,7 +30,7 @@ export function unitsIn(layout, o, level) {
     if (place.level === level) {
       const [px, pz] = place.point ?? place.at[0];
       points.set(id, [px, y + (place.height ?? 0.8), pz]);
-      if (place.rest && units.some((u) => o.there(u) || u.state === 'absent')) put(place.rest, contextOf(o, id, units[0]), place.restAt ?? place.at[0], y, place);
+      if (place.rest && units.some(o.there)) put(place.rest, contextOf(o, id, units[0]), place.restAt ?? place.at[0], y, place);
     }
     for (const unit of units) {
       if (unit.state === 'unexamined' && place.level === level) solids.push(tissue(place, unit, y));
@@ -174,12 +174,23 @@ export function detail(layout, o, folder, plan, shot) {
 /** What could be seen of an outfit that was opened and closed again: sacking over the tray, and what lay on top of it. */
 export function covered(layout, o, folder) {
   const top = layout.levels.tray.lift;
-  const ridge = (t) => (1 - Math.abs(Math.sin(t))) ** 2.2;
-  const fold = (x, z) => 0.75 * ridge(x * 0.16 + 0.12 * z + 0.5 * Math.sin(z * 0.3) + 0.4) + 0.5 * ridge(x * 0.11 - z * 0.21 + 0.6 * Math.sin(x * 0.17)) + 0.35 * ridge(z * 0.33 + 0.4 * Math.sin(x * 0.25) + 1.1) + 0.1 * Math.sin(x * 0.9 + 2 * Math.sin(z * 0.6)) * Math.sin(z * 1.1);
-  const bump = (x, z) => 1.5 * Math.exp(-(((x - 10.6) ** 2 + (z - 0.6) ** 2) / 9)) * (Math.hypot(x - 10.6, z - 0.6) > 1.5 ? 1 : -1.6);
-  const cloth = sheet(-17.1, -10.7, 17.1, 7.2, 170, 100, (x, z) => {
+  const crease = (t, sharp = 3) => (1 - Math.abs(Math.sin(t))) ** sharp;
+  const fold = (x, z) =>
+    0.9 * crease(x * 0.13 + 0.1 * z + 0.5 * Math.sin(z * 0.3) + 0.4) + 0.6 * crease(x * 0.1 - z * 0.19 + 0.6 * Math.sin(x * 0.17) + 2, 4) +
+    0.5 * crease(z * 0.24 + 0.5 * Math.sin(x * 0.21) + 1.1, 5) + 0.3 * crease(x * 0.34 + 0.22 * z + Math.sin(z * 0.5), 6) + 0.22 * crease(x * 0.27 - z * 0.45 + 1.7 * Math.sin(x * 0.2), 6) +
+    0.12 * Math.sin(x * 0.9 + 2 * Math.sin(z * 0.6)) * Math.sin(z * 1.1);
+  const lap = (d) => (d <= 0 ? 0 : d < 1.2 ? 0.5 * d * d : 0.72 + 4.2 * (d - 1.2));
+  const over = (x, z) => {
+    const [dx, dz] = [Math.abs(x) - 17.4, -z - 11.2];
+    return Math.min(9.4, lap(dx) + lap(dz)) * (1 + 0.05 * Math.sin(x * 0.8 + z));
+  };
+  const mouth = [10.6, 0.6];
+  const cloth = sheet(-19.8, -13.4, 19.8, 7.2, 220, 130, (x, z) => {
     const hem = z > 5 ? (z - 5) * 0.16 * Math.sin(x * 0.8 + Math.sin(x * 0.31)) : 0;
-    return top + 0.7 + fold(x, z) + bump(x, z) - 0.5 * Math.max(0, (z - 5.6) / 1.6) + hem;
+    const r = Math.hypot(x - mouth[0], z - mouth[1]);
+    const gather = 1.6 * Math.exp(-(((r - 2.1) / 1.3) ** 2)) - (r < 1.5 ? 3 * (1.5 - r) : 0) + 0.12 * Math.sin(9 * Math.atan2(z - mouth[1], x - mouth[0])) * Math.exp(-(((r - 3) / 2) ** 2));
+    const y = top + 0.95 + fold(x, z) * (r < 5 ? r / 5 : 1) + gather - over(x, z) - 0.6 * Math.max(0, (z - 5.6) / 1.6) + hem;
+    return [x - Math.sign(x) * Math.max(0, Math.abs(x) - 18.6) * 0.55, y, z + Math.max(0, -z - 12.2) * 0.5];
   }, 'Sacking(0)');
   const pipe = contextOf(o, 'blowpipe', o.units.get('blowpipe')[0]);
   const bottle = contextOf(o, 'cyanide-bottle', o.units.get('cyanide-bottle')[0]);

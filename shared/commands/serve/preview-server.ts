@@ -1,8 +1,9 @@
-import { createReadStream, realpathSync, statSync } from "node:fs";
+import { realpathSync, statSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
 import { previewClient, previewStyle } from "./preview-client.ts";
+import { mediaTypes, sendFile } from "./send-file.ts";
 
 /** What the open pages are told: which build stands, and what is wrong with the content since. */
 export interface PreviewState {
@@ -14,23 +15,6 @@ export interface PreviewServer {
   readonly server: Server;
   readonly tell: (state: PreviewState) => void;
 }
-
-const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".csv": "text/csv; charset=utf-8",
-  ".xml": "application/xml; charset=utf-8",
-  ".txt": "text/plain; charset=utf-8",
-  ".woff2": "font/woff2",
-  ".jpg": "image/jpeg",
-  ".webp": "image/webp",
-  ".avif": "image/avif",
-  ".webm": "video/webm",
-  ".mp4": "video/mp4",
-  ".vtt": "text/vtt; charset=utf-8",
-};
 
 const ownNames = new Set(["localhost", "127.0.0.1", "[::1]"]);
 
@@ -86,7 +70,7 @@ export function createPreviewServer(site: string): PreviewServer {
     }
     if (pathname === "/__fittedcase/preview.js" || pathname === "/__fittedcase/preview.css") {
       const isScript = pathname.endsWith(".js");
-      response.writeHead(200, { "content-type": types[isScript ? ".js" : ".css"] });
+      response.writeHead(200, { "content-type": mediaTypes[isScript ? ".js" : ".css"] });
       response.end(isScript ? previewClient : previewStyle);
       return;
     }
@@ -99,13 +83,7 @@ export function createPreviewServer(site: string): PreviewServer {
     } else if (file.endsWith(".html")) {
       page(response, file, 200).catch(failed);
     } else {
-      response.writeHead(200, {
-        "content-type": types[path.extname(file)] ?? "application/octet-stream",
-        "cache-control": "no-store",
-      });
-      createReadStream(file)
-        .on("error", () => response.destroy())
-        .pipe(response);
+      sendFile(request, response, file);
     }
   });
 

@@ -19,6 +19,14 @@ export interface CardText {
   readonly completeWords: string;
 }
 
+/** All that decides what a card's drawing looks like. */
+export interface CardContent {
+  readonly text: CardText;
+  readonly parts: readonly CasePlanPart[];
+  /** #rrggbb; that of the style sheets where the collection has none of its own. */
+  readonly accent?: string | undefined;
+}
+
 const ink = "#1a2129";
 const inkSoft = "#4f585f";
 const paper = "#f6f5f0";
@@ -30,7 +38,7 @@ const column = { x: 788, width: 368 } as const;
 const margin = 44;
 
 /** The card without its photograph: paper, case plan and writing, all of it as outlines. */
-export function cardDrawing(text: CardText, parts: readonly CasePlanPart[], accent = ownAccent): string {
+export function cardDrawing({ text, parts, accent = ownAccent }: CardContent): string {
   const { width, height } = cardSize;
   const plan = planMarkup(parts);
   const { serif, italic, sans } = typefaces;

@@ -2,9 +2,11 @@ import { createHash, randomUUID } from "node:crypto";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
-import { photographBox } from "./card-drawing.ts";
+import { filledShare } from "../../plots/case-plan-part.ts";
+import { packageVersion } from "../../source/package-folder.ts";
+import { type CardContent, cardDrawing, photographBox } from "./card-drawing.ts";
 
-/** Raise it where the code alone changes what a card looks like. */
+/** Raise it where the code alone changes what a card looks like; each release of the package does so too. */
 const pipeline = 1;
 const encoding = { quality: 82, progressive: true, mozjpeg: false } as const;
 
@@ -13,18 +15,19 @@ const digestLength = 32;
 
 /**
  * Puts a photograph on its card and keeps the JPEG in the cache, by all that decides what it shows. Returns its
- * name, which is its content's, and its path.
+ * name, which is its content's, and its path. To draw a card takes a hundredth of a second, so a card that is
+ * known is not drawn.
  */
 export async function renderCard(
-  drawing: string,
+  content: CardContent,
   photograph: string,
   cacheFolder: string,
   outFolder: string,
 ): Promise<{ readonly name: string; readonly file: string }> {
   const picture = await readFile(photograph);
   const key = createHash("sha256")
-    .update(JSON.stringify([pipeline, encoding, photographBox, sharp.versions]))
-    .update(drawing)
+    .update(JSON.stringify([pipeline, packageVersion, encoding, photographBox, sharp.versions]))
+    .update(JSON.stringify(keyOf(content)))
     .update(picture)
     .digest("hex")
     .slice(0, 24);
@@ -32,11 +35,18 @@ export async function renderCard(
   const file = path.join(outFolder, name);
   const cached = path.join(cacheFolder, "cards", key);
   const known = await wholeCard(cached);
-  const card = known ?? (await composed(drawing, picture));
+  const card = known ?? (await composed(cardDrawing(content), picture));
   if (!known) await write(cached, Buffer.concat([digestOf(card), card]));
   await write(file, card);
   return { name, file };
 }
+
+/** Of the parts only what the plan shows of them. */
+const keyOf = ({ text, parts, accent }: CardContent): unknown => [
+  text,
+  accent,
+  parts.map((part) => [part.weight, part.plan, part.summary, filledShare(part)]),
+];
 
 async function composed(drawing: string, picture: Buffer): Promise<Buffer> {
   const { width, height, x, y } = photographBox;

@@ -17,10 +17,10 @@ export function sampleRanges(source: ByteSource, media: readonly IsoBox[]): (rea
   const [offsets, sizes, runs] = [bytesOf(long ? "co64" : "stco"), bytesOf("stsz"), bytesOf("stsc")];
   if (offsets.length < 8 || sizes.length < 12) return [];
   const same = sizes.readUInt32BE(4);
-  const sizeOf = (sample: number) => {
-    const at = 12 + 4 * sample;
-    return same > 0 ? same : at + 4 <= sizes.length ? sizes.readUInt32BE(at) : 0;
-  };
+  const sizeOf = (sample: number) => (same > 0 ? same : sizes.readUInt32BE(12 + 4 * sample));
+  // What a damaged file claims may be beyond all measure.
+  const most = same > 0 ? Math.floor(source.size / same) : Math.floor((sizes.length - 12) / 4);
+  const count = Math.min(sizes.readUInt32BE(8), most);
   const samplesIn = samplesToChunk(runs);
   const step = long ? 8 : 4;
   const chunks = Math.min(offsets.readUInt32BE(4), Math.floor((offsets.length - 8) / step));
@@ -30,7 +30,7 @@ export function sampleRanges(source: ByteSource, media: readonly IsoBox[]): (rea
     const at = 8 + step * chunk;
     const offset = long ? Number(offsets.readBigUInt64BE(at)) : offsets.readUInt32BE(at);
     let length = 0;
-    for (let n = samplesIn(chunk + 1); n > 0; n--) length += sizeOf(sample++);
+    for (let n = samplesIn(chunk + 1); n > 0 && sample < count; n--) length += sizeOf(sample++);
     if (length > 0 && offset + length <= source.size) ranges.push([offset, length]);
   }
   return ranges;

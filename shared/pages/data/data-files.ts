@@ -36,7 +36,7 @@ export function dataFiles(
     ...records,
     ...redirects(collection),
     feed(collection),
-    ...headerFiles(),
+    ...headerFiles(collection.audience),
     ...(isPublic
       ? [sitemap(collection.settings.url, pageAddresses)]
       : [{ address: "/robots.txt", text: "User-agent: *\nDisallow: /\n" }]),

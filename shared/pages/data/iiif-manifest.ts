@@ -1,4 +1,6 @@
-import type { ImageFile, ImageSet, Images } from "../../images/image-set.ts";
+import type { ImageFile, ImageSet } from "../../images/image-set.ts";
+import type { Media } from "../../images/media.ts";
+import type { Recording } from "../../images/recordings/recording-set.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses.ts";
@@ -28,7 +30,11 @@ const plainText = (value: string): string => (/^<.*>$/s.test(value) ? `${value} 
  * `/iiif/<id>/manifest.json`, for every item with photographs.
  * Source  IIIF Presentation API 3.0; the sections are its own.
  */
-export function iiifManifests(collection: PublishedCollection, words: Words, images: Images): OutputFile[] {
+export function iiifManifests(
+  collection: PublishedCollection,
+  words: Words,
+  { images, recordings }: Pick<Media, "images" | "recordings">,
+): OutputFile[] {
   return collection.items.flatMap((item) => {
     const photos = item.photos.flatMap((photo) => {
       const image = images.get(photo.original);
@@ -36,13 +42,19 @@ export function iiifManifests(collection: PublishedCollection, words: Words, ima
     });
     return photos.length === 0
       ? []
-      : [jsonFile(addresses.manifest(item.id), manifest(item, photos, collection, words))];
+      : [
+          jsonFile(
+            addresses.manifest(item.id),
+            manifest(item, photos, recordings.get(item.id), collection, words),
+          ),
+        ];
   });
 }
 
 function manifest(
   item: PublishedItem,
   photos: readonly { readonly photo: Photo; readonly image: ImageSet }[],
+  recording: Recording | undefined,
   { settings }: PublishedCollection,
   words: Words,
 ): unknown {
@@ -102,6 +114,19 @@ function manifest(
         format: "application/json",
       },
     ],
+    // How long it is nobody has measured, and what has a duration is painted on no canvas without one (5.3).
+    ...(recording
+      ? {
+          rendering: [
+            {
+              id: absolute(recording.address),
+              type: recording.kind === "video" ? "Video" : "Sound",
+              label: text(photographs.recording[recording.kind]),
+              format: recording.type,
+            },
+          ],
+        }
+      : {}),
     thumbnail: photos.slice(0, 1).map(({ image }) => picture(jpegs(image)[0] ?? image.fallback, frame)),
     items: photos.map(({ photo, image }, at) => canvas(photo, image, at + 1, frame)),
   };

@@ -1,7 +1,8 @@
 import { fold, wordsIn } from "./fold.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
 import { nearWords } from "./near-words.ts";
-import { numbersOf, type OpenCatalogue, type OpenDetails } from "./open-catalogue.ts";
+import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";
+import { someRising } from "./packed-numbers.ts";
 import { statuses, verdicts } from "./search-index.ts";
 import { percentOfStep } from "./share-steps.ts";
 import type { ViewState } from "./view-state.ts";
@@ -54,8 +55,7 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
     lines: readonly string[],
     wanted: (place: number, entry: number) => boolean,
   ) => {
-    if (asked !== "")
-      tests.push((entry) => lines[entry] !== "" && numbersOf(lines, entry).some((at) => wanted(at, entry)));
+    if (asked !== "") tests.push((entry) => someRising(lines[entry] ?? "", (at) => wanted(at, entry)));
   };
 
   const family = placeOf(index.families, state.family);
@@ -124,11 +124,7 @@ const by = (keyOf: (entry: number) => number | null): Compare => {
 
 const known = (number: number | undefined): number | null => (number ? number : null);
 
-function orderOf(
-  catalogue: OpenCatalogue,
-  state: ViewState,
-  scores: readonly number[] | null,
-): Compare | null {
+function orderOf(catalogue: OpenCatalogue, state: ViewState, scores: Uint16Array | null): Compare | null {
   const { index, columns } = catalogue;
   const descending = (column: readonly number[]) =>
     by((entry) => (column[entry] ? -(column[entry] ?? 0) : null));
@@ -180,7 +176,7 @@ export function findEntries(
 ): Found {
   const { count } = catalogue.index;
   const instead: { typed: string; taken: readonly string[] }[] = [];
-  let scores: number[] | null = null;
+  let scores: Uint16Array | null = null;
   for (const word of wordsTyped(state.q)) {
     const texts = textsFor(word);
     let match = matchWord(catalogue, word, texts);
@@ -195,10 +191,13 @@ export function findEntries(
         match = { scores: best, any: true };
       }
     }
-    const before: number[] | null = scores;
-    scores = Array.from(match.scores, (score, entry) =>
-      before === null ? score : score > 0 && (before[entry] ?? 0) > 0 ? score + (before[entry] ?? 0) : 0,
-    );
+    if (scores === null) scores = Uint16Array.from(match.scores);
+    else {
+      for (let entry = 0; entry < count; entry++) {
+        const [before, now] = [scores[entry] ?? 0, match.scores[entry] ?? 0];
+        scores[entry] = before > 0 && now > 0 ? before + now : 0;
+      }
+    }
   }
 
   const tests = testsOf(catalogue, details, state);

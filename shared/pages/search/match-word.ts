@@ -26,6 +26,9 @@ export const openWords = ({ words, entries }: WordFile): OpenWords => ({
   entries: entries.split("\n"),
 });
 
+/** What a masked serial has in place of its last digits. */
+const maskDot = "\u2022";
+
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 /** Letters, digits, masked digits; whatever is not ASCII counts as a letter, since the text is folded. */
@@ -61,15 +64,15 @@ function matchHeads({ heads, starts }: OpenCatalogue, word: string, scores: Uint
   }
 }
 
-/** Whether a serial may be the masked one: every digit that is shown agrees, with its prefix or without. */
+/** Whether a serial that has a digit may be the masked one: every digit that is shown agrees, with its prefix or without. */
 export function mayBe(typed: string, masked: string): boolean {
   const from = masked.length - typed.length;
-  if (from < 0 || !/\d/.test(typed)) return false;
-  if (from > 0 && /[\d\u2022]/.test(masked.charAt(from - 1))) return false;
+  if (from < 0) return false;
+  if (from > 0 && (isDigit(masked.charCodeAt(from - 1)) || masked.charAt(from - 1) === maskDot)) return false;
   for (let at = 0; at < typed.length; at++) {
     const letter = masked.charAt(from + at);
     const isSame = letter === typed.charAt(at);
-    if (!isSame && !(letter === "\u2022" && isDigit(typed.charCodeAt(at)))) return false;
+    if (!isSame && !(letter === maskDot && isDigit(typed.charCodeAt(at)))) return false;
   }
   return true;
 }
@@ -93,6 +96,8 @@ function matchText({ words, entries }: OpenWords, typed: string, scores: Uint8Ar
   }
 }
 
+const isAnswer = (score: number): boolean => score > 0;
+
 /** For every entry how well it answers to one folded word; 0 where it does not. */
 export function matchWord(
   catalogue: OpenCatalogue,
@@ -111,9 +116,9 @@ export function matchWord(
     }
   }
   if (word.length > 1) for (const text of texts) matchText(text, word, scores);
-  if (word.length > 2) {
+  if (word.length > 2 && /\d/.test(word)) {
     for (const [entry, serial] of masked) if (mayBe(word, serial)) raise(scores, entry, weight.masked);
   }
   matchHeads(catalogue, word, scores);
-  return { scores, any: scores.some((score) => score > 0) };
+  return { scores, any: scores.some(isAnswer) };
 }

@@ -1,5 +1,5 @@
 import { fold } from "./fold.ts";
-import { unpackNumbers, unpackRising } from "./packed-numbers.ts";
+import { unpackNumbers } from "./packed-numbers.ts";
 import type { SearchDetails, SearchIndex } from "./search-index.ts";
 
 /** The index as it is searched. */
@@ -104,6 +104,3 @@ export const openDetails = (details: SearchDetails, count: number): OpenDetails 
   missing: lines(details.missing, count),
   places: lines(details.placesOf, count),
 });
-
-/** What a line of packed numbers says of one entry. */
-export const numbersOf = (all: readonly string[], entry: number): number[] => unpackRising(all[entry] ?? "");

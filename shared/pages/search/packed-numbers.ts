@@ -63,3 +63,14 @@ export function unpackRising(text: string): number[] {
     return last;
   });
 }
+
+/** Whether some of the rising numbers is one, without a list of them being made. */
+export function someRising(text: string, is: (number: number) => boolean): boolean {
+  let number = 0;
+  for (let at = 0; at < text.length; at++) {
+    const digit = digitOf(text.charCodeAt(at));
+    number += digit;
+    if (digit !== most && is(number)) return true;
+  }
+  return false;
+}

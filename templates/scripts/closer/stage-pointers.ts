@@ -26,6 +26,8 @@ export function followPointers(stage: HTMLElement, gestures: StageGestures): voi
     return { x: clientX - left, y: clientY - top };
   };
 
+  // A picture is not to be carried off: that would end the gesture.
+  stage.addEventListener("dragstart", (event) => event.preventDefault());
   stage.addEventListener("pointerdown", (event) => {
     if (event.button !== 0 || (event.target instanceof Element && event.target.closest("a"))) return;
     const place = placeOf(event);

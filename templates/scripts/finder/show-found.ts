@@ -8,7 +8,7 @@ import { foundRow } from "./found-rows.ts";
 
 const onPage = 50;
 /** As many as a window shows; the others come after these have been painted. */
-const atOnce = 20;
+const atOnce = 12;
 const afterPaint = 60;
 
 export interface Places {
