@@ -200,7 +200,7 @@ describe("ticked outfits", () => {
   it("last from one list to another, and are set side by side", async () => {
     const page = await site.visit("/items/");
     const tick = (title: string) => page.getByLabel(`Tick to set beside others: ${title}`);
-    await tick("Survey Outfit no. 318, the Grauven inspector's").check();
+    await tick("Survey Outfit no. 318, the Grauven inspector’s").check();
     await eventually(() => page.locator(".told-ticked").innerText()).toMatch(/1 outfit ticked/);
     expect(await page.locator(".set-beside").isVisible()).toBe(false);
     await page.goto(`${site.url}/variants/survey-pattern-2/`);
