@@ -1,5 +1,5 @@
 import yaml from "js-yaml";
-import { type Alias, isAlias, isMap, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { type Alias, isAlias, isMap, isNode, isSeq, LineCounter, type Node, parseDocument, visit } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween } from "../diagnostics/place.ts";
 import type { Path } from "./document.ts";
@@ -84,7 +84,32 @@ export function readYaml(source: YamlText): { data: unknown; diagnostics: Diagno
       ],
     };
   }
-  return { data, diagnostics: [] };
+  return hasMapForKey(data)
+    ? { data: undefined, diagnostics: keyProblems(source, block) }
+    : { data, diagnostics: [] };
+}
+
+/** What js-yaml makes of a key that is itself a map, as in `{{ name }}`; no record has a key so named. */
+const mapAsKey = "[object Object]";
+
+function hasMapForKey(data: unknown): boolean {
+  if (typeof data !== "object" || data === null) return false;
+  return Object.hasOwn(data, mapAsKey) || Object.values(data).some(hasMapForKey);
+}
+
+function keyProblems(source: YamlText, block: string): Diagnostic[] {
+  const diagnostics: Diagnostic[] = [];
+  const document = parseDocument(block, { version: "1.2", logLevel: "silent", uniqueKeys: false });
+  visit(document, {
+    Pair: (_, { key }) => {
+      if (!isNode(key) || !key.range || !isMap(isAlias(key) ? key.resolve(document) : key)) return;
+      const [start, end] = key.range;
+      const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
+      const remedy = "Put text that has braces in quotation marks.";
+      diagnostics.push(diagnose("yaml-syntax", locus, { found: "a map as a key", expected: "text", remedy }));
+    },
+  });
+  return diagnostics;
 }
 
 /** The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. */

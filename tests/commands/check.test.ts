@@ -113,6 +113,8 @@ describe("fittedcase check", () => {
       ["2:11 not-text"],
     ],
     ["a duplicate key", item("set: a\nset: b"), ["5:1 yaml-syntax"]],
+    ["braces for a value, which are a map for a key", item("set: {{ name }}"), ["4:7 yaml-syntax"]],
+    ["a map for a key by its other name", item("labels: [&a { x: 1 }, { *a : 2 }]"), ["4:25 yaml-syntax"]],
     ["two documents", "---js\nprocess.exit(7)\n---\n", ["1:1 front-matter-language"]],
     ["a number as text", item("title_: 1"), ["4:1 unknown-field"]],
   ])("says what is wrong with %s, and where", async (_, text, expected) => {
