@@ -50,6 +50,7 @@ export const catalogue = {
   "unknown-hazard": error(
     "A hazard that the register does not list, so that its caution could not be shown.",
   ),
+  "unknown-language": warning("The words of the site itself are not written in the collection's language."),
   "unknown-scale": error("A scale that does not exist."),
   "unknown-figure": error("A figure in a text, or in what the text expects, that the data do not have."),
   "unknown-table": error(

@@ -41,8 +41,12 @@ const formulas: Readonly<Record<Method, readonly string[]>> = {
 /** A strict Content-Security-Policy allows no style attribute; those that the library writes are niceties. */
 const withoutStyle = (mathml: string): string => mathml.replace(/ style="[^"]*"/g, "");
 
-/** The formulas of a method as MathML. */
-export const formulasOf = (method: Method): readonly string[] =>
-  formulas[method].map((tex) =>
-    withoutStyle(temml.renderToString(tex, { displayMode: true, throwOnError: true })),
-  );
+/** The formulas of a method as MathML; the ends of an interval are named in the words of the site. */
+export const formulasOf = (
+  method: Method,
+  { low, high }: { readonly low: string; readonly high: string },
+): readonly string[] =>
+  formulas[method].map((tex) => {
+    const told = tex.replaceAll("{low}", `{${low}}`).replaceAll("{high}", `{${high}}`);
+    return withoutStyle(temml.renderToString(told, { displayMode: true, throwOnError: true }));
+  });

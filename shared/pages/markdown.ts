@@ -29,7 +29,8 @@ const parser = markdownParser();
 parser.validateLink = isSafeLink;
 
 /** Figures and citations in words, before quotation marks are turned after the letters beside them. */
-parser.core.ruler.before("replacements", "data", ({ tokens, env }) => {
+parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
+  md.options.quotes = (env as Surroundings).index.words.pages.quotes;
   const tell = (children: readonly Token[], within: "text" | "alternative") => {
     let depth = within === "text" ? 0 : 1;
     for (const child of children) {

@@ -92,7 +92,7 @@ export function methodsPage(index: CollectionIndex): MethodsPage {
       return {
         id,
         ...method,
-        mathematics: formulasOf(id as Method),
+        mathematics: formulasOf(id as Method, words.pages.methods),
         example: example ? { ...example, figure: figureView(example.figure, index) } : null,
       };
     }),

@@ -2,6 +2,7 @@ import { type Assessments, assessCollection } from "../assessments/assess-collec
 import { concernsOf } from "../assessments/concerns.ts";
 import { type Diagnostic, inReadingOrder } from "../diagnostics/diagnostic.ts";
 import { tally } from "../diagnostics/report.ts";
+import { checkSettings } from "../publication/check-settings.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
@@ -30,6 +31,7 @@ export function loadCollection(root: string): LoadedCollection {
   }
   const assessments = assessCollection(collection);
   const words = wordsFor(collection.settings.language);
+  if (settings) found.push(...checkSettings(collection, settings));
   found.push(
     ...concernsOf(collection, assessments),
     ...checkTexts(collection, settings, () => publishCollection(collection, assessments, "public", words)),

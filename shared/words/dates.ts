@@ -8,7 +8,8 @@ export interface DateWords {
   readonly span: (from: string, to: string) => string;
   readonly since: (from: string) => string;
   readonly until: (to: string) => string;
-  readonly unknown: string;
+  /** The ten years from one that ends in nought, by that year. */
+  readonly decade: (year: string) => string;
 }
 
 export function dateReader(language: string, words: DateWords): (edtf: string) => string {
@@ -33,14 +34,32 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     return date;
   };
 
+  /** Two days or two months, with what they share said once: "14 to 16 March 2026". */
+  const shared = (from: string, to: string): string | null => {
+    const ends = [from, to].map((text) => /^(\d{4})-(0[1-9]|1[0-2])(-\d{2})?$/.exec(text));
+    const [first, last] = ends;
+    if (!first || !last || (first[3] === undefined) !== (last[3] === undefined)) return null;
+    const [start, end] = [from, to].map((text) => Date.parse(text));
+    if (start === undefined || end === undefined || !(start < end)) return null;
+    const parts = (first[3] === undefined ? month : day).formatRangeToParts(start, end);
+    const turn = parts.findIndex(
+      ({ source }, at) => source === "shared" && parts[at - 1]?.source === "startRange",
+    );
+    if (turn < 0) return null;
+    const text = (some: typeof parts) => some.map(({ value }) => value).join("");
+    // Some languages put a point to the number before the dash.
+    const point = parts[turn]?.value.split(/[\s\u2009]*[–-]/u)[0] ?? "";
+    return words.span(text(parts.slice(0, turn)) + point, text(parts.slice(turn + 1)));
+  };
+
   return (edtf) => {
     const decade = /^(\d{3})X$/.exec(edtf);
-    if (decade) return `${decade[1]}0s`;
+    if (decade) return words.decade(`${decade[1]}0`);
     const slash = edtf.indexOf("/");
     if (slash < 0) return single(edtf);
     const [from, to] = [edtf.slice(0, slash), edtf.slice(slash + 1)];
     if (to === ".." || to === "") return words.since(single(from));
     if (from === ".." || from === "") return words.until(single(to));
-    return words.span(single(from), single(to));
+    return shared(from, to) ?? words.span(single(from), single(to));
   };
 }

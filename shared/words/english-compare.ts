@@ -1,6 +1,7 @@
-const numbers = new Intl.NumberFormat("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) =>
-  `${numbers.format(number)} ${number === 1 ? one : many}`;
+import { countedIn } from "./counted.ts";
+
+const counted = countedIn("en-GB");
+const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
 /** Outfits set side by side. */
 export const englishCompare = {

@@ -1,6 +1,8 @@
+import { countedIn } from "./counted.ts";
+
 const numbers = new Intl.NumberFormat("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) =>
-  `${numbers.format(number)} ${number === 1 ? one : many}`;
+const counted = countedIn("en-GB");
+const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
 const quoted = (words: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" }).format(

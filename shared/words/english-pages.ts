@@ -1,8 +1,10 @@
+import { countedIn } from "./counted.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
 
-const plural = (number: number, one: string, many = `${one}s`) => `${number} ${number === 1 ? one : many}`;
+const counted = countedIn("en-GB");
+const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
 const list = (names: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" }).format(names);
@@ -26,6 +28,8 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 export const englishPages = {
   list,
   capital,
+  /** As markdown-it takes them: outer opening and closing, inner opening and closing. */
+  quotes: "“”‘’",
   site: {
     skip: "To the text",
     contents: "Contents",
@@ -129,6 +133,8 @@ export const englishPages = {
     notKnown: "Not known",
     method: "Method",
     interval: (confidence: string) => `Interval at ${confidence} confidence`,
+    /** The same within a sentence. */
+    intervalAside: (confidence: string) => `interval at ${confidence} confidence`,
     from: "From",
     sources: "Sources",
     caveats: "Bear in mind",
@@ -471,6 +477,8 @@ export const englishPages = {
     cited: "Cited in",
     notCited: "Not cited.",
     andOthers: (name: string) => `${name} et al.`,
+    /** What stands within something else, with the point that ends it. */
+    inQuotes: (title: string) => `“${title}.”`,
     inside: "In",
     pages: (pages: string) => `pp. ${pages}`,
     sightings: (count: number, variant: string) => `${plural(count, "sighting")} of ${variant}`,
@@ -549,6 +557,9 @@ export const englishPages = {
     noExample: "No figure of this catalogue is made by it at present.",
     exampleOf: (label: string) => `${label}:`,
     gives: "gives",
+    /** Below a letter in a formula: the lower and the upper end of its interval. */
+    low: "low",
+    high: "high",
     symbols:
       "z is the normal quantile of the confidence, α is 1 less the confidence, C(a, b) the number of ways to choose b out of a.",
     contents: "The methods",

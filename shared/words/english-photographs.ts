@@ -41,4 +41,4 @@ export const englishPhotographs = {
       `${title}: a photograph and the case plan${complete === null ? "" : `; ${complete} complete by weight`}.`,
     complete: "complete by weight",
   },
-} as const;
+};

@@ -1,5 +1,6 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { StatementId } from "../assessments/statement.ts";
+import { countedIn } from "./counted.ts";
 import { dateReader } from "./dates.ts";
 import { englishPages } from "./english-pages.ts";
 import { englishPlots } from "./english-plots.ts";
@@ -8,8 +9,8 @@ import type { FigurePhrase, MethodWords, Words } from "./words.ts";
 
 const numbers = numberWords("en", "under 1%", "over 99%");
 const { count, share, measure } = numbers;
-const plural = (number: number, one: string, many = `${one}s`) =>
-  `${count(number)} ${number === 1 ? one : many}`;
+const counted = countedIn("en-GB");
+const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
 type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
@@ -176,16 +177,16 @@ const date = dateReader("en-GB", {
   span: (from, to) => `${from} to ${to}`,
   since: (from) => `from ${from}`,
   until: (to) => `until ${to}`,
-  unknown: "date unknown",
+  decade: (ten) => `${ten}s`,
 });
 
 export const english: Words = {
   language: "en",
   numbers,
-  plural,
   interval,
   date,
-  seen: (edtf) => `One seen in ${date(edtf)}`,
+  seen: (edtf) =>
+    /^\d{4}-\d{2}-\d{2}$/.test(edtf) ? `One seen on ${date(edtf)}` : `One seen in ${date(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
   methods,

@@ -1,10 +1,17 @@
 import { english } from "./english.ts";
+import { german } from "./german.ts";
 import type { Words } from "./words.ts";
 
-const languages: Readonly<Record<string, Words>> = { en: english };
+const languages: Readonly<Record<string, Words>> = { en: english, de: german };
+
+/** By their primary subtags. */
+export const spokenLanguages: readonly string[] = Object.keys(languages);
+
+/** Of a BCP 47 tag, the language alone: "de-AT" is spoken as "de" is. */
+const primary = (language: string): string => language.toLowerCase().split("-")[0] ?? "";
+
+export const isSpoken = (language: string): boolean => Object.hasOwn(languages, primary(language));
 
 /** The words of a BCP 47 language; English where the language is not spoken here. */
-export function wordsFor(language: string): Words {
-  const primary = language.toLowerCase().split("-")[0] ?? "en";
-  return (Object.hasOwn(languages, primary) ? languages[primary] : undefined) ?? english;
-}
+export const wordsFor = (language: string): Words =>
+  (isSpoken(language) ? languages[primary(language)] : undefined) ?? english;

@@ -26,7 +26,6 @@ export interface FigurePhrase {
 export interface Words {
   readonly language: string;
   readonly numbers: NumberWords;
-  readonly plural: (number: number, one: string, many?: string) => string;
   readonly interval: (low: string, high: string) => string;
   readonly date: (edtf: string) => string;
   /** How an example without a name is called: by when it was seen. */

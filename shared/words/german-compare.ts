@@ -1,0 +1,79 @@
+import { countedIn } from "./counted.ts";
+import type { englishCompare } from "./english-compare.ts";
+
+const counted = countedIn("de");
+
+/** Outfits set side by side. */
+export const germanCompare: typeof englishCompare = {
+  title: "Nebeneinander",
+  description: "Welche Garnituren dieses Katalogs nebeneinander stehen können und wie ähnlich sie sich sind.",
+  lead: "Zwei Garnituren einer Variante, Teil für Teil: was verschieden ist, was von der einen oder der anderen nicht bekannt ist, was gleich ist.",
+  pair: (first, second) => `${first}, neben ${second}`,
+  pairDescription: (first, second, variant) =>
+    `Zwei Exemplare der Variante ${variant}, Teil für Teil: ${first} und ${second}.`,
+  beside: "neben",
+  setBeside: "Daneben stellen",
+  sideBySide: "Nebeneinander",
+  distances: "Wie ähnlich sie sich sind, jede mit jeder",
+  distancesNote:
+    "Wie in einer Entfernungstafel: Wo Zeile und Spalte sich treffen, steht die Ähnlichkeit der beiden; sie führt zur Seite des Paars.",
+  distancesCaption: (variant) => `Ähnlichkeit der Exemplare von ${variant}`,
+  tooMany: (count, variant) =>
+    `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tafel.`,
+  tooManyList: "In ihrer Liste ankreuzen",
+  nearestPairs: "Die ähnlichsten haben eine eigene Seite",
+  limit: (most) =>
+    `Jedes Paar einer Variante mit höchstens ${most} Exemplaren hat eine eigene Seite, solange es nicht viele werden; Paare größerer Varianten, wenn sie zu den ähnlichsten gehören. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
+  anyOutfits: "Beliebige Garnituren",
+  anyNote:
+    "Wer in irgendeiner Liste Garnituren ankreuzt, gleich welcher Variante, sieht sie hier nebeneinander. Die Adresse sagt dann, welche es sind, und lässt sich weitergeben.",
+  none: "Noch hat keine Variante zwei Exemplare in diesem Katalog.",
+  likeness: "Ähnlich",
+  likenessOf: (share) => `zu ${share} ähnlich`,
+  likenessNone: "Von beiden ist nichts gemeinsam bekannt; wie ähnlich sie sich sind, lässt sich nicht sagen.",
+  likenessBasis: (features, parts) =>
+    `Nach ${counted(features, "Merkmal", "Merkmalen")} und ${counted(parts, "Teil", "Teilen")}, die von beiden bekannt sind; was von einer der beiden nicht bekannt ist, bleibt außer Betracht.`,
+  compared: "Was verglichen wurde",
+  comparedFeatures: "Merkmale",
+  comparedParts: "Teile",
+  nothing: "keine",
+  outfit: "Garnitur",
+  variant: "Variante",
+  verdict: "Befund",
+  complete: "Vollständig nach Gewicht",
+  counted: "Nach Stückzahl",
+  level: "Stufe",
+  serial: "Seriennummer",
+  set: "Satz",
+  issued: "Ausgegeben",
+  row: "Merkmal oder Teil",
+  features: "Merkmale",
+  parts: "Teile",
+  differs: "Was verschieden ist",
+  differsNote:
+    "Zustand, Stückzahl, Modell eines Ersatzes, Übereinstimmung der Zeichen, Datierung. Die Erhaltung wird genannt und nicht gewogen.",
+  differsNone: "Nichts, was von beiden bekannt ist, ist verschieden.",
+  unknown: (count) => `Von der einen oder der anderen nicht bekannt: ${counted(count, "Zeile", "Zeilen")}`,
+  alike: (count) => `Gleich: ${counted(count, "Zeile", "Zeilen")}`,
+  others: "Weitere Paare dieser Variante",
+  notObserved: "nicht angesehen",
+  notOfVariant: "kein Teil dieser Variante",
+  loading: "Die Daten werden geholt.",
+  notFound: (ids) => `Nicht in diesem Katalog: ${ids}.`,
+  failed: "Die Daten konnten nicht geholt werden.",
+  tooFew: "Es braucht mindestens zwei Garnituren.",
+  most: (most) => `Nur die ersten ${most} sind zu sehen.`,
+  shown: (count) => `${counted(count, "Garnitur", "Garnituren")} nebeneinander.`,
+  remove: (title) => `${title} herausnehmen`,
+  takeOut: "herausnehmen",
+  addMore: "Weitere im Katalog ankreuzen",
+  method: {
+    name: "Ähnlichkeit zweier Exemplare",
+    asks: "Wie ähnlich sind sie sich?",
+    formula:
+      "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden festgehalten sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
+    source: "Gower (1971), Biometrics 27: 857–871.",
+    assumes:
+      "Was von einem der beiden nicht festgehalten ist, bleibt aus beiden Summen; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",
+  },
+};

@@ -1,0 +1,85 @@
+import type { PlotWords } from "./plot-words.ts";
+
+const rules = new Intl.PluralRules("de");
+const counted = (number: number, count: string, one: string, many: string) =>
+  `${count} ${rules.select(number) === "one" ? one : many}`;
+
+const kinds: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  offer: ["Angebot", "Angebote"],
+  record: ["Beschreibung", "Beschreibungen"],
+  mention: ["Erwähnung", "Erwähnungen"],
+};
+
+const sentences = (parts: readonly string[]) => parts.map((part) => `${part}.`).join(" ");
+
+export const germanPlots: PlotWords = {
+  casePlan: {
+    part: (name, quantity) => (quantity > 1 ? `${name} ×\u00a0${quantity}` : name),
+    partState: (part, state) => (state === null ? part : `${part}: ${state}`),
+    keyed: (key, partState) => `${key}, ${partState}`,
+  },
+  completeness: {
+    certain: (share) => `sicher ${share}`,
+    possible: (share) => `möglich ${share}`,
+    description: (low, high) =>
+      low === high
+        ? `Nach Gewicht sind ${low} der Garnitur vorhanden, und nichts ist ungewiss.`
+        : `Nach Gewicht sind ${low} der Garnitur sicher vorhanden; bis zu ${high} sind möglich.`,
+  },
+  partRates: {
+    withheld: "nicht bekannt",
+    axis: "Anteil der festgehaltenen Exemplare, die es haben",
+    part: (part, rate, state) => (state === null ? `${part}: ${rate}` : `${part}: ${rate}; hier ${state}`),
+    description: (parts) => sentences(parts),
+  },
+  serialRanges: {
+    own: (serial) => `dieses Exemplar, ${serial}`,
+    span: (from, to) => {
+      if (from === null) return to === null ? "kein Ende bekannt" : `bis ${to}`;
+      return to === null ? `ab ${from}` : from === to ? from : `${from} bis ${to}`;
+    },
+    made: (date) => `gefertigt ${date}`,
+    skipped: "ungenutzte Nummern",
+    seen: (count, number) => counted(number, count, "nachgewiesene Nummer", "nachgewiesene Nummern"),
+    unplaced: (count, number) => `${counted(number, count, "Nummer", "Nummern")} außerhalb dieser Reihen`,
+    description: (ranges, notes) => sentences([...ranges, ...notes]),
+    range: (span, facts) => [span, ...facts].join(", "),
+    none: "Keine Nummernreihe ist bekannt.",
+  },
+  sightings: {
+    kind: (kind) => kinds[kind]?.[1] ?? kind,
+    each: (count) => `jedes Zeichen steht für bis zu ${count} Nachweise`,
+    undated: (count, number) => `${counted(number, count, "Nachweis", "Nachweise")} ohne Jahr`,
+    watching: (dates) => `Angebote beobachtet, ${dates}`,
+    whole: "gefüllt: vollständig festgehalten",
+    description: (total, number, kindCounts, years) => {
+      const what = counted(number, total, "Nachweis", "Nachweise");
+      const when = years === null ? what : `${what}, ${years}`;
+      return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
+    },
+    kindCount: (kind, count, number) =>
+      `${count} ${kinds[kind]?.[rules.select(number) === "one" ? 0 : 1] ?? kind}`,
+    span: (from, to) => (from === to ? from : `${from} bis ${to}`),
+    none: "Kein Nachweis ist verzeichnet.",
+  },
+  custody: {
+    event: ({ event, from, to, holder, place }) =>
+      [
+        event,
+        ...(from === null ? [] : [`von ${from}`]),
+        ...(to === null ? [] : [`an ${to}`]),
+        ...[holder, place].flatMap((detail) => detail ?? []),
+      ].join(", "),
+    issued: "ausgegeben",
+    examined: "geprüft",
+    gap: (shortest, longest, number) =>
+      longest === null || longest === shortest
+        ? `${counted(number, shortest, "Jahr", "Jahre")} ohne Nachricht`
+        : `${shortest} bis ${longest} Jahre ohne Nachricht`,
+    gapBetween: (from, to, gap) => `${from} bis ${to}: ${gap}`,
+    dated: (date, event) => `${date}: ${event}`,
+    undated: (count, number) => `${counted(number, count, "Ereignis", "Ereignisse")} ohne Datum`,
+    description: sentences,
+    none: "Kein datiertes Ereignis ist bekannt.",
+  },
+};

@@ -1,0 +1,203 @@
+import type { Method, Unit } from "../assessments/figure.ts";
+import type { StatementId } from "../assessments/statement.ts";
+import { countedIn } from "./counted.ts";
+import { dateReader } from "./dates.ts";
+import { germanPages } from "./german-pages.ts";
+import { germanPlots } from "./german-plots.ts";
+import { numberWords } from "./numbers.ts";
+import type { FigurePhrase, MethodWords, Words } from "./words.ts";
+
+const numbers = numberWords("de", "unter 1\u00a0%", "über 99\u00a0%");
+const { count, share, measure } = numbers;
+const counted = countedIn("de");
+
+type Values = Readonly<Record<string, string | number>>;
+const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
+
+const statements: Record<StatementId, (values: Values) => string> = {
+  "no-sighting": () => "Kein Nachweis ist verzeichnet.",
+  "no-example-recorded": () => "Von keinem Exemplar ist jedes Haupt- und ausgegebene Teil festgehalten.",
+  "every-example-seen-once": (values) =>
+    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. Mindestens ${count(numberOf(values, "distinct"))} sind erhalten.`,
+  "not-two-lists": (values) =>
+    numberOf(values, "lists") === 0
+      ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."
+      : `Die Nachweise stammen aus ${counted(numberOf(values, "lists"), "Liste", "Listen")}; das Verfahren vergleicht genau zwei unabhängige.`,
+  "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
+  "no-part-in-reference": () =>
+    "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
+  "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
+  "made-unknown": () => "Weder eine Angabe der gefertigten Zahl noch eine Nummernreihe ist bekannt.",
+  "made-only-a-range": (values) =>
+    `Die Quelle gibt eine Spanne und keine Zahl: ${count(numberOf(values, "low"))} bis ${count(numberOf(values, "high"))}.`,
+  "serials-skipped": () =>
+    "Nummern blieben ungenutzt; die Seriennummern zählen also nicht, was gefertigt wurde.",
+  "too-few-serials": (values) =>
+    `Aus einer offenen Reihe ${numberOf(values, "distinct") === 1 ? "ist" : "sind"} nur ${counted(numberOf(values, "distinct"), "Nummer", "Nummern")} nachgewiesen; das Verfahren braucht ${count(numberOf(values, "needed"))}.`,
+  "made-withheld": () => "Wie viele gefertigt wurden, ist nicht gut genug bekannt.",
+  "survivors-withheld": () => "Wie viele erhalten sind, ist nicht gut genug bekannt.",
+  "survivors-exceed-made": () =>
+    "Nach der Schätzung sind mehr erhalten, als gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.",
+  "assumes-even-chance": () =>
+    "Vorausgesetzt: Ein verzeichnetes Exemplar wird mit gleicher Wahrscheinlichkeit gesehen wie jedes andere.",
+  "assumes-independent-lists": () =>
+    "Vorausgesetzt: Ob ein Exemplar auf der einen Liste steht, hat nichts damit zu tun, ob es auf der anderen steht.",
+  "assumes-random-serials": () =>
+    "Vorausgesetzt: Die nachgewiesenen Nummern sind eine zufällige Auswahl der vergebenen.",
+  "assumes-constant-rate": () =>
+    "Vorausgesetzt: Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
+  "assumes-share-independent": () =>
+    "Vorausgesetzt: Nie gesehene Exemplare sind so vollständig wie die gesehenen. Die Enden beider Intervalle werden multipliziert, was dieses weit macht.",
+  "lower-bound-only": () => "Eine untere Schranke: Es können mehr sein, aber kaum weniger.",
+  "serials-in-several-blocks": (values) =>
+    `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
+  "estimate-exceeds-made": (values) =>
+    `Das sind mehr als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
+  "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
+  "lists-share-nothing": () =>
+    "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",
+  "years-from-log": () =>
+    "Die Jahre sind die, über die sich das Verzeichnis erstreckt, da niemand gesagt hat, welche beobachtet wurden.",
+};
+
+const interval = (low: string, high: string) => (low === high ? low : `${low} bis ${high}`);
+
+/** The same figure has the same wording wherever it stands. */
+function phrase(figure: FigurePhrase): string {
+  const write: Record<Unit, (value: number) => string> = {
+    examples: count,
+    share,
+    years: measure,
+    "offers a year": measure,
+  };
+  const show = write[figure.unit];
+  const suffix = figure.unit === "years" ? " Jahre" : figure.unit === "offers a year" ? " im Jahr" : "";
+  const { value, low, high } = figure;
+  if (value === null) {
+    return low !== null && high !== null ? `${interval(show(low), show(high))}${suffix}` : "nicht bekannt";
+  }
+  if (low === null || high === null) return `${show(value)}${suffix}`;
+  if (low === high) return `${show(value)}${suffix}`;
+  return `etwa ${show(value)}${suffix}, ${interval(show(low), show(high))}`;
+}
+
+const methods: Record<Method, MethodWords> = {
+  documented: {
+    name: "Belegte Zahl",
+    asks: "Wie viele wurden gefertigt?",
+    formula: "Die Zahl in der angeführten Quelle, wie sie dort steht.",
+    source: "Die Quelle, die neben der Zahl genannt ist.",
+    assumes: "Die Angabe zählt, was ausgegeben wurde.",
+    changes: "Eine andere Angabe mit einer anderen Zahl.",
+  },
+  "serial-ranges": {
+    name: "Gefertigte Zahl, aus Seriennummern",
+    asks: "Wie viele wurden gefertigt, wo keine Quelle es sagt?",
+    formula:
+      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo der Anfang nicht bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+    source:
+      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles und Brodie (1947), dieselbe Zeitschrift 42: 72–91.",
+    assumes:
+      "Die Nummern liefen ohne Lücke durch, und die nachgewiesenen sind eine zufällige Auswahl. Mehrere Reihen werden zusammengezählt.",
+    changes:
+      "Eine Nummer über der größten bekannten, oder unter der kleinsten, wo der Anfang nicht bekannt ist; ein Beleg, dass Nummern ungenutzt blieben.",
+  },
+  chao1: {
+    name: "Erhaltene, aus wiederholten Nachweisen",
+    asks: "Wie viele sind erhalten, die nie verzeichneten mitgezählt?",
+    formula:
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; log-normales Intervall.",
+    source:
+      "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
+    assumes:
+      "Es ist eine untere Schranke. Jedes Exemplar kann gesehen werden; wie leicht, darf verschieden sein.",
+    changes:
+      "Ein bekanntes Exemplar wiederzusehen, was die Zahl senkt, oder eines, das niemand kannte, was sie hebt.",
+  },
+  chapman: {
+    name: "Erhaltene, aus zwei Listen",
+    asks: "Wie viele sind erhalten, danach, wie weit zwei unabhängige Listen übereinstimmen?",
+    formula:
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; log-normales Intervall.",
+    source:
+      "Chapman (1951), University of California Publications in Statistics 1: 131–160; Varianz: Seber (1970), Biometrika 57.",
+    assumes: "Auf der einen Liste zu stehen, hat keinen Einfluss darauf, auf der anderen zu stehen.",
+    changes:
+      "Ein Exemplar, das sich auf beiden Listen findet, was die Zahl senkt, oder nur auf einer, was sie hebt.",
+  },
+  coverage: {
+    name: "Erfassung des Verzeichnisses",
+    asks: "Wie viel von dem, was zu sehen wäre, ist gesehen worden?",
+    formula: "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) bei n Nachweisen.",
+    source: "Good (1953), Biometrika 40: 237–264; Chao und Jost (2012), Ecology 93: 2533–2547.",
+    assumes: "Der nächste Nachweis kommt zustande wie die früheren.",
+    changes: "Jeder neue Nachweis: Sie steigt, wenn ein bekanntes Exemplar wiedergesehen wird.",
+  },
+  "survival-ratio": {
+    name: "Erhaltener Anteil",
+    asks: "Welcher Anteil der gefertigten ist erhalten?",
+    formula:
+      "Erhaltene / gefertigte; untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1.",
+    source: "Intervallrechnung.",
+    assumes: "Was die beiden Zahlen voraussetzen.",
+    changes: "Was immer eine der beiden Zahlen ändert.",
+  },
+  wilson: {
+    name: "Anteil der festgehaltenen Exemplare",
+    asks: "Welcher Anteil hat dieses Teil oder ist mindestens so vollständig?",
+    formula: "x / n mit dem Score-Intervall: (2np + z² ± z√(z² + 4npq)) / (2(n + z²)).",
+    source: "Wilson (1927), Journal of the American Statistical Association 22: 209–212.",
+    assumes: "Die festgehaltenen Exemplare sind wie die anderen.",
+    changes:
+      "Jedes weitere Exemplar, von dem es festgehalten wird; das Intervall wird enger, je mehr es sind.",
+  },
+  "share-of-survivors": {
+    name: "Erhaltene, so vollständig wie dieses",
+    asks: "Wie viele sind erhalten, die mindestens so vollständig sind?",
+    formula: "Erhaltene × Anteil, Ende für Ende.",
+    source: "Intervallrechnung.",
+    assumes: "Nie gesehene Exemplare sind so vollständig wie die gesehenen.",
+    changes: "Was immer eine der beiden Zahlen ändert.",
+  },
+  garwood: {
+    name: "Häufigkeit der Angebote",
+    asks: "Wie oft wird eines angeboten?",
+    formula: "k Angebote in T Jahren: k/T; Intervall χ²(α/2; 2k)/2T bis χ²(1 − α/2; 2k + 2)/2T.",
+    source: "Garwood (1936), Biometrika 28: 437–442.",
+    assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
+    changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",
+  },
+  "gamma-poisson": {
+    name: "Warten auf das nächste",
+    asks: "Wie lange dauert es, bis das nächste angeboten wird?",
+    formula:
+      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2.",
+    source:
+      "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
+    assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
+    changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",
+  },
+};
+
+const date = dateReader("de", {
+  about: (text) => `um ${text}`,
+  uncertain: (text) => `${text} (ungewiss)`,
+  span: (from, to) => `${from} bis ${to}`,
+  since: (from) => `ab ${from}`,
+  until: (to) => `bis ${to}`,
+  decade: (year) => `${year}er Jahre`,
+});
+
+export const german: Words = {
+  language: "de",
+  numbers,
+  interval,
+  date,
+  seen: (edtf) =>
+    /^\d{4}-\d{2}-\d{2}$/.test(edtf) ? `Eines, gesehen am ${date(edtf)}` : `Eines, gesehen ${date(edtf)}`,
+  statement: ({ says, values }) => statements[says](values),
+  phrase,
+  methods,
+  plots: germanPlots,
+  pages: germanPages,
+};

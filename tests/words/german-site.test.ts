@@ -1,0 +1,108 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import ts from "typescript";
+import { beforeAll, describe, expect, it } from "vitest";
+import { loadCollection } from "../../shared/site/load-collection.ts";
+import { siteContent } from "../../shared/site/site-content.ts";
+import { writeCollection } from "../collections/collection.ts";
+import { germanCollection } from "../collections/german-collection.ts";
+import { repository } from "../commands/run.ts";
+
+const wordsIn = (text: string): string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
+
+/** Every word within a literal of a language's files, as their source says them. */
+function wordsOf(language: string): Set<string> {
+  const folder = path.join(repository, "shared/words");
+  const words = new Set<string>();
+  for (const name of readdirSync(folder).filter((file) => file.startsWith(language))) {
+    const source = ts.createSourceFile(
+      name,
+      readFileSync(path.join(folder, name), "utf8"),
+      ts.ScriptTarget.Latest,
+      true,
+    );
+    const walk = (node: ts.Node): void => {
+      if (ts.isImportDeclaration(node)) return;
+      if (ts.isStringLiteralLike(node) || ts.isTemplateLiteralToken(node)) {
+        const isKey = ts.isPropertyAssignment(node.parent) && node.parent.name === node;
+        if (!isKey) for (const word of wordsIn(node.text)) words.add(word);
+      }
+      ts.forEachChild(node, walk);
+    };
+    walk(source);
+  }
+  return words;
+}
+
+/** What a reader meets: text, and the attributes that are read out or shown. */
+function readable(html: string): string {
+  const body = html.replace(/<script[^>]*>[\s\S]*?<\/script>|<pre[\s\S]*?<\/pre>/g, " ");
+  const attributes = [
+    ...body.matchAll(
+      /\s(?:alt|title|aria-label|aria-description|placeholder|label|data-label|data-place)="([^"]*)"/g,
+    ),
+    ...body.matchAll(
+      /<meta (?:name="description"|property="og:(?:title|description|image:alt)") content="([^"]*)"/g,
+    ),
+  ].map((match) => match[1] ?? "");
+  return [body.replace(/<[^>]*>/g, " "), ...attributes]
+    .join("\n")
+    .replace(/&[a-z]+;|&#\d+;/g, " ")
+    .replace(/https?:\S+/g, " ");
+}
+
+/** English words that are names: of journals, of standards, of units of measure; and roots of other languages. */
+const names = new Set([
+  "iiif",
+  "csv",
+  "bibtex",
+  "csl",
+  "json",
+  "sha",
+  "css",
+  "eur",
+  "cc",
+  "by",
+  "low",
+  "high",
+]);
+
+let pages: ReadonlyMap<string, string>;
+let english: ReadonlySet<string>;
+let german: ReadonlySet<string>;
+
+beforeAll(async () => {
+  const root = writeCollection(germanCollection());
+  const { sound, diagnostics } = loadCollection(root);
+  if (!sound) throw new Error(JSON.stringify(diagnostics, null, 2));
+  const content = await siteContent(root, sound, "private");
+  pages = new Map([...content.pages].map(([address, page]) => [address, content.document(page)]));
+  english = wordsOf("english");
+  german = wordsOf("german");
+});
+
+describe("a collection in German", () => {
+  it("is known by its words: both languages have many that the other has not", () => {
+    expect([...english].filter((word) => !german.has(word)).length).toBeGreaterThan(500);
+    expect([...german].filter((word) => !english.has(word)).length).toBeGreaterThan(500);
+  });
+
+  it("has no English word of the interface on any kind of page", () => {
+    const found = [...pages].flatMap(([address, html]) =>
+      wordsIn(readable(html))
+        .filter((word) => english.has(word) && !german.has(word) && !names.has(word))
+        .map((word) => `${address}: ${word}`),
+    );
+    expect([...new Set(found)]).toEqual([]);
+    expect([...pages.keys()].length).toBeGreaterThan(15);
+  });
+
+  it("says which language it is in, sets its quotation marks, and writes its dates and numbers", () => {
+    const item = pages.get("/items/nummer-7/") ?? "";
+    expect(item).toContain('<html lang="de">');
+    expect(item).toContain("„Dochten“");
+    expect(item).toContain("1. August 2009");
+    // CLDR: German sets a no-break space before the sign of per cent.
+    expect(item).toMatch(/\d\u00a0%/);
+  });
+});

@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest";
+import { english } from "../../shared/words/english.ts";
+import { german } from "../../shared/words/german.ts";
+import { isSpoken, wordsFor } from "../../shared/words/languages.ts";
+
+type Leaf = string | number | boolean | ((...given: readonly never[]) => unknown);
+
+/** Every word of a language, by the way to it. */
+function leaves(words: object, at = ""): Map<string, Leaf> {
+  const found = new Map<string, Leaf>();
+  for (const [name, value] of Object.entries(words) as [string, Leaf | object][]) {
+    const way = at === "" ? name : `${at}.${name}`;
+    if (typeof value === "object") for (const [below, leaf] of leaves(value, way)) found.set(below, leaf);
+    else found.set(way, value);
+  }
+  return found;
+}
+
+const [inEnglish, inGerman] = [leaves(english), leaves(german)];
+
+/** Names, signs, and words that both languages have. */
+const alike = new Set([
+  "pages.efforts.0",
+  "pages.cite.bibtex",
+  "pages.cite.csl",
+  "pages.finder.percent",
+  "pages.sources.inside",
+  "pages.variant.movedTo",
+  "methods.coverage.formula",
+  "methods.chao1.source",
+  "methods.wilson.source",
+  "methods.garwood.source",
+  "methods.gamma-poisson.source",
+  "pages.methods.dating.source",
+  "pages.methods.likeness.source",
+  "pages.compare.method.source",
+]);
+
+describe("the languages of the site", () => {
+  it("have the same words, to the last one", () => {
+    expect([...inGerman.keys()].sort()).toEqual([...inEnglish.keys()].sort());
+    for (const [way, leaf] of inEnglish) expect(typeof inGerman.get(way), way).toBe(typeof leaf);
+  });
+
+  it("say everything in their own words", () => {
+    const same = [...inEnglish].filter(
+      ([way, leaf]) => typeof leaf === "string" && inGerman.get(way) === leaf && !alike.has(way),
+    );
+    expect(same).toEqual([]);
+  });
+
+  it("are found by any tag of the language, and by no other", () => {
+    expect(wordsFor("de-AT")).toBe(german);
+    expect(wordsFor("DE")).toBe(german);
+    expect(wordsFor("en-GB")).toBe(english);
+    expect(isSpoken("fr")).toBe(false);
+    expect(isSpoken("constructor")).toBe(false);
+  });
+});
+
+// CLDR 45 as Intl has it, and Duden's rules for ranges ("bis").
+describe("figures and dates in German", () => {
+  it.each([
+    ["1931/1938", "1931 bis 1938"],
+    ["1984~", "um 1984"],
+    ["1984?", "1984 (ungewiss)"],
+    ["2026-03-14", "14. März 2026"],
+    ["2026-03-14/2026-03-16", "14. bis 16. März 2026"],
+    ["2026-03-14/2026-05-16", "14. März bis 16. Mai 2026"],
+    ["2026-03/2026-05", "März bis Mai 2026"],
+    ["2025-12/2026-01", "Dezember 2025 bis Januar 2026"],
+    ["193X", "1930er Jahre"],
+    ["1985/..", "ab 1985"],
+  ])("%s", (edtf, words) => {
+    expect(german.date(edtf)).toBe(words);
+  });
+
+  it("phrases a figure as English does, with its own separators", () => {
+    const figure = { unit: "examples", value: 2883.27, low: 2705, high: 3202 } as const;
+    expect(german.phrase(figure)).toBe("etwa 2.883, 2.705 bis 3.202");
+    expect(german.phrase({ unit: "years", value: 2.7377, low: 0.18454, high: 16.92 })).toBe(
+      "etwa 2,7 Jahre, 0,18 bis 17",
+    );
+    expect(german.phrase({ unit: "share", value: 0.931, low: null, high: null })).toBe("93\u00a0%");
+  });
+});
+
+describe("dates in English that share a month or a year", () => {
+  it.each([
+    ["2026-03-14/2026-03-16", "14 to 16 March 2026"],
+    ["2026-03-14/2026-05-16", "14 March to 16 May 2026"],
+    ["2026-03/2026-05", "March to May 2026"],
+    ["2026-03-14/2027-05-16", "14 March 2026 to 16 May 2027"],
+    ["2026-03-14/2026-03-14", "14 March 2026 to 14 March 2026"],
+    ["2026-03~/2026-05", "about March 2026 to May 2026"],
+  ])("%s", (edtf, words) => {
+    expect(english.date(edtf)).toBe(words);
+  });
+
+  it("calls an example by the day on which it was seen, or the year in which", () => {
+    expect(english.seen("2021-06-05")).toBe("One seen on 5 June 2021");
+    expect(english.seen("2021-06")).toBe("One seen in June 2021");
+    expect(english.seen("2021")).toBe("One seen in 2021");
+  });
+});
