@@ -44,6 +44,12 @@ function bodyOf(page: Page, site: PageSite): Html {
 /** What stands inside main: for use within somebody else's layout. */
 export const renderBody = (page: Page, site: Site): string => bodyOf(page, siteOf(page, site)).text;
 
+/** What such a layout needs in its head, for our pages to look and work as they do in ours. */
+export function renderHead(page: Page, site: Site): string {
+  const own = siteOf(page, site);
+  return own.templates["parts/page-head"](page, own).text;
+}
+
 /** The whole document. */
 export function renderPage(page: Page, site: Site): string {
   const own = siteOf(page, site);

@@ -48,6 +48,7 @@ import { method } from "./parts/method.ts";
 import { nearest } from "./parts/nearest.ts";
 import { notes } from "./parts/notes.ts";
 import { opening } from "./parts/opening.ts";
+import { pageHead } from "./parts/page-head.ts";
 import { pager } from "./parts/pager.ts";
 import { partRow, partsTable, rateCells } from "./parts/parts-table.ts";
 import { photographs } from "./parts/photographs.ts";
@@ -117,6 +118,7 @@ export const templates = {
   "parts/nearest": nearest,
   "parts/notes": notes,
   "parts/opening": opening,
+  "parts/page-head": pageHead,
   "parts/pager": pager,
   "parts/part-row": partRow,
   "parts/parts-table": partsTable,

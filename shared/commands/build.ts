@@ -1,6 +1,6 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { reportAsText, tally } from "../diagnostics/report.ts";
+import { counted, reportAsText, tally } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { buildCollection } from "../site/build-collection.ts";
 import { defaultOut } from "../site/build-site.ts";
@@ -55,7 +55,8 @@ export const build: Command = {
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
       const where = path.relative(cwd, target) || ".";
       out(
-        `${written.items} items, ${written.pages} pages, ${written.files} files, ${tally(diagnostics).warnings} warnings, ${seconds} s. ` +
+        `${counted(written.items, "item")}, ${counted(written.pages, "page")}, ${counted(written.files, "file")}, ` +
+          `${counted(tally(diagnostics).warnings, "warning")}, ${seconds} s. ` +
           `The ${audience} site is in ${where}.`,
       );
       if (audience === "private") {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "./diagnostic.ts";
 
-const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? "" : "s"}`;
+/** "1 file", "2 files". */
+export const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
 
 export function tally(diagnostics: readonly Diagnostic[]): { errors: number; warnings: number } {
   const errors = diagnostics.filter((each) => each.severity === "error").length;
@@ -15,8 +16,8 @@ export function reportAsText(diagnostics: readonly Diagnostic[], filesRead: numb
   const { errors, warnings } = tally(diagnostics);
   const verdict =
     errors + warnings === 0
-      ? `No problem in ${plural(filesRead, "file")}.`
-      : `${plural(errors, "error")} and ${plural(warnings, "warning")} in ${plural(filesRead, "file")}.`;
+      ? `No problem in ${counted(filesRead, "file")}.`
+      : `${counted(errors, "error")} and ${counted(warnings, "warning")} in ${counted(filesRead, "file")}.`;
   return [...blocks, verdict].join("\n");
 }
 

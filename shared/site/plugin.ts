@@ -1,23 +1,23 @@
+import { existsSync } from "node:fs";
 import path from "node:path";
 import { reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { addSite, type EleventyConfig } from "./add-site.ts";
+import type { GuestSite } from "./guest-site.ts";
 import { loadCollection } from "./load-collection.ts";
 import { refusedFiles } from "./refused-files.ts";
 import { siteContent } from "./site-content.ts";
 
-export interface FittedcaseOptions {
+export interface FittedcaseOptions extends GuestSite {
   /** The collection's folder; the current one where unsaid. */
   readonly root?: string;
   readonly audience?: Audience;
-  /** A layout of the site around ours, by the name that Eleventy knows it by; ours where unsaid. */
-  readonly layout?: string;
 }
 
 /** The Eleventy plugin: `await eleventyConfig.addPlugin(fittedcase, { root: "." })`. */
 export default async function fittedcase(
   eleventyConfig: EleventyConfig,
-  { root = ".", audience = "public", layout }: FittedcaseOptions = {},
+  { root = ".", audience = "public", ...guest }: FittedcaseOptions = {},
 ): Promise<void> {
   const folder = path.resolve(root);
   const loaded = loadCollection(folder);
@@ -27,5 +27,16 @@ export default async function fittedcase(
   const unreadable = refusedFiles(loaded.sound, content.refused);
   if (unreadable.length > 0)
     throw new Error(`The collection has errors.\n\n${reportAsText(unreadable, loaded.filesRead)}`);
-  addSite(eleventyConfig, content, layout);
+  addSite(eleventyConfig, content, guest);
+  // All that is shown is made here: a change begins here again. Our records are no pages of the host's.
+  const fromHere = `./${path.relative(process.cwd(), folder).split(path.sep).join("/")}`.replace(/\/*$/, "/");
+  for (const own of ["content", "schemas", "templates"]) {
+    if (existsSync(path.join(folder, own)))
+      eleventyConfig.addWatchTarget(`${fromHere}${own}/`, { resetConfig: true });
+  }
+  const ours =
+    fromHere === "./"
+      ? ["content/items/**", "content/articles/**", "content/sightings/**", "schemas/**", "_private*/**"]
+      : ["**"];
+  for (const own of ours) eleventyConfig.ignores.add(fromHere + own);
 }

@@ -1,5 +1,5 @@
 import path from "node:path";
-import { renderBody, renderPage, type Site } from "../../templates/render-page.ts";
+import { renderBody, renderHead, renderPage, type Site } from "../../templates/render-page.ts";
 import { type Templates, templates } from "../../templates/templates.ts";
 import { dataFiles, recordFiles } from "../pages/data/data-files.ts";
 import { iiifManifests } from "../pages/data/iiif-manifest.ts";
@@ -28,6 +28,10 @@ export interface SiteContent {
   readonly document: (page: Page) => string;
   /** What stands inside a layout of somebody else's. */
   readonly body: (page: Page) => string;
+  /** What stands in the head of such a layout, with the style sheet of the address. */
+  readonly head: (page: Page, style: string) => string;
+  /** The address of the style sheet. */
+  readonly style: string;
 }
 
 const byAddress = <File extends { readonly address: string }>(files: readonly File[]): Map<string, File> => {
@@ -81,5 +85,7 @@ export async function siteContent(
     refused: media.refused,
     document: (page) => renderPage(page, site),
     body: (page) => renderBody(page, site),
+    head: (page, style) => renderHead(page, { ...site, assets: { ...site.assets, style } }),
+    style: assets.style,
   };
 }

@@ -1,10 +1,7 @@
-import { addresses } from "../../shared/pages/addresses.ts";
 import { absoluteAddress } from "../../shared/pages/linked-data.ts";
 import { contentSecurityPolicy, referrerPolicy } from "../../shared/pages/security-policy.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
-import { preloadedFonts } from "../fonts.ts";
-import { type Html, html, markup } from "../html.ts";
-import { scriptRunsOn } from "../page-scripts.ts";
+import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 export interface PageLayout {
@@ -15,13 +12,9 @@ export interface PageLayout {
 /** What a tab or a list of results shows of a title. */
 const longestTitle = 70;
 
-/** JSON inside a script element may not close it. */
-const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
-
 export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
-  const { settings, words, templates, assets, link } = site;
+  const { settings, words, templates } = site;
   const say = words.pages.site;
-  const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
   const full = `${page.title} · ${settings.title}`;
   const title = page.kind === "home" || full.length > longestTitle ? page.title : full;
   const isPrivate = site.audience === "private";
@@ -40,12 +33,7 @@ ${isPrivate || page.kind === "missing" ? html`<meta name="robots" content="noind
 <meta property="og:description" content="${page.description}">
 ${templates["parts/preview-head"](page, site)}
 <meta name="color-scheme" content="light dark">
-${preloadedFonts.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
-<link rel="stylesheet" href="${link(assets.style)}">
-<link rel="alternate" type="application/atom+xml" title="${say.feed}" href="${link(addresses.feed)}">
-${[...new Set(scripts.flatMap(({ imports }) => imports))].map((address) => html`<link rel="modulepreload" href="${link(address)}">`)}
-${scripts.map(({ address }) => html`<script type="module" src="${link(address)}"></script>`)}
-${page.linkedData && html`<script type="application/ld+json">${markup(safeJson(page.linkedData))}</script>`}
+${templates["parts/page-head"](page, site)}
 </head>
 <body class="page-${page.kind}">
 <a class="skip" href="#text">${say.skip}</a>

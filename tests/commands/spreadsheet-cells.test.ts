@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { csvLine } from "../../shared/commands/csv-lines.ts";
-import { guarded, unguarded } from "../../shared/commands/formula-guard.ts";
 import { decodedText, detectEncoding } from "../../shared/commands/import/decoded-text.ts";
 import { columnsOf, findHeadingRows } from "../../shared/commands/import/headings.ts";
 import { logText } from "../../shared/commands/import/log-text.ts";
 import { dateEvidence, readDate } from "../../shared/commands/import/read-date.ts";
 import { provenDecimal, readAmount } from "../../shared/commands/import/read-number.ts";
 import { readSheet } from "../../shared/commands/import/sheet.ts";
+import { csvLine } from "../../shared/pages/data/csv-line.ts";
+import { guarded, unguarded } from "../../shared/pages/data/formula-guard.ts";
 
 const open = { order: undefined, twoDigitYearsFrom: 1930 } as const;
 const date = (cell: string, rules: Parameters<typeof readDate>[1] = open) => {

@@ -1,5 +1,5 @@
 import { parse } from "csv-parse/sync";
-import { csvLine } from "../csv-lines.ts";
+import { csvLine } from "../../pages/data/csv-line.ts";
 import { fieldsOf } from "./fields.ts";
 
 type Cells = ReadonlyMap<string, string>;

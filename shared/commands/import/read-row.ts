@@ -1,4 +1,4 @@
-import { unguarded } from "../formula-guard.ts";
+import { unguarded } from "../../pages/data/formula-guard.ts";
 import { fieldsOf, type Reader } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import type { Mapping, Reading } from "./mapping.ts";

@@ -1,5 +1,5 @@
-import { csvLine } from "../csv-lines.ts";
-import { guarded } from "../formula-guard.ts";
+import { csvLine } from "../../pages/data/csv-line.ts";
+import { guarded } from "../../pages/data/formula-guard.ts";
 import type { CheckedSheet } from "./checked-sheet.ts";
 import { reasonOf } from "./import-report.ts";
 

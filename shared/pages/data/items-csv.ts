@@ -1,4 +1,6 @@
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
+import { csvLine } from "./csv-line.ts";
+import { guarded } from "./formula-guard.ts";
 import type { OutputFile } from "./output-file.ts";
 
 type Cell = string | number | null | undefined;
@@ -31,21 +33,11 @@ const columns: Readonly<Record<string, (item: PublishedItem) => Cell>> = {
   unexamined: (item) => item.completeness.unexamined.join(";"),
 };
 
-/** A spreadsheet takes a cell that begins like this for a formula and runs it; an apostrophe makes it text. */
-const startsFormula = /^[=+\-@\t\r]/;
+const cellText = (cell: Cell): string => (typeof cell === "string" ? guarded(cell) : String(cell ?? ""));
 
-function cellText(cell: Cell): string {
-  if (cell === null || cell === undefined) return "";
-  const text = typeof cell === "string" && startsFormula.test(cell) ? `'${cell}` : String(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-/** Rows as RFC 4180 has them: CRLF, quotation marks doubled. */
-export const csvText = (rows: readonly (readonly Cell[])[]): string =>
-  rows.map((row) => `${row.map(cellText).join(",")}\r\n`).join("");
-
-/** `/data/items.csv` */
+/** `/data/items.csv`, as RFC 4180 has it; a text that a spreadsheet would run as a formula is guarded. */
 export function itemsCsv(collection: PublishedCollection): OutputFile {
   const rows = collection.items.map((item) => Object.values(columns).map((read) => read(item)));
-  return { address: "/data/items.csv", text: csvText([Object.keys(columns), ...rows]) };
+  const text = [Object.keys(columns), ...rows].map((row) => `${csvLine(row.map(cellText))}\r\n`).join("");
+  return { address: "/data/items.csv", text };
 }

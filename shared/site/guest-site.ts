@@ -1,0 +1,45 @@
+import path from "node:path";
+import type { OutputFile } from "../pages/data/output-file.ts";
+import { named } from "./script-files.ts";
+import type { SiteContent } from "./site-content.ts";
+
+/** Where and how a site stands as a part of somebody else's. */
+export interface GuestSite {
+  /** A layout of theirs around our pages, by the name that Eleventy knows it by. */
+  readonly layout?: string | undefined;
+  /** The address below which our pages stand, such as "/cases/"; the root where unsaid. */
+  readonly at?: string | undefined;
+}
+
+/** What speaks for a whole host, and is not for a guest to say: response headers, and the page of what is missing. */
+const ofTheHost = new Set(["/_headers", "/.htaccess", "/404.html"]);
+
+/**
+ * The address of a folder of the site, with a slash at each end.
+ * Throws where it is no such address, so that nothing is written outside of the site.
+ */
+export function mountAddress(at: string): string {
+  const bare = at.replace(/^\/|\/$/g, "");
+  if (bare === "") return "/";
+  if (!/^(?:[\p{L}\p{N}_~-]+\/)*[\p{L}\p{N}_~-]+$/u.test(bare)) {
+    throw new Error(`Found at: "${at}"; expected an address such as "/cases/".`);
+  }
+  return `/${bare}/`;
+}
+
+/** Our styles in a layer of their own, over which every rule of the host's stands, whatever its selector. */
+const belowTheirs = (style: string): OutputFile =>
+  named("style-below", "css", `@import url("${path.posix.basename(style)}") layer(fittedcase);\n`);
+
+/** A site for somebody else's layout: less what is the host's, and with our styles below theirs. */
+export function guestContent(content: SiteContent): SiteContent {
+  const style = belowTheirs(content.style);
+  const kept = <File>(files: ReadonlyMap<string, File>) =>
+    new Map([...files].filter(([address]) => !ofTheHost.has(address)));
+  return {
+    ...content,
+    style: style.address,
+    pages: kept(content.pages),
+    files: new Map([...kept(content.files), [style.address, style]]),
+  };
+}

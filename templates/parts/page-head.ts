@@ -1,0 +1,20 @@
+import { addresses } from "../../shared/pages/addresses.ts";
+import type { Page } from "../../shared/pages/site-pages.ts";
+import { preloadedFonts } from "../fonts.ts";
+import { type Html, html, markup } from "../html.ts";
+import { scriptRunsOn } from "../page-scripts.ts";
+import type { PageSite } from "../site.ts";
+
+/** JSON inside a script element may not close it. */
+const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
+
+/** What a page needs in its head to look and work as it does, in our own layout or in somebody else's. */
+export function pageHead(page: Page, { words, assets, link }: PageSite): Html {
+  const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
+  return html`${preloadedFonts.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
+<link rel="stylesheet" href="${link(assets.style)}">
+<link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">
+${[...new Set(scripts.flatMap(({ imports }) => imports))].map((address) => html`<link rel="modulepreload" href="${link(address)}">`)}
+${scripts.map(({ address }) => html`<script type="module" src="${link(address)}"></script>`)}
+${page.linkedData && html`<script type="application/ld+json">${markup(safeJson(page.linkedData))}</script>`}`;
+}

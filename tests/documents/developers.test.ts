@@ -1,0 +1,19 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { expect, it } from "vitest";
+import { catalogueAsMarkdown } from "../../shared/diagnostics/catalogue-as-markdown.ts";
+import { repository } from "../commands/run.ts";
+
+const file = path.join(repository, "DEVELOPERS.md");
+const part = /(?<=<!-- catalogue -->\n)[\s\S]*?(?=<!-- end of the catalogue -->)/;
+
+it("DEVELOPERS.md lists every problem that is reported, as the catalogue has it", () => {
+  const current = `\n${catalogueAsMarkdown()}\n\n`;
+  const guide = readFileSync(file, "utf8");
+  if (process.env.GOLDEN === "write" && process.env.CI !== "true")
+    writeFileSync(
+      file,
+      guide.replace(part, () => current),
+    );
+  expect(part.exec(readFileSync(file, "utf8"))?.[0]).toBe(current);
+});
