@@ -1,4 +1,4 @@
-import { relativeAddress } from "../shared/pages/relative-address.ts";
+import { relativeAddress, rootedAddress } from "../shared/pages/relative-address.ts";
 import type { Page } from "../shared/pages/site-pages.ts";
 import { Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";
@@ -31,7 +31,10 @@ const siteOf = (page: Page, site: Site): PageSite => ({
   ...site,
   templates: checked(site.templates),
   page,
-  link: (address) => relativeAddress(page.address, address),
+  link: (address) =>
+    page.kind === "missing"
+      ? rootedAddress(site.settings.url, address)
+      : relativeAddress(page.address, address),
   html,
   markup,
 });

@@ -2,6 +2,7 @@ import { casePlan } from "../plots/case-plan.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import { type ArticleSummary, articleSummary } from "./article-page.ts";
+import { catalogueOrder } from "./catalogue-order.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval } from "./completeness-view.ts";
 import { type EntryView, entryView } from "./entry-view.ts";
@@ -78,7 +79,10 @@ export function homePage(index: CollectionIndex): HomePage {
         ? say.openNote(opened.title, shareInterval(opened.completeness.weighted, words))
         : opened.title,
     },
-    entries: items.slice(0, shownAtHome).map((item) => entryView(item, index)),
+    entries: catalogueOrder(index)
+      .flatMap(({ items: ofVariant }) => ofVariant)
+      .slice(0, shownAtHome)
+      .map((item) => entryView(item, index)),
     all: { address: addresses.items, name: say.allOutfits },
     families: collection.families.map((family) => ({
       family: { address: addresses.family(family.id), name: family.name },

@@ -1,4 +1,13 @@
 /**
+ * The way to an address from the root of its host, for the page that a host shows at any address of the site:
+ * from there no relative way leads anywhere.
+ */
+export function rootedAddress(url: string, to: string): string {
+  if (!to.startsWith("/") || to.startsWith("//")) return to;
+  return new URL(url).pathname.replace(/\/*$/, "") + to;
+}
+
+/**
  * The way from one page to an address of the same site, by way of its root: "../../items/x/". Pages joined
  * like this work at the root of a host, below a path, and from a folder on a disk alike.
  */

@@ -12,6 +12,7 @@ import { checkReferences } from "./check-references.ts";
 import { type Collection, settingsFrom } from "./collection.ts";
 import { type Family, familyFrom } from "./family.ts";
 import { type Item, itemFrom } from "./item.ts";
+import { inOrderOfIssue } from "./order-of-issue.ts";
 import { type Hazard, hazardFrom, type Scale, scaleFrom } from "./register.ts";
 import { type Sighting, sightingFrom, typedCells } from "./sighting.ts";
 import { type Source, sourceFrom } from "./source.ts";
@@ -134,7 +135,9 @@ export function buildCollection(read: ReadCollection, validator: Validator): Bui
     .map((record) => ({ id: record.id, family: record.file.split("/")[2] ?? "", document: record.document }));
   const resolved = variantsFrom(variantFiles);
   diagnostics.push(...resolved.diagnostics);
-  const variants = new Map<string, Variant>(resolved.variants.map((variant) => [variant.id, variant]));
+  const variants = new Map<string, Variant>(
+    inOrderOfIssue(resolved.variants).map((variant) => [variant.id, variant]),
+  );
 
   // Whoever refers to a record that is there but broken is told of the record only.
   const thereButBroken = new Set(

@@ -1,5 +1,15 @@
 import yaml from "js-yaml";
-import { type Alias, isAlias, isMap, isNode, isSeq, LineCounter, type Node, parseDocument, visit } from "yaml";
+import {
+  type Alias,
+  isAlias,
+  isMap,
+  isNode,
+  isSeq,
+  LineCounter,
+  type Node,
+  parseDocument,
+  visit,
+} from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween } from "../diagnostics/place.ts";
 import type { Path } from "./document.ts";

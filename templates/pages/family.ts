@@ -1,6 +1,7 @@
 import type { FamilyPage } from "../../shared/pages/family-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export function familyTemplate(page: FamilyPage, site: PageSite): Html {
   const { words, link, templates } = site;
@@ -21,10 +22,12 @@ ${chapter(
   {
     id: "known",
     title: say.known,
-    matter: html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${say.made}</th><th scope="col">${say.survivors}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
-      ({ variant, issued, made, survivors, sightings, here }) =>
-        html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
-    )}</tbody></table>`,
+    matter: withRoles(
+      html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${say.made}</th><th scope="col">${say.survivors}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
+        ({ variant, issued, made, survivors, sightings, here }) =>
+          html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
+      )}</tbody></table>`,
+    ),
   },
   site,
 )}

@@ -1,16 +1,17 @@
 import type { SightingsIndexPage } from "../../shared/pages/sightings-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export function sightingsIndexTemplate(page: SightingsIndexPage, site: PageSite): Html {
   const { templates, words, link } = site;
   const say = words.pages.sightings;
   return html`${templates["parts/opening"]({ page, below: html`<p class="lead">${say.lead}</p>` }, site)}
-<table class="logs"><thead><tr><th scope="col">${say.variant}</th><th scope="col" class="number">${say.count}</th><th scope="col" class="number">${say.distinct}</th><th scope="col" class="number">${say.once}</th><th scope="col" class="number">${say.twice}</th><th scope="col">${say.coverage}</th></tr></thead>
+${withRoles(html`<table class="logs"><thead><tr><th scope="col">${say.variant}</th><th scope="col" class="number">${say.count}</th><th scope="col" class="number">${say.distinct}</th><th scope="col" class="number">${say.once}</th><th scope="col" class="number">${say.twice}</th><th scope="col">${say.coverage}</th></tr></thead>
 <tbody>${page.variants.map(
-    ({ log, sightings, distinct, once, twice, coverage }) =>
-      html`<tr><th scope="row"><a href="${link(log.address)}">${log.name}</a></th><td class="number" data-label="${say.count}">${sightings}</td><td class="number" data-label="${say.distinct}">${distinct}</td><td class="number" data-label="${say.once}">${once}</td><td class="number" data-label="${say.twice}">${twice}</td><td data-label="${say.coverage}">${templates["parts/figure"]({ label: `${say.coverage}, ${log.name}`, figure: coverage }, site)}</td></tr>`,
-  )}</tbody></table>
+  ({ log, sightings, distinct, once, twice, coverage }) =>
+    html`<tr><th scope="row"><a href="${link(log.address)}">${log.name}</a></th><td class="number" data-label="${say.count}">${sightings}</td><td class="number" data-label="${say.distinct}">${distinct}</td><td class="number" data-label="${say.once}">${once}</td><td class="number" data-label="${say.twice}">${twice}</td><td data-label="${say.coverage}">${templates["parts/figure"]({ label: `${say.coverage}, ${log.name}`, figure: coverage }, site)}</td></tr>`,
+)}</tbody></table>`)}
 ${page.watching !== null && html`<p class="small">${page.watching}</p>`}
 `;
 }

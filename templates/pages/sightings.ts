@@ -1,6 +1,7 @@
 import type { SightingsPage } from "../../shared/pages/sightings-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export function sightingsTemplate(page: SightingsPage, site: PageSite): Html {
   const { templates, words, link } = site;
@@ -16,14 +17,14 @@ ${templates["parts/drawing"]({ kind: "sightings", svg: page.plot }, site)}
 ${
   page.rows.length === 0
     ? html`<p>${say.none}</p>`
-    : html`<table class="log"><caption>${say.caption}</caption>
+    : html`${withRoles(html`<table class="log"><caption>${say.caption}</caption>
 <thead><tr><th scope="col">${say.seen}</th><th scope="col">${say.example}</th><th scope="col">${say.kind}</th><th scope="col">${say.state}</th><th scope="col">${say.condition}</th>${page.hasPrices && html`<th scope="col" class="number">${say.price}</th>`}<th scope="col">${say.source}</th></tr></thead>
 <tbody>${page.rows.map(
         (
           row,
         ) => html`<tr><th scope="row">${row.seen}</th><td data-label="${say.example}">${row.example ?? html`<i>${say.unnamed}</i>`}</td><td>${row.kind}</td><td class="there">${row.present !== null && html`<i>${say.present}</i> ${row.present}`}${row.present !== null && row.absent !== null && "; "}${row.absent !== null && html`<i>${say.absent}</i> ${row.absent}`}${row.remarks !== "" && html`<small>${row.remarks}</small>`}</td><td data-label="${say.condition}">${row.condition}</td>${page.hasPrices && html`<td class="number" data-label="${say.price}">${row.price}</td>`}<td>${row.source && templates["parts/links"]([row.source], site)}</td></tr>
 `,
-      )}</tbody></table>
+      )}</tbody></table>`)}
 ${page.hasPrices && html`<p class="small">${say.prices}</p>`}`
 }
 `;

@@ -1,6 +1,7 @@
 import type { VariantPage } from "../../shared/pages/variant-page.ts";
 import { type Html, html, joined, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export function variantTemplate(page: VariantPage, site: PageSite): Html {
   const { words, link, templates } = site;
@@ -41,10 +42,12 @@ ${chapter(
     id: "features",
     title: say.features,
     note: html`<a href="${link(page.family.address)}">${ofFamily.comparison}</a>`,
-    matter: html`<table class="features"><thead><tr><th scope="col">${say.feature}</th><th scope="col">${say.found}</th><th scope="col">${say.look}</th></tr></thead><tbody>${page.features.map(
-      ({ name, found, look }) =>
-        html`<tr><th scope="row">${name}</th><td class="found">${found}</td><td class="look">${look}</td></tr>`,
-    )}</tbody></table>`,
+    matter: withRoles(
+      html`<table class="features"><thead><tr><th scope="col">${say.feature}</th><th scope="col">${say.found}</th><th scope="col">${say.look}</th></tr></thead><tbody>${page.features.map(
+        ({ name, found, look }) =>
+          html`<tr><th scope="row">${name}</th><td class="found">${found}</td><td class="look">${look}</td></tr>`,
+      )}</tbody></table>`,
+    ),
   },
   site,
 )}

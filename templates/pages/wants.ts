@@ -1,6 +1,7 @@
 import type { WantsPage } from "../../shared/pages/wants-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export function wantsTemplate(page: WantsPage, site: PageSite): Html {
   const { templates, words, link } = site;
@@ -19,7 +20,9 @@ ${chapter(
     matter:
       page.wanted.length === 0
         ? html`<p>${say.nothingWanted}</p>`
-        : html`<table class="logs">${head(true)}<tbody>${page.wanted.map((want) => row(want, want.adds))}</tbody></table>`,
+        : withRoles(
+            html`<table class="logs">${head(true)}<tbody>${page.wanted.map((want) => row(want, want.adds))}</tbody></table>`,
+          ),
   },
   site,
 )}
@@ -31,7 +34,9 @@ ${chapter(
     matter:
       page.spare.length === 0
         ? html`<p>${say.nothingSpare}</p>`
-        : html`<table class="logs">${head(false)}<tbody>${page.spare.map((spare) => row(spare))}</tbody></table>`,
+        : withRoles(
+            html`<table class="logs">${head(false)}<tbody>${page.spare.map((spare) => row(spare))}</tbody></table>`,
+          ),
   },
   site,
 )}

@@ -2,6 +2,7 @@ import type { EntryView } from "../../shared/pages/entry-view.ts";
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export interface Entries {
   /** Under the variant's name; null where the page is about one variant. */
@@ -13,7 +14,7 @@ const isPictured = ({ photo, plan }: EntryView): boolean => photo !== null || pl
 /** Outfits as a table: what each is, how complete, how it ranks. */
 export function entries({ groups }: Entries, site: PageSite): Html {
   const pictured = groups.some(({ entries: rows }) => rows.some(isPictured));
-  return html`<table class="entries">
+  return withRoles(html`<table class="entries">
 ${site.templates["parts/entries-head"]({ pictured }, site)}
 ${groups.map(
   ({ variant, entries: rows }) => html`<tbody>
@@ -21,7 +22,7 @@ ${variant && html`<tr class="group"><th scope="rowgroup" colspan="${pictured ? 8
 ${rows.map((entry) => site.templates["parts/entry-row"](entry, site))}
 </tbody>`,
 )}
-</table>`;
+</table>`);
 }
 
 export function entriesHead({ pictured }: { readonly pictured: boolean }, { words }: PageSite): Html {

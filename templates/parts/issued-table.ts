@@ -1,12 +1,13 @@
 import type { VariantPage } from "../../shared/pages/variant-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 /** What was issued, part by part, and how often each is still found. */
 export function issuedTable({ groups }: Pick<VariantPage, "groups">, site: PageSite): Html {
   const say = site.words.pages.variant;
   const caution = site.words.pages.item.caution;
-  return html`<table class="issued">
+  return withRoles(html`<table class="issued">
 <thead><tr><th scope="col">${say.part}</th><th scope="col" class="number">${say.quantity}</th><th scope="col">${say.standing}</th><th scope="col" class="number">${say.weight}</th><th scope="col">${say.marks}</th><th scope="col" class="number" colspan="2">${say.found2}</th></tr></thead>
 ${groups.map(
   ({ name, parts }) => html`<tbody>
@@ -30,5 +31,5 @@ ${
 )}
 </tbody>`,
 )}
-</table>`;
+</table>`);
 }

@@ -2,6 +2,7 @@ import type { PartGroup, PartRow, RateView } from "../../shared/pages/item-parts
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { withRoles } from "../table-roles.ts";
 
 export interface PartsTable {
   readonly groups: readonly PartGroup[];
@@ -12,7 +13,7 @@ export interface PartsTable {
 export function partsTable({ groups, rateMethod }: PartsTable, site: PageSite): Html {
   const { words, link } = site;
   const say = words.pages.item;
-  return html`<table class="parts">
+  return html`${withRoles(html`<table class="parts">
 <thead><tr><th scope="col">${say.part}</th><th scope="col">${say.state}</th><th scope="col" class="number">${say.units}</th><th scope="col">${say.marks}</th><th scope="col">${say.remarks}</th><th scope="col" class="number" colspan="2">${say.recorded}</th></tr></thead>
 ${groups.map(
   ({ name, rows }) => html`<tbody>
@@ -20,7 +21,7 @@ ${name && html`<tr class="group"><th scope="rowgroup" colspan="7">${name}</th></
 ${rows.map((row) => site.templates["parts/part-row"](row, site))}
 </tbody>`,
 )}
-</table>
+</table>`)}
 <p class="small">${say.recordedNote} <a href="${link(rateMethod.address)}">${rateMethod.name}</a>.</p>`;
 }
 

@@ -13,6 +13,8 @@ describe("every page of the demonstration", () => {
         "long-title": "off",
         // Void elements are written as HTML has them.
         "void-style": ["error", { style: "omit" }],
+        // A table whose display is changed is one in every browser only where it says so.
+        "no-redundant-role": "off",
       },
     });
     const faults: string[] = [];
@@ -33,6 +35,9 @@ describe("every page of the demonstration", () => {
       recurse: true,
       checkFragments: true,
       // The site's own future address, and sources: nothing outside is asked for.
+      urlRewriteExpressions: [
+        { pattern: /^(http:\/\/(?:localhost|127\.0\.0\.1):\d+)\/varran-outfits/, replacement: "$1" },
+      ],
       linksToSkip: ["^https?://(?!localhost|127\\.0\\.0\\.1)"],
     });
     const broken = links

@@ -22,11 +22,15 @@ const types: Readonly<Record<string, string>> = {
   ".vtt": "text/vtt",
 };
 
-/** A plain static host, as a site will have one. */
+/** Where the demonstration will stand, below which its page for what is not there looks for everything. */
+export const below = "/varran-outfits";
+
+/** A plain static host, as a site will have one: at the root of a host, and below a path of it. */
 function host(folder: string): Promise<Server> {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://localhost");
-    let file = path.join(folder, decodeURIComponent(pathname));
+    const within = pathname.startsWith(`${below}/`) ? pathname.slice(below.length) : pathname;
+    let file = path.join(folder, decodeURIComponent(within));
     if (existsSync(file) && statSync(file).isDirectory()) file = path.join(file, "index.html");
     const found = existsSync(file);
     const headers = { "content-type": types[path.extname(file)] ?? "text/plain" };

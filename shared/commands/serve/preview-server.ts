@@ -44,7 +44,11 @@ export function createPreviewServer(site: string): PreviewServer {
   const message = () => `event: state\ndata: ${JSON.stringify(state)}\n\n`;
 
   async function page(response: ServerResponse, file: string, status: number): Promise<void> {
-    const html = await readFile(file, "utf8");
+    const written = await readFile(file, "utf8");
+    // The page for what is not there leads where the site will stand; here it stands at the root.
+    const home =
+      status === 404 ? /<link rel="stylesheet" href="(\/[^"]*\/)assets\//.exec(written)?.[1] : undefined;
+    const html = home === undefined ? written : written.replaceAll(`="${home}`, '="/');
     const added =
       '<link rel="stylesheet" href="/__fittedcase/preview.css"><script type="module" src="/__fittedcase/preview.js"></script>';
     const end = html.lastIndexOf("</body>");

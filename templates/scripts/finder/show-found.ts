@@ -26,8 +26,10 @@ function builtRows(listed: HTMLElement | null, count: number): Map<string, HTMLE
 function groupRow(name: string, id: string, columns: number): HTMLElement {
   const row = document.createElement("tr");
   row.className = "group";
+  row.setAttribute("role", "row");
   const head = document.createElement("th");
   head.scope = "rowgroup";
+  head.setAttribute("role", "rowheader");
   head.colSpan = columns;
   const link = document.createElement("a");
   link.href = `../variants/${encodeURIComponent(id)}/`;
@@ -63,6 +65,8 @@ export function showFound(
     const of = columns.variant[entry] ?? 0;
     if (bodies.length === 0 || (isGrouped && of !== variant)) {
       const body = document.createElement("tbody");
+      // As in what the build wrote: small screens do not lay it out as a table.
+      body.setAttribute("role", "rowgroup");
       const { name, id } = index.variants[of] ?? { name: "", id: "" };
       if (isGrouped) body.append(groupRow(name, id, width));
       bodies.push(body);
