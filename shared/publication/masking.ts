@@ -16,14 +16,20 @@ export function publishSerial(serial: string | undefined, how: SerialPublishing)
   return how === "shown" ? serial : maskSerial(serial);
 }
 
+const alone = (pattern: string) => new RegExp(`(?<![\\p{L}\\p{N}])${pattern}(?![\\p{L}\\p{N}])`, "giu");
+
 /** Letters and digits of a serial, with whatever a writer may put between them. */
-function spelling(serial: string): RegExp | null {
-  const runs = serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
-  if (runs.join("").length < 3) return null;
-  const pattern = runs
-    .map((run) => run.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"))
-    .join("[\\s./\u2010-\u2015-]*");
-  return new RegExp(`(?<![\\p{L}\\p{N}])${pattern}(?![\\p{L}\\p{N}])`, "giu");
+function spelling(runs: readonly string[]): RegExp | null {
+  return runs.join("").length < 3 ? null : alone(runs.join("[\\s./\u2010-\u2015-]*"));
+}
+
+/**
+ * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Shorter numbers than
+ * four digits stay: they count lenses, and two hidden digits of three leave too little to find the serial by.
+ */
+function numberAlone(digits: string): RegExp | null {
+  if (digits.length < 4) return null;
+  return alone(digits.length === 4 ? digits : [...digits].join("[\\s.,'\u2019]?"));
 }
 
 export type Redact = (text: string) => string;
@@ -32,11 +38,21 @@ export type Redact = (text: string) => string;
 export function redactorFor(item: Item): Redact {
   if (item.publish.serial === "shown") return (text) => text;
   const serials = [item.serial, ...[...item.parts.values()].flat().map(({ serial }) => serial)];
+  const publish = (serial: string) => publishSerial(serial, item.publish.serial) ?? dot.repeat(3);
   const secrets = serials
     .flatMap((serial) => (serial === undefined ? [] : [serial]))
     .flatMap((serial) => {
-      const pattern = spelling(serial);
-      return pattern ? [{ pattern, shown: publishSerial(serial, item.publish.serial) ?? dot.repeat(3) }] : [];
+      const runs = serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
+      const whole = { pattern: spelling(runs), shown: publish(serial) };
+      const numbers = runs.map((run) => ({
+        pattern: /^\p{Nd}+$/u.test(run) ? numberAlone(run) : null,
+        shown: publish(run),
+      }));
+      return [whole, ...numbers];
     });
-  return (text) => secrets.reduce((redacted, { pattern, shown }) => redacted.replace(pattern, shown), text);
+  return (text) =>
+    secrets.reduce(
+      (redacted, { pattern, shown }) => (pattern ? redacted.replace(pattern, shown) : redacted),
+      text,
+    );
 }

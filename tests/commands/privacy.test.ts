@@ -51,7 +51,7 @@ paid: { amount: ${canaries.paid}, currency: EUR }
 private: { insured: ${canaries.insured} }
 price: { amount: ${canaries.askingPrice}, currency: EUR }
 ---
-It bears the serial h-271828, and its sextant P314159.
+It bears the serial h-271828, and its sextant P314159. On the base 271828 alone, or 271 828 and 314,159.
 `.replace(`["No. H 271828", ${canaries.labelText}]`, '["No. H 271828"]');
 
 async function photograph(): Promise<Uint8Array> {
@@ -112,6 +112,8 @@ describe("what is private", () => {
       `${prefix} ${digits}`,
       `${prefix.toLowerCase()}-${digits}`,
       digits,
+      `${digits.slice(0, 3)} ${digits.slice(3)}`,
+      `${digits.slice(0, 3)},${digits.slice(3)}`,
     ]) {
       expect(contains(publicSite, spelt)).toEqual([]);
     }
