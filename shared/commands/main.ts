@@ -67,8 +67,15 @@ const isUsage = (problem: unknown): problem is Error =>
   problem instanceof UsageError ||
   (problem instanceof TypeError && "code" in problem && String(problem.code).startsWith("ERR_PARSE_ARGS"));
 
-/** What the machine refuses (no permission, no space, no such folder) is not a fault of the program either. */
-const isRefusal = (problem: unknown): problem is Error => problem instanceof Error && "syscall" in problem;
+/**
+ * What the machine refuses (no permission, no space, no such folder) is not a fault of the program either.
+ * Eleventy wraps it in an error of its own, once or more.
+ */
+function refusal(problem: unknown): Error | null {
+  if (!(problem instanceof Error)) return null;
+  if ("syscall" in problem) return problem;
+  return refusal("originalError" in problem ? problem.originalError : problem.cause);
+}
 
 async function main(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
   const [name, ...rest] = args;
@@ -94,8 +101,9 @@ async function main(args: readonly string[], surroundings: Surroundings): Promis
   try {
     return await command.run(rest, surroundings);
   } catch (problem) {
-    if (isRefusal(problem)) {
-      surroundings.err(`The machine refused: ${problem.message}.`);
+    const refused = refusal(problem);
+    if (refused) {
+      surroundings.err(`The machine refused: ${refused.message}.`);
       return 2;
     }
     if (!isUsage(problem)) throw problem;

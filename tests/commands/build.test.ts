@@ -14,7 +14,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
-import { run, start } from "./run.ts";
+import { run } from "./run.ts";
 
 const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
 const sound = smallCollection(parts, { "content/items/one/index.md": item("parts: { sextant: present }") });
@@ -98,32 +98,6 @@ describe("fittedcase build", () => {
     expect(existsSync(never)).toBe(false);
   });
 
-  it("leaves the last good site as it was when it is killed, and recovers by itself", async () => {
-    const root = writeCollection(sound);
-    const folder = scratch();
-    const out = path.join(folder, "site");
-    await run(["build", "--root", root, "--out", out], root);
-    const before = siteFiles(out);
-    for (const wait of [300, 600, 900, 1200, 1500]) {
-      const running = start(["build", "--root", root, "--out", out], root);
-      setTimeout(() => running.kill(), wait);
-      await running.done;
-      expect(differences(siteFiles(out), before)).toEqual([]);
-    }
-    expect((await run(["build", "--root", root, "--out", out], root)).code).toBe(0);
-    expect(differences(siteFiles(out), before)).toEqual([]);
-    // What the killed builds left behind is swept up: the site that stands is all there is.
-    expect(readdirSync(path.join(folder, ".site.builds"))).toHaveLength(1);
-  });
-
-  it("two builds at once leave one whole site", async () => {
-    const root = writeCollection(sound);
-    const out = path.join(scratch(), "site");
-    const both = [0, 1].map(() => run(["build", "--root", root, "--out", out], root));
-    expect((await Promise.all(both)).map(({ code }) => code)).toEqual([0, 0]);
-    expect(siteFiles(out).has("items/one/index.html")).toBe(true);
-  });
-
   it("fills an empty folder, and refuses one that it did not build", async () => {
     const root = writeCollection(sound);
     const empty = scratch();
@@ -135,16 +109,6 @@ describe("fittedcase build", () => {
     expect(code).toBe(2);
     expect(err).toContain("did not build");
     expect(readdirSync(full)).toEqual(["mine.txt"]);
-  });
-
-  it("says what stood in the way of writing, without a stack trace", async () => {
-    const root = writeCollection(sound);
-    const file = path.join(scratch(), "file");
-    writeFileSync(file, "");
-    const { code, err } = await run(["build", "--root", root, "--out", path.join(file, "site")], root);
-    expect(code).toBe(2);
-    expect(err).not.toMatch(/^\s+at /m);
-    expect(err).toContain(file);
   });
 
   it("runs nothing and picks up nothing that lies in the content", async () => {

@@ -20,12 +20,28 @@ export interface Running {
   readonly kill: (signal?: NodeJS.Signals) => void;
 }
 
+export interface Circumstances {
+  /** Whose process it is to be, by number; needs the rights of the superuser. */
+  readonly uid?: number | undefined;
+  /** What a shell does first, such as setting a limit. */
+  readonly limit?: string | undefined;
+}
+
 /** Starts the command as a process of its own. */
-export function start(args: readonly string[], cwd: string, env: Record<string, string> = {}): Running {
-  const child = spawn(process.execPath, [command, ...args], {
+export function start(
+  args: readonly string[],
+  cwd: string,
+  env: Record<string, string> = {},
+  { uid, limit }: Circumstances = {},
+): Running {
+  const words = [process.execPath, command, ...args];
+  const [program = "", ...rest] =
+    limit === undefined ? words : ["sh", "-c", `${limit}; exec "$@"`, "sh", ...words];
+  const child = spawn(program, rest, {
     cwd,
     env: { ...process.env, NO_COLOR: "1", ...env },
     stdio: ["ignore", "pipe", "pipe"],
+    ...(uid === undefined ? {} : { uid }),
   });
   let out = "";
   let err = "";

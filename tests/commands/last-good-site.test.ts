@@ -1,0 +1,171 @@
+import { execFileSync } from "node:child_process";
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
+import { differences, siteFiles } from "../collections/site-files.ts";
+import { type Ran, run, start } from "./run.ts";
+
+const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
+const one = item("parts: { sextant: present }");
+const sound = smallCollection(parts, { "content/items/one/index.md": one });
+const scratch = () => mkdtempSync(path.join(tmpdir(), "fittedcase-good-"));
+const isSuperuser = process.getuid?.() === 0;
+
+const build = (root: string, out: string) => run(["build", "--root", root, "--out", out], root);
+const isWordOfAFault = ({ out, err }: Ran) => /^\s+at |undefined|\[object/m.test(out + err);
+
+/** A site that stands, with what is in it. */
+async function standing() {
+  const root = writeCollection(sound);
+  const folder = scratch();
+  const out = path.join(folder, "site");
+  expect((await build(root, out)).code).toBe(0);
+  return { root, folder, out, before: siteFiles(out) };
+}
+
+/** What builds left behind is swept up by the next: the site that stands is all there is. */
+async function expectRecovery(root: string, out: string, before: ReadonlyMap<string, Buffer>) {
+  expect((await build(root, out)).code).toBe(0);
+  expect(differences(siteFiles(out), before)).toEqual([]);
+  expect(readdirSync(path.join(path.dirname(out), `.${path.basename(out)}.builds`))).toHaveLength(1);
+}
+
+describe("the last good site stays as it was", () => {
+  it("when a build is killed, at whatever moment", async () => {
+    const { root, out, before } = await standing();
+    const started = performance.now();
+    await build(root, out);
+    const whole = performance.now() - started;
+    for (const signal of ["SIGKILL", "SIGTERM", "SIGKILL", "SIGINT", "SIGKILL", "SIGHUP"] as const) {
+      const moment = Math.random() * whole;
+      const running = start(["build", "--root", root, "--out", out], root);
+      setTimeout(() => running.kill(signal), moment);
+      await running.done;
+      expect(differences(siteFiles(out), before), `${signal} after ${moment} ms`).toEqual([]);
+    }
+    await expectRecovery(root, out, before);
+  });
+
+  it("when a file goes while it is read, or comes back", async () => {
+    const { root, out } = await standing();
+    const two = { "content/items/two/index.md": item("serial: H2") };
+    const without = siteFiles(out);
+    writeFiles(root, two);
+    await build(root, out);
+    const withIt = siteFiles(out);
+    for (let round = 0; round < 6; round++) {
+      const running = start(["build", "--root", root, "--out", out], root);
+      const moment = setTimeout(
+        () => {
+          rmSync(path.join(root, "content/items/two"), { recursive: true, force: true });
+        },
+        200 + Math.random() * 700,
+      );
+      const ran = await running.done;
+      clearTimeout(moment);
+      expect([0, 1, 2]).toContain(ran.code);
+      expect(isWordOfAFault(ran), ran.out + ran.err).toBe(false);
+      const now = siteFiles(out);
+      expect([differences(now, without), differences(now, withIt)]).toContainEqual([]);
+      writeFiles(root, two);
+    }
+  });
+
+  it("when two builds run at once: one whole site", async () => {
+    const { root, out, before } = await standing();
+    const both = await Promise.all([build(root, out), build(root, out)]);
+    expect(both.map(({ code }) => code)).toEqual([0, 0]);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+  });
+
+  it("when its folder may not be written, and says which", async () => {
+    const { root, folder, out, before } = await standing();
+    const uid = isSuperuser ? 65_534 : undefined;
+    execFileSync("chmod", ["-R", "a+rX", root, folder]);
+    chmodSync(folder, 0o555);
+    chmodSync(path.join(folder, ".site.builds"), 0o555);
+    const ran = await start(["build", "--root", root, "--out", out], root, {}, { uid }).done;
+    chmodSync(folder, 0o755);
+    chmodSync(path.join(folder, ".site.builds"), 0o755);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toMatch(/The machine refused: EACCES: permission denied, .*site\.builds/);
+    expect(isWordOfAFault(ran)).toBe(false);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    await expectRecovery(root, out, before);
+  });
+
+  it("when a folder of the content may not be read, which is an error of its own", async () => {
+    const { root, folder, out, before } = await standing();
+    const uid = isSuperuser ? 65_534 : undefined;
+    mkdirSync(path.join(root, "content/items/shut"));
+    execFileSync("chmod", ["-R", "a+rX", root]);
+    execFileSync("chmod", ["-R", "a+rwX", folder]);
+    const shut = path.join(root, "content/items/shut");
+    chmodSync(shut, 0);
+    const ran = await start(["build", "--root", root, "--out", out], root, {}, { uid }).done;
+    chmodSync(shut, 0o755);
+    expect(ran.code).toBe(1);
+    expect(ran.err).toContain("content/items/shut:1:1  error  unreadable-file");
+    expect(differences(siteFiles(out), before)).toEqual([]);
+  });
+
+  it("when a file stands where its folder should be", async () => {
+    const { root } = await standing();
+    const file = path.join(scratch(), "file");
+    writeFileSync(file, "");
+    const ran = await build(root, path.join(file, "site"));
+    expect(ran.code).toBe(2);
+    expect(isWordOfAFault(ran)).toBe(false);
+    expect(ran.err).toContain(file);
+  });
+});
+
+describe("on a disk that is full", () => {
+  const mounted: string[] = [];
+  afterAll(() => {
+    for (const folder of mounted) execFileSync("umount", [folder]);
+  });
+
+  /** A real file system in memory; null where this machine lets nobody mount one. */
+  function smallDisk(size: string): string | null {
+    const folder = scratch();
+    try {
+      execFileSync("mount", ["-t", "tmpfs", "-o", `size=${size}`, "tmpfs", folder], { stdio: "ignore" });
+    } catch {
+      return null;
+    }
+    mounted.push(folder);
+    return folder;
+  }
+
+  it("a build says so, the site that stood stays, and the next build recovers when there is room", async ({
+    skip,
+  }) => {
+    const { root, before } = await standing();
+    const bytes = [...before.values()].reduce((sum, { length }) => sum + 4096 * Math.ceil(length / 4096), 0);
+    const disk = smallDisk(`${Math.ceil((bytes * 1.5) / 1024)}k`);
+    if (disk === null) return skip("nobody may mount a file system here; the next test sets a limit instead");
+    const out = path.join(disk, "site");
+    expect((await build(root, out)).code).toBe(0);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    const ran = await build(root, out);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toMatch(/^The machine refused: ENOSPC: no space left on device/);
+    expect(isWordOfAFault(ran)).toBe(false);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    execFileSync("mount", ["-o", `remount,size=${Math.ceil((bytes * 3) / 1024)}k`, disk]);
+    await expectRecovery(root, out, before);
+  });
+
+  it("or where no file may grow: the site that stood stays, and the next build recovers", async () => {
+    const { root, out, before } = await standing();
+    const limit = "ulimit -f 16";
+    const ran = await start(["build", "--root", root, "--out", out], root, {}, { limit }).done;
+    expect(ran.code).not.toBe(0);
+    expect(isWordOfAFault(ran)).toBe(false);
+    expect(differences(siteFiles(out), before)).toEqual([]);
+    await expectRecovery(root, out, before);
+  });
+});
