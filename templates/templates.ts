@@ -47,6 +47,7 @@ import { links } from "./parts/links.ts";
 import { method } from "./parts/method.ts";
 import { nearest } from "./parts/nearest.ts";
 import { notes } from "./parts/notes.ts";
+import { objectId } from "./parts/object-id.ts";
 import { opening } from "./parts/opening.ts";
 import { pageHead } from "./parts/page-head.ts";
 import { pager } from "./parts/pager.ts";
@@ -96,6 +97,7 @@ export const templates = {
   "parts/completeness": completeness,
   "parts/completing": completing,
   "parts/confidential": confidential,
+  "parts/object-id": objectId,
   "parts/custody": custody,
   "parts/dating": dating,
   "parts/drawing": drawing,

@@ -15,6 +15,8 @@ export function itemParticulars(item: PublishedItem, words: Words): readonly Par
     [say.issued, item.dating.issued && words.date(item.dating.issued)],
     [say.examined, item.examined && words.date(item.examined)],
     [say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)],
+    [say.materials, item.materials],
+    [say.measurements, item.measurements.length === 0 ? null : item.measurements.join("; ")],
     [say.status, words.pages.statuses[item.status] ?? item.status],
     [say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)],
   ];

@@ -8,6 +8,7 @@ import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, redactorFor } from "./masking.ts";
+import { objectIdRecord } from "./object-id.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishHazard } from "./publish-hazard.ts";
 import { publishPart } from "./publish-variant.ts";
@@ -156,7 +157,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
 
   const showsPrice = audience === "private" || item.publish.price === "shown";
   const folder = item.document.file.slice(0, item.document.file.lastIndexOf("/") + 1);
-  return {
+  const published = {
     id: item.id,
     title: redact(item.title),
     variant: { id: variant.id, name: variant.name },
@@ -166,6 +167,8 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     examined: item.examined?.text ?? null,
     updated: (item.updated ?? item.examined)?.text ?? null,
     status: item.status,
+    materials: item.materials === undefined ? null : redact(item.materials),
+    measurements: item.measurements.map(redact),
     features: [...(family?.features.values() ?? [])].map(({ id, name }) => ({
       id,
       name,
@@ -261,9 +264,17 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     price: showsPrice ? (item.price ?? null) : null,
     formerly: item.formerly,
     description: redact(item.description),
+  };
+  return {
+    ...published,
     confidential:
       audience === "private"
-        ? { storage: item.storage ?? null, paid: item.paid ?? null, fields: item.private ?? {} }
+        ? {
+            objectId: objectIdRecord(published, item.distinguishing, family?.maker ?? null),
+            storage: item.storage ?? null,
+            paid: item.paid ?? null,
+            fields: item.private ?? {},
+          }
         : null,
   };
 }

@@ -10,6 +10,7 @@ import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Money } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
+import type { ObjectIdRecord } from "./object-id.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
 export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };
@@ -172,6 +173,7 @@ export interface PublishedCompleteness {
 
 /** What only the owner's own build carries. */
 export interface Confidential {
+  readonly objectId: ObjectIdRecord;
   readonly storage: string | null;
   readonly paid: Money | null;
   readonly fields: Readonly<Record<string, unknown>>;
@@ -187,6 +189,8 @@ export interface PublishedItem {
   readonly examined: string | null;
   readonly updated: string | null;
   readonly status: string;
+  readonly materials: string | null;
+  readonly measurements: readonly string[];
   readonly features: readonly { readonly id: string; readonly name: string; readonly value: string | null }[];
   readonly identification: {
     readonly verdict: Verdict;

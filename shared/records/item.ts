@@ -93,6 +93,10 @@ export interface Item {
   readonly census: boolean;
   readonly assembled: readonly string[];
   readonly updated: EdtfDate | undefined;
+  readonly materials: string | undefined;
+  readonly measurements: readonly string[];
+  /** What tells this one from all others; never published. */
+  readonly distinguishing: readonly string[];
   readonly storage: string | undefined;
   readonly paid: Money | undefined;
   readonly private: Readonly<Record<string, unknown>> | undefined;
@@ -173,6 +177,9 @@ interface RawItem {
   census?: boolean;
   assembled?: string[];
   updated?: RawDate;
+  materials?: string;
+  measurements?: string | string[];
+  distinguishing?: string | string[];
   storage?: string;
   paid?: Money;
   private?: Record<string, unknown>;
@@ -273,6 +280,9 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
     census: raw.census ?? true,
     assembled: asList(raw.assembled),
     updated: asDate(raw.updated),
+    materials: raw.materials,
+    measurements: asList(raw.measurements),
+    distinguishing: asList(raw.distinguishing),
     storage: raw.storage,
     paid: raw.paid,
     private: raw.private,

@@ -3,11 +3,11 @@ import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** Only in the owner's own build. */
-export function confidential({ storage, paid, fields }: Confidential, site: PageSite): Html {
+export function confidential({ storage, paid, fields, objectId }: Confidential, site: PageSite): Html {
   const { words, templates } = site;
   const say = words.pages.item;
   const row = (label: string, value: string) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`;
-  return templates["parts/chapter"](
+  return html`${templates["parts/chapter"](
     {
       id: "confidential",
       title: say.confidential,
@@ -18,5 +18,6 @@ ${Object.entries(fields).map(([name, value]) => row(words.pages.capital(name), t
 </dl>`,
     },
     site,
-  );
+  )}
+${templates["parts/object-id"](objectId, site)}`;
 }

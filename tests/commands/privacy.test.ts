@@ -11,6 +11,7 @@ import { run } from "./run.ts";
 /** A word that stands in one private place and nowhere else. */
 const canaries = {
   storage: "Canary-Storage",
+  distinguishing: "Canary-Distinguishing",
   paid: "987654",
   insured: "Canary-Insured",
   owner: "Canary-Owner",
@@ -47,6 +48,9 @@ provenance:
 photos: [{ file: ${canaries.fileName}.jpg, alt: The chest H271828 open, caption: ${canaries.caption}, private: [caption] }]
 video: { src: ${canaries.filmName}.webm, captions: ${canaries.captionsName}.vtt, caption: The chest H271828 gone through, moments: [{ part: sextant, at: "0:01" }] }
 storage: ${canaries.storage}
+materials: Oak and brass, numbered H271828
+measurements: ["310 × 240 × 120 mm"]
+distinguishing: ["${canaries.distinguishing}: a burn in the lid"]
 paid: { amount: ${canaries.paid}, currency: EUR }
 private: { insured: ${canaries.insured} }
 price: { amount: ${canaries.askingPrice}, currency: EUR }
@@ -132,6 +136,7 @@ describe("what is private", () => {
   // The canaries would prove nothing if the private build did not hold them either.
   it.each([
     canaries.storage,
+    canaries.distinguishing,
     canaries.insured,
     canaries.owner,
     canaries.eventNote,
