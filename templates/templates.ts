@@ -1,6 +1,7 @@
 import { pageLayout } from "./layouts/page.ts";
 import { articleTemplate } from "./pages/article.ts";
 import { articlesTemplate } from "./pages/articles.ts";
+import { cardTemplate } from "./pages/card.ts";
 import { catalogueTemplate } from "./pages/catalogue.ts";
 import { comparisonTemplate } from "./pages/comparison.ts";
 import { comparisonsTemplate } from "./pages/comparisons.ts";
@@ -71,6 +72,7 @@ export const templates = {
   "pages/home": homeTemplate,
   "pages/catalogue": catalogueTemplate,
   "pages/item": itemTemplate,
+  "pages/card": cardTemplate,
   "pages/comparisons": comparisonsTemplate,
   "pages/comparison": comparisonTemplate,
   "pages/families": familiesTemplate,

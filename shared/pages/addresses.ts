@@ -3,6 +3,7 @@ export const addresses = {
   home: "/",
   items: "/items/",
   item: (id: string) => `/items/${id}/`,
+  displayCard: (id: string) => `/items/${id}/card/`,
   itemsOfFamily: (id: string) => `/items/by/family/${id}/`,
   itemsOfVariant: (id: string) => `/items/by/variant/${id}/`,
   itemsOfLevel: (id: string) => `/items/by/level/${id}/`,

@@ -4,6 +4,7 @@ import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
+import { hasDisplayCard } from "./display-card-page.ts";
 import { drawing } from "./drawings.ts";
 import { figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
@@ -85,6 +86,7 @@ export interface ItemPage extends PageHead {
   readonly sources: readonly Link[];
   readonly cite: CiteView;
   readonly data: Link;
+  readonly displayCard: Link | null;
   /** The photographs for other programs, where there are any. */
   readonly manifest: Link | null;
   readonly confidential: Confidential | null;
@@ -221,6 +223,9 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       index,
     ),
     data,
+    displayCard: hasDisplayCard(item, index)
+      ? { address: addresses.displayCard(item.id), name: pages.displayCard.link }
+      : null,
     manifest:
       photos.length === 0
         ? null

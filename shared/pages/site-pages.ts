@@ -6,6 +6,7 @@ import { type CataloguePage, cataloguePages } from "./catalogue-page.ts";
 import { indexCollection } from "./collection-index.ts";
 import { type ComparePage, comparePage } from "./compare-page.ts";
 import { type ComparisonsPage, comparisonsPage } from "./comparisons-page.ts";
+import { type DisplayCardPage, displayCardPage, hasDisplayCard } from "./display-card-page.ts";
 import { type FamiliesPage, type FamilyPage, familiesPage, familyPage } from "./family-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type ItemPage, itemPage } from "./item-page.ts";
@@ -26,6 +27,7 @@ export type Page =
   | HomePage
   | CataloguePage
   | ItemPage
+  | DisplayCardPage
   | ComparisonsPage
   | ComparePage
   | FamiliesPage
@@ -52,6 +54,9 @@ export function sitePages(
     homePage(index),
     ...cataloguePages(index),
     ...collection.items.map((item) => itemPage(item, index)),
+    ...collection.items
+      .filter((item) => hasDisplayCard(item, index))
+      .map((item) => displayCardPage(item, index)),
     comparisonsPage(index),
     ...collection.comparisons.flatMap((comparison) => comparePage(comparison, index)),
     familiesPage(index),

@@ -70,7 +70,9 @@ export async function siteContent(
       search: search.index,
     },
   };
-  const listed = [...pages.keys()].filter((address) => address.endsWith("/"));
+  const listed = [...pages.values()].flatMap(({ address, kind }) =>
+    address.endsWith("/") && kind !== "card" ? [address] : [],
+  );
   return {
     collection: published,
     pages,

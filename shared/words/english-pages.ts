@@ -361,6 +361,17 @@ export const englishPages = {
     reference: "Reference of the variant",
     or: " or ",
   },
+  displayCard: {
+    description: (title: string) => `A sheet to print and to stand beside the piece: ${title}.`,
+    term: "Display",
+    link: "A card to print and stand beside it",
+    back: "Back to the entry",
+    paper: "One sheet of A5, upright",
+    complete: (share: string, units: string | null) =>
+      `${share} complete by weight${units === null ? "" : `; ${units}`}`,
+    unknown: "not known",
+    cautions: "The entry tells what to mind.",
+  },
   variant: {
     description: (name: string, issued: string | null) =>
       `${name}${issued === null ? "" : `, issued ${issued}`}: what was issued, how many were made and how many survive.`,

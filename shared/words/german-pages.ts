@@ -364,6 +364,16 @@ export const germanPages: PageWords = {
     reference: "Referenz der Variante",
     or: " oder ",
   },
+  displayCard: {
+    description: (title) => `Ein Blatt zum Drucken und Danebenstellen: ${title}.`,
+    term: "Ausstellen",
+    link: "Eine Karte zum Drucken und Danebenstellen",
+    back: "Zurück zum Eintrag",
+    paper: "Ein Blatt A5, hochkant",
+    complete: (share, units) => `nach Gewicht zu ${share} vollständig${units === null ? "" : `; ${units}`}`,
+    unknown: "nicht bekannt",
+    cautions: "Der Eintrag sagt, worauf zu achten ist.",
+  },
   variant: {
     description: (name, issued) =>
       `${name}${issued === null ? "" : `, ausgegeben ${issued}`}: was dazugehörte, wie viele gefertigt wurden und wie viele erhalten sind.`,

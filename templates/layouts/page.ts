@@ -18,6 +18,8 @@ export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
   const full = `${page.title} · ${settings.title}`;
   const title = page.kind === "home" || full.length > longestTitle ? page.title : full;
   const isPrivate = site.audience === "private";
+  // A sheet by itself: no head and no foot, and nothing to be found by searching.
+  const isCard = page.kind === "card";
   return html`<!DOCTYPE html>
 <html lang="${settings.language}">
 <head>
@@ -27,7 +29,7 @@ export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <meta name="description" content="${page.description}">
-${isPrivate || page.kind === "missing" ? html`<meta name="robots" content="noindex">` : html`<link rel="canonical" href="${absoluteAddress(settings.url, page.address)}">`}
+${isPrivate || page.kind === "missing" || isCard ? html`<meta name="robots" content="noindex">` : html`<link rel="canonical" href="${absoluteAddress(settings.url, page.address)}">`}
 <meta property="og:type" content="${page.kind === "article" ? "article" : "website"}">
 <meta property="og:title" content="${page.title}">
 <meta property="og:description" content="${page.description}">
@@ -37,11 +39,11 @@ ${templates["parts/page-head"](page, site)}
 </head>
 <body class="page-${page.kind}">
 <a class="skip" href="#text">${say.skip}</a>
-${templates["parts/running-head"](page, site)}
+${!isCard && templates["parts/running-head"](page, site)}
 <main id="text">
 ${body}
 </main>
-${templates["parts/colophon"](page, site)}
+${!isCard && templates["parts/colophon"](page, site)}
 </body>
 </html>
 `;

@@ -82,7 +82,7 @@ ${chapter(
     id: "sources",
     title: say.sources,
     matter: html`<p>${page.sources.length > 0 ? links(page.sources) : ofVariant.none}</p>
-<dl class="closing">${templates["parts/cite"](page, site)}${
+<dl class="closing">${templates["parts/cite"](page, site)}${page.displayCard && html`<div class="to-card"><dt>${words.pages.displayCard.term}</dt><dd><a href="${link(page.displayCard.address)}">${page.displayCard.name}</a></dd></div>`}${
       page.manifest &&
       html`<div><dt>${say.photographs}</dt><dd><a href="${link(page.manifest.address)}">${page.manifest.name}</a></dd></div>`
     }</dl>`,

@@ -92,6 +92,7 @@ export const kindsOfPage = {
   "two outfits side by side": "/compare/grauven-inspector-outfit/hale-ferrin-outfit/",
   "any outfits side by side": "/compare/?items=hale-ferrin-outfit,marchby-outfit,signal-cabin-set",
   item: "/items/hale-ferrin-outfit/",
+  "display card": "/items/hale-ferrin-outfit/card/",
   "an item whose evidence contradicts its label": "/items/marchby-outfit/",
   "an item hardly examined": "/items/nether-loft-outfit/",
   families: "/families/",

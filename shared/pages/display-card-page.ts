@@ -1,0 +1,90 @@
+import { completenessMark } from "../plots/completeness-interval.ts";
+import type { PublishedItem } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { shareInterval, unitsInWords } from "./completeness-words.ts";
+import { drawing } from "./drawings.ts";
+import { absoluteAddress } from "./linked-data.ts";
+import type { Link, PageHead } from "./page.ts";
+
+/** A sheet to be printed and stood beside the piece. */
+export interface DisplayCardPage extends PageHead {
+  readonly kind: "card";
+  readonly item: Link;
+  readonly variant: string;
+  readonly verdict: { readonly id: PublishedItem["identification"]["verdict"]; readonly word: string };
+  /** SVG. */
+  readonly plan: string | null;
+  /** SVG. */
+  readonly mark: string | null;
+  readonly complete: string | null;
+  readonly facts: readonly { readonly label: string; readonly value: string }[];
+  /** What in it can hurt, by name. */
+  readonly hazards: readonly string[];
+  /** Where the entry stands, as somebody types it. */
+  readonly whereTo: string;
+}
+
+/** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. */
+const most = 2000;
+
+export const hasDisplayCard = ({ status }: PublishedItem, { collection }: CollectionIndex): boolean =>
+  status === "offered" || collection.items.length <= most;
+
+const shownMissing = 4;
+
+/** As it is typed: without the scheme, and without the stroke at the end. */
+const typed = (url: string): string => url.replace(/^https?:\/\//, "").replace(/\/$/, "");
+
+export function displayCardPage(item: PublishedItem, index: CollectionIndex): DisplayCardPage {
+  const { collection, words, variants } = index;
+  const { pages } = words;
+  const say = pages.displayCard;
+  const address = addresses.item(item.id);
+  const { weighted, counted } = item.completeness;
+  const survivors = variants.get(item.variant.id)?.rarity.survivors;
+  return {
+    kind: "card",
+    address: addresses.displayCard(item.id),
+    title: item.title,
+    description: say.description(item.title),
+    trail: [],
+    linkedData: null,
+    item: { address, name: say.back },
+    variant: item.variant.name,
+    verdict: {
+      id: item.identification.verdict,
+      word: pages.verdicts[item.identification.verdict].short,
+    },
+    plan: drawing({ kind: "item", item, plot: "case-plan" }, index, {
+      idPrefix: "plan",
+      linkPrefix: "../#part-",
+    }),
+    mark: weighted && completenessMark(weighted),
+    complete:
+      weighted &&
+      say.complete(shareInterval(weighted, words), counted === null ? null : unitsInWords(counted, words)),
+    facts: [
+      { label: pages.item.issued, value: item.dating.issued ? words.date(item.dating.issued) : say.unknown },
+      {
+        label: pages.item.howRare,
+        value:
+          survivors === undefined || survivors.value === null
+            ? pages.item.survivorsUnknown
+            : pages.item.surviving(words.phrase(survivors)),
+      },
+      { label: pages.item.whatMissing, value: missingOf(item, index) },
+    ],
+    hazards: item.hazards.map(({ name }) => name),
+    whereTo: typed(absoluteAddress(collection.settings.url, address)),
+  };
+}
+
+function missingOf({ completeness, parts }: PublishedItem, { words }: CollectionIndex): string {
+  const { item: say, list } = words.pages;
+  const missing = [...completeness.missing, ...completeness.partial];
+  const names = missing.slice(0, shownMissing).map((id) => parts.find((part) => part.id === id)?.name ?? id);
+  const more = missing.length - names.length;
+  if (names.length === 0) return say.nothingMissing;
+  return list(more > 0 ? [...names, say.andMore(more)] : names);
+}
