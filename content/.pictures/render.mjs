@@ -1,5 +1,5 @@
-// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [--words] [item …] [picture …] [item/picture …]
-import { mkdirSync } from 'node:fs';
+// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [--words] [--missing] [item …] [picture …] [item/picture …]
+import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -21,7 +21,7 @@ const families = new Map([
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '../..');
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' }, words: { type: 'boolean' } } });
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' }, words: { type: 'boolean' }, missing: { type: 'boolean' } } });
 const work = join(tmpdir(), 'fittedcase-pictures');
 mkdirSync(work, { recursive: true });
 
@@ -35,26 +35,33 @@ for (const [name, file] of Object.entries(fonts)) {
 const wanted = (id, file) => positionals.length === 0 || positionals.some((p) => p === id || p === `${id}/${file}` || p === file);
 const camel = (name) => name.replace(/-(.)/g, (_, c) => c.toUpperCase());
 
-for (const [family, { outfitOf, scenes }] of families) {
+/** The pictures to be made, and what is written into their items. */
+function* jobsOf(family, { outfitOf, scenes }) {
   const variants = readVariants(join(root, 'schemas/reference', family));
   const layout = readYaml(join(here, family, 'layout.yaml'));
   const shots = readYaml(join(here, family, 'shots.yaml'));
   for (const item of readItems(join(root, 'content/items'))) {
     const plan = shots.items[item.id];
-    if (!plan || !variants.has(item.variant)) continue;
+    if (!plan || !variants.has(item.variant) || !plan.shots.some((shot) => wanted(item.id, shot.file))) continue;
     const o = outfitOf(item, variants, plan);
-    const photos = [];
-    for (const shot of plan.shots) {
-      const name = `${item.id}-${shot.file}`;
-      const scene = scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
-      photos.push(photoOf(shot, scene, o, shots));
-      if (values.words || !wanted(item.id, shot.file)) continue;
-      const folder = values.out ?? join(root, 'content/items', item.id);
-      mkdirSync(folder, { recursive: true });
-      const out = join(folder, values.out ? `${name}.jpg` : `${shot.file}.jpg`);
-      const seconds = await render({ scene, name, work, fonts, common: join(here, 'common'), out, draft: values.draft && Number(values.draft), exposure: shots.exposure });
-      console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
+    const sceneOf = (shot) => scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
+    const photos = plan.shots.map((shot) => photoOf(shot, sceneOf(shot), o, shots));
+    if (writes) writePhotos(item.file, photos);
+    for (const [rank, shot] of plan.shots.entries()) {
+      const out = values.out ? join(values.out, `${item.id}-${shot.file}.jpg`) : join(root, 'content/items', item.id, `${shot.file}.jpg`);
+      if (!wanted(item.id, shot.file) || (values.missing && existsSync(out))) continue;
+      yield { rank, item, shot, photos, out, scene: () => sceneOf(shot), exposure: shots.exposure };
     }
-    if (!values.out && !values.draft && plan.shots.some((shot) => wanted(item.id, shot.file))) writePhotos(item.file, photos);
   }
+}
+
+const writes = !values.out && !values.draft;
+const jobs = [...families].flatMap(([family, models]) => [...jobsOf(family, models)]).sort((a, b) => a.rank - b.rank);
+for (const { item, shot, photos, out, scene, exposure } of values.words ? [] : jobs) {
+  mkdirSync(dirname(out), { recursive: true });
+  const name = `${item.id}-${shot.file}`;
+  const width = (shot.file === 'open-case' ? 1600 : 1200) * (values.draft ? Number(values.draft) : 1);
+  const seconds = await render({ scene: scene(), name, work, fonts, common: join(here, 'common'), out, width, draft: Boolean(values.draft), exposure });
+  if (writes) writePhotos(item.file, photos);
+  console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
 }

@@ -1,5 +1,5 @@
 // node content/.pictures/walk-through.mjs [--out DIR] item …
-// A film of an item's first picture, from one part that is pointed out to the next. It needs no more than the picture.
+// A film of an item's pictures: in each, from one part that is pointed out to the next. It needs no more than the pictures.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
@@ -14,11 +14,13 @@ const items = join(dirname(fileURLToPath(import.meta.url)), '../items');
 
 const size = { width: 960, height: 540 };
 /** How much of the picture's width is seen of a part. */
-const near = 0.34;
-/** In milliseconds: how long a part is shown, how long the way to the next takes, and one step of it. */
-const hold = 4000;
+const near = 0.36;
+/** In milliseconds: how long a view is held, how long the way to the next takes, and one step of it. */
+const hold = 3500;
 const way = 1000;
 const step = 125;
+/** Of the pictures after the first, no more parts than this are gone up to. */
+const furtherParts = 2;
 
 const between = (a, b, share) => a + (b - a) * share;
 const eased = (share) => share * share * (3 - 2 * share);
@@ -30,34 +32,49 @@ function frameAt([x, y], wide, ratio) {
   return { left: kept(x, wide), top: kept(y, high), wide, high };
 }
 
+/** The views of the film, in order: all of a picture, then the parts in it that no earlier picture has shown. */
+async function viewsOf(item) {
+  const views = [];
+  const shown = new Set();
+  for (const [i, photo] of item.photos.entries()) {
+    const bytes = readFileSync(join(items, item.id, photo.file));
+    const { width, height } = await sharp(bytes).metadata();
+    const ratio = height / width;
+    const whole = frameAt([0.5, 0.5], Math.min(1, ratio * (size.width / size.height)), ratio);
+    const fresh = (photo.callouts ?? []).filter(({ part }) => !shown.has(part)).slice(0, i === 0 ? undefined : furtherParts);
+    for (const { part } of fresh) shown.add(part);
+    const seen = ({ left, top, wide, high }) =>
+      sharp(bytes)
+        .extract({ left: Math.round(left * width), top: Math.round(top * height), width: Math.floor(wide * width), height: Math.floor(high * height) })
+        .resize(size.width, size.height, { fit: 'fill' });
+    views.push({ photo, seen, frame: whole }, ...fresh.map(({ part, at }) => ({ photo, seen, part, frame: frameAt(at, near, ratio) })));
+  }
+  return [...views, views[0]];
+}
+
+/** Between two views: a way over one picture, or one picture fading into the next. */
+async function onTheWay(from, to, share) {
+  if (from.photo === to.photo) {
+    return to.seen(Object.fromEntries(Object.entries(from.frame).map(([key, value]) => [key, between(value, to.frame[key], share)])));
+  }
+  const above = await to.seen(to.frame).ensureAlpha(share).png().toBuffer();
+  return sharp(await from.seen(from.frame).composite([{ input: above }]).removeAlpha().png().toBuffer());
+}
+
 async function walkThrough(item) {
-  const [photo] = item.photos;
-  const bytes = readFileSync(join(items, item.id, photo.file));
-  const { width, height } = await sharp(bytes).metadata();
-  const ratio = height / width;
-  const whole = frameAt([0.5, 0.5], Math.min(1, ratio * (size.width / size.height)), ratio);
-  const stops = [{ frame: whole }, ...photo.callouts.map(({ part, at }) => ({ part, frame: frameAt(at, near, ratio) })), { frame: whole }];
-  const seen = ({ left, top, wide, high }) =>
-    sharp(bytes)
-      .extract({ left: Math.round(left * width), top: Math.round(top * height), width: Math.round(wide * width), height: Math.round(high * height) })
-      .resize(size.width, size.height, { fit: 'fill' });
+  const views = await viewsOf(item);
   const frames = [];
   const moments = [];
   let at = 0;
-  stops.forEach((stop, i) => {
+  for (const [i, view] of views.entries()) {
     if (i > 0) {
-      const from = stops[i - 1].frame;
-      for (let t = step; t < way; t += step) {
-        const share = eased(t / way);
-        const mixed = Object.fromEntries(Object.entries(from).map(([key, value]) => [key, between(value, stop.frame[key], share)]));
-        frames.push({ at: at + t, picture: seen(mixed), quality: 30 });
-      }
+      for (let t = step; t < way; t += step) frames.push({ at: at + t, picture: await onTheWay(views[i - 1], view, eased(t / way)), quality: 28 });
       at += way;
     }
-    frames.push({ at, picture: seen(stop.frame), quality: 68 });
-    if (stop.part) moments.push({ part: stop.part, seconds: Math.round(at / 1000) });
+    frames.push({ at, picture: view.seen(view.frame), quality: 68 });
+    if (view.part) moments.push({ part: view.part, seconds: Math.round(at / 1000) });
     at += hold;
-  });
+  }
   return { bytes: await film({ ...size, duration: at, frames }), moments };
 }
 
@@ -72,7 +89,7 @@ function writeVideo(file, moments) {
   const block = [
     'video:',
     '  src: walk-through.webm',
-    '  caption: "Rendered picture of an invented object: one part after another. There is no sound."',
+    '  caption: "Rendered picture of an invented object: its pictures, and in each one part after another. There is no sound."',
     '  moments:',
     ...moments.map(({ part, seconds }) => `    - { part: ${part}, at: "${clock(seconds)}" }`),
   ];

@@ -60,13 +60,21 @@ export function unitsIn(layout, o, level, models, { at = [0, 0, 0], y = 0, wrapp
 /** Place of unit i in a grid of [x, z, columns, pitch x, pitch z]. */
 const gridAt = ([x, z, columns, dx, dz], i) => [x + (i % columns) * dx, z - Math.floor(i / columns) * dz, 17 * Math.sin(i * 3.1)];
 
-/** A part that nobody has unwrapped: a twist of tissue in its place. */
-function tissue(place, unit, y) {
+/** A part that nobody has unwrapped: tissue crumpled over it in its place. */
+export function tissue(place, unit, y) {
   const [x, z] = place.at?.[unit.index] ?? place.at?.[0] ?? gridAt(place.grid, unit.index);
   const [w, d] = place.wrap ?? [4, 2];
-  const solid = sheet(-w / 2, -d / 2, w / 2, d / 2, 30, 16, (a, b) => {
-    const e = Math.max(0, 1 - Math.abs((2 * a) / w) ** 4) * Math.max(0, 1 - Math.abs((2 * b) / d) ** 2.5) ** 0.6;
-    return 0.9 * e + 0.07 * Math.sin(a * 3.1 + b * 2 + Math.sin(b * 5)) * e + 0.04 * Math.sin(a * 7 - b * 6) * e;
+  const seed = 1.7 * unit.index + x * 0.31 + z * 0.53;
+  const crease = (t) => (1 - Math.abs(Math.sin(t))) ** 2.4;
+  const solid = sheet(-1, -1, 1, 1, Math.round(Math.min(110, 34 + w * 3)), Math.round(Math.min(60, 30 + d * 3)), (u, t) => {
+    // A square drawn to a round, so that the rim is a torn oval and not a box.
+    const [a, b] = [u * Math.sqrt(1 - (t * t) / 2.6), t * Math.sqrt(1 - (u * u) / 2.6)];
+    const turn = Math.atan2(b, a);
+    const ragged = 1.06 + 0.06 * Math.sin(5 * turn + seed) + 0.045 * Math.sin(11 * turn + 2 * seed) + 0.03 * Math.sin(23 * turn - seed);
+    const [px, pz] = [(a * w * ragged) / 1.7, (b * d * ragged) / 1.7];
+    const rim = Math.max(0, 1 - Math.max(Math.abs(u), Math.abs(t)) ** 5);
+    const folds = 0.42 * crease(px * 1.15 + pz * 0.7 + seed) + 0.36 * crease(px * 0.6 - pz * 1.35 + 0.8 * Math.sin(px) + 2 * seed) + 0.24 * crease(px * 2.1 - pz * 1.7 + Math.sin(2 * pz + seed)) + 0.16 * crease(px * 3.1 + pz * 3.3 + seed);
+    return [px, rim * (0.55 + 0.7 * folds) + 0.1 * folds, pz];
   }, 'Tissue(0)');
   return `object { ${solid} translate ${v(x, y, z)} }`;
 }

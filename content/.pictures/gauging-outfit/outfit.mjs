@@ -59,7 +59,7 @@ function openCase(layout, o, folder, plan) {
   const tray = unitsIn(layout, o, 'tray', models, { at: trayAt, y: at('tray').lift });
   const ground = unitsIn(layout, o, 'ground', models);
   return {
-    camera: { look: [0.2, 6, -15.4], distance: 240, tilt: 14, width: 84 },
+    camera: { look: [0.2, 6, -17.0], distance: 240, tilt: 14, width: 87 },
     room: [[0, 6, -10], 56],
     solids: [
       kit.body(o), kit.lid(o, []),
@@ -77,12 +77,12 @@ function openCase(layout, o, folder, plan) {
 function mainPiece(layout, o) {
   const solids = [];
   const points = new Map();
-  const put = (id, unit, at) => {
+  const put = (id, unit, at, point = at) => {
     solids.push(group([models[id](contextOf(o, id, unit))], { rotate: [0, at[2] ?? 0, 0], at: [at[0], 0, at[1]] }));
-    if (!points.has(id)) points.set(id, [at[0], 1, at[1]]);
+    if (!points.has(id)) points.set(id, [point[0], 1, point[1]]);
   };
   const all = (id) => (o.units.get(id) ?? []).filter(o.there);
-  for (const u of all('float')) put('float', u, [-1.4, 4.6, 4]);
+  for (const u of all('float')) put('float', u, [-1.4, 4.6, 4], [-2.6, 4.7]);
   for (const u of all('poise')) put('poise', u, u.surplus ? [14.4, 0.2, 30] : [-13.2 + u.index * 3.3, -1.0 + 0.5 * Math.sin(u.index * 2.2), 12 * Math.sin(u.index * 3.3)]);
   for (const u of all('proof-cap').slice(0, 1)) put('proof-cap', u, [13.0, 4.4, 14]);
   for (const u of all('thermometer')) put('thermometer', u, u.surplus ? [1.6, -9.0, 2] : [-0.4, -6.0, -3]);
@@ -130,10 +130,10 @@ const extras = {
 /** Named units laid out on the stand. */
 function detail(layout, o, folder, plan, shot) {
   const points = new Map();
-  const solids = shot.things.map(({ part, model, unit = 0, at: [x, z, turn = 0], level = 0 }) => {
+  const solids = shot.things.map(({ part, model, unit = 0, at: [x, z, turn = 0], level = 0, flip = false }) => {
     const c = part ? { ...contextOf(o, part, { ...o.units.get(part)[unit] }), spare: o.units.get(part)[unit].surplus } : {};
     if (part && !points.has(part)) points.set(part, [x, 1 + level, z]);
-    return group([(model ? extras[model] : models[part])(c)], { rotate: [0, turn, 0], at: [x, level, z] });
+    return group([(extras[model] ?? models[model ?? part])(c)], { rotate: [flip ? 180 : 0, turn, 0], at: [x, level, z] });
   });
   const width = shot.width ?? 30;
   return { camera: { look: shot.look ?? [0, 0.6, 0], distance: width * 2.6, tilt: shot.tilt ?? 24, width }, room: [[0, 0, 0], width * 0.85], solids, points };

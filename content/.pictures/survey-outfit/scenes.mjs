@@ -1,5 +1,6 @@
 import { group, sheet, v, words } from '../engine/shapes.mjs';
 import * as box from './case.mjs';
+import { tissue } from '../engine/places.mjs';
 import { contextOf, models } from './outfit.mjs';
 import * as beside from './beside.mjs';
 import { handbook, issueCard } from './papers.mjs';
@@ -47,12 +48,6 @@ export function unitsIn(layout, o, level) {
     }
   }
   return { solids: [group(solids, { at: stands[level] })], points: new Map([...points].map(([id, p]) => [id, p.map((q, k) => q + stands[level][k])])) };
-}
-
-/** A part that nobody has unwrapped: a twist of tissue in its place. */
-function tissue(place, unit, y) {
-  const [x, z] = place.at[unit.index] ?? place.at[0];
-  return `object { ${sheet(-2, -1, 2, 1, 24, 14, (a, b) => 0.9 * Math.max(0, 1 - (a / 2) ** 4) * Math.max(0, 1 - b * b) ** 0.6 + 0.06 * Math.sin(a * 9 + b * 5) , 'Tissue(0)')} translate ${v(x, y, z)} }`;
 }
 
 function lidOf(o) {
@@ -141,7 +136,7 @@ export function drawer(layout, o, folder) {
   const away = stands.drawer;
   const home = away.map((q) => -q);
   return {
-    camera: { look: [-0.5, 2, -0.4], distance: 80, tilt: 20, width: 26.5 },
+    camera: { look: [-0.5, 2, 0.4], distance: 88, tilt: 18, width: 31 },
     room: [[0, 2, 0], 22],
     solids: [box.drawer(o, layout.levels.drawer, recessesOf(layout, o, 'drawer'), folder), group(solids, { at: home })],
     points: new Map([...points].map(([id, p]) => [id, p.map((q, k) => q + home[k])])),
