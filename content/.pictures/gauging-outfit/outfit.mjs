@@ -20,7 +20,18 @@ export const models = {
   'dimension-book': () => book([9.4, 6.8, 0.9], 'Buff(0.6)', [['DIMENSION BOOK', 0.5, 1.0]]),
   'duty-book': () => book([9.4, 6.8, 0.9], 'Oilcloth(0.2)', [['DUTY BOOK', 0.5, 1.0, 'sans']], { label: true }),
   'issue-note': (c) => leaf([9.6, 5.4], 'Paper(0.5)', [['ISSUE NOTE', 0.46, 1.7], [c.mark ?? '', 0.7, 0.5, 'bold'], ['SIGNED', 0.3, -1.6]]),
-  oilskin: () => sheet(-6, -2.4, 6, 2.4, 60, 24, (x, z) => 0.9 * (1 - (Math.abs(z) / 2.5) ** 4) + 0.14 * Math.sin(x * 1.7 + 2 * Math.sin(z)) + 0.05 * Math.sin(x * 4 - z * 3), 'Oilcloth(0.5)'),
+  oilskin: () => {
+    const crease = (t) => (1 - Math.abs(Math.sin(t))) ** 4;
+    const fold = (x, z, y) => {
+      const edge = Math.max(0, 1 - Math.abs(x / 6.2) ** 14) * Math.max(0, 1 - Math.abs(z / 2.6) ** 10);
+      return y * edge ** 0.4 + (0.16 * crease(x * 0.55 + 0.5 * z) + 0.1 * crease(x * 0.9 - z * 1.1 + 2) + 0.04 * Math.sin(x * 1.3 + z)) * edge;
+    };
+    return group([
+      sheet(-6.3, -2.7, 6.3, 2.7, 90, 44, (x, z) => fold(x, z, 0.55), 'Oilcloth(0.6)'),
+      group([sheet(-6.2, -2.4, 6.2, 2.5, 90, 44, (x, z) => fold(x + 0.2, z, 0.95), 'Oilcloth(0.8)')], { rotate: [0, 1.5, 0], at: [-0.1, 0, 0.1] }),
+      ...[-3.2, 3.0].map((x) => strap([[x, 0, -2.9], [x + 0.1, 1.1, -2.3], [x, 1.3, 0], [x - 0.1, 1.1, 2.4], [x, 0, 2.9]], 0.35, 0.12, 'Webbing(0)')),
+    ]);
+  },
   strap: () => group([strap([[-7, 0, -1.6], [-4, 0.4, 0.2], [0, 0.9, 1.5], [4, 0.5, 0.4], [7, 0.1, -1.2], [5, 0.2, -2.6], [0, 0.5, -2.0], [-5, 0.2, -2.8]], 2.4, 0.25, 'Webbing(0)'), torus(0.9, 0.2, { at: [-7.4, 0.3, -1.8], material: 'Nickel(0.6)' })]),
 };
 
