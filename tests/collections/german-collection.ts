@@ -9,7 +9,7 @@ const picture = fileURLToPath(
 /** A collection of an invented harbour, written in German throughout, with something of every kind. */
 export const germanCollection = (): Files => ({
   "content/collection.yaml": `title: Laternen von Ostmark
-url: https://example.org/laternen/
+url: https://kai.invalid/laternen/
 language: de
 watching: 2001/2010
 scale: zahl
