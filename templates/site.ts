@@ -4,11 +4,16 @@ import type { Words } from "../shared/words/words.ts";
 import type { html, markup } from "./html.ts";
 import type { Templates } from "./templates.ts";
 
-export interface SiteScript {
-  readonly name: string;
+interface SealedScript {
   readonly address: string;
+  /** Its digest, by which a browser knows whether it is the one that was built. */
+  readonly integrity: string;
+}
+
+export interface SiteScript extends SealedScript {
+  readonly name: string;
   /** Modules that it imports. */
-  readonly imports: readonly string[];
+  readonly imports: readonly SealedScript[];
 }
 
 /** What is the same for every page. */

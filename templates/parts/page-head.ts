@@ -8,13 +8,17 @@ import type { PageSite } from "../site.ts";
 /** JSON inside a script element may not close it. */
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
 
-/** What a page needs in its head to look and work as it does, in our own layout or in somebody else's. */
+/**
+ * What a page needs in its head to look and work as it does, in our own layout or in somebody else's. The style
+ * sheet is not sealed as the scripts are: browsers refuse a sealed one in a page that is opened from disk.
+ */
 export function pageHead(page: Page, { words, assets, link }: PageSite): Html {
   const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
+  const imports = new Map(scripts.flatMap((script) => script.imports.map((each) => [each.address, each])));
   return html`${preloadedFonts.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
 <link rel="stylesheet" href="${link(assets.style)}">
 <link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">
-${[...new Set(scripts.flatMap(({ imports }) => imports))].map((address) => html`<link rel="modulepreload" href="${link(address)}">`)}
-${scripts.map(({ address }) => html`<script type="module" src="${link(address)}"></script>`)}
+${[...imports.values()].map(({ address, integrity }) => html`<link rel="modulepreload" href="${link(address)}" integrity="${integrity}">`)}
+${scripts.map(({ address, integrity }) => html`<script type="module" src="${link(address)}" integrity="${integrity}"></script>`)}
 ${page.linkedData && html`<script type="application/ld+json">${markup(safeJson(page.linkedData))}</script>`}`;
 }

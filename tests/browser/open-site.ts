@@ -50,6 +50,9 @@ function host(folder: string): Promise<Server> {
   return new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(server)));
 }
 
+/** Of the settings that the packed browser comes with. */
+const without = new Set(["--single-process", "--disable-web-security", "--disable-site-isolation-trials"]);
+
 export interface OpenSite {
   readonly url: string;
   readonly browser: Browser;
@@ -63,8 +66,9 @@ export async function openSite(folder = inject("demonstration")): Promise<OpenSi
   const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   const browser = await launcher.launch({
     executablePath: inject("browser"),
-    // One process for everything is for where there is little memory, and it falls over more easily.
-    args: [...chromium.args.filter((arg) => arg !== "--single-process"), "--no-sandbox", "--disable-quic"],
+    // One process for everything is for where there is little memory, and it falls over more easily; and what
+    // these pages are safe from is to be tested.
+    args: [...chromium.args.filter((arg) => !without.has(arg)), "--no-sandbox", "--disable-quic"],
   });
   return {
     url,
