@@ -1,7 +1,7 @@
 import type { Feature } from "../records/family.ts";
 import type { Variant } from "../records/variant.ts";
-import { expectedEntropy } from "../statistics/expected-entropy.ts";
 import { separatingSets } from "../statistics/separating-sets.ts";
+import { tellingFeatures } from "./telling-features.ts";
 
 /** A question of the printed key, or the variants at which it ends. */
 export type KeyStep =
@@ -33,7 +33,6 @@ export function assessFamilyKey(
   const found = separatingSets(
     [...features.values()].map(({ id, effort }) => ({ id, effort })),
     variants.map(({ id, features: values }) => ({ id, values })),
-    { limit: 50 },
   );
   const first = (found.sets[0] ?? []).flatMap((id) => features.get(id) ?? []);
   return { ...found, key: keyOf(variants, first) };
@@ -42,15 +41,7 @@ export function assessFamilyKey(
 /** Asks first what is expected to leave the least doubt; each answer goes on with the variants that it leaves. */
 function keyOf(variants: readonly Variant[], features: readonly Feature[]): KeyStep {
   const end: KeyStep = { kind: "end", variants: variants.map(({ id }) => id) };
-  if (variants.length < 2) return end;
-  const doubt = Math.log2(variants.length);
-  const best = features
-    .map((feature) => ({
-      feature,
-      entropy: expectedEntropy(variants.map((variant) => variant.features.get(feature.id) ?? feature.values)),
-    }))
-    .filter(({ entropy }) => entropy < doubt - 1e-12)
-    .sort((a, b) => a.entropy - b.entropy || a.feature.effort - b.feature.effort)[0]?.feature;
+  const [best] = tellingFeatures(variants, features);
   if (!best) return end;
   const rest = features.filter((feature) => feature !== best);
 

@@ -1,7 +1,7 @@
 import type { Feature } from "../records/family.ts";
 import { rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
-import { expectedEntropy } from "../statistics/expected-entropy.ts";
+import { tellingFeatures } from "./telling-features.ts";
 
 export type Verdict = "confirmed" | "consistent" | "contradicted";
 
@@ -63,32 +63,10 @@ export function assessIdentification(
   }
   const lookNext =
     verdict === "consistent"
-      ? rankFeatures(
+      ? tellingFeatures(
           claimedFirst.filter((variant) => remaining.some((candidate) => candidate.variant === variant.id)),
           [...features.values()].filter((feature) => !observed.features.has(feature.id)),
-        )
+        ).map(({ id }) => id)
       : [];
   return { claimed: observed.variant, verdict, candidates, lookNext };
-}
-
-/** The features that split the remaining variants, by expected entropy, then effort, then id. */
-function rankFeatures(remaining: readonly Variant[], features: readonly Feature[]): string[] {
-  if (remaining.length < 2) return [];
-  const now = Math.log2(remaining.length);
-  return features
-    .map((feature) => ({
-      feature,
-      // A variant that says nothing of a feature may be found with any of its values.
-      entropy: expectedEntropy(
-        remaining.map((variant) => variant.features.get(feature.id) ?? feature.values),
-      ),
-    }))
-    .filter(({ entropy }) => entropy < now - 1e-12)
-    .sort(
-      (a, b) =>
-        (Math.abs(a.entropy - b.entropy) > 1e-12 ? a.entropy - b.entropy : 0) ||
-        a.feature.effort - b.feature.effort ||
-        (a.feature.id < b.feature.id ? -1 : 1),
-    )
-    .map(({ feature }) => feature.id);
 }

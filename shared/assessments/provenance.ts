@@ -12,7 +12,7 @@ export interface Gap {
 }
 
 export interface Provenance {
-  /** Calendar years in which some event of its custody is documented. */
+  /** Calendar years of its life in which some event of its custody is documented, as far as that is certain. */
   readonly documentedYears: number;
   /** Calendar years from the first of issue to the examination; null where either is unknown. */
   readonly lifetimeYears: number | null;
@@ -35,13 +35,6 @@ export function assessProvenance(
 ): Provenance {
   const dates = events.map(({ date }) => date).filter((date) => finite(date.earliest) !== null);
   const byStart = [...dates].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0));
-  const years = new Set<number>();
-  for (const date of byStart) {
-    const first = yearOf(date.earliest ?? 0);
-    const last = yearOf(finite(date.latest) ?? date.earliest ?? 0);
-    for (let year = first; year <= last && years.size < 10_000; year++) years.add(year);
-  }
-
   const gaps: Gap[] = [];
   const started = issued && finite(issued.earliest) !== null ? issued : undefined;
   let before: EdtfDate | undefined = started;
@@ -64,11 +57,59 @@ export function assessProvenance(
       before = date;
   }
 
-  const first = finite(issued?.earliest ?? null);
-  const last = finite(examined?.latest ?? null);
+  const life = lifeOf(issued, examined);
   return {
-    documentedYears: years.size,
-    lifetimeYears: first !== null && last !== null && last >= first ? yearOf(last) - yearOf(first) + 1 : null,
+    documentedYears: documentedYears(byStart, life, examined),
+    lifetimeYears: life && life.last - life.first + 1,
     gaps,
   };
+}
+
+interface Years {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** From the first year of issue to that of the examination; null where either is not known. */
+function lifeOf(issued: EdtfDate | undefined, examined: EdtfDate | undefined): Years | null {
+  const first = finite(issued?.earliest ?? null);
+  const last = finite(examined?.latest ?? null);
+  return first !== null && last !== null && last >= first
+    ? { first: yearOf(first), last: yearOf(last) }
+    : null;
+}
+
+/**
+ * The least number of different years of its life in which the events can lie. What lasted counts from the
+ * latest day on which it may have begun to the earliest on which it may have ended; what has not ended lasts
+ * to the examination. An event in some year of several counts one, and none where a year among them is
+ * documented anyway: taken by their last years, that is the fewest (interval stabbing).
+ */
+function documentedYears(
+  dates: readonly EdtfDate[],
+  life: Years | null,
+  examined: EdtfDate | undefined,
+): number {
+  const years = new Set<number>();
+  const isLived = (year: number) => life === null || (life.first <= year && year <= life.last);
+  const until = finite(examined?.latest ?? null);
+  const vague: Years[] = [];
+  for (const date of dates) {
+    const earliest = date.earliest ?? 0;
+    const [start, end] = [date.latestStart, date.earliestEnd].map((bound) =>
+      bound === Number.POSITIVE_INFINITY ? until : finite(bound),
+    );
+    const first = yearOf(start ?? earliest);
+    const last = yearOf(end ?? earliest);
+    if (first > last)
+      vague.push({ first: yearOf(earliest), last: yearOf(finite(date.latest) ?? start ?? earliest) });
+    for (let year = first; year <= last && years.size < 10_000; year++) if (isLived(year)) years.add(year);
+  }
+  for (const { first, last } of vague.sort((a, b) => a.last - b.last)) {
+    const latest = life ? Math.min(last, life.last) : last;
+    // It may lie before its life, or has nowhere to lie in it.
+    if (latest < first || !isLived(first)) continue;
+    if (![...years].some((year) => first <= year && year <= last)) years.add(latest);
+  }
+  return years.size;
 }

@@ -25,6 +25,7 @@ export type StatementId =
   | "survivors-exceed-made"
   // What a figure takes for granted
   | "assumes-even-chance"
+  | "assumes-independent-sightings"
   | "assumes-independent-lists"
   | "assumes-random-serials"
   | "assumes-constant-rate"
@@ -34,6 +35,7 @@ export type StatementId =
   | "estimate-exceeds-made"
   | "counted-in-by-certain-part"
   | "lists-share-nothing"
+  | "at-least-known"
   | "years-from-log";
 
 export const statement = (says: StatementId, values: Statement["values"] = {}): Statement => ({

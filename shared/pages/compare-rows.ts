@@ -7,7 +7,10 @@ import type { Link } from "./page.ts";
 
 /** An outfit as it is set beside others, by the build or by a browser that has read its data file. */
 export interface ComparedOutfit
-  extends Pick<PublishedItem, "id" | "title" | "variant" | "serial" | "set" | "features" | "levels"> {
+  extends Pick<
+    PublishedItem,
+    "id" | "title" | "variant" | "serial" | "set" | "features" | "levels" | "assembled"
+  > {
   readonly completeness: Pick<PublishedItem["completeness"], "weighted" | "counted" | "level">;
   readonly verdict: PublishedItem["identification"]["verdict"];
   readonly issued: string | null;
@@ -70,7 +73,7 @@ function partCell(part: ComparedOutfit["parts"][number] | undefined, words: Word
 
 /** What each is, before its parts. */
 function briefRows(outfits: readonly ComparedOutfit[], words: Words): CompareTable["brief"] {
-  const { compare: say, verdicts } = words.pages;
+  const { compare: say, item, list, verdicts } = words.pages;
   const rows: readonly (readonly [string, (outfit: ComparedOutfit) => string | null])[] = [
     [say.variant, ({ variant }) => variant.name],
     [say.verdict, ({ verdict }) => verdicts[verdict].short],
@@ -80,6 +83,13 @@ function briefRows(outfits: readonly ComparedOutfit[], words: Words): CompareTab
     ],
     [say.counted, ({ completeness }) => completeness.counted && unitsInWords(completeness.counted, words)],
     [say.level, (outfit) => levelSentence(outfit, words)],
+    [
+      item.lists.assembled,
+      ({ assembled, parts }) =>
+        assembled.length === 0
+          ? null
+          : list(assembled.flatMap((id) => parts.find((part) => part.id === id)?.name ?? [])),
+    ],
     [say.set, ({ set }) => set],
     [say.serial, ({ serial }) => serial],
     [say.issued, ({ issued }) => issued && words.date(issued)],

@@ -1,16 +1,18 @@
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 
-export const rounded = (value: number, words: Words): string =>
-  Number.isInteger(value) ? words.numbers.count(value) : words.numbers.measure(value);
-
 export const shareInterval = (bounds: { low: number; high: number }, { interval, numbers }: Words): string =>
   interval(numbers.share(bounds.low), numbers.share(bounds.high));
 
 export const unitsInWords = (
   { low, high, expected }: { low: number; high: number; expected: number },
   words: Words,
-) => words.pages.completeness.units(rounded(low, words), rounded(high, words), words.numbers.count(expected));
+) =>
+  words.pages.completeness.units(
+    words.numbers.quantity(low),
+    words.numbers.quantity(high),
+    words.numbers.count(expected),
+  );
 
 /** The level as one sentence: what is sure, and what the doubts could still make of it. */
 export function levelSentence(

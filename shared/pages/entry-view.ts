@@ -6,6 +6,7 @@ import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval } from "./completeness-view.ts";
 import type { Link } from "./page.ts";
+import { standingOf } from "./standing-words.ts";
 
 /** An entry of a list: what it is, how complete, how it ranks. */
 export interface EntryView {
@@ -47,7 +48,7 @@ export function entryView(item: PublishedItem, index: CollectionIndex): EntryVie
     mark: weighted && withPicture ? completenessMark(weighted) : null,
     level: item.levels.find(({ id }) => id === level.sure)?.name ?? null,
     rank: rank && pages.catalogue.rankOf(rank.place, rank.of),
-    status: pages.statuses[item.status] ?? item.status,
+    status: standingOf(item, words),
     serial: item.serial,
     photo: withPicture && shown && image ? { image, alt: shown.alt } : null,
     plan: withPicture && !image ? casePlanThumbnail(item.parts) : null,

@@ -17,19 +17,18 @@ export interface KeyQuestion {
 
 export interface FamilyKeyView {
   readonly questions: readonly KeyQuestion[];
-  /** The smallest sets of features that tell the variants apart, each in words. */
+  /** The smallest sets of features that tell the variants apart, each in words; the first is the key's own. */
   readonly sets: readonly string[];
-  readonly notProven: boolean;
+  /** Whether they are the smallest, and whether all of them are here. */
+  readonly proof: readonly string[];
   /** Pairs that no feature separates. */
   readonly unseparated: readonly string[];
 }
 
-const setsShown = 5;
-
 export function familyKeyView(family: PublishedFamily, { words }: CollectionIndex): FamilyKeyView | null {
   const { key } = family;
   if (family.variants.length < 2) return null;
-  const { list, item } = words.pages;
+  const { list, item, family: say } = words.pages;
   const featureName = (id: string) => family.features.find((feature) => feature.id === id)?.name ?? id;
   const variantName = (id: string) => family.variants.find((variant) => variant.id === id)?.name ?? id;
   const questions: KeyQuestion[] = [];
@@ -55,8 +54,11 @@ export function familyKeyView(family: PublishedFamily, { words }: CollectionInde
 
   return {
     questions,
-    sets: key.sets.slice(0, setsShown).map((set) => list(set.map(featureName))),
-    notProven: !key.proven,
+    sets: key.sets.filter((set) => set.length > 0).map((set) => list(set.map(featureName))),
+    proof: [
+      key.proven ? say.proven : say.notProven,
+      ...(key.proven && !key.complete ? [say.notAllListed(key.sets.length)] : []),
+    ],
     unseparated: key.unseparated.map((pair) => list(pair.map(variantName))),
   };
 }

@@ -32,7 +32,7 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
     withheld: figure.insufficient,
     method: { name: method.name, address: addresses.method(figure.method) },
     asks: method.asks,
-    confidence: hasInterval && figure.value !== null ? words.numbers.share(figure.confidence) : null,
+    confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
     caveats: figure.caveats,
@@ -41,7 +41,10 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
 }
 
 /** What went into a figure, named and written for reading. */
-export function figureInputs(figure: PublishedFigure, { words }: CollectionIndex): FigureView["inputs"] {
+export function figureInputs(
+  figure: PublishedFigure,
+  { words }: Pick<CollectionIndex, "words">,
+): FigureView["inputs"] {
   const say = words.pages.inputs;
   const nameOf = (key: string) => (Object.hasOwn(say.names, key) ? say.names[key] : undefined) ?? key;
   const write = (key: string, input: Input): string => {
@@ -59,10 +62,10 @@ export function figureInputs(figure: PublishedFigure, { words }: CollectionIndex
     if (key === "first" || key === "last")
       return figure.method === "chapman" ? words.numbers.count(value) : String(value);
     if (key === "certain") return words.numbers.share(value);
-    return Number.isInteger(value) ? words.numbers.count(value) : words.numbers.measure(value);
+    return words.numbers.quantity(value);
   };
   return Object.entries(figure.inputs)
-    .filter(([, value]) => value !== null)
+    .filter(([, value]) => value !== null && !(Array.isArray(value) && value.length === 0))
     .map(([key, value]) => ({ name: inputName(key, figure.method, nameOf), value: write(key, value) }));
 }
 
@@ -83,5 +86,12 @@ const rangeOf = (fields: readonly (readonly [string, Input])[]) => {
     const value = fields.find(([key]) => key === name)?.[1];
     return value === null || value === undefined ? null : String(value);
   };
-  return { prefix: text("prefix") ?? "", from: text("from"), to: text("to"), distinct: text("distinct") };
+  return {
+    prefix: text("prefix") ?? "",
+    from: text("from"),
+    to: text("to"),
+    distinct: text("distinct"),
+    largest: text("largest"),
+    span: text("span"),
+  };
 };

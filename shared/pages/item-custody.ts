@@ -52,8 +52,8 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
       lifetimeYears === null ? null : numbers.count(lifetimeYears),
     ),
     gaps: gaps.map(({ from, to, years, longest }) => {
-      const shortest = numbers.measure(years);
-      const most = longest === null ? null : numbers.measure(longest);
+      const shortest = numbers.span(years);
+      const most = longest === null ? null : numbers.span(longest);
       return most === null || most === shortest
         ? say.gap(String(from), String(to), shortest)
         : say.gapLonger(String(from), String(to), shortest, most);

@@ -1,5 +1,6 @@
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
+import { standingOf } from "./standing-words.ts";
 
 export interface Particular {
   readonly label: string;
@@ -17,7 +18,7 @@ export function itemParticulars(item: PublishedItem, words: Words): readonly Par
     [say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)],
     [say.materials, item.materials],
     [say.measurements, item.measurements.length === 0 ? null : item.measurements.join("; ")],
-    [say.status, words.pages.statuses[item.status] ?? item.status],
+    [say.status, standingOf(item, words)],
     [say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)],
   ];
   return rows.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));

@@ -183,7 +183,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         name: part.name,
         quantity: numbers.count(part.quantity),
         standing: pages.standings[part.standing],
-        weight: numbers.measure(part.weight),
+        weight: numbers.quantity(part.weight),
         marks: part.marks.map((mark) => mark.replaceAll(setMark, `(${pages.item.set.toLowerCase()})`)),
         look: part.look,
         note: part.note,

@@ -42,7 +42,7 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   };
   const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
   const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
-    const write = words.numbers.measure;
+    const write = words.numbers.span;
     const text = custody.gap(write(years), longest === null ? null : write(longest), years);
     return { kind: "gap", first: from, last: to, open: false, date: "", text };
   });

@@ -52,6 +52,9 @@ function cardText(item: PublishedItem, collection: string, words: Words): CardTe
     title: item.title,
     held: `${say.heldToBe} ${item.variant.name}: ${verdicts[item.identification.verdict].short}`,
     complete: weighted && shareInterval(weighted, words),
-    completeWords: photographs.card.complete,
+    completeWords:
+      item.assembled.length > 0
+        ? `${photographs.card.complete}, ${words.pages.assembled}`
+        : photographs.card.complete,
   };
 }

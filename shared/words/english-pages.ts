@@ -72,6 +72,8 @@ export const englishPages = {
     consumable: "used up",
     optional: "optional",
   },
+  /** Of an outfit with parts that came out of another case. */
+  assembled: "assembled",
   statuses: {
     collection: "in the collection",
     offered: "offered",
@@ -123,9 +125,27 @@ export const englishPages = {
       share: "share",
       having: "have it",
       recorded: "recorded",
+      reaching: "reach it",
     } as Readonly<Record<string, string>>,
-    range: (range: { prefix: string; from: string | null; to: string | null; distinct: string | null }) =>
-      `${range.prefix} ${range.from ?? "?"} to ${range.to ?? "?"}${range.distinct === null ? "" : ` (${range.distinct} seen)`}`.trim(),
+    range: ({
+      prefix,
+      from,
+      to,
+      distinct,
+      largest,
+      span,
+    }: Readonly<Record<"from" | "to" | "distinct" | "largest" | "span", string | null>> & {
+      readonly prefix: string;
+    }) =>
+      [
+        `${prefix} ${from ?? "?"} to ${to ?? "?"}`.trim(),
+        distinct && ` (${distinct} seen`,
+        largest && `, the last of them number ${largest} of the range`,
+        span && `, within ${span} numbers`,
+        distinct && ")",
+      ]
+        .filter(Boolean)
+        .join(""),
   },
   figure: {
     basis: "basis",
@@ -464,8 +484,11 @@ export const englishPages = {
     key: "Key",
     keyNote: "Begin at 1; each answer leads on.",
     smallest: "The fewest features that tell them apart, by the least trouble:",
-    alternatives: "or",
-    notProven: "Not proven smallest.",
+    proven: "Proven: no set is smaller, or less trouble.",
+    notProven: "Not proven smallest: the search was cut short, and this is the best that it met.",
+    otherSets: (count: number) =>
+      count === 1 ? "One other set does as well" : `${count} other sets do as well`,
+    notAllListed: (count: number) => `There are more of them than the ${count} that are listed.`,
     unseparated: "No feature separates",
     features: "What tells them apart, and where to look",
     effort: "Seen",
@@ -596,7 +619,7 @@ export const englishPages = {
     counts: "What is counted",
     estimates: "What is estimated",
     rounding:
-      "Pages round for reading: whole examples, whole percent, two figures for years. The data files keep every digit.",
+      "Pages round for reading: whole examples, whole percent, two figures for years and rates. The data files keep every digit.",
     completeness: {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",
@@ -611,8 +634,9 @@ export const englishPages = {
       name: "Identification",
       asks: "Does the object agree with its label?",
       formula:
-        "Every variant of the family is held against what was observed. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy of the variants that remain.",
-      source: "Common practice; the ranking after Shannon (1948), Bell System Technical Journal 27: 379–423.",
+        "Every variant of the family is held against what was observed. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy of the variants that remain. The key of a family asks for the smallest set of features that separates every pair of variants that can be separated: least trouble first, then fewest. The search is exact, and lists every such set; it proves its result for families of 30 variants and 60 features, and where a larger one takes too long the page says that the set is not proven smallest.",
+      source:
+        "Common practice; the ranking after Shannon (1948), Bell System Technical Journal 27: 379–423; the smallest set: Garey and Johnson (1979), Computers and Intractability, problem SP6; Payne and Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
       assumes: "The reference lists every value with which a variant is found.",
     },
     dating: {
@@ -627,9 +651,10 @@ export const englishPages = {
       name: "Custody",
       asks: "How much of its life is documented?",
       formula:
-        "Calendar years in which an event is documented, over those from first issue to examination. A gap runs from the latest end of one custody to the earliest start of the next.",
+        "Calendar years in which an event is certain to lie, over those from first issue to examination. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow.",
       source: "Calendar arithmetic.",
-      assumes: "An event with two dates lasted from the one to the other.",
+      assumes:
+        "An event with two dates lasted from the one to the other, one without an end until the examination. An event in some year of several counts as one year.",
     },
     likeness: englishCompare.method,
   },

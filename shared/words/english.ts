@@ -7,8 +7,12 @@ import { englishPlots } from "./english-plots.ts";
 import { numberWords } from "./numbers.ts";
 import type { FigurePhrase, MethodWords, Words } from "./words.ts";
 
-const numbers = numberWords("en", "under 1%", "over 99%");
-const { count, share, measure } = numbers;
+const numbers = numberWords(
+  "en",
+  (written) => `under ${written}`,
+  (written) => `over ${written}`,
+);
+const { count, share, estimate } = numbers;
 const counted = countedIn("en-GB");
 const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
@@ -17,7 +21,7 @@ const numberOf = (values: Values, name: string): number => Number(values[name] ?
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
-  "no-example-recorded": () => "No example has every core and issued part recorded.",
+  "no-example-recorded": () => "Of no example is it recorded whether it reaches this level.",
   "every-example-seen-once": (values) =>
     `Every known example was seen only once, so nothing tells how many have never been seen; at least ${count(numberOf(values, "distinct"))} survive.`,
   "not-two-lists": (values) =>
@@ -37,7 +41,10 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "survivors-withheld": () => "How many survive is not known well enough.",
   "survivors-exceed-made": () =>
     "More are estimated to survive than were made: one of the two figures, or a record behind it, is wrong.",
-  "assumes-even-chance": () => "Taken for granted: a recorded example is as likely to be seen as any other.",
+  "assumes-even-chance": () =>
+    "Taken for granted: whether an example is recorded has no bearing on what is in its case.",
+  "assumes-independent-sightings": () =>
+    "Taken for granted: that an example was seen once has no bearing on whether it is seen again.",
   "assumes-independent-lists": () =>
     "Taken for granted: whether an example is on one list has no bearing on whether it is on the other.",
   "assumes-random-serials": () => "Taken for granted: the serials seen are a random sample of those used.",
@@ -45,13 +52,16 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "Taken for granted: offers come at a constant rate, independently of one another.",
   "assumes-share-independent": () =>
     "Taken for granted: examples never seen are as complete as those seen. The ends of both intervals are multiplied, which makes this one wide.",
-  "lower-bound-only": () => "A lower bound: there may be more, but hardly fewer.",
+  "lower-bound-only": () =>
+    "An estimate of the least that there can be: where some are seen much less readily than others there are more, and the upper end is no limit.",
   "serials-in-several-blocks": (values) =>
     `The serials run in ${count(numberOf(values, "ranges"))} separate blocks; each is counted or estimated by itself.`,
   "estimate-exceeds-made": (values) =>
     `This is more than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
+  "at-least-known": (values) =>
+    `${count(numberOf(values, "known"))} at least ${numberOf(values, "known") === 1 ? "is" : "are"} known, whatever the low end says.`,
   "years-from-log": () => "The years are those that the log spans, since nobody has said which were watched.",
 };
 
@@ -62,8 +72,8 @@ function phrase(figure: FigurePhrase): string {
   const write: Record<Unit, (value: number) => string> = {
     examples: count,
     share,
-    years: measure,
-    "offers a year": measure,
+    years: estimate,
+    "offers a year": estimate,
   };
   const show = write[figure.unit];
   const suffix = figure.unit === "years" ? " years" : figure.unit === "offers a year" ? " a year" : "";

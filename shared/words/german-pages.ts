@@ -74,6 +74,7 @@ export const germanPages: PageWords = {
     consumable: "zum Verbrauch",
     optional: "wahlweise",
   },
+  assembled: "zusammengesetzt",
   statuses: {
     collection: "in der Sammlung",
     offered: "angeboten",
@@ -126,8 +127,16 @@ export const germanPages: PageWords = {
       having: "haben es",
       recorded: "festgehalten",
     },
-    range: (range) =>
-      `${range.prefix} ${range.from ?? "?"} bis ${range.to ?? "?"}${range.distinct === null ? "" : ` (${range.distinct} nachgewiesen)`}`.trim(),
+    range: ({ prefix, from, to, distinct, largest, span }) =>
+      [
+        `${prefix} ${from ?? "?"} bis ${to ?? "?"}`.trim(),
+        distinct && ` (${distinct} nachgewiesen`,
+        largest && `, die letzte davon die ${largest}. der Reihe`,
+        span && `, innerhalb von ${span} Nummern`,
+        distinct && ")",
+      ]
+        .filter(Boolean)
+        .join(""),
   },
   figure: {
     basis: "Grundlage",
@@ -467,8 +476,12 @@ export const germanPages: PageWords = {
     key: "Bestimmungsschlüssel",
     keyNote: "Mit 1 beginnen; jede Antwort führt weiter.",
     smallest: "Die wenigsten Merkmale, die sie unterscheiden, mit der geringsten Mühe:",
-    alternatives: "oder",
-    notProven: "Nicht als kleinste bewiesen.",
+    proven: "Bewiesen: Keine Auswahl ist kleiner oder macht weniger Mühe.",
+    notProven:
+      "Nicht als kleinste bewiesen: Die Suche wurde abgebrochen, und dies ist die beste, die sie fand.",
+    otherSets: (count) =>
+      count === 1 ? "Eine andere Auswahl leistet dasselbe" : `${count} andere leisten dasselbe`,
+    notAllListed: (count) => `Es gibt mehr davon als die ${count}, die aufgeführt sind.`,
     unseparated: "Kein Merkmal unterscheidet",
     features: "Was sie unterscheidet und wo hinzusehen ist",
     effort: "Zu sehen",

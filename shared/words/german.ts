@@ -7,8 +7,12 @@ import { germanPlots } from "./german-plots.ts";
 import { numberWords } from "./numbers.ts";
 import type { FigurePhrase, MethodWords, Words } from "./words.ts";
 
-const numbers = numberWords("de", "unter 1\u00a0%", "über 99\u00a0%");
-const { count, share, measure } = numbers;
+const numbers = numberWords(
+  "de",
+  (written) => `unter ${written}`,
+  (written) => `über ${written}`,
+);
+const { count, share, estimate } = numbers;
 const counted = countedIn("de");
 
 type Values = Readonly<Record<string, string | number>>;
@@ -16,7 +20,7 @@ const numberOf = (values: Values, name: string): number => Number(values[name] ?
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
-  "no-example-recorded": () => "Von keinem Exemplar ist jedes Haupt- und ausgegebene Teil festgehalten.",
+  "no-example-recorded": () => "Von keinem Exemplar ist festgehalten, ob es diese Stufe erreicht.",
   "every-example-seen-once": (values) =>
     `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. Mindestens ${count(numberOf(values, "distinct"))} sind erhalten.`,
   "not-two-lists": (values) =>
@@ -39,7 +43,9 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "survivors-exceed-made": () =>
     "Nach der Schätzung sind mehr erhalten, als gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.",
   "assumes-even-chance": () =>
-    "Vorausgesetzt: Ein verzeichnetes Exemplar wird mit gleicher Wahrscheinlichkeit gesehen wie jedes andere.",
+    "Vorausgesetzt: Ob ein Exemplar verzeichnet ist, hat nichts damit zu tun, was in seinem Kasten ist.",
+  "assumes-independent-sightings": () =>
+    "Vorausgesetzt: Dass ein Exemplar einmal gesehen wurde, hat nichts damit zu tun, ob es wieder gesehen wird.",
   "assumes-independent-lists": () =>
     "Vorausgesetzt: Ob ein Exemplar auf der einen Liste steht, hat nichts damit zu tun, ob es auf der anderen steht.",
   "assumes-random-serials": () =>
@@ -48,7 +54,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "Vorausgesetzt: Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
   "assumes-share-independent": () =>
     "Vorausgesetzt: Nie gesehene Exemplare sind so vollständig wie die gesehenen. Die Enden beider Intervalle werden multipliziert, was dieses weit macht.",
-  "lower-bound-only": () => "Eine untere Schranke: Es können mehr sein, aber kaum weniger.",
+  "lower-bound-only": () =>
+    "Eine Schätzung des Mindesten: Wo manche viel schwerer zu sehen sind als andere, sind es mehr, und das obere Ende ist keine Grenze.",
   "serials-in-several-blocks": (values) =>
     `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
   "estimate-exceeds-made": (values) =>
@@ -56,6 +63,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",
+  "at-least-known": (values) =>
+    `Mindestens ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "ist" : "sind"} bekannt, was immer das untere Ende sagt.`,
   "years-from-log": () =>
     "Die Jahre sind die, über die sich das Verzeichnis erstreckt, da niemand gesagt hat, welche beobachtet wurden.",
 };
@@ -67,8 +76,8 @@ function phrase(figure: FigurePhrase): string {
   const write: Record<Unit, (value: number) => string> = {
     examples: count,
     share,
-    years: measure,
-    "offers a year": measure,
+    years: estimate,
+    "offers a year": estimate,
   };
   const show = write[figure.unit];
   const suffix = figure.unit === "years" ? " Jahre" : figure.unit === "offers a year" ? " im Jahr" : "";

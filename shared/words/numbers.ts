@@ -1,34 +1,48 @@
 /**
  * The one place where numbers are rounded for reading. The data files keep every digit.
  *
- * - examples: whole numbers
+ * - counted examples: whole numbers; "under 1" rather than a 0 that is not exact
  * - shares: whole percent; "under 1 %" and "over 99 %" rather than a 0 or 100 that is not exact
- * - years and rates: two significant digits, and never more than two decimals
+ * - estimated years and rates: two significant digits, and never more than two decimals; "under 0.01" rather
+ *   than a 0 that is not exact
+ * - years between two dates: likewise, but whole from a hundred up, since the calendar counts them
+ * - confidences, which are chosen: every digit, to hundredths of a percent
+ * - units and weights, which are written and not estimated: as they are, to two decimals at most
  */
 export interface NumberWords {
   readonly count: (value: number) => string;
   readonly share: (value: number) => string;
-  readonly measure: (value: number) => string;
+  readonly confidence: (value: number) => string;
+  readonly estimate: (value: number) => string;
+  readonly span: (value: number) => string;
+  readonly quantity: (value: number) => string;
   readonly money: (amount: number, currency: string) => string;
 }
 
-export function numberWords(language: string, underOne: string, overNinetyNine: string): NumberWords {
+/** `under` and `over` say that something lies below or above a number that is already written. */
+export function numberWords(
+  language: string,
+  under: (written: string) => string,
+  over: (written: string) => string,
+): NumberWords {
   const whole = new Intl.NumberFormat(language, { maximumFractionDigits: 0 });
   const percent = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
   const significant = new Intl.NumberFormat(language, { maximumSignificantDigits: 2 });
   const hundredths = new Intl.NumberFormat(language, { maximumFractionDigits: 2 });
+  const twoDigits = (value: number): string =>
+    Math.abs(value) < 0.1 ? hundredths.format(value) : significant.format(value);
+  const chosen = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 2 });
   return {
-    count: (value) => whole.format(value),
+    count: (value) => (value > 0 && value < 0.5 ? under(whole.format(1)) : whole.format(value)),
     share: (value) => {
-      if (value > 0 && value < 0.005) return underOne;
-      if (value < 1 && value >= 0.995) return overNinetyNine;
+      if (value > 0 && value < 0.005) return under(percent.format(0.01));
+      if (value < 1 && value >= 0.995) return over(percent.format(0.99));
       return percent.format(value);
     },
-    measure: (value) => {
-      if (value === 0) return "0";
-      if (Math.abs(value) >= 100) return whole.format(value);
-      return Math.abs(value) < 0.1 ? hundredths.format(value) : significant.format(value);
-    },
+    confidence: (value) => chosen.format(value),
+    estimate: (value) => (value > 0 && value < 0.005 ? under(hundredths.format(0.01)) : twoDigits(value)),
+    span: (value) => (value >= 100 ? whole.format(value) : twoDigits(value)),
+    quantity: (value) => hundredths.format(value),
     money: (amount, currency) =>
       new Intl.NumberFormat(language, {
         style: "currency",

@@ -3,11 +3,18 @@ import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** A printed key: numbered questions, each answer with the number of the next or the variant that is left. */
-export function familyKey({ questions, sets, notProven, unseparated }: FamilyKeyView, site: PageSite): Html {
+export function familyKey(
+  { questions, sets: [first, ...others], proof, unseparated }: FamilyKeyView,
+  site: PageSite,
+): Html {
   const say = site.words.pages.family;
   return html`${
-    sets.length > 0 &&
-    html`<p>${say.smallest} ${sets.join(`; ${say.alternatives} `)}. ${notProven && say.notProven}</p>`
+    first !== undefined &&
+    html`<p>${say.smallest} ${first}. ${proof.join(" ")}</p>
+${
+  others.length > 0 &&
+  html`<details class="common"><summary>${say.otherSets(others.length)}</summary><ul>${others.map((set) => html`<li>${set}</li>`)}</ul></details>`
+}`
   }
 <ol class="key">${questions.map(
     ({ number, feature, answers }) => html`<li id="key-${number}">

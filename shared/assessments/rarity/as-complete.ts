@@ -59,7 +59,7 @@ export function assessItemRarity(
   const wait = assessWait(offers, watched, confidence);
   return {
     asComplete,
-    asCompleteSurvivors: survivorsAsComplete(asComplete, survivors, confidence),
+    asCompleteSurvivors: survivorsAsComplete(asComplete, survivors, asCompleteAmong, confidence),
     asCompleteWait:
       certain === null
         ? withheld(statement("no-part-in-reference"), { ...wait, inputs: wait.inputs })
@@ -68,7 +68,13 @@ export function assessItemRarity(
   };
 }
 
-export function survivorsAsComplete(share: Figure, survivors: Figure, confidence: number): Figure {
+/** `known`: how many of them are on record. Nothing else keeps the product of two low ends from falling below it. */
+export function survivorsAsComplete(
+  share: Figure,
+  survivors: Figure,
+  known: number,
+  confidence: number,
+): Figure {
   const ends = ({ value, low, high }: Figure) => ({ value, low, high });
   const basis: Basis = {
     unit: "examples",
@@ -82,12 +88,11 @@ export function survivorsAsComplete(share: Figure, survivors: Figure, confidence
   if (why || share.value === null || share.low === null || share.high === null) {
     return withheld(why ?? statement("survivors-withheld"), basis);
   }
+  const low = (survivors.low ?? 0) * share.low;
   return figure(
-    {
-      value: (survivors.value ?? 0) * share.value,
-      low: (survivors.low ?? 0) * share.low,
-      high: (survivors.high ?? 0) * share.high,
-    },
-    basis,
+    { value: (survivors.value ?? 0) * share.value, low, high: (survivors.high ?? 0) * share.high },
+    low < known
+      ? { ...basis, caveats: [statement("at-least-known", { known }), ...(basis.caveats ?? [])] }
+      : basis,
   );
 }

@@ -65,7 +65,7 @@ export function assessLevelRarity(
   const offers = reaching.flatMap(({ rows }) => rows.filter((row) => isCountedOffer(row, watched)));
   return {
     share,
-    survivors: survivorsAsComplete(share, survivors, confidence),
+    survivors: survivorsAsComplete(share, survivors, reaching.length, confidence),
     appearance: assessAppearance(offers, watched, confidence),
     wait: assessWait(offers, watched, confidence),
   };

@@ -28,18 +28,19 @@ export const sourcesOf = (examples: readonly Example[]): (string | undefined)[] 
   examples.flatMap(({ rows }) => rows.map(({ source }) => source));
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
-  const { sightings, once, twice } = frequenciesOf(examples);
+  const { sightings, distinct, once, twice } = frequenciesOf(examples);
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "coverage",
     inputs: { sightings, once, twice },
     sources: sourcesOf(examples),
-    caveats: [statement("assumes-even-chance")],
+    caveats: [statement("assumes-independent-sightings")],
   };
-  return sightings === 0
-    ? withheld(statement("no-sighting"), basis)
-    : pointFigure(coverage({ sightings, once, twice }), basis);
+  if (sightings === 0) return withheld(statement("no-sighting"), basis);
+  // Without one sighting of an example seen before, the formula's number (1 for a single sighting) says nothing.
+  if (once === sightings) return withheld(statement("every-example-seen-once", { distinct }), basis);
+  return pointFigure(coverage({ sightings, once, twice }), basis);
 }
 
 /** The least number that survives, from how often the known examples turned up again. */
@@ -52,7 +53,7 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
     method: "chao1",
     inputs: { distinct, once, twice, sightings },
     sources: sourcesOf(examples),
-    caveats: [statement("lower-bound-only"), statement("assumes-even-chance")],
+    caveats: [statement("lower-bound-only"), statement("assumes-independent-sightings")],
   };
   if (distinct === 0) return withheld(statement("no-sighting"), basis);
   if (once === sightings) return withheld(statement("every-example-seen-once", { distinct }), basis);

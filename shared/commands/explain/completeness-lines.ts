@@ -12,7 +12,7 @@ export function completenessLines({ item }: Explained, setting: Setting): string
       ? `${words.numbers.share(low)}, with nothing uncertain`
       : `${words.numbers.share(low)} for certain, ${words.numbers.share(high)} at most`;
   const units = (low: number, high: number, expected: number) =>
-    `${words.interval(words.numbers.measure(low), words.numbers.measure(high))} of ${words.numbers.count(expected)} units`;
+    `${words.interval(words.numbers.quantity(low), words.numbers.quantity(high))} of ${words.numbers.count(expected)} units`;
   const level = (id: string | null) => levels.find((each) => each.id === id)?.name ?? "none";
   const short = (id: string) => {
     const part = partOf.get(id);
@@ -52,6 +52,7 @@ export function completenessLines({ item }: Explained, setting: Setting): string
     ...list("unverified", found.unverified),
     ...list("not examined", found.unexamined),
     ...list("surplus", found.surplus),
+    ...list("from elsewhere", item.assembled),
     ...(found.extras.length > 0
       ? labelled(
           "not listed",

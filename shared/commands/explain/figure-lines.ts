@@ -1,4 +1,4 @@
-import type { Input } from "../../assessments/figure.ts";
+import { figureInputs } from "../../pages/figure-view.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import type { Paint } from "../paint.ts";
@@ -10,19 +10,6 @@ export interface Setting {
   readonly width: number;
   /** The title of a source, by its id. */
   readonly titleOf: (source: string) => string;
-}
-
-/** "atLeastAsComplete" as a reader has it. */
-const spaced = (name: string) => name.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
-
-function inputText(input: Input): string {
-  if (input === null) return "not known";
-  if (typeof input === "number") return Number.isInteger(input) ? String(input) : input.toPrecision(6);
-  if (typeof input === "string") return input;
-  if (Array.isArray(input)) return input.map((each) => inputText(each as Input)).join("; ");
-  return Object.entries(input as Readonly<Record<string, Input>>)
-    .map(([name, value]) => `${spaced(name)} ${inputText(value) || '""'}`)
-    .join(", ");
 }
 
 /** A label in its column and the text beside it, broken to the width. */
@@ -43,13 +30,18 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
   const { words, paint } = setting;
   const withheld = figure.insufficient !== null;
   const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
-  const percent = `${+(figure.confidence * 100).toFixed(2)}% interval`;
+  const percent = `${words.numbers.confidence(figure.confidence)} interval`;
   const hasInterval = figure.low !== null && figure.high !== null && figure.low !== figure.high;
   const detail = (label: string, text: string) => labelled(label, text, setting, 4);
   return [
     `  ${name}: ${paint(withheld ? "yellow" : "bold", phrase)}`,
     ...detail("method", `${words.methods[figure.method].name}${hasInterval ? `, ${percent}` : ""}`),
-    ...detail("inputs", inputText(figure.inputs)),
+    ...detail(
+      "inputs",
+      figureInputs(figure, setting)
+        .map(({ name, value }) => `${name} ${value}`)
+        .join(", "),
+    ),
     ...(figure.sources.length > 0 ? detail("sources", figure.sources.join(", ")) : []),
     ...figure.caveats.flatMap((caveat, at) => detail(at === 0 ? "bear in mind" : "", caveat)),
   ];
@@ -59,11 +51,13 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
 export function methodLines(figures: readonly PublishedFigure[], setting: Setting): string[] {
   const used = new Set(figures.map(({ method }) => method));
   return [...used].flatMap((id) => {
-    const { name, formula, source } = setting.words.methods[id];
+    const { name, asks, formula, source, assumes, changes } = setting.words.methods[id];
     return [
-      `  ${name} (${id})`,
+      `  ${name} (${id}). ${asks}`,
       ...labelled("formula", formula, setting, 4),
       ...labelled("from", source, setting, 4),
+      ...labelled("assumes", assumes, setting, 4),
+      ...labelled("changes with", changes, setting, 4),
     ];
   });
 }

@@ -41,7 +41,7 @@ function head({ item }: Explained, { paint, words }: Setting): string[] {
     item.serial && `serial ${item.serial}`,
     item.set && `set ${item.set}`,
     item.examined && `examined ${words.date(item.examined)}`,
-    item.status,
+    item.assembled.length > 0 ? `${item.status}, ${words.pages.assembled}` : item.status,
   ].filter(Boolean);
   return [
     paint("bold", item.title),
@@ -62,7 +62,7 @@ function hazards({ item }: Explained, setting: Setting): string[] {
 const datingWords = {
   fits: "fits the issue",
   earlier: "earlier than the issue, as stock often is",
-  later: "LATER than the issue: it cannot have been issued with it",
+  later: "LATER than the issue: a strong doubt that it was issued with it",
   undated: "in no dated range",
 } as const;
 

@@ -63,8 +63,13 @@ export function partLines(
       const rate =
         part.rate.value === null
           ? "no recorded example tells of it"
-          : `had by ${words.phrase(part.rate)}, of ${part.rate.inputs.recorded} recorded`;
-      const notes = [...part.lines.map(remarksOf), part.assembled ? "came from another case" : ""]
+          : `had by ${words.phrase(part.rate)}: ${part.rate.inputs.having} of ${part.rate.inputs.recorded} recorded`;
+      const { matching } = part;
+      const notes = [
+        ...part.lines.map(remarksOf),
+        matching ? words.pages.item.matching[matching.verdict](matching.otherSet ?? "") : "",
+        part.assembled ? "came from another case" : "",
+      ]
         .filter((each) => each !== "")
         .flatMap((each) => wrappedLines(each, width - column))
         .map((line) => `${" ".repeat(column)}${line}`);

@@ -19,7 +19,7 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
     ]
       .filter(Boolean)
       .join("; ");
-  const years = (number: number) => `${words.numbers.measure(number)} ${number === 1 ? "year" : "years"}`;
+  const years = (number: number) => `${words.numbers.span(number)} ${number === 1 ? "year" : "years"}`;
   return [
     ...events.flatMap((event) => [
       `  ${words.date(event.date)}`,
@@ -35,7 +35,7 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
     ...gaps.flatMap(({ from, to, years: shortest, longest }, at) =>
       labelled(
         at === 0 ? "gaps" : "",
-        `${from} to ${to}: ${years(shortest)}${longest !== null && longest - shortest > 0.05 ? `, or as many as ${words.numbers.measure(longest)}` : ""}`,
+        `${from} to ${to}: ${years(shortest)}${longest !== null && longest - shortest > 0.05 ? `, or as many as ${words.numbers.span(longest)}` : ""}`,
         setting,
       ),
     ),

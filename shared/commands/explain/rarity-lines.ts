@@ -24,6 +24,18 @@ const variantFigures = ({ variant: { rarity } }: Explained): NamedFigures => [
 const apart = (figures: NamedFigures, setting: Setting): string[] =>
   figures.flatMap(([name, figure]) => ["", ...figureLines(name, figure, setting)]);
 
+const levelFigures = ({ item, variant: { rarity } }: Explained): NamedFigures =>
+  item.levels.flatMap(({ id, name }) => {
+    const figures = Object.hasOwn(rarity.levels, id) ? rarity.levels[id] : undefined;
+    if (!figures) return [];
+    return [
+      [`${name}, of the recorded examples`, figures.share],
+      [`${name}, survivors that reach it`, figures.survivors],
+      [`${name}, appearance`, figures.appearance],
+      [`${name}, wait for the next`, figures.wait],
+    ] as const;
+  });
+
 /** How rare one as complete as this is. */
 export function ownRarityLines(explained: Explained, setting: Setting): string[] {
   const { rank } = explained.item.rarity;
@@ -46,6 +58,7 @@ export function variantRarityLines(explained: Explained, setting: Setting): stri
     ),
     ...(scaleName ? labelled("class", `${classSpan(rarity.class, classWords)} (${scaleName})`, setting) : []),
     ...apart(variantFigures(explained), setting),
+    ...apart(levelFigures(explained), setting),
   ];
 }
 
@@ -57,4 +70,6 @@ function classSpan(known: RarityClass | null, classWords: (id: string) => string
 
 /** Every figure of a report, in its order. */
 export const figuresOf = (explained: Explained): PublishedFigure[] =>
-  [...ownFigures(explained), ...variantFigures(explained)].map(([, figure]) => figure);
+  [...ownFigures(explained), ...variantFigures(explained), ...levelFigures(explained)].map(
+    ([, figure]) => figure,
+  );

@@ -39,6 +39,7 @@ export function collectionData(collection: PublishedCollection): OutputFile {
       weighted: item.completeness.weighted,
       counted: item.completeness.counted,
       level: item.completeness.level,
+      assembled: item.assembled,
       rank: item.rarity.rank,
       asComplete: item.rarity.asComplete,
     })),

@@ -31,6 +31,7 @@ const columns: Readonly<Record<string, (item: PublishedItem) => Cell>> = {
   substitutes: (item) => item.completeness.substitutes.join(";"),
   unverified: (item) => item.completeness.unverified.join(";"),
   unexamined: (item) => item.completeness.unexamined.join(";"),
+  assembled: (item) => item.assembled.join(";"),
 };
 
 const cellText = (cell: Cell): string => (typeof cell === "string" ? guarded(cell) : String(cell ?? ""));

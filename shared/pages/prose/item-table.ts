@@ -6,6 +6,7 @@ import type { CollectionIndex } from "../collection-index.ts";
 import { shareInterval, unitsInWords } from "../completeness-view.ts";
 import { plain, stateInWords } from "../item-parts.ts";
 import type { Link } from "../page.ts";
+import { standingOf } from "../standing-words.ts";
 
 /** Outfits side by side, in the columns that a writer asked for. */
 export interface ItemTable {
@@ -64,7 +65,7 @@ function cell(column: ItemColumn, item: PublishedItem, { words }: CollectionInde
     case "set":
       return item.set;
     case "status":
-      return pages.statuses[item.status] ?? item.status;
+      return standingOf(item, words);
     case "examined":
       return item.examined && words.date(item.examined);
     case "verdict":

@@ -2,13 +2,7 @@ import type { PublishedVariant } from "../../publication/published.ts";
 import type { ReadingAt } from "../../publication/references/reading-at.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import {
-  completenessView,
-  levelSentence,
-  rounded,
-  shareInterval,
-  unitsInWords,
-} from "../completeness-view.ts";
+import { completenessView, levelSentence, shareInterval, unitsInWords } from "../completeness-view.ts";
 import { type FigureView, figureView } from "../figure-view.ts";
 import type { Link } from "../page.ts";
 import { classView } from "../variant-rarity.ts";
@@ -53,7 +47,7 @@ function textOf({ reading, subject }: ReadingAt, index: CollectionIndex): string
     case "number":
       if (reading.value === null) return unknown;
       return reading.unit === "count"
-        ? rounded(reading.value, words)
+        ? words.numbers.quantity(reading.value)
         : words.phrase({ value: reading.value, low: null, high: null, unit: reading.unit });
     case "completeness":
       return reading.completeness.weighted ? shareInterval(reading.completeness.weighted, words) : unknown;

@@ -87,6 +87,7 @@ export function buildSearchIndex({ collection }: Pick<CollectionIndex, "collecti
       variant: column(({ variant }) => variants.get(variant.id) ?? 0),
       verdict: column(({ identification }) => verdicts.indexOf(identification.verdict)),
       status: column(({ status }) => Math.max(0, statuses.indexOf(status as (typeof statuses)[number]))),
+      assembled: column(({ assembled }) => Math.min(1, assembled.length)),
       level: column(({ completeness, levels: ofItem }) => {
         const sure = ofItem.find(({ id }) => id === completeness.level.sure);
         return sure ? 1 + levels.placeOf(sure.id, () => sure) : 0;

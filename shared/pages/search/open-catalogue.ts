@@ -22,7 +22,18 @@ export interface OpenCatalogue {
   readonly titleOrder: () => Int32Array;
 }
 
-const columns = ["variant", "verdict", "status", "level", "low", "high", "place", "of", "year"] as const;
+const columns = [
+  "variant",
+  "verdict",
+  "status",
+  "assembled",
+  "level",
+  "low",
+  "high",
+  "place",
+  "of",
+  "year",
+] as const;
 export type Column = (typeof columns)[number];
 
 const lines = (text: string, count: number): string[] => {

@@ -43,6 +43,8 @@ export interface SearchIndex {
   readonly variant: string;
   readonly verdict: string;
   readonly status: string;
+  /** 1 for one that was made whole out of another case, else 0. */
+  readonly assembled: string;
   /** 0 for none, else 1 + the place in `levels`. */
   readonly level: string;
   /** 0 where completeness has no meaning, else 1 + the step in `share-steps.ts`. */

@@ -1,6 +1,7 @@
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
 import { statuses, verdicts } from "../../../shared/pages/search/search-index.ts";
 import { shareOfStep } from "../../../shared/pages/search/share-steps.ts";
+import { standingInWords } from "../../../shared/pages/standing-words.ts";
 import type { Words } from "../../../shared/words/words.ts";
 
 function completeness({ columns }: OpenCatalogue, entry: number, words: Words): string {
@@ -37,7 +38,7 @@ export function foundRow(
   put("complete", completeness(catalogue, entry, words));
   put("level", index.levels[(columns.level[entry] ?? 0) - 1]?.name ?? "—");
   put("rank", place === 0 ? "—" : pages.catalogue.rankOf(place, columns.of[entry] ?? 0));
-  put("status", pages.statuses[status] ?? status);
+  put("status", standingInWords({ status, assembled: columns.assembled[entry] === 1 }, words));
   put("tick", pages.finder.tick(title));
   const tick = row.querySelector<HTMLInputElement>(".tick-box");
   if (tick) tick.value = id;

@@ -1,0 +1,71 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { english } from "../../shared/words/english.ts";
+
+const { count, share, confidence, estimate, span, quantity } = english.numbers;
+
+// The rules stand in shared/words/numbers.ts; the expected texts are rounded by hand.
+describe("rounding for reading, all of it in one place", () => {
+  it.each([
+    [count, 26.14, "26"],
+    [count, 44.5, "45"],
+    [count, 2883.27, "2,883"],
+    [count, 0, "0"],
+    [count, 0.27, "under 1"],
+    [count, 0.5, "1"],
+    [share, 0, "0%"],
+    [share, 1, "100%"],
+    [share, 0.0001, "under 1%"],
+    [share, 0.005, "1%"],
+    [share, 0.9949, "99%"],
+    [share, 0.9999, "over 99%"],
+    [confidence, 0.95, "95%"],
+    [confidence, 0.999, "99.9%"],
+    [confidence, 0.975, "97.5%"],
+    [estimate, 0, "0"],
+    [estimate, 0.001, "under 0.01"],
+    [estimate, 0.0618672, "0.06"],
+    [estimate, 0.184539, "0.18"],
+    [estimate, 16.919336, "17"],
+    [estimate, 266.6, "270"],
+    [estimate, 3192, "3,200"],
+    [span, 4.02, "4"],
+    [span, 41.3, "41"],
+    [span, 132.4, "132"],
+    [quantity, 45.5, "45.5"],
+    [quantity, 4 + 1 / 3, "4.33"],
+    [quantity, 12, "12"],
+  ] as const)("%o of %d is %s", (write, value, written) => {
+    expect(write(value)).toBe(written);
+  });
+
+  it("writes a 0 for nothing but 0", () => {
+    const positive = fc.double({ min: 0, max: 1e6, minExcluded: true, noNaN: true });
+    fc.assert(
+      fc.property(positive, (value) => {
+        for (const write of [count, share, estimate]) expect(write(value)).toMatch(/[1-9]/);
+      }),
+    );
+  });
+
+  it("gives an estimate of years or of a rate no more than two figures, however large", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 1e7, noNaN: true }), (value) => {
+        const figures = estimate(value).replace(/[^0-9]/g, "");
+        expect(figures.replace(/^0+/, "").replace(/0+$/, "").length).toBeLessThanOrEqual(2);
+      }),
+    );
+  });
+
+  it("never puts a larger number before a smaller", () => {
+    const positive = fc.double({ min: 0, max: 1e6, noNaN: true });
+    const read = (text: string) => Number(text.replace(/[,%]|over |under /g, ""));
+    fc.assert(
+      fc.property(positive, positive, (a, b) => {
+        const [low, high] = a < b ? [a, b] : [b, a];
+        for (const write of [count, share, estimate, span, quantity])
+          expect(read(write(low))).toBeLessThanOrEqual(read(write(high)));
+      }),
+    );
+  });
+});
