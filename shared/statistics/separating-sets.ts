@@ -33,9 +33,10 @@ export interface SeparatingSets {
  * Assumes  that a variant shows one of the values it is found with: where two value sets overlap, the
  *          feature may fail to tell the two apart and is not counted on
  * Edges    fewer than two variants, or none separable: one set, the empty one. Features that separate the
- *          same pairs at the same effort stand in for one another, each in a set of its own. The search proves
- *          its sets for every family of a real size: of 30 variants and 60 features it takes some hundreds of
- *          its nodes where values change along the series, and up to 42,000 where they are random.
+ *          same pairs at the same effort stand in for one another, each in a set of its own. The search has
+ *          proved its sets for all 48 random families of 20 variants and 40 features that it was tried on; of 30
+ *          and 60 for all whose values change along the series, and 22 of 24 random ones. The two unproven had
+ *          rare values, each in 1 of 7 variants, and one effort for all features.
  * Source   Garey & Johnson (1979), Computers and Intractability, problem SP6; Payne & Preece (1980),
  *          Journal of the Royal Statistical Society A 143: 253-292; solved as a set cover of the pairs
  *          (Moret & Shapiro 1985, SIAM Journal on Scientific and Statistical Computing 6: 983-1003)

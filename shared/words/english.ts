@@ -23,7 +23,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
   "no-example-recorded": () => "Of no example is it recorded whether it reaches this level.",
   "every-example-seen-once": (values) =>
-    `Every known example was seen only once, so nothing tells how many have never been seen; at least ${count(numberOf(values, "distinct"))} survive.`,
+    `Every known example was seen only once, so nothing tells how many have never been seen; at least ${count(numberOf(values, "distinct"))} ${numberOf(values, "distinct") === 1 ? "survives" : "survive"}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "No sighting names the list that it comes from; the method compares exactly two independent lists."
@@ -61,7 +61,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>
-    `${count(numberOf(values, "known"))} at least ${numberOf(values, "known") === 1 ? "is" : "are"} known, whatever the low end says.`,
+    `At least ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "is" : "are"} known, whatever the low end says.`,
   "years-from-log": () => "The years are those that the log spans, since nobody has said which were watched.",
 };
 

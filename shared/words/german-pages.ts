@@ -126,6 +126,7 @@ export const germanPages: PageWords = {
       share: "Anteil",
       having: "haben es",
       recorded: "festgehalten",
+      reaching: "erreichen sie",
     },
     range: ({ prefix, from, to, distinct, largest, span }) =>
       [
@@ -623,9 +624,9 @@ export const germanPages: PageWords = {
       name: "Bestimmung",
       asks: "Stimmt der Gegenstand mit seiner Bezeichnung überein?",
       formula:
-        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Widersprochen: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie der verbleibenden Varianten.",
+        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Widersprochen: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie der verbleibenden Varianten. Der Schlüssel einer Familie fragt nach der kleinsten Auswahl von Merkmalen, die jedes unterscheidbare Paar von Varianten unterscheidet: zuerst die geringste Mühe, dann die wenigsten. Die Suche ist exakt und führt jede solche Auswahl auf. Sie hat ihr Ergebnis für jede Familie von bis zu 20 Varianten und 40 Merkmalen bewiesen, an der sie erprobt wurde, und für fast alle von 30 und 60; wo sie vor dem Beweis aufhört, sagt die Seite, dass die Auswahl nicht als kleinste bewiesen ist.",
       source:
-        "Übliche Praxis; die Reihenfolge nach Shannon (1948), Bell System Technical Journal 27: 379–423.",
+        "Übliche Praxis; die Reihenfolge nach Shannon (1948), Bell System Technical Journal 27: 379–423; die kleinste Auswahl: Garey und Johnson (1979), Computers and Intractability, Aufgabe SP6; Payne und Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
       assumes: "Die Referenz nennt jeden Wert, mit dem eine Variante vorkommt.",
     },
     dating: {
@@ -640,9 +641,10 @@ export const germanPages: PageWords = {
       name: "Verbleib",
       asks: "Welcher Teil seines Lebens ist belegt?",
       formula:
-        "Kalenderjahre, in denen ein Ereignis belegt ist, von denen zwischen erster Ausgabe und Prüfung. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten.",
+        "Kalenderjahre, in denen ein Ereignis sicher liegt, von denen zwischen erster Ausgabe und Prüfung. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen.",
       source: "Kalenderrechnung.",
-      assumes: "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen.",
+      assumes:
+        "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zur Prüfung. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",
     },
     likeness: germanCompare.method,
   },

@@ -22,7 +22,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
   "no-example-recorded": () => "Von keinem Exemplar ist festgehalten, ob es diese Stufe erreicht.",
   "every-example-seen-once": (values) =>
-    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. Mindestens ${count(numberOf(values, "distinct"))} sind erhalten.`,
+    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. Mindestens ${count(numberOf(values, "distinct"))} ${numberOf(values, "distinct") === 1 ? "ist" : "sind"} erhalten.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."

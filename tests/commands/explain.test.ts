@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { english } from "../../shared/words/english.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { run } from "./run.ts";
 
@@ -17,13 +18,57 @@ describe("fittedcase explain", () => {
     expect(out).toMatch(
       /Survivors: about 26, 22 to 44\n +method +Survivors, from repeat sightings, 95% interval/,
     );
-    expect(out).toMatch(/inputs +distinct 21, once 9, twice 6, sightings 39\n +sources +works-ledger/);
+    expect(out).toMatch(
+      /inputs +different examples 21, seen once 9, seen twice 6, sightings 39\n +sources +works-ledger/,
+    );
     expect(out).toMatch(/works-ledger\n +Ledger of finished sets/);
     expect(out).toMatch(/Made: 412\n +method +Documented number\n +inputs .*page 31/);
     // Refused, with the reason.
     expect(out).toMatch(/Survivors, from two lists: not known\. No sighting names the list/);
     expect(out).toMatch(/Confirmed\./);
     expect(out).toMatch(/documented +31 of 96 calendar years since issue/);
+  });
+
+  it("tells of every method that it uses what it takes for granted and what would change its figures", async () => {
+    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    const methods = out.slice(out.indexOf("\nMETHODS"), out.indexOf("\nSOURCES"));
+    for (const { name, asks } of Object.values(english.methods)) {
+      const [, told = ""] = methods.split(`  ${name} (`);
+      expect(told, name).toContain(asks);
+      expect(told.split(/\n {2}\S/)[0], name).toMatch(
+        /formula +\S[^]*\n +from +\S[^]*\n +assumes +\S[^]*\n +changes with +\S/,
+      );
+    }
+  });
+
+  it("gives appearance, survivors and the wait by level of completeness, too", async () => {
+    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    for (const level of ["Complete", "Instrument only"])
+      for (const figure of [
+        "of the recorded examples",
+        "survivors that reach it",
+        "appearance",
+        "wait for the next",
+      ])
+        expect(out).toContain(`\n  ${level}, ${figure}: `);
+  });
+
+  it("calls an outfit assembled, and says which parts came from elsewhere and whose number they bear", async () => {
+    const assembled = `---
+title: Another
+variant: pilot-mk2
+set: "7"
+parts: { sextant: { state: present, marks: ["118"] } }
+assembled: [sextant]
+---
+`;
+    const { out } = await run(
+      ["explain", "another"],
+      pilotageFolder({ "content/items/another.md": assembled }),
+    );
+    expect(out).toMatch(/set 7; collection, assembled\n/);
+    expect(out).toMatch(/from elsewhere +Sextant\n/);
+    expect(out).toMatch(/bears the number of set 118\n +came from another case/);
   });
 
   it("warns before anything else of what can hurt, but not of what is known to be gone", async () => {
