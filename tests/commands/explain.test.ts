@@ -32,7 +32,9 @@ describe("fittedcase explain", () => {
   it("tells of every method that it uses what it takes for granted and what would change its figures", async () => {
     const { out } = await run(["explain", "river-office"], pilotageFolder());
     const methods = out.slice(out.indexOf("\nMETHODS"), out.indexOf("\nSOURCES"));
-    for (const { name, asks } of Object.values(english.methods)) {
+    // Its number made is documented, so that nothing is estimated from serials.
+    const used = Object.entries(english.methods).filter(([id]) => id !== "serial-ranges");
+    for (const [, { name, asks }] of used) {
       const [, told = ""] = methods.split(`  ${name} (`);
       expect(told, name).toContain(asks);
       expect(told.split(/\n {2}\S/)[0], name).toMatch(
