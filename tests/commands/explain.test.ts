@@ -38,7 +38,7 @@ describe("fittedcase explain", () => {
       const [, told = ""] = methods.split(`  ${name} (`);
       expect(told, name).toContain(asks);
       expect(told.split(/\n {2}\S/)[0], name).toMatch(
-        /formula +\S[^]*\n +from +\S[^]*\n +assumes +\S[^]*\n +changes with +\S/,
+        /formula +\S[\s\S]*\n +from +\S[\s\S]*\n +assumes +\S[\s\S]*\n +changes with +\S/,
       );
     }
   });
