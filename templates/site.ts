@@ -16,18 +16,28 @@ export interface SiteScript extends SealedScript {
   readonly imports: readonly SealedScript[];
 }
 
+export interface SiteLogo {
+  readonly address: string;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What is the same for every page. */
 export interface Site {
   readonly templates: Templates;
   readonly words: Words;
   readonly settings: PublishedCollection["settings"];
   readonly audience: Audience;
+  /** The sign of the collection, where it has one. */
+  readonly logo: { readonly light: SiteLogo; readonly dark: SiteLogo | null } | null;
   /** Addresses from the root of the site. */
   readonly assets: {
     readonly style: string;
     readonly scripts: readonly SiteScript[];
     /** The words of the site as a module, for scripts. */
     readonly words: string;
+    /** Type that is fetched at once. */
+    readonly preload: readonly string[];
     /** Where a search begins; null where there is nothing to search. */
     readonly search: string | null;
   };

@@ -45,6 +45,7 @@ import { itemOpening } from "./parts/item-opening.ts";
 import { itemTable } from "./parts/item-table.ts";
 import { labels } from "./parts/labels.ts";
 import { links } from "./parts/links.ts";
+import { logo } from "./parts/logo.ts";
 import { method } from "./parts/method.ts";
 import { nearest } from "./parts/nearest.ts";
 import { notes } from "./parts/notes.ts";
@@ -118,6 +119,7 @@ export const templates = {
   "parts/item-table": itemTable,
   "parts/labels": labels,
   "parts/links": links,
+  "parts/logo": logo,
   "parts/method": method,
   "parts/nearest": nearest,
   "parts/notes": notes,

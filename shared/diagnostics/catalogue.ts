@@ -16,6 +16,7 @@ export const catalogue = {
   "missing-file": error("A file that every collection needs, or that a record names, is not there."),
   "unreadable-file": error("The operating system refused to open a file or folder."),
   "unreadable-photograph": error("A photograph is not one, is damaged, or is of a kind that is not shown."),
+  "unreadable-typeface": error("A file of the theme's type is no WOFF2."),
   "unreadable-recording": error(
     "A recording is not one, or is of a kind that browsers do not play; or its captions are no WebVTT.",
   ),
@@ -77,6 +78,7 @@ export const catalogue = {
   ),
   "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
   // Weak, but allowed
+  "weak-contrast": warning("Two colours of the theme stand too close together to be read on one another."),
   "figure-withheld": warning(
     "A sentence carries a figure that the evidence does not, and reads 'not known'.",
   ),

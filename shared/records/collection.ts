@@ -17,11 +17,33 @@ export interface Settings {
   readonly watching: EdtfDate | undefined;
   readonly scale: string;
   readonly publish: Item["publish"];
-  readonly theme: { readonly accent?: string; readonly "accent-dark"?: string };
+  readonly theme: Theme;
   readonly description: string | undefined;
   readonly notice: string | undefined;
   readonly publisher: string | undefined;
   readonly rights: string | undefined;
+  readonly document: SourceDocument;
+}
+
+/** The name of a family of type, or files. */
+export type ThemeType =
+  | string
+  | { readonly regular: string; readonly italic?: string; readonly bold?: string };
+
+/** What of the look is chosen, as the schema describes it. */
+export interface Theme {
+  readonly paper?: string;
+  readonly ink?: string;
+  readonly "ink-soft"?: string;
+  readonly accent?: string;
+  readonly "paper-dark"?: string;
+  readonly "ink-dark"?: string;
+  readonly "ink-soft-dark"?: string;
+  readonly "accent-dark"?: string;
+  readonly reading?: ThemeType;
+  readonly data?: ThemeType;
+  readonly logo?: string;
+  readonly "logo-dark"?: string;
 }
 
 interface RawSettings {
@@ -67,5 +89,6 @@ export function settingsFrom(document: SourceDocument): Settings {
     notice: raw.notice,
     publisher: raw.publisher,
     rights: raw.rights,
+    document,
   };
 }

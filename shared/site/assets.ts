@@ -1,11 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
-import { fonts } from "../../templates/fonts.ts";
+import { fonts, preloadedFonts } from "../../templates/fonts.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { packageFolder } from "../source/package-folder.ts";
 import { named, type PageScript, ScriptFiles } from "./script-files.ts";
+import { noTheme, type ThemeFiles } from "./theme-files.ts";
+import { themeStyle } from "./theme-style.ts";
 
 /** A file that is copied as it is. */
 export interface CopiedFile {
@@ -18,6 +20,8 @@ export interface Assets {
   readonly scripts: readonly PageScript[];
   /** The words of the site's language, as a module for its scripts. */
   readonly words: PageScript;
+  /** Type that the first lines of every page need. */
+  readonly preload: readonly string[];
   readonly files: readonly OutputFile[];
   readonly copied: readonly CopiedFile[];
 }
@@ -29,11 +33,14 @@ const listed = (folder: string, extension: string): string[] =>
         .sort()
     : [];
 
-/** The collection's own choices, as the custom properties that the style sheets read. */
-function themeStyle(theme: PublishedCollection["settings"]["theme"]): string {
-  const light = theme.accent ? `:root { --accent: ${theme.accent}; }\n` : "";
-  const dark = theme["accent-dark"] ?? null;
-  return light + (dark ? `@media (prefers-color-scheme: dark) { :root { --accent: ${dark}; } }\n` : "");
+/** Ours, where no other stands in its place. */
+function preloadOf(chosen: ThemeFiles["typefaces"]): string[] {
+  const of = (role: "reading" | "data", own: string | undefined) =>
+    chosen
+      .find((face) => face.role === role)
+      ?.files.flatMap(({ first, address }) => (first ? [address] : [])) ?? (own === undefined ? [] : [own]);
+  const [reading, data] = preloadedFonts;
+  return [...of("reading", reading), ...of("data", data)];
 }
 
 /** Styles, scripts and fonts. A style sheet in the user's own `templates/styles/` replaces ours of the same name. */
@@ -41,6 +48,7 @@ export function readAssets(
   root: string,
   theme: PublishedCollection["settings"]["theme"],
   language: string,
+  themed: Pick<ThemeFiles, "typefaces" | "copied"> = noTheme,
 ): Assets {
   const ours = path.join(packageFolder, "templates/styles");
   const theirs = path.join(root, "templates/styles");
@@ -50,7 +58,7 @@ export function readAssets(
       sheets.set(name, readFileSync(path.join(folder, name), "utf8"));
   }
   const inOrder = [...sheets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, text]) => text);
-  const style = named("style", "css", [...inOrder, themeStyle(theme)].join("\n"));
+  const style = named("style", "css", [...inOrder, themeStyle(theme, themed.typefaces)].join("\n"));
 
   // Compiled beside this file when it is compiled; when it runs as TypeScript, from the last compilation.
   const scriptFolder = path.join(packageFolder, "dist/templates/scripts");
@@ -63,6 +71,7 @@ export function readAssets(
     scripts,
     words,
     files: [style, ...scriptFiles.files],
-    copied: fonts.map(([from, address]) => ({ from: require.resolve(from), address })),
+    preload: preloadOf(themed.typefaces),
+    copied: [...fonts.map(([from, address]) => ({ from: require.resolve(from), address })), ...themed.copied],
   };
 }

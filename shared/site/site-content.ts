@@ -14,6 +14,7 @@ import { collectionMedia, type OnProgress } from "./collection-media.ts";
 import type { LoadedCollection } from "./load-collection.ts";
 import { type PackedFile, searchFiles } from "./search-files.ts";
 import { templateOverrides } from "./template-overrides.ts";
+import { themeFiles } from "./theme-files.ts";
 import { versionsOf } from "./versions.ts";
 
 /** The whole site, ready to be written: what Eleventy renders, and what is written beside it. */
@@ -55,7 +56,8 @@ export async function siteContent(
   const media = await collectionMedia(root, published, collection, words, onProgress);
   const records = recordFiles(published);
   const pages = byAddress(sitePages(published, words, media, versionsOf(records)));
-  const assets = readAssets(root, published.settings.theme, words.language);
+  const themed = await themeFiles(root, published.settings.theme);
+  const assets = readAssets(root, published.settings.theme, words.language, themed);
   const search = searchFiles(published);
   const own: Templates = { ...templates, ...(await templateOverrides(path.join(root, "templates"))) };
   const site: Site = {
@@ -63,10 +65,12 @@ export async function siteContent(
     words,
     settings: published.settings,
     audience,
+    logo: themed.logo,
     assets: {
       style: assets.style,
       scripts: assets.scripts,
       words: assets.words.address,
+      preload: assets.preload,
       search: search.index,
     },
   };
@@ -84,7 +88,7 @@ export async function siteContent(
     ]),
     copied: [...assets.copied, ...media.copied],
     packed: search.files,
-    refused: media.refused,
+    refused: [...media.refused, ...themed.refused],
     document: (page) => renderPage(page, site),
     body: (page) => renderBody(page, site),
     head: (page, style) => renderHead(page, { ...site, assets: { ...site.assets, style } }),

@@ -39,10 +39,12 @@ const places: readonly [FileKind, RegExp][] = [
 
 /** Photographs, recordings and their captions lie beside the item that shows them. */
 const besideAnItem = /^content\/items\/(?:[^/]+\/.|[^/]+\.(?!md$))/;
+/** The sign and the type of the collection's own look. */
+const ofTheme = /^content\/theme\/./;
 
 export interface FoundFiles {
   readonly files: readonly CollectionFile[];
-  /** Photographs and whatever else lies beside the items, as paths relative to the root. */
+  /** Photographs and whatever else lies beside the items, and the files of the theme, as paths relative to the root. */
   readonly beside: ReadonlySet<string>;
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -62,7 +64,7 @@ export function findCollectionFiles(root: string): FoundFiles {
         return;
       }
     }
-    if (besideAnItem.test(file)) {
+    if (besideAnItem.test(file) || ofTheme.test(file)) {
       beside.add(file);
       return;
     }

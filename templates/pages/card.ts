@@ -9,7 +9,7 @@ export function cardTemplate(page: DisplayCardPage, site: PageSite): Html {
   return html`<p class="card-way"><a href="${link(page.item.address)}">${page.item.name}</a> <span>${say.paper}</span></p>
 <article class="card-sheet">
 ${audience === "private" && html`<p class="private-notice">${words.pages.site.privateCopy}</p>`}
-<p class="card-book">${settings.title}</p>
+<p class="card-book">${templates["parts/logo"]({ height: 24 }, site)}${settings.title}</p>
 <header><h1>${page.title}</h1>
 <p class="held">${words.pages.item.heldToBe} ${page.variant}: <span class="verdict-${page.verdict.id}">${page.verdict.word}</span></p></header>
 ${templates["parts/drawing"]({ kind: "plan", svg: page.plan }, site)}

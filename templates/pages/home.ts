@@ -7,7 +7,7 @@ export function homeTemplate(page: HomePage, site: PageSite): Html {
   const say = words.pages.home;
   const chapter = templates["parts/chapter"];
   return html`<header class="title-page">
-<h1>${page.title}</h1>
+${templates["parts/logo"]({ height: 96 }, site)}<h1>${page.title}</h1>
 <div class="prose">${markup(page.text)}</div>
 ${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
 </header>

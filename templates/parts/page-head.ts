@@ -1,6 +1,5 @@
 import { addresses } from "../../shared/pages/addresses.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
-import { preloadedFonts } from "../fonts.ts";
 import { type Html, html, markup } from "../html.ts";
 import { scriptRunsOn } from "../page-scripts.ts";
 import type { PageSite } from "../site.ts";
@@ -15,7 +14,7 @@ const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<",
 export function pageHead(page: Page, { words, assets, link }: PageSite): Html {
   const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
   const imports = new Map(scripts.flatMap((script) => script.imports.map((each) => [each.address, each])));
-  return html`${preloadedFonts.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
+  return html`${assets.preload.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
 <link rel="stylesheet" href="${link(assets.style)}">
 <link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">
 ${[...imports.values()].map(({ address, integrity }) => html`<link rel="modulepreload" href="${link(address)}" integrity="${integrity}">`)}

@@ -4,7 +4,8 @@ import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** The line at the head of every page: the book's title, and its divisions. */
-export function runningHead(page: PageHead, { settings, words, link, audience }: PageSite): Html {
+export function runningHead(page: PageHead, site: PageSite): Html {
+  const { settings, words, link, audience, templates } = site;
   const say = words.pages.site;
   const divisions = [
     [addresses.items, say.outfits],
@@ -22,7 +23,7 @@ export function runningHead(page: PageHead, { settings, words, link, audience }:
   return html`<header class="running-head">
 ${audience === "private" && html`<p class="private-notice">${say.privateCopy}</p>`}
 <div class="running-line">
-<p class="book-title"><a href="${link(addresses.home)}"${isHere(addresses.home) && html` aria-current="page"`}>${settings.title}</a></p>
+<p class="book-title"><a href="${link(addresses.home)}"${isHere(addresses.home) && html` aria-current="page"`}>${templates["parts/logo"]({ height: 28 }, site)}${settings.title}</a></p>
 <nav aria-label="${say.contents}"><ul class="divisions">${divisions.map(
     ([address, name]) =>
       html`<li><a href="${link(address)}"${isHere(address) ? html` aria-current="page"` : isWithin(address) && html` aria-current="true"`}>${name}</a></li>`,

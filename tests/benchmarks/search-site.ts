@@ -40,10 +40,12 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
     words: english,
     settings: published.settings,
     audience: published.audience,
+    logo: null,
     assets: {
       style: assets.style,
       scripts: assets.scripts,
       words: assets.words.address,
+      preload: assets.preload,
       search: search.index,
     },
   });

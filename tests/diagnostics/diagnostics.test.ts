@@ -25,7 +25,7 @@ const prepared: Partial<Record<DiagnosticCode, (root: string) => void>> = {
 };
 
 /** Photographs and recordings are only read by `build`. */
-const onlyBuilt: readonly DiagnosticCode[] = ["unreadable-photograph", "unreadable-recording"];
+const onlyBuilt: readonly DiagnosticCode[] = ["unreadable-photograph", "unreadable-recording", "unreadable-typeface"];
 
 /** What `check` prints of a copy of the example. */
 async function printed(code: DiagnosticCode): Promise<string> {
