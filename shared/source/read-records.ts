@@ -36,7 +36,11 @@ export const within = (document: SourceDocument, key: string | number, data: unk
 /** The scales and the hazard register that come with the tool; a collection may add to them or replace them. */
 const shipped = new Set<string>(["scale", "hazards"]);
 
-export function readCollection(root: string): ReadCollection {
+/** Reads a collection, or only those of its files that are asked for. */
+export function readCollection(
+  root: string,
+  isWanted: (file: CollectionFile) => boolean = () => true,
+): ReadCollection {
   const records: ReadRecord[] = [];
   const tables: ReadTable[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -66,7 +70,7 @@ export function readCollection(root: string): ReadCollection {
     for (const file of findCollectionFiles(packageFolder).files)
       if (shipped.has(file.kind)) read(packageFolder, file);
   }
-  for (const file of found.files) read(root, file);
+  for (const file of found.files) if (isWanted(file)) read(root, file);
 
   if (!found.files.some((file) => file.kind === "collection")) {
     diagnostics.push(

@@ -1,33 +1,8 @@
-import { spawn } from "node:child_process";
 import { request } from "node:http";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
-import { command } from "./run.ts";
-
-interface Answer {
-  readonly status: number;
-  readonly body: string;
-}
-
-function ask(
-  port: number,
-  address: string,
-  headers: Record<string, string> = {},
-  method = "GET",
-): Promise<Answer> {
-  return new Promise((resolve, reject) => {
-    const asking = request({ host: "127.0.0.1", port, path: address, headers, method }, (response) => {
-      let body = "";
-      response.on("data", (chunk) => {
-        body += chunk;
-      });
-      response.on("end", () => resolve({ status: response.statusCode ?? 0, body }));
-    });
-    asking.on("error", reject);
-    asking.end();
-  });
-}
+import { ask, served } from "./served.ts";
 
 const until = async (condition: () => Promise<boolean>): Promise<void> => {
   for (let tries = 0; tries < 200; tries++) {
@@ -42,14 +17,9 @@ describe("fittedcase serve", () => {
     const root = writeCollection(
       smallCollection("parts:\n  sextant: { standing: core }\n", { "content/items/one/index.md": item("") }),
     );
-    const child = spawn(process.execPath, [command, "serve", "--root", root, "--port", "0"]);
-    let said = "";
-    child.stdout.on("data", (chunk) => {
-      said += chunk;
-    });
+    const preview = await served(root);
+    const { port } = preview;
     try {
-      await until(async () => /127\.0\.0\.1:\d+/.test(said));
-      const port = Number(/127\.0\.0\.1:(\d+)/.exec(said)?.[1]);
       const page = await ask(port, "/items/one/");
       expect(page.status).toBe(200);
       expect(page.body).toContain("/__fittedcase/preview.js");
@@ -85,10 +55,8 @@ describe("fittedcase serve", () => {
       await until(async () => (await state()).problems === null);
       expect((await ask(port, "/items/one/")).body).toContain("anew");
     } finally {
-      child.kill("SIGTERM");
+      expect(await preview.stop()).toBe(0);
     }
-    const code = await new Promise((resolve) => child.on("close", resolve));
-    expect(code).toBe(0);
     expect(path.isAbsolute(root)).toBe(true);
   });
 });

@@ -9,6 +9,16 @@ panel.setAttribute("role", "alert");
 panel.hidden = true;
 document.body.prepend(panel);
 let built;
+const outfit = /^\\/items\\/([^/]+)\\/$/.exec(location.pathname);
+if (outfit) {
+  const toBench = document.createElement("p");
+  toBench.id = "fittedcase-bench";
+  const link = document.createElement("a");
+  link.href = "/__fittedcase/bench/" + outfit[1] + "/";
+  link.textContent = "At the bench: tick its parts";
+  toBench.append(link);
+  document.body.append(toBench);
+}
 const events = new EventSource("/__fittedcase/events");
 events.addEventListener("state", ({ data }) => {
   const state = JSON.parse(data);
@@ -27,5 +37,8 @@ events.addEventListener("state", ({ data }) => {
 export const previewStyle = `
 #fittedcase-problems { position: sticky; top: 0; z-index: 10; max-height: 60vh; overflow: auto; padding: 1rem;
   background: Canvas; color: CanvasText; border-block-end: 3px solid currentcolor; }
+#fittedcase-bench { position: fixed; inset: auto 0.75rem 0.75rem auto; z-index: 9; margin: 0; }
+#fittedcase-bench a { display: block; padding: 0.75rem 1rem; background: CanvasText; color: Canvas;
+  font: 1rem/1.4 system-ui, sans-serif; text-decoration: none; }
 #fittedcase-problems pre { margin: 0; font: 0.875rem/1.4 ui-monospace, monospace; white-space: pre-wrap; }
 `;

@@ -1,7 +1,9 @@
 import { realpathSync, statSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { createServer, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
+import { type Access, isKey, keyCookie, refusal } from "./access.ts";
+import { answerBench } from "./bench/bench-server.ts";
 import { previewClient, previewStyle } from "./preview-client.ts";
 import { mediaTypes, sendFile } from "./send-file.ts";
 
@@ -16,15 +18,6 @@ export interface PreviewServer {
   readonly tell: (state: PreviewState) => void;
 }
 
-const ownNames = new Set(["localhost", "127.0.0.1", "[::1]"]);
-
-/** A page of somebody else's, open in the same browser, must not read the preview by way of another name. */
-function isFromHere({ headers }: IncomingMessage): boolean {
-  const hostName = (headers.host ?? "").replace(/:\d+$/, "");
-  if (!ownNames.has(hostName)) return false;
-  return headers.origin === undefined || headers.origin === `http://${headers.host}`;
-}
-
 /** The file of an address, or null where it leads out of the site or to nothing. */
 function fileOf(site: string, address: string): string | null {
   try {
@@ -37,8 +30,13 @@ function fileOf(site: string, address: string): string | null {
   }
 }
 
-/** A static host for the site that stands at `site`, on loopback only, which tells open pages of new builds. */
-export function createPreviewServer(site: string): PreviewServer {
+const isOfBench = (address: string) => /^\/__fittedcase\/bench(?:\/|\.css$|\.js$)/.test(address);
+
+/**
+ * A static host for the site that stands at `site`, which tells open pages of new builds; and the pages for the
+ * bench, which write into the items of the collection at `root`.
+ */
+export function createPreviewServer(root: string, site: string, access: Access): PreviewServer {
   let state: PreviewState = { build: 0, problems: null };
   const listeners = new Set<ServerResponse>();
   const message = () => `event: state\ndata: ${JSON.stringify(state)}\n\n`;
@@ -61,10 +59,29 @@ export function createPreviewServer(site: string): PreviewServer {
       response.writeHead(status, { "content-type": "text/plain; charset=utf-8" });
       response.end(why);
     };
-    if (!isFromHere(request)) return refuse(403, "This preview answers to its own address only.");
+    const url = new URL(request.url ?? "/", "http://localhost");
+    const { pathname } = url;
+    const addressKey = url.searchParams.get("key");
+    const refused = refusal(request, access, addressKey);
+    if (refused !== null) return refuse(403, refused);
+    if (addressKey !== null && isKey(access, addressKey)) {
+      // The key goes from the address into a cookie, so that it is in no history and no link.
+      response.writeHead(303, {
+        location: pathname,
+        "set-cookie": keyCookie(access),
+        "cache-control": "no-store",
+      });
+      response.end();
+      return;
+    }
+    if (isOfBench(pathname)) {
+      answerBench(root, access, request, response, url).catch((problem: unknown) =>
+        response.headersSent ? response.destroy() : refuse(500, String(problem)),
+      );
+      return;
+    }
     if (request.method !== "GET" && request.method !== "HEAD")
       return refuse(405, "Nothing can be written here.");
-    const { pathname } = new URL(request.url ?? "/", "http://localhost");
     if (pathname === "/__fittedcase/events") {
       response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
       response.write(message());

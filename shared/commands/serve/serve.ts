@@ -1,11 +1,15 @@
-import { type FSWatcher, watch } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { reportAsText } from "../../diagnostics/report.ts";
 import { buildCollection } from "../../site/build-collection.ts";
 import { type Command, UsageError } from "../command.ts";
 import { rootFolder } from "../root-folder.ts";
+import { newAccess } from "./access.ts";
+import { benchAddress } from "./bench/bench-html.ts";
+import { lanLines } from "./lan-lines.ts";
+import { localAddresses } from "./local-addresses.ts";
 import { createPreviewServer } from "./preview-server.ts";
+import { watchFolders } from "./watch-folders.ts";
 
 /** Editors write a file in several steps; one rebuild is enough for all of them. */
 const settled = 60;
@@ -13,23 +17,43 @@ const settled = 60;
 const watched = ["content", "schemas", "templates"];
 
 export const serve: Command = {
-  usage: "fittedcase serve [--root DIR] [--port NUMBER]",
-  help: `Builds the site, shows it at an address of this machine, and builds it again whenever a file changes.
-A mistake in a file appears in the open page, over the last good one, until it is mended.
-
-Example: fittedcase serve --port 8080`,
+  usage: "fittedcase serve [--root DIR] [--port NUMBER] [--lan]",
+  help: [
+    "Builds the site, shows it at an address of this machine, and builds it again whenever a file changes. A mistake in",
+    "a file appears in the open page, over the last good one, until it is mended.",
+    "",
+    "It also has a page for the bench, for each outfit: every part in the order of unpacking, what to look for, and",
+    "what to tick; each tick is written into the item's file at once, which otherwise stays as it is.",
+    "",
+    "  --root DIR     the collection's folder; the current one where unsaid",
+    "  --port NUMBER  of the address; 8080 where unsaid, 0 for any that is free",
+    "  --lan          answers in the local network too, so that a phone beside the case can reach it. Whoever has the",
+    "                 address that is then printed can read the preview and write into items: give it to nobody, and",
+    "                 use it only in a network that you trust, since it is not encrypted.",
+    "",
+    "Example: fittedcase serve --port 8080",
+    "Ends with 0 on Ctrl-C; 2 where the command is wrong, or the port is taken.",
+  ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values } = parseArgs({
       args: [...args],
-      options: { root: { type: "string" }, port: { type: "string", default: "8080" } },
+      options: {
+        root: { type: "string" },
+        port: { type: "string", default: "8080" },
+        lan: { type: "boolean", default: false },
+      },
     });
     const port = Number(values.port);
     if (!/^\d+$/.test(values.port) || port > 65_535) {
       throw new UsageError(`Found --port "${values.port}"; expected a number from 0 to 65535.`);
     }
+    const hosts = values.lan ? localAddresses() : [];
+    if (values.lan && hosts.length === 0)
+      throw new UsageError("Found no local network that this machine is in; --lan expects one.");
+    const access = newAccess(hosts);
     const root = rootFolder(cwd, values.root);
     const site = path.join(root, ".cache/fittedcase/preview/site");
-    const { server, tell } = createPreviewServer(site);
+    const { server, tell } = createPreviewServer(root, site, access);
 
     let build = 0;
     let running = false;
@@ -60,25 +84,31 @@ Example: fittedcase serve --port 8080`,
       clearTimeout(timer);
       timer = setTimeout(() => void rebuild().catch((problem: unknown) => err(String(problem))), settled);
     };
-    const watchers: FSWatcher[] = [];
-    for (const folder of watched) {
-      try {
-        watchers.push(watch(path.join(root, folder), { recursive: true }, onChange));
-      } catch {
-        // A collection need not have templates of its own.
-      }
-    }
+    const stopWatching = watchFolders(
+      watched.map((folder) => path.join(root, folder)),
+      onChange,
+    );
     await new Promise<void>((resolve, reject) => {
-      server.on("error", reject);
-      server.listen(port, "127.0.0.1", () => {
+      server.on("error", (problem: Error & { code?: string }) =>
+        reject(
+          problem.code === "EADDRINUSE"
+            ? new UsageError(
+                `Found port ${port} taken, perhaps by another preview; expected a free one, such as --port 0.`,
+              )
+            : problem,
+        ),
+      );
+      server.listen(port, values.lan ? "0.0.0.0" : "127.0.0.1", () => {
         const address = server.address();
         const actual = typeof address === "object" && address ? address.port : port;
         out(`The preview is at http://127.0.0.1:${actual}/ until you press Ctrl-C.`);
+        out(`The pages for the bench are at http://127.0.0.1:${actual}${benchAddress}`);
+        for (const line of lanLines(access, actual)) out(line);
       });
       process.once("SIGINT", resolve);
       process.once("SIGTERM", resolve);
     });
-    for (const watcher of watchers) watcher.close();
+    stopWatching();
     server.closeAllConnections();
     server.close();
     return 0;

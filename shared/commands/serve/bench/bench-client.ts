@@ -1,0 +1,114 @@
+/** Runs in the browser: saves a form when something in it is changed, one after another, and says so. */
+interface Saved {
+  readonly said: string;
+  readonly version: string;
+}
+
+const forms = [...document.querySelectorAll<HTMLFormElement>("form[method=post]")];
+const tally = document.querySelector<HTMLElement>(".tally");
+
+function tell(form: HTMLFormElement, said: string, failed = false): void {
+  const status = form.querySelector<HTMLElement>("[role=status]");
+  if (!status) return;
+  status.textContent = said;
+  status.classList.toggle("failed", failed);
+}
+
+/** Every form goes on from the file as it stands now. */
+function goOnFrom(version: string): void {
+  for (const field of document.querySelectorAll<HTMLInputElement>("input[name=version]"))
+    field.value = version;
+}
+
+function count(): void {
+  if (!tally) return;
+  const parts = [...document.querySelectorAll<HTMLFormElement>("form[data-part]")];
+  const examined = parts.filter((form) => form.querySelector('input[type=radio]:checked:not([value=""])'));
+  tally.textContent = `${examined.length} of ${tally.dataset.of} parts examined`;
+}
+
+async function save(form: HTMLFormElement): Promise<void> {
+  tell(form, "Saving …");
+  const body = new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
+  try {
+    const response = await fetch(form.action, {
+      method: "POST",
+      body,
+      headers: { accept: "application/json" },
+      keepalive: true,
+    });
+    if (response.headers.get("content-type")?.startsWith("application/json") !== true) {
+      tell(form, `Not saved: ${await response.text()}`, true);
+      return;
+    }
+    const saved = (await response.json()) as Saved;
+    if (response.ok) goOnFrom(saved.version);
+    tell(form, saved.said, !response.ok);
+    count();
+  } catch {
+    tell(form, "Not saved: the preview does not answer. Is it still running?", true);
+  }
+}
+
+let last: Promise<void> = Promise.resolve();
+const inTurn = (form: HTMLFormElement): void => {
+  last = last.then(() => save(form));
+};
+
+document.documentElement.classList.add("saves-itself");
+for (const form of forms) {
+  form.addEventListener("change", () => inTurn(form));
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    inTurn(form);
+  });
+}
+
+/** What is wrong with the content, or that the file was changed elsewhere, stands above the page until it is mended. */
+const panel = document.createElement("section");
+panel.className = "notice-panel";
+panel.setAttribute("role", "alert");
+panel.hidden = true;
+document.querySelector("main")?.prepend(panel);
+
+function show(...nodes: Node[]): void {
+  panel.replaceChildren(...nodes);
+  panel.hidden = nodes.length === 0;
+}
+
+const report = (text: string): Node => {
+  const pre = document.createElement("pre");
+  pre.textContent = text;
+  return pre;
+};
+
+/** Our own last save is no change from elsewhere. */
+async function isStale(): Promise<boolean> {
+  await last;
+  const own = document.querySelector<HTMLInputElement>("input[name=version]")?.value;
+  if (own === undefined) return false;
+  const response = await fetch(new URL("version", location.href));
+  return response.ok && (await response.text()) !== own;
+}
+
+let heard = 0;
+new EventSource("/__fittedcase/events").addEventListener("state", async ({ data }) => {
+  const { problems } = JSON.parse(data) as { problems: string | null };
+  const isFirst = heard++ === 0;
+  if (problems !== null) {
+    show(report(problems));
+    return;
+  }
+  // A page that shows a mistake instead of the parts has something to show again.
+  if (forms.length === 0 && !isFirst) location.reload();
+  if (!(await isStale())) {
+    show();
+    return;
+  }
+  const again = document.createElement("a");
+  again.href = location.href;
+  again.textContent = "Load the page again.";
+  const said = document.createElement("p");
+  said.append("The file was changed elsewhere. ", again);
+  show(said);
+});

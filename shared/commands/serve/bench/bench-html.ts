@@ -1,0 +1,155 @@
+import { reportAsText } from "../../../diagnostics/report.ts";
+import { xmlText } from "../../../pages/data/xml.ts";
+import { groupsInOrder } from "../../groups-in-order.ts";
+import type { BenchRecord, BenchReference } from "./bench-record.ts";
+import { chosenOf, type FormFrame, field, hidden, partCard, savingForm } from "./part-card.ts";
+import { linesOf, shownValue } from "./submitted-changes.ts";
+
+export const benchAddress = "/__fittedcase/bench/";
+export const benchItemAddress = (id: string): string => `${benchAddress}${encodeURIComponent(id)}/`;
+
+type Raw = Readonly<Record<string, unknown>>;
+const mapOf = (value: unknown): Raw => (typeof value === "object" && value !== null ? (value as Raw) : {});
+
+function page(title: string, collection: string, body: string): string {
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="robots" content="noindex">
+<meta name="color-scheme" content="light dark">
+<title>${xmlText(title)}</title>
+<link rel="stylesheet" href="/__fittedcase/bench.css">
+<script type="module" src="/__fittedcase/bench.js"></script>
+</head>
+<body class="page-bench">
+<a class="skip" href="#text">To the text</a>
+<header class="running-head"><div class="running-line"><p class="book-title"><a href="/">${xmlText(collection)}</a></p><nav aria-label="At the bench"><ul class="divisions"><li><a href="${benchAddress}">All outfits at the bench</a></li></ul></nav></div></header>
+<main id="text">
+${body}
+</main>
+</body>
+</html>
+`;
+}
+
+/** How far one has come: parts of which the record says anything. */
+const progress = (examined: number, of: number): string => `${examined} of ${of} parts examined`;
+
+/** The list of outfits to choose from. */
+export function benchIndex(reference: BenchReference, records: readonly BenchRecord[]): string {
+  const title = reference.collection?.settings.title ?? "At the bench";
+  const rows = records.map(({ file, data, problems }) => {
+    const variant = reference.collection?.variants.get(String(data.variant));
+    const examined = Object.keys(mapOf(data.parts)).length;
+    const state =
+      problems.length > 0
+        ? "the file has errors"
+        : variant
+          ? progress(examined, variant.parts.size)
+          : "its variant has no reference";
+    return `<li><a href="${benchItemAddress(file.id)}">${xmlText(shownValue(data.title) || file.id)}</a> <small>${xmlText(state)}</small></li>`;
+  });
+  const list =
+    rows.length > 0
+      ? `<ul class="outfits">${rows.join("")}</ul>`
+      : "<p>There is no item yet. Begin one with: fittedcase new item ID --variant VARIANT</p>";
+  return page(
+    "At the bench",
+    title,
+    `<h1>At the bench</h1><p class="lead">Choose the case in front of you. What you tick is written into its file at once.</p>${list}`,
+  );
+}
+
+/** What is said when something stands in the way: the same as in the terminal. */
+export const benchNotice = (collection: string, title: string, said: string, back: string): string =>
+  page(
+    title,
+    collection,
+    `<h1>${xmlText(title)}</h1><section class="notice-panel" role="alert"><pre>${xmlText(said)}</pre></section><p><a class="button" href="${xmlText(back)}">Load the page again</a></p>`,
+  );
+
+/** The page of one outfit: cautions, the case itself, what tells the variants apart, then every part. */
+export function benchItem(
+  reference: BenchReference,
+  { file, data, problems, version }: BenchRecord,
+  key: string,
+  another: string | null,
+): string {
+  const { collection } = reference;
+  const title = collection?.settings.title ?? "At the bench";
+  const all = [...reference.problems, ...problems];
+  const variant = collection?.variants.get(String(data.variant));
+  if (!collection || problems.length > 0 || !variant)
+    return benchNotice(
+      title,
+      shownValue(data.title) || file.id,
+      reportAsText(all, reference.read.files.length),
+      benchItemAddress(file.id),
+    );
+  const family = collection.families.get(variant.family);
+  const [parts, seen] = [mapOf(data.parts), mapOf(data.features)];
+  const of = (map: Raw, id: string) => (Object.hasOwn(map, id) ? map[id] : undefined);
+  const frame: FormFrame = { action: benchItemAddress(file.id), key, version };
+  const set = shownValue(data.set) || undefined;
+
+  const used = new Set([...variant.parts.values()].flatMap((part) => part.hazards));
+  const dangers = [...collection.hazards.values()].filter(({ id }) => used.has(id));
+  const cautions =
+    dangers.length > 0
+      ? `<section class="before"><h2>Before you begin</h2><p>Local rules and licensed practice come before this page.</p><dl>${dangers
+          .map(
+            ({ id, name, caution, source }) =>
+              `<dt>${xmlText(name)}: ${xmlText(
+                [...variant.parts.values()]
+                  .filter((part) => part.hazards.includes(id))
+                  .map((part) => part.name)
+                  .join(", "),
+              )}</dt><dd>${xmlText(caution)} <cite>${xmlText(source)}</cite></dd>`,
+          )
+          .join("")}</dl></section>`
+      : "";
+  const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
+  const featureForms = features.map(
+    ({ id, name, look, values }) =>
+      `<article class="part" id="feature-${id}"><h3>${xmlText(name)}</h3>${look ? `<p class="look">${xmlText(look)}</p>` : ""}${savingForm(
+        frame,
+        `data-feature="${id}"`,
+        `${hidden("feature", id)}${chosenOf(
+          "value",
+          name,
+          [
+            ["", "Not looked at"],
+            ...[
+              ...new Set([...values, ...(of(seen, id) === undefined ? [] : [shownValue(of(seen, id))])]),
+            ].map((value) => [value, value] as const),
+          ],
+          shownValue(of(seen, id)),
+        )}`,
+      )}</article>`,
+  );
+  const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []).map((group) => {
+    const id = group[0]?.group;
+    const name = id === undefined ? "Other parts" : (family?.groups.get(id) ?? id.replaceAll("-", " "));
+    return `<section><h2>${xmlText(name)}</h2>${group.map((part) => partCard(part, of(parts, part.id), set, collection.hazards, frame, another === part.id)).join("\n")}</section>`;
+  });
+  const examined = [...variant.parts.keys()].filter((id) => linesOf(of(parts, id)).length > 0).length;
+  const itemTitle = shownValue(data.title);
+  return page(
+    `${itemTitle}: at the bench`,
+    title,
+    `<p class="trail"><a href="/items/${encodeURIComponent(file.id)}/">Its page in the preview</a></p>
+<h1>${xmlText(itemTitle)}</h1>
+<p class="lead">${xmlText(variant.name)}. What you tick is written into ${xmlText(file.file)} at once. What you leave at ‘Not examined’ stays out of the record.</p>
+${cautions}
+<section><h2>The case</h2><article class="part">${savingForm(
+      frame,
+      'data-fields="item"',
+      `${field("set", "Set no.", shownValue(data.set))}${field("serial", variant.serials.length > 0 ? "Serial" : "Serial, if any", shownValue(data.serial))}${field("examined", "Examined on, as 2026-03-14", shownValue(data.examined))}`,
+    )}</article></section>
+${featureForms.length > 0 ? `<section><h2>What tells the variants apart</h2>${featureForms.join("\n")}</section>` : ""}
+${groups.join("\n")}
+<p class="tally" role="status" data-of="${variant.parts.size}">${progress(examined, variant.parts.size)}</p>`,
+  );
+}

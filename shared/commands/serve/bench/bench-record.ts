@@ -1,0 +1,97 @@
+import { createHash } from "node:crypto";
+import {
+  closeSync,
+  fsyncSync,
+  openSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from "node:fs";
+import path from "node:path";
+import type { Diagnostic } from "../../../diagnostics/diagnostic.ts";
+import { buildCollection } from "../../../records/build-collection.ts";
+import type { Collection } from "../../../records/collection.ts";
+import type { CollectionFile } from "../../../source/collection-files.ts";
+import { type ReadCollection, readCollection } from "../../../source/read-records.ts";
+import { markdownRecord } from "../../../source/record-file.ts";
+import { readTextFile } from "../../../source/text-file.ts";
+import { recordValidator } from "../../../validation/record-validator.ts";
+import { recordProblems, referenceKinds } from "../../record-problems.ts";
+
+/** The references of a collection, and which items there are; the items themselves are not read. */
+export interface BenchReference {
+  readonly read: ReadCollection;
+  /** Null where the collection's own settings are not there or not sound. */
+  readonly collection: Collection | null;
+  readonly problems: readonly Diagnostic[];
+  readonly items: readonly CollectionFile[];
+}
+
+export function benchReference(root: string): BenchReference {
+  const read = readCollection(root, ({ kind }) => referenceKinds.includes(kind));
+  const { collection, diagnostics } = buildCollection(read, recordValidator());
+  return {
+    read,
+    collection,
+    problems: [...read.diagnostics, ...diagnostics].filter(({ severity }) => severity === "error"),
+    items: read.files.filter(({ kind }) => kind === "item"),
+  };
+}
+
+/** An item's file as it stands now. */
+export interface BenchRecord {
+  readonly file: CollectionFile;
+  /** Without the byte order mark. */
+  readonly text: string;
+  /** Changes with every byte of the file. */
+  readonly version: string;
+  readonly data: Readonly<Record<string, unknown>>;
+  /** What `check` reports as an error of this file. */
+  readonly problems: readonly Diagnostic[];
+}
+
+export const versionOf = (text: string): string =>
+  createHash("sha256").update(text).digest("hex").slice(0, 20);
+
+/** What is wrong with a text of an item's, were it in the file. */
+export const problemsOf = (reference: BenchReference, file: CollectionFile, text: string): Diagnostic[] =>
+  recordProblems(reference.read, file, text).filter(({ severity }) => severity === "error");
+
+/** The record of an id, or null where there is none. */
+export function benchRecord(root: string, reference: BenchReference, id: string): BenchRecord | null {
+  const file = reference.items.find((each) => each.id === id);
+  if (!file) return null;
+  const { text, diagnostics } = readTextFile(root, file.file);
+  if (text === null) return { file, text: "", version: "", data: {}, problems: diagnostics };
+  const data = (markdownRecord(file.file, text).document?.data ?? {}) as BenchRecord["data"];
+  return { file, text, version: versionOf(text), data, problems: problemsOf(reference, file, text) };
+}
+
+/**
+ * Puts a new text into an item's file, unless the file is no longer what it was taken for. Written beside it and
+ * renamed over it, so that nobody ever reads half of it; its mode and its byte order mark stay.
+ */
+export function writeRecord(root: string, { file, version }: BenchRecord, text: string): boolean {
+  const full = realpathSync(path.join(root, file.file));
+  const { mode } = statSync(full);
+  const aside = path.join(path.dirname(full), `.${path.basename(full)}.${process.pid}.new`);
+  try {
+    const descriptor = openSync(aside, "wx", mode);
+    try {
+      const mark = readFileSync(full, "utf8").startsWith("\uFEFF") ? "\uFEFF" : "";
+      writeSync(descriptor, mark + text);
+      fsyncSync(descriptor);
+    } finally {
+      closeSync(descriptor);
+    }
+    const now = readTextFile(root, file.file).text;
+    if (now === null || versionOf(now) !== version) return false;
+    renameSync(aside, full);
+    return true;
+  } finally {
+    rmSync(aside, { force: true });
+  }
+}

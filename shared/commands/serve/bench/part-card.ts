@@ -1,0 +1,135 @@
+import { xmlText } from "../../../pages/data/xml.ts";
+import type { Hazard } from "../../../records/register.ts";
+import type { Part } from "../../../records/variant.ts";
+import { rangeWords } from "../../new/range-words.ts";
+import { linesOf, shownValue } from "./submitted-changes.ts";
+
+/** What every form on the page carries. */
+export interface FormFrame {
+  readonly action: string;
+  readonly key: string;
+  readonly version: string;
+}
+
+const choices = [
+  ["", "Not examined"],
+  ["present", "Present"],
+  ["absent", "Absent"],
+  ["substitute", "Substitute"],
+  ["unverified", "Unverified"],
+  ["not-issued", "Not issued"],
+] as const;
+
+export const hidden = (name: string, value: string): string =>
+  `<input type="hidden" name="${name}" value="${xmlText(value)}">`;
+
+/** A form that saves itself where there is a script, and has a button where there is none. */
+export const savingForm = ({ action, key, version }: FormFrame, attributes: string, inside: string): string =>
+  `<form method="post" action="${xmlText(action)}" ${attributes}>${hidden("key", key)}${hidden("version", version)}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
+
+/** Large targets, one of which is chosen. */
+export const chosenOf = (
+  name: string,
+  legend: string,
+  options: readonly (readonly [value: string, label: string])[],
+  chosen: string,
+): string =>
+  `<fieldset class="choices"><legend class="unseen">${xmlText(legend)}</legend>${options
+    .map(
+      ([value, label]) =>
+        `<label><input type="radio" name="${xmlText(name)}" value="${xmlText(value)}"${value === chosen ? " checked" : ""}><span>${xmlText(label)}</span></label>`,
+    )
+    .join("")}</fieldset>`;
+
+export const field = (name: string, label: string, value: string, more = ""): string =>
+  `<label class="field"><span>${xmlText(label)}</span><input type="text" name="${xmlText(name)}" value="${xmlText(value)}" autocomplete="off" autocapitalize="off" spellcheck="false"${more}></label>`;
+
+/** How many, where there are several: chosen from a list while that is short. */
+function quantityFields(part: Part, at: number, line: Readonly<Record<string, unknown>>): string {
+  const [quantity, rest] = [shownValue(line.quantity), shownValue(line.rest)];
+  if (part.quantity === 1 && quantity === "" && rest === "") return "";
+  const options = (all: readonly (readonly [string, string])[], chosen: string) =>
+    all
+      .map(
+        ([value, label]) =>
+          `<option value="${xmlText(value)}"${value === chosen ? " selected" : ""}>${xmlText(label)}</option>`,
+      )
+      .join("");
+  const numbers = Array.from({ length: Math.min(part.quantity, 24) }, (_, index) => String(index + 1));
+  const known = quantity === "" || numbers.includes(quantity) ? numbers : [...numbers, quantity];
+  const howMany =
+    part.quantity > 24
+      ? field(
+          `${at}.quantity`,
+          `How many of ${part.quantity}`,
+          quantity,
+          ' inputmode="numeric" pattern="[0-9]*"',
+        )
+      : `<label class="field"><span>How many of ${part.quantity}</span><select name="${at}.quantity">${options(
+          [["", "All that were issued"], ...known.map((number) => [number, number] as const)],
+          quantity,
+        )}</select></label>`;
+  const others = [["", "Not examined"], ...choices.slice(1)] as const;
+  return `${howMany}<label class="field"><span>The others</span><select name="${at}.rest">${options(others, rest)}</select></label>`;
+}
+
+function lineFields(
+  part: Part,
+  at: number,
+  line: Readonly<Record<string, unknown>>,
+  several: boolean,
+): string {
+  const value = (name: string) => shownValue(line[name]);
+  const models = [...part.accepts.keys()];
+  const list = models.length > 0 ? ` list="models-${part.id}"` : "";
+  const said = ["model", "serial", "marks", "condition", "evidence", "note"].some(
+    (name) => value(name) !== "",
+  );
+  const chosen = chosenOf(
+    `${at}.state`,
+    `${part.name}${several ? `, entry ${at + 1}` : ""}`,
+    choices,
+    value("state"),
+  );
+  return `${several ? `<p class="entry">Entry ${at + 1}</p>` : ""}${chosen}${quantityFields(part, at, line)}
+<details${said ? " open" : ""}><summary>Marks, serial, condition, note</summary>
+${field(`${at}.marks`, "Marks read, with ; between", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model, of a substitute", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">${xmlText(value("note"))}</textarea></label></details>`;
+}
+
+/** One part: its caution, then what to look for, then what was found. */
+export function partCard(
+  part: Part,
+  raw: unknown,
+  set: string | undefined,
+  hazards: ReadonlyMap<string, Hazard>,
+  frame: FormFrame,
+  another: boolean,
+): string {
+  const lines = linesOf(raw);
+  const shown = lines.length === 0 || another ? [...lines, {}] : lines;
+  const several = shown.length > 1;
+  const cautions = part.hazards.flatMap((id) => hazards.get(id) ?? []);
+  const marks = part.marks.map((mark) =>
+    set === undefined && mark === "{set}" ? "the set’s number" : mark.replaceAll("{set}", set ?? "…"),
+  );
+  const facts = [
+    part.look && xmlText(part.look),
+    marks.length > 0 && `Marks: ${xmlText(marks.join("; "))}.`,
+    part.serials.length > 0 && `Serials: ${xmlText(rangeWords(part.serials))}.`,
+    part.accepts.size > 0 && `Known substitutes: ${xmlText([...part.accepts.keys()].join(", "))}.`,
+  ].filter(Boolean);
+  const models =
+    part.accepts.size > 0
+      ? `<datalist id="models-${part.id}">${[...part.accepts.keys()].map((model) => `<option value="${xmlText(model)}"></option>`).join("")}</datalist>`
+      : "";
+  const more =
+    part.quantity > 1 && lines.length > 0 && !another
+      ? `<p class="small"><a href="?another=${part.id}#part-${part.id}">Units of different kinds: one more entry</a></p>`
+      : "";
+  return `<article class="part" id="part-${part.id}" aria-labelledby="name-${part.id}">
+<h3 id="name-${part.id}">${xmlText(part.name)} <small>${part.standing}${part.quantity > 1 ? `, ${part.quantity} issued` : ""}</small></h3>
+${cautions.map(({ name, caution, source }) => `<p class="caution"><strong>Caution: ${xmlText(name.toLowerCase())}.</strong> ${xmlText(caution)} <cite>${xmlText(source)}</cite></p>`).join("")}
+${facts.length > 0 ? `<p class="look">${facts.join(" ")}</p>` : ""}
+${savingForm(frame, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several)).join("")}${models}`)}
+${more}</article>`;
+}

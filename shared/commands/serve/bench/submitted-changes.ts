@@ -1,0 +1,124 @@
+import { isDeepStrictEqual } from "node:util";
+import type { Part } from "../../../records/variant.ts";
+import type { Change } from "./edited-yaml.ts";
+
+type Line = Readonly<Record<string, unknown>>;
+
+/** What the page asks of one line of a part, in the order in which the fields are written. */
+export const lineFields = [
+  "state",
+  "model",
+  "quantity",
+  "rest",
+  "serial",
+  "marks",
+  "condition",
+  "evidence",
+  "note",
+] as const;
+export type LineField = (typeof lineFields)[number];
+
+const fieldOrder = [
+  ...lineFields.slice(0, -2),
+  "packed",
+  "repairs",
+  "belongs",
+  "evidence",
+  "note",
+  "private",
+];
+
+/** The lines of a part as the record has them, a single word as a line of its own. */
+export function linesOf(raw: unknown): Line[] {
+  if (raw === undefined || raw === null) return [];
+  return (Array.isArray(raw) ? raw : [raw]).map((each) =>
+    typeof each === "object" && each !== null ? (each as Line) : { state: each },
+  );
+}
+
+/** A value as it stands in a field of the page. */
+export const shownValue = (value: unknown): string =>
+  Array.isArray(value)
+    ? value.map(String).join("; ")
+    : value === undefined || value === null
+      ? ""
+      : String(value);
+
+function writtenValue(field: LineField, shown: string): unknown {
+  const text = field === "note" ? shown.replaceAll("\r\n", "\n").trim() : shown.trim();
+  if (text === "") return undefined;
+  if (field === "quantity") return /^\d{1,5}$/.test(text) ? Number(text) : text;
+  if (field === "marks")
+    return text
+      .split(";")
+      .map((mark) => mark.trim())
+      .filter((mark) => mark !== "");
+  return text;
+}
+
+/** The line as the page asks for it, with the record's own values wherever the page was not touched. */
+function wantedLine(line: Line, at: number, form: URLSearchParams): Line | undefined {
+  const asked = form.get(`${at}.state`);
+  if (asked === null) return line;
+  if (asked === "") return undefined;
+  const wanted: Record<string, unknown> = { ...line, state: asked };
+  for (const field of lineFields) {
+    const shown = form.get(`${at}.${field}`);
+    if (field === "state" || shown === null || shown === shownValue(line[field])) continue;
+    const value = writtenValue(field, shown);
+    if (value === undefined) delete wanted[field];
+    else wanted[field] = value;
+  }
+  // Which model stands in a part's place is said of a substitute only.
+  if (asked !== "substitute" && line.state === "substitute") delete wanted.model;
+  return Object.fromEntries(
+    Object.entries(wanted).sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b)),
+  );
+}
+
+/** One word where there is nothing more to say. */
+const shortest = (line: Line): unknown => (Object.keys(line).length === 1 ? line.state : line);
+
+/**
+ * The changes that a part's form asks for, in ways to be tried one after another: only what differs, then the part as
+ * a whole. None where the form says what the record says.
+ */
+export function partChanges(
+  part: Part,
+  raw: unknown,
+  form: URLSearchParams,
+  order: readonly string[],
+): readonly (readonly Change[])[] {
+  const lines = linesOf(raw);
+  const count = form.has(`${lines.length}.state`) ? lines.length + 1 : lines.length;
+  const wanted = Array.from({ length: count }, (_, at) => wantedLine(lines[at] ?? {}, at, form));
+  const kept = wanted.filter((line) => line !== undefined);
+  if (isDeepStrictEqual(kept, lines)) return [];
+  const [first] = kept;
+  const value = first === undefined ? undefined : kept.length === 1 ? shortest(first) : kept.map(shortest);
+  const whole: Change[] = [{ path: ["parts", part.id], value, order }];
+  if (kept.length !== lines.length) return [whole];
+  const precise = lines.flatMap((line, at): Change[] => {
+    const next = kept[at] ?? {};
+    const path = Array.isArray(raw) ? ["parts", part.id, at] : ["parts", part.id];
+    const fields = [...new Set([...Object.keys(next), ...Object.keys(line)])].filter(
+      (field) => !isDeepStrictEqual(next[field], line[field]),
+    );
+    if (fields.length === 0) return [];
+    if (typeof (Array.isArray(raw) ? raw[at] : raw) !== "object")
+      return [{ path, value: shortest(next), order }];
+    return fields.map((field) => ({ path: [...path, field], value: next[field], order: fieldOrder }));
+  });
+  return [precise, whole];
+}
+
+/** The change that a form of one field asks for: a feature, or a field of the item itself. */
+export function fieldChanges(
+  path: readonly string[],
+  raw: unknown,
+  shown: string | null,
+  order: readonly string[],
+): readonly (readonly Change[])[] {
+  if (shown === null || shown.trim() === shownValue(raw)) return [];
+  return [[{ path, value: shown.trim() === "" ? undefined : shown.trim(), order }]];
+}

@@ -1,0 +1,142 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { writeFiles } from "../collections/collection.ts";
+import { unpackingFile, unpackingFolder } from "../collections/unpacking.ts";
+import { type Served, served } from "../commands/served.ts";
+import { type OpenSite, openSite } from "./open-site.ts";
+
+let root: string;
+let preview: Served;
+let site: OpenSite;
+
+beforeAll(async () => {
+  root = unpackingFolder();
+  preview = await served(root);
+  site = await openSite();
+});
+afterAll(async () => {
+  await site.close();
+  await preview.stop();
+});
+beforeEach(() => writeFiles(root, { "content/items/one/index.md": unpackingFile }));
+
+const text = () => readFileSync(path.join(root, "content/items/one/index.md"), "utf8");
+const phone: BrowserContextOptions = {
+  viewport: { width: 320, height: 640 },
+  hasTouch: true,
+  isMobile: true,
+};
+
+async function bench(options: BrowserContextOptions = phone, address = "one/"): Promise<Page> {
+  const context = await site.browser.newContext(options);
+  const page = await context.newPage();
+  await page.goto(`http://127.0.0.1:${preview.port}/__fittedcase/bench/${address}`);
+  return page;
+}
+const leave = (page: Page) => page.context().close();
+const tick = (page: Page, part: string, state: string) =>
+  page.locator(`#part-${part}`).getByRole("radio", { name: state, exact: true }).tap();
+const saved = (page: Page, part: string) =>
+  page.locator(`#part-${part} [role=status]`).filter({ hasText: "Saved." }).waitFor();
+
+describe("the page for the bench, in a browser", () => {
+  it("writes what is tapped into the file, and leaves the rest of it byte for byte", async () => {
+    const page = await bench();
+    await tick(page, "key", "Absent");
+    await saved(page, "key");
+    await tick(page, "lamp", "Present");
+    await saved(page, "lamp");
+    expect(await page.locator(".tally").innerText()).toBe("3 of 4 parts examined");
+    await page.locator("#part-jet").getByLabel("How many of 2").selectOption("All that were issued");
+    await saved(page, "jet");
+    await page.locator("#part-lamp summary").tap();
+    await page.locator("#part-lamp").getByLabel("Note").fill("Cracked: see the photograph");
+    await page.locator("#part-lamp").getByLabel("Note").blur();
+    await expect.poll(text).toContain("Cracked");
+    expect(text()).toBe(
+      unpackingFile
+        .replace("key: present ", "key: absent ")
+        .replace("quantity: 1, ", "")
+        .replace("# of two\n", '# of two\n  lamp: { state: present, note: "Cracked: see the photograph" }\n'),
+    );
+    await tick(page, "lamp", "Not examined");
+    await expect.poll(text).not.toContain("lamp");
+    await leave(page);
+  });
+
+  it("works with the keyboard alone, and without a script", async () => {
+    const page = await bench({ javaScriptEnabled: false });
+    await page.locator('#part-key input[value="present"]').focus();
+    await page.keyboard.press("ArrowRight");
+    for (let tabs = 0; tabs < 4; tabs++) {
+      await page.keyboard.press("Tab");
+      if (await page.locator("#part-key button").evaluate((button) => button === document.activeElement))
+        break;
+    }
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/#part-key$/);
+    expect(text()).toBe(unpackingFile.replace("key: present ", "key: absent "));
+    await leave(page);
+  });
+
+  it.each([
+    ["one/", "light"],
+    ["one/", "dark"],
+    ["", "light"],
+    ["one/?another=jet", "dark"],
+  ] as const)(
+    "has no fault that axe finds on %j, %s, and does not scroll sideways",
+    async (address, colorScheme) => {
+      const page = await bench({ ...phone, colorScheme }, address);
+      const said: string[] = [];
+      page.on("console", (message) => said.push(message.text()));
+      await page.reload();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+      // WCAG 2.2, 2.5.5 (AAA): targets of at least 44 by 44 pixels.
+      const targets = await page.locator(".choices label, .field input, .field select, summary").all();
+      for (const target of targets) {
+        const box = await target.boundingBox();
+        if (box) expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+      }
+      expect(said).toEqual([]);
+      await leave(page);
+    },
+  );
+
+  it("saves nothing over what was written by hand, and says so", async () => {
+    const page = await bench();
+    const byHand = unpackingFile.replace("# brass", "# iron");
+    writeFiles(root, { "content/items/one/index.md": byHand });
+    await page.locator(".notice-panel").getByText("The file was changed elsewhere.").waitFor();
+    await tick(page, "key", "Absent");
+    await page.locator("#part-key .failed").getByText("changed elsewhere meanwhile").waitFor();
+    expect(text()).toBe(byHand);
+    await page.locator(".notice-panel a").tap();
+    await tick(page, "key", "Absent");
+    await saved(page, "key");
+    expect(text()).toBe(byHand.replace("key: present ", "key: absent "));
+    await leave(page);
+  });
+
+  it("shows a mistake in the file as the terminal does, until it is mended", async () => {
+    const [page, item] = [await bench(), await bench(phone, "../../items/one/")];
+    writeFiles(root, { "content/items/one/index.md": unpackingFile.replace("key: present", "kee: present") });
+    const told = "content/items/one/index.md:6:3  error  unknown-part";
+    await page.locator(".notice-panel pre").getByText(told).waitFor();
+    await item.locator("#fittedcase-problems pre").getByText(told).waitFor();
+    // The last good page stays below it.
+    expect(await item.locator("h1").innerText()).toBe("A chest");
+    writeFiles(root, { "content/items/one/index.md": unpackingFile });
+    await page.locator(".notice-panel pre").waitFor({ state: "detached" });
+    await item.locator("#fittedcase-problems").waitFor({ state: "hidden" });
+    await item.getByText("At the bench: tick its parts").tap();
+    await item.waitForURL(/bench\/one\/$/);
+    await leave(page);
+    await leave(item);
+  });
+});
