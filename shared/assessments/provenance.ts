@@ -35,34 +35,38 @@ export function assessProvenance(
 ): Provenance {
   const dates = events.map(({ date }) => date).filter((date) => finite(date.earliest) !== null);
   const byStart = [...dates].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0));
-  const gaps: Gap[] = [];
-  const started = issued && finite(issued.earliest) !== null ? issued : undefined;
-  let before: EdtfDate | undefined = started;
-  for (const date of byStart) {
-    const end = before && finite(before.latest);
-    const start = date.earliest;
-    if (before && end !== null && end !== undefined && start !== null && start > end + 1) {
-      const earliestEnd = finite(before.earliestEnd);
-      const latestStart = finite(date.latestStart);
-      gaps.push({
-        from: yearOf(end),
-        to: yearOf(start),
-        years: (start - end - 1) / daysInYear,
-        longest:
-          earliestEnd === null || latestStart === null ? null : (latestStart - earliestEnd - 1) / daysInYear,
-      });
-    }
-    // A custody that lasts beyond the next one's beginning leaves no gap after it.
-    if (!before || end === null || end === undefined || (date.latest ?? Number.NEGATIVE_INFINITY) > end)
-      before = date;
-  }
-
+  const started = issued && finite(issued.earliest) !== null ? [issued] : [];
   const life = lifeOf(issued, examined);
   return {
     documentedYears: documentedYears(byStart, life, examined),
     lifetimeYears: life && life.last - life.first + 1,
-    gaps,
+    gaps: gapsBetween([...started, ...byStart]),
   };
+}
+
+/**
+ * Where all that came before has ended, at the latest, before anything that follows begins, at the earliest. At
+ * most a gap lasts from the latest of the earliest ends before it to the earliest of the latest beginnings after.
+ */
+function gapsBetween(dates: readonly EdtfDate[]): Gap[] {
+  const gaps: Gap[] = [];
+  for (let at = 1; at < dates.length; at++) {
+    const [before, after] = [dates.slice(0, at), dates.slice(at)];
+    const start = after[0]?.earliest ?? null;
+    // Of a custody whose end is not known nobody can say that nothing followed it.
+    if (start === null || (before.at(-1)?.latest ?? null) === null) continue;
+    const end = Math.max(...before.map(({ latest }) => latest ?? Number.NEGATIVE_INFINITY));
+    if (start <= end + 1) continue;
+    const earliestEnd = Math.max(...before.map((date) => date.earliestEnd ?? Number.NEGATIVE_INFINITY));
+    const latestStart = Math.min(...after.map((date) => date.latestStart ?? Number.POSITIVE_INFINITY));
+    gaps.push({
+      from: yearOf(end),
+      to: yearOf(start),
+      years: (start - end - 1) / daysInYear,
+      longest: finite((latestStart - earliestEnd - 1) / daysInYear),
+    });
+  }
+  return gaps;
 }
 
 interface Years {

@@ -21,7 +21,10 @@ export interface VariantComparison {
 }
 
 /** The variants of a family side by side, feature by feature and part by part. */
-export function compareVariants(family: Family, variants: readonly Variant[]): VariantComparison {
+export function compareVariants(
+  { features: declared }: Pick<Family, "features">,
+  variants: readonly Variant[],
+): VariantComparison {
   const partNames = new Map(
     variants.flatMap(({ parts }) => [...parts.values()].map(({ id, name }) => [id, name])),
   );
@@ -32,7 +35,7 @@ export function compareVariants(family: Family, variants: readonly Variant[]): V
     cells,
     differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1,
   });
-  const features = [...family.features.values()].map(({ id, name }) =>
+  const features = [...declared.values()].map(({ id, name }) =>
     row(
       "feature",
       id,
