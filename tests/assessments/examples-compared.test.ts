@@ -153,4 +153,39 @@ provenance:
     expect(provenance.gaps[0]?.years).toBeCloseTo(23, 1);
     expect(provenance.gaps[0]?.longest).toBeCloseTo(25, 1);
   });
+
+  const custodyOf = (events: string, examined = "2020") => {
+    const one = `examined: ${examined}\nprovenance:\n${events}`;
+    return (
+      dataOf(files({ one })).get("/data/items/one.json") as {
+        provenance: { documentedYears: number; gaps: { from: number; to: number }[] };
+      }
+    ).provenance;
+  };
+
+  // By hand: the variant was issued from 1901.
+  it.each([
+    ["a decade is one year that nobody knows", "  - { date: 193X, event: sold }", 1],
+    ["held from 2011 on lasts to the examination", "  - { date: 2011/.., event: acquired }", 10],
+    [
+      "an end that is not known documents no more than its beginning",
+      '  - { date: "2011/", event: acquired }',
+      1,
+    ],
+    [
+      "from some year of the tens to 1915 is certain for its last year only",
+      "  - { date: 191X/1915, event: in use }",
+      1,
+    ],
+    ["what lies before its life is none of it", "  - { date: 1850/1902, event: in use }", 2],
+  ])("%s", (_, events, documented) => {
+    expect(custodyOf(events).documentedYears).toBe(documented);
+  });
+
+  it("finds no gap after a custody that goes on", () => {
+    const { gaps } = custodyOf(
+      "  - { date: 1950/.., event: held }\n  - { date: 1960, event: shown }\n  - { date: 1990, event: shown }",
+    );
+    expect(gaps).toMatchObject([{ from: 1905, to: 1950 }]);
+  });
 });

@@ -163,6 +163,18 @@ describe("survivors", () => {
     expect(survivalRate.value).toBeNull();
   });
 
+  // By the formula the coverage of a single sighting would be 1: everything seen. Nothing was seen again.
+  it.each([1, 2, 5])(
+    "of %d sightings of as many examples neither survivors nor coverage is given",
+    (count) => {
+      const { survivors, coverage } = rarityOf(withLog(times(count, (at) => seen(`e${at}`))));
+      for (const figure of [survivors, coverage]) {
+        expect(figure.value).toBeNull();
+        expect(figure.insufficient).toMatch(/seen only once/);
+      }
+    },
+  );
+
   it("is withheld without a sighting", () => {
     const { survivors, coverage } = rarityOf(withLog([]));
     expect([survivors.value, coverage.value]).toEqual([null, null]);

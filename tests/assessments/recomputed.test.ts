@@ -88,6 +88,63 @@ const methods: Readonly<Record<string, (inputs: Inputs) => Recomputed>> = {
   },
 };
 
+/** C(m, k)/C(N, k) or, of a range without its start, P(span <= w), as (numerator, denominator). */
+function tail(k: number, seen: number, total: number, hasStart: boolean): [bigint, bigint] {
+  let [above, below] = [1n, 1n];
+  for (let at = 0; at < k; at++) {
+    above *= BigInt(seen - at);
+    below *= BigInt(total - at);
+  }
+  return hasStart ? [above, below] : [above * BigInt(seen + k * (total - seen)), below * BigInt(seen)];
+}
+
+interface Range {
+  readonly from: number | null;
+  readonly to: number | null;
+  readonly distinct?: number;
+  readonly largest?: number;
+  readonly span?: number;
+}
+
+function rangeTotal({ from, to, distinct: k = 0, largest, span }: Range): Required<Recomputed> {
+  if (from !== null && to !== null) return { value: to - from + 1, low: to - from + 1, high: to - from + 1 };
+  const seen = largest ?? span ?? 0;
+  const value = from === null ? ((seen - 1) * (k + 1)) / (k - 1) - 1 : seen + seen / k - 1;
+  // Upwards one by one, until the chance falls below 1/20.
+  let high = seen;
+  for (;;) {
+    const [above, below] = tail(k, seen, high + 1, from !== null);
+    if (20n * above < below) return { value, low: seen, high };
+    high += 1;
+  }
+}
+
+interface Ends {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The methods whose inputs are other figures, or ranges. */
+const composed: Readonly<Record<string, (inputs: never) => Recomputed>> = {
+  "serial-ranges": ({ ranges }: { readonly ranges: readonly Range[] }) => {
+    const totals = ranges.map(rangeTotal);
+    const sum = (end: "value" | "low" | "high") =>
+      totals.reduce((total, each) => total + Number(each[end]), 0);
+    return { value: sum("value"), low: sum("low"), high: sum("high") };
+  },
+  "survival-ratio": ({ survivors, made }: { readonly survivors: Ends; readonly made: Ends }) => ({
+    value: survivors.value / made.value,
+    low: survivors.low / made.high,
+    high: Math.min(1, survivors.high / made.low),
+  }),
+  "share-of-survivors": ({ share, survivors }: { readonly share: Ends; readonly survivors: Ends }) => ({
+    value: share.value * survivors.value,
+    low: share.low * survivors.low,
+    high: share.high * survivors.high,
+  }),
+};
+
 /** Every figure anywhere in a data file, with the way to it. */
 function figuresIn(data: unknown, path: string): [string, PublishedFigure][] {
   if (typeof data !== "object" || data === null) return [];
@@ -108,17 +165,27 @@ describe("a scholar with nothing but the data files", () => {
       .flatMap(({ address, text }) => figuresIn(JSON.parse(text), address));
   });
 
-  it.each(Object.keys(methods))("comes to the same figures by %s", (method) => {
-    const found = figures.filter(([, figure]) => figure.method === method && figure.value !== null);
-    expect(found.length).toBeGreaterThan(0);
-    for (const [path, figure] of found) {
-      const again = methods[method]?.(figure.inputs as unknown as Inputs);
-      for (const end of ["value", "low", "high"] as const) {
-        const expected = again?.[end];
-        if (expected === null) expect(figure[end], `${path}.${end}`).toBeNull();
-        else expect(figure[end], `${path}.${end}`).toBeCloseTo(expected ?? Number.NaN, 8);
+  it.each([...Object.keys(methods), ...Object.keys(composed)])(
+    "comes to the same figures by %s",
+    (method) => {
+      const found = figures.filter(([, figure]) => figure.method === method && figure.value !== null);
+      expect(found.length).toBeGreaterThan(0);
+      for (const [path, figure] of found) {
+        const again =
+          methods[method]?.(figure.inputs as unknown as Inputs) ?? composed[method]?.(figure.inputs as never);
+        for (const end of ["value", "low", "high"] as const) {
+          const expected = again?.[end];
+          if (expected === null) expect(figure[end], `${path}.${end}`).toBeNull();
+          else expect(figure[end], `${path}.${end}`).toBeCloseTo(expected ?? Number.NaN, 8);
+        }
       }
-    }
+    },
+  );
+
+  it("knows every method by which the site comes to a figure", () => {
+    expect(Object.keys(english.methods).sort()).toEqual(
+      [...Object.keys(methods), ...Object.keys(composed)].sort(),
+    );
   });
 
   it("finds a reason wherever there is no figure, and bounds around every value that has them", () => {

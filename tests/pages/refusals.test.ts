@@ -1,0 +1,109 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type Files, writeCollection } from "../collections/collection.ts";
+import { run } from "../commands/run.ts";
+
+const parts = `parts: { body: { name: Body, standing: core }, tray: { name: Tray } }
+levels: [{ id: whole, name: Whole, needs: { standing: [core, issued] } }]
+`;
+
+const shared: Files = {
+  "content/sources.yaml": "- { id: ledger, title: Ledger }\n",
+  "schemas/reference/chest/family.yaml": "name: Chests\n",
+};
+
+/** A variant for each thing that the evidence does not carry. */
+const variants: Readonly<Record<string, string>> = {
+  unseen: "name: Unseen\n",
+  once: "name: Once\nmade: { count: 9, source: ledger }\n",
+  skipped: "name: Skipped\nserials: [{ prefix: S, from: 1, skipped: true, source: ledger }]\n",
+  few: "name: Few\nserials: [{ prefix: F, from: 1, source: ledger }]\n",
+  range: "name: Range\nmade: { low: 40, high: 50, source: ledger }\n",
+  unmade: "name: Unmade\n",
+  exceeding: "name: Exceeding\nmade: { count: 3, source: ledger }\n",
+};
+
+const log = `seen,variant,serial,example,source,kind,list,present
+2001,once,,o1,ledger,record,,
+2002,once,,o2,ledger,record,east,
+2001,few,F7,,ledger,record,,
+2001,range,,r1,ledger,record,,
+2002,range,,r1,ledger,record,,
+2001,unmade,,u1,ledger,record,,
+2002,unmade,,u1,ledger,record,,
+2001,exceeding,,e1,ledger,record,,
+2002,exceeding,,e1,ledger,record,,
+2001,exceeding,,e2,ledger,record,,
+2001,exceeding,,e3,ledger,record,,
+2001,exceeding,,e4,ledger,record,,
+`;
+
+const telling: Files = {
+  ...shared,
+  "content/collection.yaml": "title: T\nurl: https://example.org/\n",
+  "content/sightings/log.csv": log,
+  ...Object.fromEntries(
+    Object.entries(variants).map(([id, text]) => [`schemas/reference/chest/${id}.yaml`, text + parts]),
+  ),
+};
+
+/** Nobody watched, nothing was seen, and its one outfit has nothing to be complete by. */
+const silent: Files = {
+  ...shared,
+  "content/collection.yaml": "title: T\nurl: https://example.org/\n",
+  "schemas/reference/chest/oils.yaml": "name: Oils\nparts: { oil: { name: Oil, standing: consumable } }\n",
+  "content/items/jar.md": "---\ntitle: Jar\nvariant: oils\ncensus: false\n---\n",
+};
+
+const built = async (files: Files) => {
+  const root = writeCollection(files);
+  const out = path.join(root, "site");
+  const { code, err } = await run(["build", "--root", root, "--out", out], root);
+  expect({ code, err }).toEqual({ code: 0, err: expect.any(String) });
+  return (page: string) =>
+    readFileSync(path.join(out, page, "index.html"), "utf8")
+      .replace(/<[^>]+>/g, " ")
+      .replace(/\s+/g, " ");
+};
+
+// The list is that of the design, and every other reason for which a figure is withheld.
+describe("a figure that the evidence does not carry is withheld in plain words, on a page", () => {
+  let told: (page: string) => string;
+  let unsaid: (page: string) => string;
+  beforeAll(async () => {
+    told = await built(telling);
+    unsaid = await built(silent);
+  });
+
+  it.each([
+    ["unseen", "No sighting is recorded."],
+    ["unseen", "No record of the number made is known, and no range of serials."],
+    ["unseen", "No sighting names the list that it comes from"],
+    ["unseen", "How many survive is not known well enough."],
+    ["unseen", "Of no example is it recorded whether it reaches this level."],
+    [
+      "once",
+      "Every known example was seen only once, so nothing tells how many have never been seen; at least 2 survive.",
+    ],
+    ["once", "The sightings come from 1 list; the method compares exactly two independent ones."],
+    ["skipped", "Numbers were left unused, so the serials do not count what was made."],
+    ["few", "Only 1 serial of an open range is recorded; the method needs 2."],
+    ["few", "at least 1 survives."],
+    // In the narrow column of a list of parts; the data file has the whole sentence.
+    ["few", "not recorded"],
+    ["unmade", "How many were made is not known well enough."],
+    ["range", "The record gives a range and no number: 40 to 50."],
+    ["exceeding", "More are estimated to survive than were made"],
+    ["exceeding", "This is more than the 3 that were made"],
+  ])("%s: %s", (variant, reason) => {
+    expect(told(`variants/${variant}`)).toContain(reason);
+  });
+
+  it.each([
+    ["variants/oils", "Nobody has said in which years offers were watched for."],
+    ["items/jar", "The reference lists no core or issued part to compare by."],
+  ])("%s: %s", (page, reason) => {
+    expect(unsaid(page)).toContain(reason);
+  });
+});
