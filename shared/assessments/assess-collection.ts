@@ -9,7 +9,12 @@ import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
 import type { Figure } from "./figure.ts";
 import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
 import { assessIdentification, type Identification } from "./identification.ts";
-import { compareCollection, type ItemComparison, type LikenessTable } from "./item-comparison.ts";
+import {
+  compareCollection,
+  comparedVariants,
+  type ItemComparison,
+  type LikenessTable,
+} from "./item-comparison.ts";
 import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestTo } from "./likeness.ts";
 import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
@@ -105,10 +110,25 @@ const publicSerials = (sightings: readonly Sighting[], items: readonly Item[]): 
     ({ serial }) => serial ?? [],
   );
 
-export function assessCollection(collection: Collection): Assessments {
+/** What the assessment of one family takes from all the others. */
+export interface Whole {
+  readonly watched: YearsWatched | null;
+  /** The variants of which every pair of items is compared. */
+  readonly compared: ReadonlySet<string>;
+}
+
+/** What a collection that is assessed at once has to say of itself as a whole. */
+export function wholeOf({ settings, sightings, items }: Collection): Whole {
+  const count = new Map<string, number>();
+  for (const { variant } of items.values()) count.set(variant, (count.get(variant) ?? 0) + 1);
+  return { watched: yearsWatched(settings.watching, sightings), compared: comparedVariants(count) };
+}
+
+/** Assesses a whole collection, or some families of one: then `whole` says what must be known of the rest. */
+export function assessCollection(collection: Collection, whole: Whole = wholeOf(collection)): Assessments {
   const { confidence } = collection.settings;
   const scale = collection.scales.get(collection.settings.scale);
-  const watched = yearsWatched(collection.settings.watching, collection.sightings);
+  const { watched, compared } = whole;
   const sightingsOf = grouping(collection.sightings, ({ variant }) => variant);
   const itemsOf = grouping(collection.items.values(), ({ variant }) => variant);
   const siblingsOf = grouping(collection.variants.values(), ({ family }) => family);
@@ -137,20 +157,20 @@ export function assessCollection(collection: Collection): Assessments {
       reallocation: reallocate(variant, examined),
     });
     const features = collection.families.get(variant.family)?.features ?? new Map();
-    const compared = { features: [...features.keys()], parts: [...variant.parts.keys()] };
-    const attributes = attributesOf(compared);
+    const likened = { features: [...features.keys()], parts: [...variant.parts.keys()] };
+    const attributes = attributesOf(likened);
     const rows = examples.map((example) =>
-      likenessRow(example, compared, collection.items.get(example.items[0] ?? "")?.features),
+      likenessRow(example, likened, collection.items.get(example.items[0] ?? "")?.features),
     );
     const rowOf = new Map(rows.flatMap((row) => row.example.items.map((id) => [id, row] as const)));
     const rowOfItem = new Map<string, LikenessRow>();
     for (const each of examined) {
       // An item left out of the census is compared all the same; it only is nobody else's neighbour.
       const [alone] = examplesOf(variant, [], [{ ...each, item: { ...each.item, census: true } }]);
-      const row = rowOf.get(each.item.id) ?? (alone && likenessRow(alone, compared, each.item.features));
+      const row = rowOf.get(each.item.id) ?? (alone && likenessRow(alone, likened, each.item.features));
       if (row) rowOfItem.set(each.item.id, row);
     }
-    likenessTables.set(variant.id, { ...compared, rowOf: (id) => rowOfItem.get(id) });
+    likenessTables.set(variant.id, { ...likened, rowOf: (id) => rowOfItem.get(id) });
     const nearestOf = (id: string) => {
       const row = rowOfItem.get(id);
       return row ? nearestTo(row, rows, attributes) : [];
@@ -229,6 +249,7 @@ export function assessCollection(collection: Collection): Assessments {
   );
   const comparisons = compareCollection(
     collection,
+    compared,
     (id) => items.get(id),
     (id) => likenessTables.get(id),
   );

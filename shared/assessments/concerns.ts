@@ -1,5 +1,6 @@
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import type { Collection } from "../records/collection.ts";
+import { placeIn } from "../source/document.ts";
 import type { Assessments } from "./assess-collection.ts";
 
 /** What an assessment found that its author should look at again. Nothing of it stops a build. */
@@ -15,7 +16,7 @@ export function concernsOf(collection: Collection, assessments: Assessments): Di
       if (id === "serial") continue;
       const values = collection.variants.get(item.variant)?.features.get(id) ?? [];
       concerns.push(
-        diagnose("feature-contradicts", item.document.locate(["features", id]), {
+        diagnose("feature-contradicts", placeIn(item.document, ["features", id]), {
           found: `"${item.features.get(id)}"`,
           expected: `${values.map((value) => `"${value}"`).join(" or ")}, as "${item.variant}" is found with`,
         }),
@@ -25,7 +26,7 @@ export function concernsOf(collection: Collection, assessments: Assessments): Di
       const later = units.find(({ verdict }) => verdict === "later");
       if (!later) continue;
       concerns.push(
-        diagnose("part-later-than-issue", item.document.locate(["parts", id], "key"), {
+        diagnose("part-later-than-issue", placeIn(item.document, ["parts", id], "key"), {
           found: `a part made ${later.made}`,
           expected: `one made no later than the issue of the variant, ${dating.issued}`,
         }),

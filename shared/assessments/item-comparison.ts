@@ -4,7 +4,7 @@ import type { Variant } from "../records/variant.ts";
 import { gower } from "../statistics/gower.ts";
 import type { Completeness } from "./completeness.ts";
 import type { Dating } from "./dating.ts";
-import { attributesOf, type Likeness, type LikenessRow } from "./likeness.ts";
+import { attributesOf, type LikenessRow } from "./likeness.ts";
 import type { MarkFinding } from "./matching-numbers.ts";
 import { type ComparedUnits, type Contrast, contrastUnits, contrastValues } from "./unit-contrast.ts";
 
@@ -24,49 +24,27 @@ export interface AssessedItem {
   readonly completeness: Completeness;
   readonly dating: Dating;
   readonly marks: ReadonlyMap<string, MarkFinding>;
-  readonly nearest: readonly Likeness[];
 }
-
-export const pairKey = (first: string, second: string): string =>
-  first < second ? `${first} ${second}` : `${second} ${first}`;
 
 /** A variant with no more items than this has every pair of them compared. */
 export const everyPairUpTo = 12;
 /** Once a collection has this many pairs, no further variant is added: a reader's browser compares the rest. */
 export const pairsAtMost = 1000;
 
-const pairOf = (first: string, second: string): readonly [string, string] =>
-  first < second ? [first, second] : [second, first];
-
-/** Every pair of a small variant; of a larger one each item with those most like it. */
-function pairsIn(
-  items: readonly string[],
-  nearest: (item: string) => readonly string[],
-): (readonly [string, string])[] {
-  if (items.length <= everyPairUpTo) {
-    return items.flatMap((first, at) => items.slice(at + 1).map((second) => pairOf(first, second)));
-  }
-  const pairs = new Map<string, readonly [string, string]>();
-  for (const item of items) {
-    for (const other of nearest(item))
-      if (other !== item) pairs.set(pairKey(item, other), pairOf(item, other));
-  }
-  return [...pairs.values()];
-}
-
-/** Which pairs are compared in a collection, by variant: the variants with the fewest items first. */
-export function pairsToCompare(
-  itemsOf: ReadonlyMap<string, readonly string[]>,
-  nearest: (item: string) => readonly string[],
-): ReadonlyMap<string, readonly (readonly [string, string])[]> {
-  const bySize = [...itemsOf].sort(([a, ofA], [b, ofB]) => ofA.length - ofB.length || (a < b ? -1 : 1));
-  const chosen = new Map<string, readonly (readonly [string, string])[]>();
-  let count = 0;
-  for (const [variant, items] of bySize) {
-    const pairs = pairsIn(items, nearest);
-    if (count + pairs.length > pairsAtMost) break;
-    count += pairs.length;
-    chosen.set(variant, pairs);
+/**
+ * The variants of which every pair of items is compared, the smallest first. It depends on how many items each has
+ * and on nothing else, so that one family can be assessed without the others.
+ */
+export function comparedVariants(items: ReadonlyMap<string, number>): ReadonlySet<string> {
+  const bySize = [...items]
+    .filter(([, count]) => count > 1 && count <= everyPairUpTo)
+    .sort(([a, ofA], [b, ofB]) => ofA - ofB || (a < b ? -1 : 1));
+  const chosen = new Set<string>();
+  let pairs = 0;
+  for (const [variant, count] of bySize) {
+    pairs += (count * (count - 1)) / 2;
+    if (pairs > pairsAtMost) break;
+    chosen.add(variant);
   }
   return chosen;
 }
@@ -144,24 +122,28 @@ export function compareItems(
   };
 }
 
-/** All the pairs of a collection that have a page of their own. */
+/** All the pairs of a collection that have a page of their own, each in the order of ids. */
 export function compareCollection(
   { items, variants, families }: Pick<Collection, "items" | "variants" | "families">,
+  compared: ReadonlySet<string>,
   assessed: (item: string) => AssessedItem | undefined,
   tableOf: (variant: string) => LikenessTable | undefined,
 ): readonly ItemComparison[] {
-  const itemsOf = new Map<string, string[]>();
-  for (const { id, variant } of items.values()) itemsOf.set(variant, [...(itemsOf.get(variant) ?? []), id]);
-  const nearest = (item: string) => (assessed(item)?.nearest ?? []).flatMap(({ example }) => example.items);
-  return [...pairsToCompare(itemsOf, nearest)].flatMap(([id, pairs]) => {
-    const variant = variants.get(id);
-    const table = tableOf(id);
-    if (!variant || !table) return [];
+  const itemsOf = new Map<string, Item[]>();
+  for (const item of items.values()) {
+    const known = itemsOf.get(item.variant);
+    if (known) known.push(item);
+    else itemsOf.set(item.variant, [item]);
+  }
+  return [...variants.values()].flatMap((variant) => {
+    const table = tableOf(variant.id);
+    if (!compared.has(variant.id) || !table) return [];
     const features = [...(families.get(variant.family)?.features.keys() ?? [])];
-    return pairs.flatMap(([a, b]) => {
-      const [first, second] = [items.get(a), items.get(b)];
-      if (!first || !second || first.variant !== second.variant) return [];
-      return compareItems([first, second], variant, features, assessed, table) ?? [];
-    });
+    const inOrder = [...(itemsOf.get(variant.id) ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1));
+    return inOrder.flatMap((first, at) =>
+      inOrder
+        .slice(at + 1)
+        .flatMap((second) => compareItems([first, second], variant, features, assessed, table) ?? []),
+    );
   });
 }

@@ -1,12 +1,11 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { counted, reportAsText, tally } from "../diagnostics/report.ts";
+import { counted, reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { buildCollection } from "../site/build-collection.ts";
-import { defaultOut } from "../site/build-site.ts";
-import { OutFolderError } from "../site/out-folder.ts";
+import { defaultOut, OutFolderError } from "../site/out-folder.ts";
 import { type Command, UsageError } from "./command.ts";
-import { imageProgress } from "./image-progress.ts";
+import { progressLine } from "./progress-line.ts";
 import { rootFolder } from "./root-folder.ts";
 
 export const build: Command = {
@@ -39,7 +38,7 @@ export const build: Command = {
     if (audience === "private" && target === defaultOut(root, "public")) {
       throw new UsageError("Found the public site's folder as --out of a private build; expected another.");
     }
-    const progress = imageProgress(surroundings);
+    const progress = progressLine(surroundings);
     try {
       const { written, diagnostics, filesRead } = await buildCollection(
         root,
@@ -54,9 +53,10 @@ export const build: Command = {
       }
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
       const where = path.relative(cwd, target) || ".";
+      const { items, pages, rewritten, unchanged, warnings } = written;
       out(
-        `${counted(written.items, "item")}, ${counted(written.pages, "page")}, ${counted(written.files, "file")}, ` +
-          `${counted(tally(diagnostics).warnings, "warning")}, ${seconds} s. ` +
+        `${counted(items, "item")}, ${counted(pages, "page")}; ${counted(rewritten, "file")} written, ${unchanged} unchanged; ` +
+          `${counted(warnings, "warning")}; ${seconds} s. ` +
           `The ${audience} site is in ${where}.`,
       );
       if (audience === "private") {

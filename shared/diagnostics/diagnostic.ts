@@ -20,17 +20,42 @@ export interface Finding {
   readonly remedy?: string | undefined;
 }
 
-export function diagnose(code: DiagnosticCode, locus: Locus, finding: Finding): Diagnostic {
+/** A place that is worked out when somebody asks for it: to find a value in its file takes longer than to read it. */
+export interface LazyLocus {
+  readonly file: string;
+  readonly locate: () => Locus;
+}
+
+export function diagnose(code: DiagnosticCode, locus: Locus | LazyLocus, finding: Finding): Diagnostic {
   const remedy = finding.remedy ? ` ${finding.remedy}` : "";
+  let found = "locate" in locus ? undefined : locus;
+  const at = (): Locus => {
+    found ??= (locus as LazyLocus).locate();
+    return found;
+  };
   return {
-    ...locus.place,
+    file: "locate" in locus ? locus.file : locus.place.file,
+    get line() {
+      return at().place.line;
+    },
+    get column() {
+      return at().place.column;
+    },
+    get endLine() {
+      return at().place.endLine;
+    },
+    get endColumn() {
+      return at().place.endColumn;
+    },
     code,
     severity: catalogue[code].severity,
     found: finding.found,
     expected: finding.expected,
     remedy: finding.remedy ?? null,
     message: `Found ${finding.found}; expected ${finding.expected}.${remedy}`,
-    frame: codeFrame(locus.text, locus.place),
+    get frame() {
+      return codeFrame(at().text, at().place);
+    },
   };
 }
 

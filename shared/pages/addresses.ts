@@ -34,3 +34,5 @@ export const addresses = {
   itemsCsv: "/data/items.csv",
   feed: "/feed.xml",
 } as const;
+
+export const isDisplayCard = (address: string): boolean => /^\/items\/[^/]+\/card\/$/.test(address);

@@ -1,11 +1,11 @@
-import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { catalogueOrder } from "./catalogue-order.ts";
-import type { CollectionIndex } from "./collection-index.ts";
-import { type EntryView, entryView } from "./entry-view.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
+import type { EntryView } from "./entry-view.ts";
 import { type FinderView, finderView } from "./finder-view.ts";
 import { linkedData } from "./linked-data.ts";
+import type { ListedItem } from "./listed/listed-family.ts";
 import type { Link, PageHead } from "./page.ts";
+import type { PageMaker } from "./page-maker.ts";
 import { type PagerView, pagerView } from "./pager.ts";
 
 /** A list of outfits: the whole catalogue, or a family's, a variant's, a level's; a page of it. */
@@ -31,47 +31,45 @@ interface List {
   readonly address: string;
   readonly title: string;
   readonly lead: string;
-  readonly items: readonly PublishedItem[];
+  readonly items: readonly ListedItem[];
   readonly isWhole: boolean;
 }
 
 /** Every list of outfits, page by page: by these everything is found without a script. */
-export function cataloguePages(index: CollectionIndex): CataloguePage[] {
-  const { collection, words } = index;
+export function cataloguePages(index: CatalogueIndex): readonly PageMaker<CataloguePage>[] {
+  const { words } = index;
   const { catalogue: say, finder: ofFinder } = words.pages;
   const count = (items: readonly unknown[]) => words.numbers.count(items.length);
-  const byVariant = catalogueOrder(index);
-  const all = byVariant.flatMap(({ items }) => items);
+  const all = index.listed.flatMap(({ items }) => items);
 
-  const part = (address: string, title: string, items: readonly PublishedItem[]): List => ({
+  const part = (address: string, title: string, items: readonly ListedItem[]): List => ({
     address,
     title,
     lead: ofFinder.leadOf(items.length),
     items,
     isWhole: false,
   });
-  const families = collection.families
-    .map(({ id, name }) => ({
+  const families = index.listed
+    .filter(({ items }) => items.length > 0)
+    .map(({ id, name, items }) => ({
       name,
-      list: part(
-        addresses.itemsOfFamily(id),
-        ofFinder.ofFamily(name),
-        byVariant.filter(({ variant }) => variant.family.id === id).flatMap(({ items }) => items),
-      ),
-    }))
-    .filter(({ list }) => list.items.length > 0);
-  const variants = byVariant.map(({ variant, items }) => ({
-    name: variant.name,
-    list: part(addresses.itemsOfVariant(variant.id), ofFinder.ofVariant(variant.name), items),
-  }));
-  const ofLevel = new Map<string, { name: string; items: PublishedItem[] }>();
-  for (const item of all) {
-    const sure = item.levels.find(({ id }) => id === item.completeness.level.sure);
-    if (!sure) continue;
-    const known = ofLevel.get(sure.id);
+      list: part(addresses.itemsOfFamily(id), ofFinder.ofFamily(name), items),
+    }));
+  const ofVariant = new Map<string, { name: string; items: ListedItem[] }>();
+  const ofLevel = new Map<string, { name: string; items: ListedItem[] }>();
+  const add = (lists: typeof ofLevel, { id, name }: { id: string; name: string }, item: ListedItem) => {
+    const known = lists.get(id);
     if (known) known.items.push(item);
-    else ofLevel.set(sure.id, { name: sure.name, items: [item] });
+    else lists.set(id, { name, items: [item] });
+  };
+  for (const item of all) {
+    add(ofVariant, item.variant, item);
+    if (item.level) add(ofLevel, item.level, item);
   }
+  const variants = [...ofVariant].map(([id, { name, items }]) => ({
+    name,
+    list: part(addresses.itemsOfVariant(id), ofFinder.ofVariant(name), items),
+  }));
   const levels = [...ofLevel].map(([id, { name, items }]) => ({
     name,
     list: part(addresses.itemsOfLevel(id), ofFinder.ofLevel(name), items),
@@ -98,63 +96,63 @@ export function cataloguePages(index: CollectionIndex): CataloguePage[] {
     listed(ofFinder.byLevel, levels),
   ].filter((each) => each.lists.length > 0);
   const finder = all.length > 1 ? finderView(index) : null;
-
-  const entries = new Map<string, EntryView>();
-  const entryOf = (item: PublishedItem): EntryView => {
-    const known = entries.get(item.id);
-    if (known) return known;
-    const made = entryView(item, index);
-    entries.set(item.id, made);
-    return made;
-  };
   return [whole, ...[...families, ...variants, ...levels].map(({ list }) => list)].flatMap((list) =>
-    pagesOf(list, index, entryOf).map((page) => ({
-      ...page,
-      finder: list.isWhole && page.address === list.address ? finder : null,
-      lists: list.isWhole ? lists : [],
+    pagesOf(list, index).map(({ address, make }) => ({
+      address,
+      make: () => ({
+        ...make(),
+        finder: list.isWhole && address === list.address ? finder : null,
+        lists: list.isWhole && address === list.address ? lists : [],
+      }),
     })),
   );
 }
 
+interface ListPage {
+  readonly address: string;
+  readonly make: () => Omit<CataloguePage, "finder" | "lists">;
+}
+
 function pagesOf(
   { address, title, lead, items, isWhole }: List,
-  { collection, words }: CollectionIndex,
-  entryOf: (item: PublishedItem) => EntryView,
-): Omit<CataloguePage, "finder" | "lists">[] {
+  { collection, words, itemCount }: CatalogueIndex,
+): ListPage[] {
   const { catalogue: say, finder: ofFinder, site } = words.pages;
   const of = Math.max(1, Math.ceil(items.length / entriesOnPage));
   return Array.from({ length: of }, (_, at) => {
     const page = at + 1;
     const here = addresses.page(address, page);
-    const name = page === 1 ? title : ofFinder.titleOfPage(title, page, of);
-    const description = isWhole ? say.description(collection.items.length) : lead;
-    const groups = new Map<string, { variant: Link; entries: EntryView[] }>();
-    for (const item of items.slice(at * entriesOnPage, page * entriesOnPage)) {
-      const entry = entryOf(item);
-      const group = groups.get(item.variant.id);
-      if (group) group.entries.push(entry);
-      else groups.set(item.variant.id, { variant: entry.variant, entries: [entry] });
-    }
-    return {
-      kind: "catalogue" as const,
-      address: here,
-      title: name,
-      description,
-      trail: [
-        { address: addresses.home, name: collection.settings.title },
-        ...(isWhole && page === 1 ? [] : [{ address: addresses.items, name: say.title }]),
-        ...(isWhole || page === 1 ? [] : [{ address, name: title }]),
-      ],
-      linkedData: linkedData(collection, "CollectionPage", here, { name, description }),
-      lead: page === 1 ? lead : ofFinder.page(page, of),
-      groups: [...groups.values()],
-      pager: pagerView(page, of, (number) => addresses.page(address, number), ofFinder),
-      files: isWhole
-        ? [
-            { address: addresses.itemsCsv, name: site.table },
-            { address: addresses.collectionData, name: site.allData },
-          ]
-        : [],
+    const make = () => {
+      const name = page === 1 ? title : ofFinder.titleOfPage(title, page, of);
+      const description = isWhole ? say.description(itemCount) : lead;
+      const groups = new Map<string, { variant: Link; entries: EntryView[] }>();
+      for (const { variant, entry } of items.slice(at * entriesOnPage, page * entriesOnPage)) {
+        const group = groups.get(variant.id);
+        if (group) group.entries.push(entry);
+        else groups.set(variant.id, { variant: entry.variant, entries: [entry] });
+      }
+      return {
+        kind: "catalogue" as const,
+        address: here,
+        title: name,
+        description,
+        trail: [
+          { address: addresses.home, name: collection.settings.title },
+          ...(isWhole && page === 1 ? [] : [{ address: addresses.items, name: say.title }]),
+          ...(isWhole || page === 1 ? [] : [{ address, name: title }]),
+        ],
+        linkedData: linkedData(collection, "CollectionPage", here, { name, description }),
+        lead: page === 1 ? lead : ofFinder.page(page, of),
+        groups: [...groups.values()],
+        pager: pagerView(page, of, (number) => addresses.page(address, number), ofFinder),
+        files: isWhole
+          ? [
+              { address: addresses.itemsCsv, name: site.table },
+              { address: addresses.collectionData, name: site.allData },
+            ]
+          : [],
+      };
     };
+    return { address: here, make };
   });
 }

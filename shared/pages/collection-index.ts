@@ -13,6 +13,8 @@ export interface CollectionIndex extends Lookup, Media {
   readonly versions: ReadonlyMap<string, string>;
   /** The pairs of items that have a page, by their ids: "a b". */
   readonly pairs: ReadonlySet<string>;
+  /** How many items the whole collection has, of which these may be some. */
+  readonly itemCount: number;
 }
 
 export const indexCollection = (
@@ -20,6 +22,7 @@ export const indexCollection = (
   words: Words,
   { images, cards, recordings }: Media,
   versions: CollectionIndex["versions"],
+  itemCount = collection.items.length,
 ): CollectionIndex => ({
   ...lookupOf(collection),
   words,
@@ -29,4 +32,5 @@ export const indexCollection = (
   shortReferences: shortReferences(collection.sources, words),
   versions,
   pairs: new Set(collection.comparisons.map(({ items }) => items.join(" "))),
+  itemCount,
 });

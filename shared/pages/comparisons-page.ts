@@ -1,8 +1,9 @@
 import { everyPairUpTo } from "../publication/publish-comparison.ts";
-import type { PublishedComparison, PublishedItem } from "../publication/published.ts";
+import type { PublishedComparison, PublishedItem, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { catalogueOrder } from "./catalogue-order.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { comparisonAddress } from "./compare-page.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
 
@@ -37,15 +38,8 @@ export interface ComparisonsPage extends PageHead {
 
 const nearestListed = 12;
 
-export function comparisonsPage(index: CollectionIndex): ComparisonsPage {
-  const { collection, words } = index;
+export function comparisonsPage({ collection, words, listed }: CatalogueIndex): ComparisonsPage {
   const say = words.pages.compare;
-  const ofVariant = new Map<string, PublishedComparison[]>();
-  for (const comparison of collection.comparisons) {
-    const known = ofVariant.get(comparison.variant.id);
-    if (known) known.push(comparison);
-    else ofVariant.set(comparison.variant.id, [comparison]);
-  }
   return {
     kind: "comparisons",
     address: addresses.comparisons,
@@ -60,25 +54,29 @@ export function comparisonsPage(index: CollectionIndex): ComparisonsPage {
       description: say.description,
     }),
     limit: say.limit(everyPairUpTo),
-    variants: catalogueOrder(index).flatMap(({ variant, items }) => {
-      if (items.length < 2) return [];
-      const comparisons = ofVariant.get(variant.id) ?? [];
-      const isWhole = comparisons.length === (items.length * (items.length - 1)) / 2;
-      return [
-        {
-          variant: { address: addresses.variant(variant.id), name: variant.name },
-          distances: isWhole ? distanceTable(variant.name, items, comparisons, index) : null,
-          many: isWhole
-            ? null
-            : {
-                note: say.tooMany(items.length, variant.name),
-                list: { address: addresses.itemsOfVariant(variant.id), name: say.tooManyList },
-                pairs: nearestPairs(comparisons, index),
-              },
-        },
-      ];
-    }),
+    variants: listed.flatMap(({ variants }) => variants.flatMap(({ compared }) => compared ?? [])),
   };
+}
+
+/** How the examples of a variant can be compared; null where there are not two. */
+export function comparableVariant(
+  variant: PublishedVariant,
+  items: readonly PublishedItem[],
+  index: CollectionIndex,
+): ComparableVariant | null {
+  if (items.length < 2) return null;
+  const say = index.words.pages.compare;
+  const comparisons = index.collection.comparisons.filter(({ variant: of }) => of.id === variant.id);
+  const link = { address: addresses.variant(variant.id), name: variant.name };
+  if (comparisons.length > 0) {
+    return { variant: link, distances: distanceTable(variant.name, items, comparisons, index), many: null };
+  }
+  const many = {
+    note: say.tooMany(items.length, variant.name),
+    list: { address: addresses.itemsOfVariant(variant.id), name: say.tooManyList },
+    pairs: nearestPairs(items, index),
+  };
+  return { variant: link, distances: null, many };
 }
 
 const likenessWord = (likeness: number | null, { words }: CollectionIndex): string =>
@@ -114,15 +112,24 @@ function distanceTable(
   };
 }
 
-const nearestPairs = (comparisons: readonly PublishedComparison[], index: CollectionIndex) =>
-  [...comparisons]
-    .sort((a, b) => (b.likeness ?? 0) - (a.likeness ?? 0))
+/** Of more examples than a table can hold, those most alike; the reader's browser sets them side by side. */
+function nearestPairs(items: readonly PublishedItem[], index: CollectionIndex) {
+  const say = index.words.pages.compare;
+  const pairs = new Map<string, Link & { readonly likeness: number }>();
+  for (const { id, title, nearest } of items) {
+    for (const { item, name, likeness } of nearest) {
+      if (item === null) continue;
+      const [first, second] = id < item ? [id, item] : [item, id];
+      const address = comparisonAddress(first, second, index);
+      pairs.set(address, {
+        address,
+        name: id < item ? say.pair(title, name) : say.pair(name, title),
+        likeness,
+      });
+    }
+  }
+  return [...pairs.values()]
+    .sort((a, b) => b.likeness - a.likeness || (a.address < b.address ? -1 : 1))
     .slice(0, nearestListed)
-    .map(({ items, likeness }) => {
-      const [first, second] = items.map((id) => index.items.get(id)?.title ?? id);
-      return {
-        address: addresses.comparison(...items),
-        name: index.words.pages.compare.pair(first ?? items[0], second ?? items[1]),
-        likeness: likenessWord(likeness, index),
-      };
-    });
+    .map(({ likeness, ...link }) => ({ ...link, likeness: likenessWord(likeness, index) }));
+}

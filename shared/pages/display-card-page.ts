@@ -28,8 +28,8 @@ export interface DisplayCardPage extends PageHead {
 /** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. */
 const most = 2000;
 
-export const hasDisplayCard = ({ status }: PublishedItem, { collection }: CollectionIndex): boolean =>
-  status === "offered" || collection.items.length <= most;
+export const hasDisplayCard = ({ status }: PublishedItem, { itemCount }: CollectionIndex): boolean =>
+  status === "offered" || itemCount <= most;
 
 const shownMissing = 4;
 

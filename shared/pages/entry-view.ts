@@ -31,11 +31,11 @@ export interface EntryView {
 const pictured = 200;
 
 export function entryView(item: PublishedItem, index: CollectionIndex): EntryView {
-  const { words, images, collection } = index;
+  const { words, images, itemCount } = index;
   const { pages } = words;
   const { weighted, level } = item.completeness;
   const { rank } = item.rarity;
-  const withPicture = collection.items.length <= pictured;
+  const withPicture = itemCount <= pictured;
   const shown = item.photos.find(({ original }) => images.has(original));
   const image = shown && images.get(shown.original);
   return {

@@ -1,6 +1,6 @@
 import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { citedIn } from "./citations.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
@@ -8,6 +8,7 @@ import { type FigureView, figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { plain } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
+import { citedIn } from "./listed/cited-pages.ts";
 import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { sourceLink } from "./source-reference.ts";
@@ -173,8 +174,7 @@ function mergeHazards(lists: readonly (readonly PublishedHazard[])[]): Published
 
 export const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/s.exec(text)?.[0] ?? text;
 
-export function familiesPage(index: CollectionIndex): FamiliesPage {
-  const { collection, words, variants } = index;
+export function familiesPage({ collection, words, listed }: CatalogueIndex): FamiliesPage {
   const say = words.pages.family;
   return {
     kind: "families",
@@ -186,20 +186,14 @@ export function familiesPage(index: CollectionIndex): FamiliesPage {
       name: say.title,
       description: say.description,
     }),
-    families: collection.families.map((family) => ({
-      family: { address: addresses.family(family.id), name: family.name },
-      maker: family.maker,
-      text:
-        family.description === null
-          ? ""
-          : renderMarkdown(family.description, { page: addresses.families, below: 2, index }),
-      variants: family.variants.map(({ id, name }) => {
-        const issued = variants.get(id)?.issued;
-        return {
-          variant: { address: addresses.variant(id), name },
-          issued: issued ? words.date(issued) : null,
-        };
-      }),
+    families: listed.map(({ id, name, maker, text, variants }) => ({
+      family: { address: addresses.family(id), name },
+      maker,
+      text,
+      variants: variants.map((variant) => ({
+        variant: { address: addresses.variant(variant.id), name: variant.name },
+        issued: variant.issued && words.date(variant.issued),
+      })),
     })),
   };
 }

@@ -1,5 +1,4 @@
-import { catalogueOrder } from "./catalogue-order.ts";
-import type { CollectionIndex } from "./collection-index.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { Named } from "./search/search-index.ts";
 import { orders } from "./search/view-state.ts";
 
@@ -28,24 +27,20 @@ const each = (found: Iterable<Named>): Named[] => [
 ];
 
 /** Only what some entry answers to is offered; a scale is offered whole. */
-export function finderView(index: CollectionIndex): FinderView {
-  const { collection, words } = index;
+export function finderView({ collection, words, listed }: CatalogueIndex): FinderView {
   const { pages } = words;
-  const { items, families } = collection;
-  const found = catalogueOrder(index).map(({ variant }) => variant);
-  const held = new Set(found.map(({ family }) => family.id));
+  const held = listed.filter(({ items }) => items.length > 0);
+  const items = held.flatMap((family) => family.items);
   const statuses = new Set(items.map(({ status }) => status));
-  const verdicts = new Set(items.map(({ identification }) => identification.verdict));
+  const verdicts = new Set(items.map(({ verdict }) => verdict));
   return {
-    families: families.filter(({ id }) => held.has(id)).map(({ id, name }) => ({ id, name })),
-    variants: families
-      .map(({ id, name }) => ({ id, name, choices: each(found.filter(({ family }) => family.id === id)) }))
-      .filter(({ choices }) => choices.length > 0),
-    levels: each(
-      items.flatMap(
-        ({ levels, completeness }) => levels.find(({ id }) => id === completeness.level.sure) ?? [],
-      ),
-    ),
+    families: held.map(({ id, name }) => ({ id, name })),
+    variants: held.map(({ id, name, variants }) => ({
+      id,
+      name,
+      choices: each(variants.filter((variant) => variant.items > 0)),
+    })),
+    levels: each(items.flatMap(({ level }) => level ?? [])),
     evidence: [...verdicts].map((id) => ({ id, name: pages.verdicts[id].short })),
     statuses: [...statuses].map((id) => ({ id, name: pages.statuses[id] ?? id })),
     classes: (collection.scale?.classes ?? []).map(({ id, words: said }) => ({ id, name: said ?? id })),

@@ -1,11 +1,7 @@
-import { casePlan } from "../plots/case-plan.ts";
-import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import { type ArticleSummary, articleSummary } from "./article-page.ts";
-import { catalogueOrder } from "./catalogue-order.ts";
-import type { CollectionIndex } from "./collection-index.ts";
-import { shareInterval } from "./completeness-view.ts";
-import { type EntryView, entryView } from "./entry-view.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
+import type { EntryView } from "./entry-view.ts";
 import { linkedData } from "./linked-data.ts";
 import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
@@ -34,22 +30,22 @@ export interface HomePage extends PageHead {
 
 const shownAtHome = 12;
 
-/** The fullest outfit whose evidence agrees with its label: it shows best what a whole one is. */
-function fullest(items: readonly PublishedItem[]): PublishedItem | null {
-  const sound = items.filter(({ identification }) => identification.verdict !== "contradicted");
-  const certain = ({ completeness }: PublishedItem) => completeness.weighted?.low ?? 0;
-  return [...(sound.length > 0 ? sound : items)].sort((a, b) => certain(b) - certain(a))[0] ?? null;
-}
-
-export function homePage(index: CollectionIndex): HomePage {
-  const { collection, words, variants } = index;
+export function homePage(index: CatalogueIndex): HomePage {
+  const { collection, words, listed, itemCount } = index;
   const { pages } = words;
   const say = pages.home;
-  const { settings, items } = collection;
+  const { settings } = collection;
   const description = settings.description && plainText(settings.description, { index });
-  const opened = fullest(items);
-  const openedAddress = opened ? addresses.item(opened.id) : "";
-  const sightings = collection.variants.reduce((total, variant) => total + variant.sightings.length, 0);
+  const [opened] = listed
+    .flatMap((family) => family.opened ?? [])
+    .sort(
+      (a, b) =>
+        Number(b.isSound) - Number(a.isSound) ||
+        b.certain - a.certain ||
+        (a.item.address < b.item.address ? -1 : 1),
+    );
+  const variants = listed.flatMap((family) => family.variants);
+  const first = listed.flatMap(({ items }) => items).slice(0, shownAtHome);
   return {
     kind: "home",
     address: addresses.home,
@@ -66,41 +62,24 @@ export function homePage(index: CollectionIndex): HomePage {
         ? ""
         : renderMarkdown(settings.description, { page: addresses.home, below: 1, index }),
     publisher: settings.publisher,
-    opened: opened && {
-      item: { address: openedAddress, name: opened.title },
-      plan: casePlan(opened.parts, {
-        idPrefix: "opened",
-        label: pages.item.planLabel(opened.title),
-        words,
-        stateWord: (summary) => pages.states[summary],
-        linkPrefix: `.${openedAddress}#part-`,
-      }),
-      note: opened.completeness.weighted
-        ? say.openNote(opened.title, shareInterval(opened.completeness.weighted, words))
-        : opened.title,
-    },
-    entries: catalogueOrder(index)
-      .flatMap(({ items: ofVariant }) => ofVariant)
-      .slice(0, shownAtHome)
-      .map((item) => entryView(item, index)),
+    opened: opened ? { item: opened.item, plan: opened.plan, note: opened.note } : null,
+    entries: first.map(({ entry }) => entry),
     all: { address: addresses.items, name: say.allOutfits },
-    families: collection.families.map((family) => ({
+    families: listed.map((family) => ({
       family: { address: addresses.family(family.id), name: family.name },
-      variants: family.variants.flatMap(({ id, name }) => {
-        const variant = variants.get(id);
-        if (!variant) return [];
-        const { survivors } = variant.rarity;
-        return [
-          {
-            variant: { address: addresses.variant(id), name },
-            issued: variant.issued && words.date(variant.issued),
-            survive: survivors.value === null ? say.surviveUnknown : say.survive(words.phrase(survivors)),
-          },
-        ];
-      }),
+      variants: family.variants.map(({ id, name, issued, survive }) => ({
+        variant: { address: addresses.variant(id), name },
+        issued: issued && words.date(issued),
+        survive,
+      })),
     })),
     articles: collection.articles.map((article) => articleSummary(article, index)),
-    counts: say.counts(items.length, collection.variants.length, sightings, collection.sources.length),
+    counts: say.counts(
+      itemCount,
+      variants.length,
+      variants.reduce((total, { sightings }) => total + sightings, 0),
+      collection.sources.length,
+    ),
     basis: [
       { address: addresses.wants, name: pages.wants.title },
       { address: addresses.sightings, name: pages.sightings.title },

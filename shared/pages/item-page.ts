@@ -1,6 +1,5 @@
 import type { Confidential, PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
@@ -18,6 +17,7 @@ import { type PhotoView, photoViews, placesSeen } from "./item-photographs.ts";
 import { momentsOf, type RecordingView, recordingView } from "./item-recording.ts";
 import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
+import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { planNote } from "./plan-note.ts";

@@ -1,10 +1,13 @@
 import type { PublishedSighting, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
+import type { PageMaker } from "./page-maker.ts";
+import { type PagerView, pagerView } from "./pager.ts";
 import { sourceLink } from "./source-reference.ts";
 import { yearsOf } from "./years-of.ts";
 
@@ -28,7 +31,10 @@ export interface SightingsPage extends PageHead {
   readonly plot: string | null;
   readonly hasPrices: boolean;
   readonly watching: string | null;
+  readonly pager: PagerView | null;
 }
+
+const sightingsOnPage = 100;
 
 export interface SightingsIndexPage extends PageHead {
   readonly kind: "sightings-index";
@@ -81,11 +87,35 @@ const bySeen = (a: PublishedSighting, b: PublishedSighting): number => {
 const watched = ({ collection, words }: CollectionIndex): string | null =>
   collection.settings.watching && words.pages.sightings.watching(words.date(collection.settings.watching));
 
-export function sightingsPage(variant: PublishedVariant, index: CollectionIndex): SightingsPage {
+/** The log of a variant, page by page. */
+export function sightingsPages(
+  variant: PublishedVariant,
+  index: CollectionIndex,
+): PageMaker<SightingsPage>[] {
+  const of = Math.max(1, Math.ceil(variant.sightings.length / sightingsOnPage));
+  const list = addresses.sightingsOf(variant.id);
+  let inOrder: readonly PublishedSighting[] | null = null;
+  return Array.from({ length: of }, (_, at) => ({
+    address: addresses.page(list, at + 1),
+    make: () => {
+      inOrder ??= [...variant.sightings].sort(bySeen);
+      return sightingsPage(variant, inOrder, { page: at + 1, of }, index);
+    },
+  }));
+}
+
+function sightingsPage(
+  variant: PublishedVariant,
+  inOrder: readonly PublishedSighting[],
+  { page, of }: { readonly page: number; readonly of: number },
+  index: CollectionIndex,
+): SightingsPage {
   const { collection, words } = index;
-  const say = words.pages.sightings;
-  const address = addresses.sightingsOf(variant.id);
-  const title = say.titleOf(variant.name);
+  const { sightings: say, finder } = words.pages;
+  const list = addresses.sightingsOf(variant.id);
+  const address = addresses.page(list, page);
+  const title =
+    page === 1 ? say.titleOf(variant.name) : finder.titleOfPage(say.titleOf(variant.name), page, of);
   const description = say.descriptionOf(variant.name, variant.sightings.length);
   return {
     kind: "sightings",
@@ -95,20 +125,44 @@ export function sightingsPage(variant: PublishedVariant, index: CollectionIndex)
     trail: [
       { address: addresses.home, name: collection.settings.title },
       { address: addresses.sightings, name: say.title },
+      ...(page === 1 ? [] : [{ address: list, name: say.titleOf(variant.name) }]),
     ],
     linkedData: linkedData(collection, "CollectionPage", address, { name: title, description }),
     variant: { address: addresses.variant(variant.id), name: variant.name },
-    rows: [...variant.sightings].sort(bySeen).map((row) => sightingRow(row, variant, index)),
-    plot: drawing({ kind: "variant", variant, plot: "sightings" }, index, { idPrefix: "sightings" }),
+    rows: inOrder
+      .slice((page - 1) * sightingsOnPage, page * sightingsOnPage)
+      .map((row) => sightingRow(row, variant, index)),
+    plot:
+      page === 1
+        ? drawing({ kind: "variant", variant, plot: "sightings" }, index, { idPrefix: "sightings" })
+        : null,
     hasPrices: variant.sightings.some(({ price }) => price !== null),
     watching: watched(index),
+    pager: pagerView(page, of, (number) => addresses.page(list, number), finder),
   };
 }
 
-export function sightingsIndexPage(index: CollectionIndex): SightingsIndexPage {
+/** A variant's line in the list of logs. */
+export function logLine(
+  variant: PublishedVariant,
+  index: CollectionIndex,
+): SightingsIndexPage["variants"][number] {
+  const { count } = index.words.numbers;
+  const { rarity } = variant;
+  return {
+    variant: { address: addresses.variant(variant.id), name: variant.name },
+    log: { address: addresses.sightingsOf(variant.id), name: variant.name },
+    sightings: count(rarity.sightings),
+    distinct: count(rarity.distinct),
+    once: count(rarity.once),
+    twice: count(rarity.twice),
+    coverage: figureView(rarity.coverage, index),
+  };
+}
+
+export function sightingsIndexPage(index: CatalogueIndex): SightingsIndexPage {
   const { collection, words } = index;
-  const { numbers, pages } = words;
-  const say = pages.sightings;
+  const say = words.pages.sightings;
   return {
     kind: "sightings-index",
     address: addresses.sightings,
@@ -119,15 +173,7 @@ export function sightingsIndexPage(index: CollectionIndex): SightingsIndexPage {
       name: say.title,
       description: say.description,
     }),
-    variants: collection.variants.map((variant) => ({
-      variant: { address: addresses.variant(variant.id), name: variant.name },
-      log: { address: addresses.sightingsOf(variant.id), name: variant.name },
-      sightings: numbers.count(variant.rarity.sightings),
-      distinct: numbers.count(variant.rarity.distinct),
-      once: numbers.count(variant.rarity.once),
-      twice: numbers.count(variant.rarity.twice),
-      coverage: figureView(variant.rarity.coverage, index),
-    })),
+    variants: index.listed.flatMap(({ variants }) => variants.map(({ log }) => log)),
     watching: watched(index),
   };
 }

@@ -1,9 +1,9 @@
-import type { Media } from "../images/media.ts";
-import type { PublishedCollection } from "../publication/published.ts";
-import type { Words } from "../words/words.ts";
+import type { PublishedItem } from "../publication/published.ts";
+import { addresses } from "./addresses.ts";
 import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article-page.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import { type CataloguePage, cataloguePages } from "./catalogue-page.ts";
-import { indexCollection } from "./collection-index.ts";
+import type { CollectionIndex } from "./collection-index.ts";
 import { type ComparePage, comparePage } from "./compare-page.ts";
 import { type ComparisonsPage, comparisonsPage } from "./comparisons-page.ts";
 import { type DisplayCardPage, displayCardPage, hasDisplayCard } from "./display-card-page.ts";
@@ -12,11 +12,12 @@ import { type HomePage, homePage } from "./home-page.ts";
 import { type ItemPage, itemPage } from "./item-page.ts";
 import { type MethodsPage, methodsPage } from "./methods-page.ts";
 import { type MissingPage, missingPage } from "./missing-page.ts";
+import type { PageMaker } from "./page-maker.ts";
 import {
   type SightingsIndexPage,
   type SightingsPage,
   sightingsIndexPage,
-  sightingsPage,
+  sightingsPages,
 } from "./sightings-page.ts";
 import { type SourcesPage, sourcesPage } from "./sources-page.ts";
 import { type VariantPage, variantPage } from "./variant-page.ts";
@@ -42,33 +43,50 @@ export type Page =
   | MethodsPage
   | MissingPage;
 
-/** Every page, from what may be published and nothing else. */
-export function sitePages(
-  collection: PublishedCollection,
-  words: Words,
-  media: Media,
-  versions: ReadonlyMap<string, string>,
-): Page[] {
-  const index = indexCollection(collection, words, media, versions);
+/** The pages of the families of an index, from what may be published of them and nothing else. */
+export function familyPages(index: CollectionIndex): PageMaker[] {
+  const { collection } = index;
   return [
-    homePage(index),
+    ...collection.families.map((family) => ({
+      address: addresses.family(family.id),
+      make: () => familyPage(family, index),
+    })),
+    ...collection.variants.flatMap((variant) => [
+      { address: addresses.variant(variant.id), make: () => variantPage(variant, index) },
+      ...sightingsPages(variant, index),
+    ]),
+    ...collection.comparisons.map((comparison) => ({
+      address: addresses.comparison(...comparison.items),
+      make: () => comparePage(comparison, index),
+    })),
+  ];
+}
+
+/** The pages of one item. */
+export function itemPages(item: PublishedItem, index: CollectionIndex): PageMaker[] {
+  const card = { address: addresses.displayCard(item.id), make: () => displayCardPage(item, index) };
+  return [
+    { address: addresses.item(item.id), make: () => itemPage(item, index) },
+    ...(hasDisplayCard(item, index) ? [card] : []),
+  ];
+}
+
+/** The pages of the whole collection. */
+export function wholePages(index: CatalogueIndex): PageMaker[] {
+  return [
+    { address: addresses.home, make: () => homePage(index) },
     ...cataloguePages(index),
-    ...collection.items.map((item) => itemPage(item, index)),
-    ...collection.items
-      .filter((item) => hasDisplayCard(item, index))
-      .map((item) => displayCardPage(item, index)),
-    comparisonsPage(index),
-    ...collection.comparisons.flatMap((comparison) => comparePage(comparison, index)),
-    familiesPage(index),
-    ...collection.families.map((family) => familyPage(family, index)),
-    ...collection.variants.map((variant) => variantPage(variant, index)),
-    articlesPage(index),
-    ...collection.articles.map((article) => articlePage(article, index)),
-    sourcesPage(index),
-    sightingsIndexPage(index),
-    ...collection.variants.map((variant) => sightingsPage(variant, index)),
-    wantsPage(index),
-    methodsPage(index),
-    missingPage(index),
+    { address: addresses.comparisons, make: () => comparisonsPage(index) },
+    { address: addresses.families, make: () => familiesPage(index) },
+    { address: addresses.articles, make: () => articlesPage(index) },
+    ...index.collection.articles.map((article) => ({
+      address: addresses.article(article.id),
+      make: () => articlePage(article, index),
+    })),
+    { address: addresses.sources, make: () => sourcesPage(index) },
+    { address: addresses.sightings, make: () => sightingsIndexPage(index) },
+    { address: addresses.wants, make: () => wantsPage(index) },
+    { address: addresses.methods, make: () => methodsPage(index) },
+    { address: addresses.missing, make: () => missingPage(index) },
   ];
 }

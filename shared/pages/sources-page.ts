@@ -1,19 +1,38 @@
 import { addresses } from "./addresses.ts";
-import { citationsOf } from "./citations.ts";
-import type { CollectionIndex } from "./collection-index.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import { linkedData } from "./linked-data.ts";
+import { citedByTexts, joinedCitations } from "./listed/cited-pages.ts";
 import type { Link, PageHead } from "./page.ts";
 import { inBibliographicOrder, type SourceEntry, sourceEntry } from "./source-reference.ts";
 
 export interface SourcesPage extends PageHead {
   readonly kind: "sources";
+  /** Of many pages that cite a source the first are named, and the number of the others. */
   readonly sources: readonly (SourceEntry & { readonly cited: readonly Link[] })[];
 }
 
-export function sourcesPage(index: CollectionIndex): SourcesPage {
+export function sourcesPage(index: CatalogueIndex): SourcesPage {
   const { collection, words } = index;
   const say = words.pages.sources;
-  const citations = citationsOf(index);
+  const citations = new Map(
+    Object.entries(
+      joinedCitations([
+        ...index.listed.map(({ cited }) => cited),
+        citedByTexts(
+          collection.articles.map(({ id, title, text }) => [
+            { address: addresses.article(id), name: title },
+            text,
+          ]),
+        ),
+      ]),
+    ),
+  );
+  const citedIn = (source: string): Link[] => {
+    const { pages, count } = citations.get(source) ?? { pages: [], count: 0 };
+    return count > pages.length
+      ? [...pages, { address: "", name: words.pages.item.andMore(count - pages.length) }]
+      : [...pages];
+  };
   return {
     kind: "sources",
     address: addresses.sources,
@@ -26,7 +45,7 @@ export function sourcesPage(index: CollectionIndex): SourcesPage {
     }),
     sources: inBibliographicOrder(collection.sources, words).map((source) => ({
       ...sourceEntry(source, index),
-      cited: citations.get(source.id) ?? [],
+      cited: citedIn(source.id),
     })),
   };
 }

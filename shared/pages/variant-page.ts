@@ -2,7 +2,6 @@ import type { PublishedSerialRange, PublishedVariant } from "../publication/publ
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
 import { entriesOnPage } from "./catalogue-page.ts";
-import { citedIn } from "./citations.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
@@ -10,6 +9,7 @@ import { type EntryView, entryView } from "./entry-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
 import { linkedData } from "./linked-data.ts";
+import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { planNote } from "./plan-note.ts";

@@ -1,39 +1,27 @@
 import { addresses } from "./addresses.ts";
-import type { CollectionIndex } from "./collection-index.ts";
+import type { CatalogueIndex } from "./catalogue-index.ts";
 import { linkedData } from "./linked-data.ts";
+import { joinedParts, type PartOfItem, type WantedParts } from "./listed/wanted-parts.ts";
 import type { Link, PageHead } from "./page.ts";
-import { type ReallocationView, reallocationView } from "./variant-completing.ts";
-
-/** A part of an item: wanted there, or to spare. */
-interface PartOfItem {
-  readonly part: Link;
-  readonly item: Link;
-  readonly variant: Link;
-  readonly units: string;
-}
+import type { ReallocationView } from "./variant-completing.ts";
 
 /** What the whole collection lacks and could give: the list that somebody carries to a fair. */
 export interface WantsPage extends PageHead {
   readonly kind: "wants";
-  /** What would add most comes first. */
-  readonly wanted: readonly (PartOfItem & { readonly adds: string })[];
+  /** What would add most comes first; `more` says that there are others. */
+  readonly wanted: readonly PartOfItem[];
+  readonly moreWanted: string | null;
   readonly spare: readonly PartOfItem[];
+  readonly moreSpare: string | null;
   readonly completed: readonly { readonly variant: Link; readonly view: ReallocationView }[];
 }
 
-export function wantsPage(index: CollectionIndex): WantsPage {
-  const { collection, words } = index;
-  const { numbers, pages } = words;
-  const say = pages.wants;
-  const ofItem = (item: (typeof collection.items)[number], id: string, units: number): PartOfItem => ({
-    part: {
-      address: `${addresses.item(item.id)}#part-${id}`,
-      name: item.parts.find((part) => part.id === id)?.name ?? id,
-    },
-    item: { address: addresses.item(item.id), name: item.title },
-    variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
-    units: numbers.count(units),
-  });
+export function wantsPage({ collection, words, listed }: CatalogueIndex): WantsPage {
+  const say = words.pages.wants;
+  const wanted = joinedParts(listed.map((family) => family.wanted));
+  const spare = joinedParts(listed.map((family) => family.spare));
+  const more = ({ parts, count }: WantedParts) =>
+    count > parts.length ? words.pages.item.andMore(count - parts.length) : null;
   return {
     kind: "wants",
     address: addresses.wants,
@@ -41,23 +29,21 @@ export function wantsPage(index: CollectionIndex): WantsPage {
     description: say.description,
     trail: [{ address: addresses.home, name: collection.settings.title }],
     linkedData: linkedData(collection, "CollectionPage", addresses.wants, { name: say.title }),
-    wanted: collection.items
-      .flatMap((item) => item.wants.map((want) => ({ item, want })))
-      .sort((a, b) => b.want.gain - a.want.gain)
-      .map(({ item, want }) => ({ ...ofItem(item, want.part, want.units), adds: numbers.share(want.gain) })),
-    spare: collection.items.flatMap((item) =>
-      item.spares.map(({ part, units }) => ofItem(item, part, units)),
-    ),
-    completed: collection.variants.flatMap((variant) => {
-      const view = reallocationView(variant, index);
-      if (!view) return [];
-      const address = addresses.variant(variant.id);
-      // The moves name parts of the variant's own page.
-      const moves = view.moves.map((move) => ({
-        ...move,
-        part: { ...move.part, address: `${address}${move.part.address}` },
-      }));
-      return [{ variant: { address, name: variant.name }, view: { ...view, moves } }];
-    }),
+    wanted: wanted.parts,
+    moreWanted: more(wanted),
+    spare: spare.parts,
+    moreSpare: more(spare),
+    completed: listed
+      .flatMap(({ variants }) => variants)
+      .flatMap(({ id, name, completed: view }) => {
+        if (!view) return [];
+        const address = addresses.variant(id);
+        // The moves name parts of the variant's own page.
+        const moves = view.moves.map((move) => ({
+          ...move,
+          part: { ...move.part, address: `${address}${move.part.address}` },
+        }));
+        return [{ variant: { address, name }, view: { ...view, moves } }];
+      }),
   };
 }

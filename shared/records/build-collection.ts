@@ -26,8 +26,15 @@ export interface BuiltCollection {
 
 const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
-/** From what was read to what is known: validated, resolved, checked against each other. Reports every problem. */
-export function buildCollection(read: ReadCollection, validator: Validator): BuiltCollection {
+/**
+ * From what was read to what is known: validated, resolved, checked against each other. Reports every problem.
+ * `itemFiles` is how many items the whole collection has, where only a part of it was read.
+ */
+export function buildCollection(
+  read: ReadCollection,
+  validator: Validator,
+  itemFiles = read.files.filter((file) => file.kind === "item").length,
+): BuiltCollection {
   const diagnostics: Diagnostic[] = [];
   const { schemas } = validator;
   const report = (
@@ -200,7 +207,7 @@ export function buildCollection(read: ReadCollection, validator: Validator): Bui
       beside: read.beside,
       settings: settingsRecord?.document,
       thereButBroken,
-      itemFiles: read.files.filter((file) => file.kind === "item").length,
+      itemFiles,
     }),
   );
   return { collection, diagnostics };

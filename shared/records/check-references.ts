@@ -1,6 +1,6 @@
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
-import type { Path, SourceDocument } from "../source/document.ts";
+import { type Path, placeIn, type SourceDocument } from "../source/document.ts";
 import { checkPlan } from "./check-plan.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
@@ -22,7 +22,7 @@ interface Surroundings {
 export function checkReferences(collection: Collection, around: Surroundings): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   const report: Report = (code, document, path, finding, at) =>
-    void diagnostics.push(diagnose(code, document.locate(path, at), finding));
+    void diagnostics.push(diagnose(code, placeIn(document, path, at), finding));
 
   const { scale } = collection.settings;
   if (around.settings) {

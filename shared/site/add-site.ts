@@ -1,7 +1,9 @@
-import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { type GuestSite, guestContent, mountAddress } from "./guest-site.ts";
-import type { SiteContent } from "./site-content.ts";
+import { renderBody, renderHead, renderPage, type Site } from "../../templates/render-page.ts";
+import type { Page } from "../pages/site-pages.ts";
+import { belowTheirs, type GuestSite, isOfTheHost, mountAddress } from "./guest-site.ts";
+import type { SiteFile } from "./site-file.ts";
+import { SiteWriter } from "./site-writer.ts";
 
 /** As much of Eleventy's configuration as the plugin uses. */
 export interface EleventyConfig {
@@ -18,59 +20,76 @@ interface PaginatedData {
   readonly fittedcaseAddress: string;
 }
 
-/** Hands a whole site to Eleventy: one virtual template for the pages, one for the data files. */
+/** Files with what their templates print of the site around them. */
+export interface SiteFiles {
+  readonly files: Iterable<SiteFile>;
+  readonly site: Site;
+}
+
+/** Hands files to Eleventy: one virtual template for the pages, one for the texts; the rest is written beside them. */
 export function addSite(
   eleventyConfig: EleventyConfig,
-  whole: SiteContent,
+  parts: readonly SiteFiles[],
   { layout, at = "/" }: GuestSite = {},
 ): void {
-  const content = layout === undefined ? whole : guestContent(whole);
+  const isGuest = layout !== undefined;
   const folder = mountAddress(at);
+  const pages = new Map<string, { readonly make: () => Page; readonly site: Site }>();
+  const texts = new Map<string, string>();
+  const others: SiteFile[] = [];
+  const add = (file: SiteFile, site: Site) => {
+    if (isGuest && isOfTheHost(file.address)) return;
+    if (file.kind === "page") pages.set(file.address, { make: file.make, site });
+    else if (file.kind === "text") texts.set(file.address, file.text);
+    else others.push(file);
+  };
+  for (const { files, site } of parts) {
+    for (const file of files) add(file, site);
+    const below = belowTheirs(site.assets.style);
+    if (isGuest) add({ kind: "text", ...below }, site);
+  }
+  // A layout asks for the title, the description and the page itself: it is made once for all of them.
+  let latest: Page | undefined;
+  const pageAt = ({ fittedcaseAddress }: PaginatedData): { readonly page: Page; readonly site: Site } => {
+    const known = pages.get(fittedcaseAddress);
+    if (!known) throw new Error(`No page has the address "${fittedcaseAddress}".`);
+    if (latest?.address !== fittedcaseAddress) latest = known.make();
+    return { page: latest, site: known.site };
+  };
+  const headOf = (data: PaginatedData) => {
+    const { page, site } = pageAt(data);
+    const style = belowTheirs(site.assets.style).address;
+    return renderHead(page, { ...site, assets: { ...site.assets, style } });
+  };
+
   // Eleventy merges and copies the data that it is given, so it is given addresses and no pages.
-  eleventyConfig.addGlobalData("fittedcase", {
-    pages: [...content.pages.keys()],
-    files: [...content.files.keys()],
-  });
+  eleventyConfig.addGlobalData("fittedcase", { pages: [...pages.keys()], files: [...texts.keys()] });
   const over = (list: "pages" | "files") => ({
     pagination: { data: `fittedcase.${list}`, size: 1, alias: "fittedcaseAddress" },
     permalink: ({ fittedcaseAddress }: PaginatedData) => folder + fittedcaseAddress.slice(1),
     eleventyExcludeFromCollections: true,
   });
-  const headOf = ({ fittedcaseAddress }: PaginatedData) => {
-    const page = content.pages.get(fittedcaseAddress);
-    return page && content.head(page, content.style);
+  const ofLayout = {
+    layout,
+    eleventyComputed: {
+      title: (data: PaginatedData) => pageAt(data).page.title,
+      description: (data: PaginatedData) => pageAt(data).page.description,
+      fittedcaseHead: headOf,
+    },
   };
   eleventyConfig.addTemplate("fittedcase-pages.11ty.js", {
-    data: {
-      ...over("pages"),
-      ...(layout === undefined ? {} : { layout }),
-      eleventyComputed: {
-        title: ({ fittedcaseAddress }: PaginatedData) => content.pages.get(fittedcaseAddress)?.title,
-        description: ({ fittedcaseAddress }: PaginatedData) =>
-          content.pages.get(fittedcaseAddress)?.description,
-        ...(layout === undefined ? {} : { fittedcaseHead: headOf }),
-      },
-    },
-    render({ fittedcaseAddress }: PaginatedData) {
-      const page = content.pages.get(fittedcaseAddress);
-      if (!page) throw new Error(`No page has the address "${fittedcaseAddress}".`);
-      return layout === undefined ? content.document(page) : content.body(page);
+    data: { ...over("pages"), ...(isGuest ? ofLayout : {}) },
+    render(data: PaginatedData) {
+      const { page, site } = pageAt(data);
+      return isGuest ? renderBody(page, site) : renderPage(page, site);
     },
   });
   eleventyConfig.addTemplate("fittedcase-files.11ty.js", {
     data: over("files"),
-    render: ({ fittedcaseAddress }: PaginatedData) => content.files.get(fittedcaseAddress)?.text ?? "",
+    render: ({ fittedcaseAddress }: PaginatedData) => texts.get(fittedcaseAddress) ?? "",
   });
   eleventyConfig.on("eleventy.after", ({ directories }) => {
-    for (const { from, address } of content.copied) {
-      const to = path.join(directories.output, folder, address);
-      mkdirSync(path.dirname(to), { recursive: true });
-      copyFileSync(from, to);
-    }
-    for (const { address, bytes } of content.packed) {
-      const to = path.join(directories.output, folder, address);
-      mkdirSync(path.dirname(to), { recursive: true });
-      writeFileSync(to, bytes);
-    }
+    const writer = new SiteWriter(path.join(directories.output, folder));
+    for (const file of others) writer.write(file);
   });
 }

@@ -1,11 +1,20 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { tally } from "../diagnostics/report.ts";
+import path from "node:path";
+import { type Diagnostic, inReadingOrder } from "../diagnostics/diagnostic.ts";
 import type { Audience } from "../publication/published.ts";
-import { buildSite, type WrittenSite } from "./build-site.ts";
-import type { OnProgress } from "./collection-media.ts";
+import { readTexts } from "../source/read-records.ts";
+import { groupFamilies } from "./family-groups.ts";
 import { loadCollection } from "./load-collection.ts";
-import { refusedFiles } from "./refused-files.ts";
-import { siteContent } from "./site-content.ts";
+import { openStaging, standingFolder } from "./out-folder.ts";
+import type { OnProgress } from "./progress.ts";
+import { SiteBuild } from "./site-build.ts";
+import { siteKey, toolKey } from "./site-keys.ts";
+import { type SiteRecord, StandingSite } from "./standing-site.ts";
+
+export interface WrittenSite extends Pick<SiteRecord, "items" | "pages" | "warnings"> {
+  /** How many files were written, and how many stood as they should. */
+  readonly rewritten: number;
+  readonly unchanged: number;
+}
 
 export interface BuildResult {
   /** Null where the content has errors: then nothing was written. */
@@ -14,18 +23,40 @@ export interface BuildResult {
   readonly filesRead: number;
 }
 
-/** The whole way, from a folder of Markdown to a site that stands. */
+/** The whole way, from a folder of Markdown to a site that stands. What nothing has changed of is not made again. */
 export async function buildCollection(
   root: string,
   out: string,
   audience: Audience,
   onProgress?: OnProgress,
 ): Promise<BuildResult> {
-  const { sound, diagnostics, filesRead } = loadCollection(root);
-  if (!sound) return { written: null, diagnostics, filesRead };
-  const content = await siteContent(root, sound, audience, onProgress);
-  const unreadable = refusedFiles(sound, content.refused);
-  const all = [...diagnostics, ...unreadable];
-  if (tally(unreadable).errors > 0) return { written: null, diagnostics: all, filesRead };
-  return { written: await buildSite(content, out), diagnostics: all, filesRead };
+  const texts = readTexts(root);
+  const filesRead = texts.files.length;
+  const tool = toolKey(root, audience);
+  const key = siteKey(tool, root, texts);
+  const standing = new StandingSite(path.join(root, ".cache/fittedcase"), out, standingFolder(out));
+  if (standing.record && standing.isOf(key)) {
+    const { items, pages, warnings, addresses } = standing.record;
+    const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length };
+    return { written, diagnostics: [], filesRead };
+  }
+  const grouped = groupFamilies(texts);
+  const staging = openStaging(out);
+  try {
+    const build = new SiteBuild({ root, audience, tool, texts, onProgress }, standing, staging.folder);
+    const made = grouped ? await build.run(grouped) : null;
+    if (!made) {
+      staging.discard();
+      const { diagnostics } = loadCollection(root);
+      return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
+    }
+    staging.publish();
+    standing.keep({ ...made.record, key, folder: standingFolder(out) ?? "" }, made.groups);
+    const { items, pages, warnings } = made.record;
+    const { rewritten, unchanged } = build;
+    return { written: { items, pages, warnings, rewritten, unchanged }, diagnostics: [], filesRead };
+  } catch (problem) {
+    staging.discard();
+    throw problem;
+  }
 }

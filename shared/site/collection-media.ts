@@ -9,7 +9,7 @@ import { renderCards } from "./collection-cards.ts";
 import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
 import { placeRecordings } from "./collection-recordings.ts";
 
-export type OnProgress = (done: number, of: number) => void;
+type OnProgress = (done: number, of: number) => void;
 
 export interface CollectionMedia extends Media {
   readonly copied: readonly CopiedFile[];

@@ -1,7 +1,6 @@
 import path from "node:path";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import { named } from "./script-files.ts";
-import type { SiteContent } from "./site-content.ts";
 
 /** Where and how a site stands as a part of somebody else's. */
 export interface GuestSite {
@@ -13,6 +12,8 @@ export interface GuestSite {
 
 /** What speaks for a whole host, and is not for a guest to say: response headers, and the page of what is missing. */
 const ofTheHost = new Set(["/_headers", "/.htaccess", "/404.html"]);
+
+export const isOfTheHost = (address: string): boolean => ofTheHost.has(address);
 
 /**
  * The address of a folder of the site, with a slash at each end.
@@ -28,18 +29,5 @@ export function mountAddress(at: string): string {
 }
 
 /** Our styles in a layer of their own, over which every rule of the host's stands, whatever its selector. */
-const belowTheirs = (style: string): OutputFile =>
+export const belowTheirs = (style: string): OutputFile =>
   named("style-below", "css", `@import url("${path.posix.basename(style)}") layer(fittedcase);\n`);
-
-/** A site for somebody else's layout: less what is the host's, and with our styles below theirs. */
-export function guestContent(content: SiteContent): SiteContent {
-  const style = belowTheirs(content.style);
-  const kept = <File>(files: ReadonlyMap<string, File>) =>
-    new Map([...files].filter(([address]) => !ofTheHost.has(address)));
-  return {
-    ...content,
-    style: style.address,
-    pages: kept(content.pages),
-    files: new Map([...kept(content.files), [style.address, style]]),
-  };
-}

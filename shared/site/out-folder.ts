@@ -10,6 +10,11 @@ import {
   symlinkSync,
 } from "node:fs";
 import path from "node:path";
+import type { Audience } from "../publication/published.ts";
+
+/** The public and the private site never share a folder. */
+export const defaultOut = (root: string, audience: Audience): string =>
+  path.join(root, audience === "public" ? "_site" : "_private");
 
 /** Something in the surroundings, not in the content, kept a site from being written. */
 export class OutFolderError extends Error {}
@@ -32,6 +37,12 @@ const buildsFolder = (out: string) => path.join(path.dirname(out), `.${path.base
 function linkTarget(out: string): string | undefined {
   const stat = lstatSync(out, { throwIfNoEntry: false });
   return stat?.isSymbolicLink() ? path.resolve(path.dirname(out), readlinkSync(out)) : undefined;
+}
+
+/** The folder of the build that stands at an out path; undefined where there is none. */
+export function standingFolder(out: string): string | undefined {
+  const target = linkTarget(out);
+  return target !== undefined && path.dirname(target) === buildsFolder(out) ? target : undefined;
 }
 
 function refuseToReplace(out: string): void {
@@ -82,6 +93,9 @@ export function openStaging(out: string): Staging {
       renameSync(link, out);
       sweep(builds, folder);
     },
-    discard: () => rmSync(folder, { recursive: true, force: true }),
+    discard() {
+      rmSync(folder, { recursive: true, force: true });
+      if (readdirSync(builds).length === 0) rmdirSync(builds);
+    },
   };
 }

@@ -3,10 +3,8 @@ import path from "node:path";
 import { reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { addSite, type EleventyConfig } from "./add-site.ts";
+import { everyFile } from "./every-file.ts";
 import type { GuestSite } from "./guest-site.ts";
-import { loadCollection } from "./load-collection.ts";
-import { refusedFiles } from "./refused-files.ts";
-import { siteContent } from "./site-content.ts";
 
 export interface FittedcaseOptions extends GuestSite {
   /** The collection's folder; the current one where unsaid. */
@@ -14,20 +12,16 @@ export interface FittedcaseOptions extends GuestSite {
   readonly audience?: Audience;
 }
 
-/** The Eleventy plugin: `await eleventyConfig.addPlugin(fittedcase, { root: "." })`. */
+/** The Eleventy plugin: `await eleventyConfig.addPlugin(fittedcase, { root: "." })`. Eleventy renders every page. */
 export default async function fittedcase(
   eleventyConfig: EleventyConfig,
   { root = ".", audience = "public", ...guest }: FittedcaseOptions = {},
 ): Promise<void> {
   const folder = path.resolve(root);
-  const loaded = loadCollection(folder);
-  if (!loaded.sound)
-    throw new Error(`The collection has errors.\n\n${reportAsText(loaded.diagnostics, loaded.filesRead)}`);
-  const content = await siteContent(folder, loaded.sound, audience);
-  const unreadable = refusedFiles(loaded.sound, content.refused);
-  if (unreadable.length > 0)
-    throw new Error(`The collection has errors.\n\n${reportAsText(unreadable, loaded.filesRead)}`);
-  addSite(eleventyConfig, content, guest);
+  const site = await everyFile(folder, audience);
+  if ("problems" in site)
+    throw new Error(`The collection has errors.\n\n${reportAsText(site.problems, site.filesRead)}`);
+  addSite(eleventyConfig, site.parts, guest);
   // All that is shown is made here: a change begins here again. Our records are no pages of the host's.
   const fromHere = `./${path.relative(process.cwd(), folder).split(path.sep).join("/")}`.replace(/\/*$/, "/");
   for (const own of ["content", "schemas", "templates"]) {

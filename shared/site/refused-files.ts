@@ -1,17 +1,17 @@
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import type { Collection } from "../records/collection.ts";
 import type { Path } from "../source/document.ts";
 import type { CollectionMedia } from "./collection-media.ts";
-import type { LoadedCollection } from "./load-collection.ts";
 import { themeFolder } from "./theme-files.ts";
 
-type LoadedSettings = NonNullable<LoadedCollection["sound"]>["collection"]["settings"];
+type LoadedSettings = Collection["settings"];
 
 /**
  * A photograph or recording is only known to be unreadable once it has been read; then it is reported like any
  * other problem, where the record names it.
  */
 export function refusedFiles(
-  { collection }: NonNullable<LoadedCollection["sound"]>,
+  { collection }: { readonly collection: Collection },
   refused: CollectionMedia["refused"],
 ): Diagnostic[] {
   const reasons = new Map(refused.map(({ file, reason }) => [file, reason]));

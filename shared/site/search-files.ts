@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
 import { gzipSync } from "node:zlib";
+import type { CatalogueIndex } from "../pages/catalogue-index.ts";
 import { buildSearchIndex } from "../pages/search/build-search-index.ts";
 import type { SearchIndex } from "../pages/search/search-index.ts";
-import type { PublishedCollection } from "../publication/published.ts";
 
 /** A file of the site that is no text. */
 export interface PackedFile {
@@ -32,9 +32,9 @@ const fileName = (prefix: string): string =>
     ? "words"
     : `words-${prefix.replace(/[^a-z0-9]/g, (letter) => `u${letter.charCodeAt(0).toString(16)}`)}`;
 
-export function searchFiles(collection: PublishedCollection): SearchFiles {
-  if (collection.items.length < 2) return { index: null, files: [] };
-  const { index, details, files } = buildSearchIndex({ collection });
+export function searchFiles(catalogue: Pick<CatalogueIndex, "collection" | "listed">): SearchFiles {
+  const { index, details, files } = buildSearchIndex(catalogue);
+  if (index.count < 2) return { index: null, files: [] };
   const detailsFile = packed("details", details);
   const wordFiles = files.map(({ prefix, words, entries }) => ({
     prefix,

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, realpathSync, statSync } from "node:fs";
+import { type Dirent, existsSync, lstatSync, readdirSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { startOf } from "../diagnostics/place.ts";
@@ -21,6 +21,8 @@ export interface CollectionFile {
   readonly file: string;
   /** The id that the file's place gives its record. */
   readonly id: string;
+  /** False where it is known that no link lies on the way from the root: then it cannot lead out of it. */
+  readonly isLinked?: boolean;
 }
 
 /** The contract's table of places, each with the part of the path that is the record's id. */
@@ -55,12 +57,13 @@ export function findCollectionFiles(root: string): FoundFiles {
   const beside = new Set<string>();
   const diagnostics: Diagnostic[] = [];
   const visited = new Set<string>();
+  const realRoot = existsSync(root) ? realpathSync(root) : root;
 
-  const classify = (file: string) => {
+  const classify = (file: string, isLinked: boolean) => {
     for (const [kind, pattern] of places) {
       const match = pattern.exec(file);
       if (match?.[1]) {
-        files.push({ kind, file, id: match[1].normalize("NFC") });
+        files.push({ kind, file, id: match[1].normalize("NFC"), isLinked });
         return;
       }
     }
@@ -78,15 +81,16 @@ export function findCollectionFiles(root: string): FoundFiles {
     );
   };
 
-  const walk = (folder: string) => {
+  const walk = (folder: string, isLinked: boolean) => {
     const full = path.join(root, folder);
-    let names: string[];
+    let entries: Dirent[];
     try {
-      if (!staysInside(root, full)) throw Object.assign(new Error(), { code: "a link that leads out" });
-      const real = realpathSync(full);
+      if (isLinked && !staysInside(root, full))
+        throw Object.assign(new Error(), { code: "a link that leads out" });
+      const real = isLinked ? realpathSync(full) : path.join(realRoot, folder);
       if (visited.has(real)) return;
       visited.add(real);
-      names = readdirSync(full).sort();
+      entries = readdirSync(full, { withFileTypes: true });
     } catch (problem) {
       const reason = problem instanceof Error && "code" in problem ? String(problem.code) : "unknown reason";
       diagnostics.push(
@@ -97,16 +101,23 @@ export function findCollectionFiles(root: string): FoundFiles {
       );
       return;
     }
-    for (const name of names) {
+    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      const { name } = entry;
       if (name.startsWith(".")) continue;
       const file = `${folder}/${name}`;
+      const isLink = isLinked || entry.isSymbolicLink();
       // A link that leads nowhere is still reported, by whoever reads it.
-      const stat = statSync(path.join(root, file), { throwIfNoEntry: false });
-      if (stat?.isDirectory()) walk(file);
-      else classify(file);
+      const isFolder = entry.isSymbolicLink()
+        ? statSync(path.join(root, file), { throwIfNoEntry: false })?.isDirectory()
+        : entry.isDirectory();
+      if (isFolder) walk(file, isLink);
+      else classify(file, isLink);
     }
   };
 
-  for (const folder of ["content", "schemas"]) if (existsSync(path.join(root, folder))) walk(folder);
+  for (const folder of ["content", "schemas"]) {
+    if (existsSync(path.join(root, folder)))
+      walk(folder, lstatSync(path.join(root, folder)).isSymbolicLink());
+  }
   return { files, beside, diagnostics };
 }

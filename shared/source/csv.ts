@@ -3,8 +3,12 @@ import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween, startOf } from "../diagnostics/place.ts";
 
 export interface CsvRow {
-  /** Column name to text; an empty cell is left out. */
+  /** Column name to text; an empty cell is left out. Read anew whenever it is asked for: a log may be long. */
   readonly cells: ReadonlyMap<string, string>;
+  /** One cell; empty where there is none. */
+  cell(column: string): string;
+  /** As it is written. */
+  readonly line: string;
   locate(column?: string): Locus;
 }
 
@@ -15,7 +19,11 @@ export interface CsvTable {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-type RawRow = { record: string[]; info: Info };
+/** A row as its cells, and where it ends in the text. */
+interface RawRow {
+  readonly record: () => readonly string[];
+  readonly end: number;
+}
 
 /** Where the cells of one row begin and end; RFC 4180 quoting, already found well-formed by the reader. */
 function cellStretches(text: string, start: number, end: number): [number, number][] {
@@ -33,17 +41,48 @@ function cellStretches(text: string, start: number, end: number): [number, numbe
   return stretches;
 }
 
+/**
+ * Without quotation marks a row is a line: split here, at a tenth of what a reader of all of RFC 4180 takes. Null
+ * where there is more to it.
+ */
+function plainRows(text: string): RawRow[] | null {
+  if (text.includes('"') || /\r(?!\n)/.test(text)) return null;
+  // A file that ends some of its lines one way and some the other is for the whole reader to make sense of.
+  if (text.includes("\r") && /(?:^|[^\r])\n/.test(text)) return null;
+  const rows: RawRow[] = [];
+  for (let start = 0; start < text.length; ) {
+    const found = text.indexOf("\n", start);
+    const end = found < 0 ? text.length : found + 1;
+    const line = text.slice(start, end).trim();
+    if (line !== "") rows.push({ record: () => line.split(",").map((cell) => cell.trim()), end });
+    start = end;
+  }
+  return rows;
+}
+
+function quotedRows(text: string): RawRow[] {
+  const raw = parse(text, {
+    info: true,
+    relax_column_count: true,
+    skip_empty_lines: true,
+    trim: true,
+  }) as unknown as { record: string[]; info: Info }[];
+  const utf8 = Buffer.from(text, "utf8");
+  let [bytes, letters] = [0, 0];
+  return raw.map(({ record, info }) => {
+    // `bytes` counts to the end of a row, in UTF-8.
+    letters += utf8.toString("utf8", bytes, info.bytes).length;
+    bytes = info.bytes;
+    return { record: () => record, end: letters };
+  });
+}
+
 /** Reads RFC 4180 with a header row. A ragged row is reported and left out; the others still count. */
 export function readCsv(file: string, text: string): CsvTable {
   const diagnostics: Diagnostic[] = [];
   let raw: RawRow[];
   try {
-    raw = parse(text, {
-      info: true,
-      relax_column_count: true,
-      skip_empty_lines: true,
-      trim: true,
-    }) as unknown as RawRow[];
+    raw = plainRows(text) ?? quotedRows(text);
   } catch (problem) {
     if (!(problem instanceof CsvError)) throw problem;
     const line = typeof problem.lines === "number" ? problem.lines : 1;
@@ -60,12 +99,10 @@ export function readCsv(file: string, text: string): CsvTable {
       diagnostics: [diagnose("csv-syntax", locus, finding)],
     };
   }
-  // `bytes` counts to the end of a row, in UTF-8; positions are only worked out where a row has a problem.
-  let ends: number[] | undefined;
   const stretchOf = (index: number): [number, number] => {
-    ends ??= rowEnds(text, raw);
-    const start = index === 0 ? 0 : (ends[index - 1] ?? 0);
-    const row = text.slice(start, ends[index]);
+    const start = raw[index - 1]?.end ?? 0;
+    const end = raw[index]?.end ?? text.length;
+    const row = text.slice(start, end);
     const lead = row.length - row.replace(/^[\r\n]+/, "").length;
     return [start + lead, start + row.trimEnd().length];
   };
@@ -79,27 +116,33 @@ export function readCsv(file: string, text: string): CsvTable {
     return locusBetween(file, text, start, end);
   };
   const header = raw[0];
-  const columns = header?.record ?? [];
+  const columns = header?.record() ?? [];
+  const placeOf = new Map(columns.map((column, at) => [column, at]));
   const rows: CsvRow[] = [];
   for (const [index, { record }] of raw.entries()) {
-    if (index === 0 || record.every((cell) => cell === "")) continue;
-    if (record.length !== columns.length) {
+    if (index === 0) continue;
+    const found = record();
+    if (found.every((cell) => cell === "")) continue;
+    if (found.length !== columns.length) {
       diagnostics.push(
         diagnose("csv-syntax", locateRow(index), {
-          found: `${record.length} cells`,
+          found: `${found.length} cells`,
           expected: `${columns.length}, one for each column of the header`,
           remedy: "A cell that contains a comma stands in quotation marks.",
         }),
       );
       continue;
     }
-    const cells = new Map<string, string>();
-    for (const [cell, column] of columns.entries()) {
-      const value = record[cell];
-      if (value) cells.set(column, value);
-    }
     rows.push({
-      cells,
+      get cells() {
+        const filled = record().map((value, at) => [columns[at] ?? "", value] as const);
+        return new Map(filled.filter(([, value]) => value !== ""));
+      },
+      get line() {
+        const [start, end] = stretchOf(index);
+        return text.slice(start, end);
+      },
+      cell: (column) => record()[placeOf.get(column) ?? -1] ?? "",
       locate: (column) =>
         column !== undefined && columns.includes(column)
           ? locateCell(index, columns.indexOf(column))
@@ -113,17 +156,6 @@ export function readCsv(file: string, text: string): CsvTable {
     rows,
     diagnostics,
   };
-}
-
-/** Where each row ends, as offsets of the text. */
-function rowEnds(text: string, raw: readonly RawRow[]): number[] {
-  const utf8 = Buffer.from(text, "utf8");
-  let [bytes, letters] = [0, 0];
-  return raw.map(({ info }) => {
-    letters += utf8.toString("utf8", bytes, info.bytes).length;
-    bytes = info.bytes;
-    return letters;
-  });
 }
 
 function offsetOfLine(text: string, line: number): number {

@@ -1,3 +1,4 @@
+import type { LazyLocus } from "../diagnostics/diagnostic.ts";
 import type { Locus } from "../diagnostics/place.ts";
 
 /** Keys and indexes from the top of a record to one of its values. */
@@ -13,3 +14,9 @@ export interface SourceDocument {
   /** Where a value stands, or its key; where it is missing, the nearest thing around it that is not. */
   locate(path: Path, at?: "key" | "value"): Locus;
 }
+
+/** Where a value stands, to be worked out when it is told. */
+export const placeIn = (document: SourceDocument, path: Path, at: "key" | "value" = "value"): LazyLocus => ({
+  file: document.file,
+  locate: () => document.locate(path, at),
+});

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { realpathSync } from "node:fs";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type CollectionFile, findCollectionFiles } from "./collection-files.ts";
@@ -6,6 +7,22 @@ import type { SourceDocument } from "./document.ts";
 import { packageFolder } from "./package-folder.ts";
 import { markdownRecord, yamlRecord } from "./record-file.ts";
 import { readTextFile } from "./text-file.ts";
+
+/** A record file as it stands, not yet taken apart. */
+export interface RecordText extends CollectionFile {
+  readonly text: string;
+  /** Of the text: two texts with the same hash are the same. */
+  readonly hash: string;
+}
+
+/** Every text of a collection's folder, with those that come with the tool. */
+export interface CollectionTexts {
+  readonly texts: readonly RecordText[];
+  /** Every record file that is there, those included that could not be read. */
+  readonly files: readonly CollectionFile[];
+  readonly beside: ReadonlySet<string>;
+  readonly diagnostics: readonly Diagnostic[];
+}
 
 export interface ReadRecord extends CollectionFile {
   readonly document: SourceDocument;
@@ -19,7 +36,6 @@ export interface ReadTable extends CollectionFile {
 export interface ReadCollection {
   readonly records: readonly ReadRecord[];
   readonly tables: readonly ReadTable[];
-  /** Every record file that is there, those included that could not be read. */
   readonly files: readonly CollectionFile[];
   readonly beside: ReadonlySet<string>;
   readonly diagnostics: readonly Diagnostic[];
@@ -36,32 +52,21 @@ export const within = (document: SourceDocument, key: string | number, data: unk
 /** The scales and the hazard register that come with the tool; a collection may add to them or replace them. */
 const shipped = new Set<string>(["scale", "hazards"]);
 
-/** Reads a collection, or only those of its files that are asked for. */
-export function readCollection(
+const hashOf = (text: string): string => createHash("sha1").update(text).digest("base64url");
+
+/** Every text of a collection, or only those of its files that are asked for. */
+export function readTexts(
   root: string,
   isWanted: (file: CollectionFile) => boolean = () => true,
-): ReadCollection {
-  const records: ReadRecord[] = [];
-  const tables: ReadTable[] = [];
+): CollectionTexts {
+  const texts: RecordText[] = [];
   const diagnostics: Diagnostic[] = [];
 
   const read = (folder: string, file: CollectionFile) => {
-    const { text, diagnostics: unreadable } = readTextFile(
-      folder,
-      file.file,
-      file.kind === "sightings" ? "log" : "record",
-    );
+    const size = file.kind === "sightings" ? "log" : "record";
+    const { text, diagnostics: unreadable } = readTextFile(folder, file.file, size, file.isLinked);
     diagnostics.push(...unreadable);
-    if (text === null) return;
-    if (file.file.endsWith(".csv")) {
-      const table = readCsv(file.file, text);
-      diagnostics.push(...table.diagnostics);
-      tables.push({ ...file, table });
-      return;
-    }
-    const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);
-    diagnostics.push(...result.diagnostics);
-    if (result.document) records.push({ ...file, document: result.document });
+    if (text !== null) texts.push({ ...file, text, hash: hashOf(text) });
   };
 
   const found = findCollectionFiles(root);
@@ -88,5 +93,32 @@ export function readCollection(
       ),
     );
   }
-  return { records, tables, files: found.files, beside: found.beside, diagnostics };
+  return { texts, files: found.files, beside: found.beside, diagnostics };
 }
+
+/** Takes texts apart. */
+export function recordsIn({
+  texts,
+  files,
+  beside,
+  diagnostics: unreadable,
+}: CollectionTexts): ReadCollection {
+  const records: ReadRecord[] = [];
+  const tables: ReadTable[] = [];
+  const diagnostics = [...unreadable];
+  for (const { text, hash: _, ...file } of texts) {
+    if (file.file.endsWith(".csv")) {
+      const table = readCsv(file.file, text);
+      diagnostics.push(...table.diagnostics);
+      tables.push({ ...file, table });
+      continue;
+    }
+    const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);
+    diagnostics.push(...result.diagnostics);
+    if (result.document) records.push({ ...file, document: result.document });
+  }
+  return { records, tables, files, beside, diagnostics };
+}
+
+export const readCollection = (root: string, isWanted?: (file: CollectionFile) => boolean): ReadCollection =>
+  recordsIn(readTexts(root, isWanted));

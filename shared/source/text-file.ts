@@ -21,12 +21,18 @@ export function staysInside(folder: string, target: string): boolean {
   );
 }
 
-export function readTextFile(root: string, file: string, size: keyof typeof largest = "record"): TextResult {
+/** `isLinked` is false where no link lies on the way: then there is nothing to follow. */
+export function readTextFile(
+  root: string,
+  file: string,
+  size: keyof typeof largest = "record",
+  isLinked = true,
+): TextResult {
   const full = path.join(root, file);
   const refuse = (diagnostic: Diagnostic): TextResult => ({ text: null, diagnostics: [diagnostic] });
   let bytes: Buffer;
   try {
-    if (!staysInside(root, full)) {
+    if (isLinked && !staysInside(root, full)) {
       return refuse(
         diagnose("outside-root", startOf(file), {
           found: "a link that leads out of the collection",
@@ -35,11 +41,11 @@ export function readTextFile(root: string, file: string, size: keyof typeof larg
         }),
       );
     }
-    const stat = statSync(full);
-    if (stat.size > largest[size]) {
+    const { size: found } = statSync(full);
+    if (found > largest[size]) {
       return refuse(
         diagnose("file-too-large", startOf(file), {
-          found: `${(stat.size / megabyte).toFixed(1)} MB`,
+          found: `${(found / megabyte).toFixed(1)} MB`,
           expected: `at most ${largest[size] / megabyte} MB of text`,
         }),
       );

@@ -21,9 +21,9 @@ export const englishCompare = {
   tooMany: (count: number, variant: string) =>
     `${plural(count, "example")} of ${variant} are too many for a table.`,
   tooManyList: "Tick them in their list",
-  nearestPairs: "The most alike have a page of their own",
+  nearestPairs: "The most alike",
   limit: (most: number) =>
-    `Every pair of a variant with at most ${most} examples has a page of its own, until there are many; those of a larger variant where they are among the most alike. Any others are set side by side by the browser, from the data of the catalogue.`,
+    `Every pair of a variant with at most ${most} examples has a page of its own, until there are many. Any others are set side by side by the browser, from the data of the catalogue.`,
   anyOutfits: "Any outfits",
   anyNote:
     "Tick outfits in any list, of any variant, and they are set side by side here. The address then says which, and can be sent on.",

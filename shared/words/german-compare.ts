@@ -21,9 +21,9 @@ export const germanCompare: typeof englishCompare = {
   tooMany: (count, variant) =>
     `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tafel.`,
   tooManyList: "In ihrer Liste ankreuzen",
-  nearestPairs: "Die ähnlichsten haben eine eigene Seite",
+  nearestPairs: "Die ähnlichsten",
   limit: (most) =>
-    `Jedes Paar einer Variante mit höchstens ${most} Exemplaren hat eine eigene Seite, solange es nicht viele werden; Paare größerer Varianten, wenn sie zu den ähnlichsten gehören. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
+    `Jedes Paar einer Variante mit höchstens ${most} Exemplaren hat eine eigene Seite, solange es nicht viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
   anyOutfits: "Beliebige Garnituren",
   anyNote:
     "Wer in irgendeiner Liste Garnituren ankreuzt, gleich welcher Variante, sieht sie hier nebeneinander. Die Adresse sagt dann, welche es sind, und lässt sich weitergeben.",

@@ -20,9 +20,9 @@ ${chapter(
     matter:
       page.wanted.length === 0
         ? html`<p>${say.nothingWanted}</p>`
-        : withRoles(
+        : html`${withRoles(
             html`<table class="logs">${head(true)}<tbody>${page.wanted.map((want) => row(want, want.adds))}</tbody></table>`,
-          ),
+          )}${page.moreWanted !== null && html`<p class="small">${page.moreWanted}</p>`}`,
   },
   site,
 )}
@@ -34,9 +34,9 @@ ${chapter(
     matter:
       page.spare.length === 0
         ? html`<p>${say.nothingSpare}</p>`
-        : withRoles(
+        : html`${withRoles(
             html`<table class="logs">${head(false)}<tbody>${page.spare.map((spare) => row(spare))}</tbody></table>`,
-          ),
+          )}${page.moreSpare !== null && html`<p class="small">${page.moreSpare}</p>`}`,
   },
   site,
 )}

@@ -1,38 +1,26 @@
 import { describe, expect, it } from "vitest";
-import { everyPairUpTo, pairsAtMost, pairsToCompare } from "../../shared/assessments/item-comparison.ts";
+import { comparedVariants, everyPairUpTo, pairsAtMost } from "../../shared/assessments/item-comparison.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 
-const ids = (count: number, prefix = "i"): string[] =>
-  Array.from({ length: count }, (_, at) => `${prefix}${String(at).padStart(3, "0")}`);
-const none = () => [];
+const pairsOf = (count: number): number => (count * (count - 1)) / 2;
 
-describe("which pairs are compared", () => {
-  it("every pair of a variant with no more than twelve items: n(n − 1)/2 of them", () => {
-    for (let count = 0; count <= everyPairUpTo; count++) {
-      const pairs = pairsToCompare(new Map([["a", ids(count)]]), none).get("a") ?? [];
-      expect(pairs).toHaveLength((count * (count - 1)) / 2);
-      for (const [first, second] of pairs) expect(first < second).toBe(true);
-      expect(new Set(pairs.map(String)).size).toBe(pairs.length);
+describe("which variants have every pair of their items compared", () => {
+  it("those with two items at least, and no more than twelve", () => {
+    for (let count = 0; count <= everyPairUpTo + 1; count++) {
+      const is = comparedVariants(new Map([["a", count]])).has("a");
+      expect(is, String(count)).toBe(count >= 2 && count <= everyPairUpTo);
     }
   });
 
-  it("of a larger one each item with those most like it, each pair once", () => {
-    const items = ids(13);
-    const next = (id: string) => [items[(items.indexOf(id) + 1) % items.length] ?? ""];
-    const pairs = pairsToCompare(new Map([["a", items]]), next).get("a") ?? [];
-    expect(pairs).toHaveLength(13);
-    const both = (id: string) => [...next(id), items[(items.indexOf(id) + 12) % items.length] ?? ""];
-    expect(pairsToCompare(new Map([["a", items]]), both).get("a")).toHaveLength(13);
-  });
-
   it("small variants first, and none beyond the limit", () => {
-    const variants = new Map(ids(30, "v").map((id, at) => [id, ids(2 + (at % 11), `${id}-`)]));
-    const chosen = pairsToCompare(variants, none);
-    const count = [...chosen.values()].reduce((sum, pairs) => sum + pairs.length, 0);
-    expect(count).toBeLessThanOrEqual(pairsAtMost);
-    const left = [...variants].filter(([id]) => !chosen.has(id)).map(([, items]) => items.length);
-    const taken = [...variants].filter(([id]) => chosen.has(id)).map(([, items]) => items.length);
-    if (left.length > 0) expect(Math.max(...taken)).toBeLessThanOrEqual(Math.min(...left));
+    const variants = new Map(Array.from({ length: 60 }, (_, at) => [`v${at}`, 2 + (at % 11)]));
+    const chosen = comparedVariants(variants);
+    const sizes = (is: boolean) =>
+      [...variants].filter(([id]) => chosen.has(id) === is).map(([, count]) => count);
+    const pairs = sizes(true).reduce((sum, count) => sum + pairsOf(count), 0);
+    expect(pairs).toBeLessThanOrEqual(pairsAtMost);
+    expect(sizes(false).length).toBeGreaterThan(0);
+    expect(Math.max(...sizes(true))).toBeLessThanOrEqual(Math.min(...sizes(false)));
   });
 });
 

@@ -1,10 +1,10 @@
 import chiSquareQuantile from "@stdlib/stats-base-dists-chisquare-quantile";
 import { beforeAll, describe, expect, it } from "vitest";
-import { dataFiles } from "../../shared/pages/data/data-files.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { english } from "../../shared/words/english.ts";
+import { dataFilesOf } from "../collections/collection.ts";
 import { repository } from "../commands/run.ts";
 
 /** The two-sided 95 % quantile of the normal distribution, as any table has it. */
@@ -160,7 +160,7 @@ describe("a scholar with nothing but the data files", () => {
     const { sound } = loadCollection(repository);
     if (!sound) throw new Error("The demonstration has errors.");
     const published = publishCollection(sound.collection, sound.assessments, "public", english);
-    figures = dataFiles(published, [])
+    figures = dataFilesOf(published)
       .filter(({ address }) => address.endsWith(".json"))
       .flatMap(({ address, text }) => figuresIn(JSON.parse(text), address));
   });

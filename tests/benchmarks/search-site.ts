@@ -1,14 +1,13 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { noMedia } from "../../shared/images/media.ts";
 import { cataloguePages } from "../../shared/pages/catalogue-page.ts";
-import { indexCollection } from "../../shared/pages/collection-index.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { readAssets } from "../../shared/site/assets.ts";
 import { searchFiles } from "../../shared/site/search-files.ts";
 import { english } from "../../shared/words/english.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { templates } from "../../templates/templates.ts";
+import { catalogueOf } from "../collections/collection.ts";
 
 export interface SearchSite {
   /** Seconds of processor for the index and its files. */
@@ -26,16 +25,17 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
     mkdirSync(path.dirname(file), { recursive: true });
     writeFileSync(file, bytes);
   };
+  const index = catalogueOf(published);
   const before = process.cpuUsage();
-  const search = searchFiles(published);
+  const search = searchFiles(index);
   const { user, system } = process.cpuUsage(before);
   for (const { address, bytes } of search.files) write(address, bytes);
 
   const assets = readAssets(folder, published.settings.theme, english.language);
   for (const { address, text } of assets.files) write(address, text);
-  const [first] = cataloguePages(indexCollection(published, english, noMedia, new Map()));
+  const [first] = cataloguePages(index);
   if (!first) throw new Error("Found no page of the catalogue.");
-  const html = renderPage(first, {
+  const html = renderPage(first.make(), {
     templates,
     words: english,
     settings: published.settings,

@@ -1,7 +1,16 @@
 import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { noMedia } from "../../shared/images/media.ts";
+import type { CatalogueIndex } from "../../shared/pages/catalogue-index.ts";
+import { indexCollection } from "../../shared/pages/collection-index.ts";
+import { articleData } from "../../shared/pages/data/article-data.ts";
 import { dataFiles } from "../../shared/pages/data/data-files.ts";
+import { familyData } from "../../shared/pages/data/family-data.ts";
+import { itemData } from "../../shared/pages/data/item-data.ts";
+import type { OutputFile } from "../../shared/pages/data/output-file.ts";
+import { variantData } from "../../shared/pages/data/variant-data.ts";
+import { listFamilies } from "../../shared/pages/listed/list-families.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../../shared/publication/published.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
@@ -33,14 +42,31 @@ export function publishedIn(root: string, audience: Audience = "public"): Publis
   return publishCollection(loaded.sound.collection, loaded.sound.assessments, audience, english);
 }
 
+/** What the pages of the whole collection are made from, without pictures. */
+export function catalogueOf(published: PublishedCollection): CatalogueIndex {
+  const index = indexCollection(published, english, noMedia, new Map());
+  return { ...index, listed: listFamilies(index) };
+}
+
 /** The data files of a collection, by address, as a reader of the site gets them. */
 export function dataOf(files: Files, audience: Audience = "public"): Map<string, unknown> {
   return new Map(
-    dataFiles(publishedIn(writeCollection(files), audience), []).map(({ address, text }) => [
+    dataFilesOf(publishedIn(writeCollection(files), audience)).map(({ address, text }) => [
       address,
       address.endsWith(".json") ? JSON.parse(text) : text,
     ]),
   );
+}
+
+export function dataFilesOf(published: PublishedCollection): OutputFile[] {
+  const index = catalogueOf(published);
+  return [
+    ...dataFiles(index, []),
+    ...published.items.map(itemData),
+    ...published.variants.map(variantData),
+    ...published.families.map(familyData),
+    ...published.articles.map((article) => articleData(article, index)),
+  ];
 }
 
 /** The least that a collection needs: one family, one variant with the given YAML, and nothing else. */

@@ -4,8 +4,9 @@ import path from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseEdtf } from "../../shared/dates/edtf-interval.ts";
+import { everyFile } from "../../shared/site/every-file.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
-import { siteContent } from "../../shared/site/site-content.ts";
+import { renderPage } from "../../templates/render-page.ts";
 import { writeFiles } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { repository } from "../commands/run.ts";
@@ -54,15 +55,22 @@ describe("whatever is done to the files of a collection", () => {
           const errors = loaded.diagnostics.filter(({ severity }) => severity === "error");
           expect(loaded.sound === null).toBe(errors.length > 0);
           if (loaded.sound) {
-            const content = await siteContent(root, loaded.sound, "public");
-            for (const { address, text } of content.files.values()) {
-              if (address.endsWith(".json")) JSON.parse(text);
-              expect(address).not.toContain("..");
+            const site = await everyFile(root, "public");
+            if ("problems" in site) throw new Error(JSON.stringify(site.problems));
+            const files = site.parts.flatMap((part) =>
+              [...part.files].map((file) => ({ file, site: part.site })),
+            );
+            for (const { file } of files) {
+              if (file.kind === "text" && file.address.endsWith(".json")) JSON.parse(file.text);
+              expect(file.address).not.toContain("..");
             }
             // A page costs more than all the rest, so not every page of every case is printed.
-            const pages = [...content.pages.values()];
+            const pages = files.flatMap(({ file, site: around }) =>
+              file.kind === "page" ? [{ make: file.make, around }] : [],
+            );
             const page = pages[count % pages.length];
-            if (page) expect(content.document(page)).not.toMatch(/<script>alert|href="javascript:/i);
+            if (page)
+              expect(renderPage(page.make(), page.around)).not.toMatch(/<script>alert|href="javascript:/i);
           }
           count += 1;
           expect(performance.now() - started).toBeLessThan(bound);

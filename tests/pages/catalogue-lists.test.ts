@@ -2,14 +2,11 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { noMedia } from "../../shared/images/media.ts";
 import { type CataloguePage, cataloguePages } from "../../shared/pages/catalogue-page.ts";
-import { indexCollection } from "../../shared/pages/collection-index.ts";
 import { pagesToName } from "../../shared/pages/pager.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
-import { english } from "../../shared/words/english.ts";
 import { generateCollection } from "../benchmarks/generate-collection.ts";
-import { publishedIn } from "../collections/collection.ts";
+import { catalogueOf, publishedIn } from "../collections/collection.ts";
 
 const count = 230;
 let published: PublishedCollection;
@@ -18,7 +15,7 @@ beforeAll(() => {
   const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-lists-"));
   generateCollection({ folder, items: count, seed: 3, itemsInVariant: 120 });
   published = publishedIn(folder);
-  pages = cataloguePages(indexCollection(published, english, noMedia, new Map()));
+  pages = cataloguePages(catalogueOf(published)).map(({ make }) => make());
 });
 
 const entriesOf = (page: CataloguePage) => page.groups.flatMap(({ entries }) => entries.map(({ id }) => id));

@@ -1,7 +1,7 @@
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { iiifManifests } from "../../shared/pages/data/iiif-manifest.ts";
+import { iiifManifest } from "../../shared/pages/data/iiif-manifest.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { collectionMedia } from "../../shared/site/collection-media.ts";
@@ -52,7 +52,9 @@ ${frontMatter}`,
   const published = publishCollection(sound.collection, sound.assessments, "public", english);
   const { images, recordings, refused } = await collectionMedia(root, published, sound.collection, english);
   expect(refused).toEqual([]);
-  const files = iiifManifests(published, english, { images, recordings });
+  const files = published.items.flatMap(
+    (each) => iiifManifest(each, published, english, { images, recordings }) ?? [],
+  );
   return {
     root,
     published,

@@ -4,6 +4,7 @@ import { openWords } from "../../shared/pages/search/match-word.ts";
 import { openCatalogue, openDetails } from "../../shared/pages/search/open-catalogue.ts";
 import { readState } from "../../shared/pages/search/view-state.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
+import { catalogueOf } from "../collections/collection.ts";
 
 export interface OpenSearch {
   /** Ids of the entries that an address asks for, in order. */
@@ -13,7 +14,7 @@ export interface OpenSearch {
 
 /** The search as a browser has it: by way of JSON, with every file fetched. */
 export function openSearch(collection: PublishedCollection): OpenSearch {
-  const built = JSON.parse(JSON.stringify(buildSearchIndex({ collection }))) as ReturnType<
+  const built = JSON.parse(JSON.stringify(buildSearchIndex(catalogueOf(collection)))) as ReturnType<
     typeof buildSearchIndex
   >;
   const catalogue = openCatalogue({

@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { buildSearchIndex } from "../../shared/pages/search/build-search-index.ts";
 import type { Audience } from "../../shared/publication/published.ts";
-import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
+import {
+  catalogueOf,
+  item,
+  publishedIn,
+  smallCollection,
+  writeCollection,
+} from "../collections/collection.ts";
 
 /** Words that stand in one private place each, as a search would have them. */
 const canaries = {
@@ -42,7 +48,7 @@ price: { amount: ${canaries.price}, currency: EUR }`,
   ),
 );
 const indexFor = (audience: Audience): string =>
-  JSON.stringify(buildSearchIndex({ collection: publishedIn(root, audience) })).toLowerCase();
+  JSON.stringify(buildSearchIndex(catalogueOf(publishedIn(root, audience)))).toLowerCase();
 
 describe("the search index", () => {
   const index = indexFor("public");

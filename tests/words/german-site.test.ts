@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
 import { beforeAll, describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
-import { siteContent } from "../../shared/site/site-content.ts";
+import { everyFile } from "../../shared/site/every-file.ts";
+import { renderPage } from "../../templates/render-page.ts";
 import { writeCollection } from "../collections/collection.ts";
 import { germanCollection } from "../collections/german-collection.ts";
 import { repository } from "../commands/run.ts";
@@ -73,10 +73,15 @@ let german: ReadonlySet<string>;
 
 beforeAll(async () => {
   const root = writeCollection(germanCollection());
-  const { sound, diagnostics } = loadCollection(root);
-  if (!sound) throw new Error(JSON.stringify(diagnostics, null, 2));
-  const content = await siteContent(root, sound, "private");
-  pages = new Map([...content.pages].map(([address, page]) => [address, content.document(page)]));
+  const site = await everyFile(root, "private");
+  if ("problems" in site) throw new Error(JSON.stringify(site.problems, null, 2));
+  pages = new Map(
+    site.parts.flatMap(({ files, site: around }) =>
+      [...files].flatMap((file) =>
+        file.kind === "page" ? [[file.address, renderPage(file.make(), around)] as const] : [],
+      ),
+    ),
+  );
   english = wordsOf("english");
   german = wordsOf("german");
 });

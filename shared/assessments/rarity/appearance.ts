@@ -22,7 +22,10 @@ function yearsOf(date: EdtfDate): { first: number; last: number } | null {
     : null;
 }
 
-export function yearsWatched(watching: EdtfDate | undefined, log: readonly Sighting[]): YearsWatched | null {
+export function yearsWatched(
+  watching: EdtfDate | undefined,
+  log: readonly Pick<Sighting, "seen">[],
+): YearsWatched | null {
   const stated = watching && yearsOf(watching);
   if (stated) return { ...stated, declared: true };
   let first = Number.POSITIVE_INFINITY;

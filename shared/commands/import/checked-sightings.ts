@@ -54,6 +54,8 @@ export function checkedSightings(
     rows: ready.map(
       ({ row, cells }): CsvRow => ({
         cells,
+        cell: (column) => cells.get(column) ?? "",
+        line: "",
         locate: (column) =>
           documentOf(file, row.number, null, "").locate(column === undefined ? [] : [column]),
       }),

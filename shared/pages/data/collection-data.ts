@@ -1,48 +1,55 @@
-import type { PublishedCollection } from "../../publication/published.ts";
+import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import type { CatalogueIndex } from "../catalogue-index.ts";
+import { itemsById } from "../listed/items-by-id.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
+/** What `/data/collection.json` says of a variant, */
+export const variantSummary = ({ id, name, family, issued, rarity }: PublishedVariant) => ({
+  id,
+  name,
+  family: family.id,
+  issued,
+  address: `/variants/${id}/`,
+  data: `/data/variants/${id}.json`,
+  sightings: rarity.sightings,
+  distinct: rarity.distinct,
+  made: rarity.made,
+  survivors: rarity.survivors,
+});
+
+/** and of an item; its figures are in the file that it names. */
+export const itemSummary = (item: PublishedItem) => ({
+  id: item.id,
+  title: item.title,
+  family: item.family.id,
+  variant: item.variant.id,
+  serial: item.serial,
+  status: item.status,
+  address: `/items/${item.id}/`,
+  data: `/data/items/${item.id}.json`,
+  verdict: item.identification.verdict,
+  weighted: item.completeness.weighted,
+  counted: item.completeness.counted,
+  level: item.completeness.level,
+  assembled: item.assembled,
+  rank: item.rarity.rank,
+});
+
 /** `/data/collection.json`: what there is, and where its data are. */
-export function collectionData(collection: PublishedCollection): OutputFile {
+export function collectionData({ collection, listed }: CatalogueIndex): OutputFile {
   const { settings, scale } = collection;
   return jsonFile("/data/collection.json", {
     ...settings,
     scale,
-    families: collection.families.map(({ id, name, maker, variants }) => ({
+    families: listed.map(({ id, name, maker, variants }) => ({
       id,
       name,
       maker,
       address: `/families/${id}/`,
       variants: variants.map((variant) => variant.id),
     })),
-    variants: collection.variants.map(({ id, name, family, issued, rarity }) => ({
-      id,
-      name,
-      family: family.id,
-      issued,
-      address: `/variants/${id}/`,
-      data: `/data/variants/${id}.json`,
-      sightings: rarity.sightings,
-      distinct: rarity.distinct,
-      made: rarity.made,
-      survivors: rarity.survivors,
-    })),
-    items: collection.items.map((item) => ({
-      id: item.id,
-      title: item.title,
-      family: item.family.id,
-      variant: item.variant.id,
-      serial: item.serial,
-      status: item.status,
-      address: `/items/${item.id}/`,
-      data: `/data/items/${item.id}.json`,
-      verdict: item.identification.verdict,
-      weighted: item.completeness.weighted,
-      counted: item.completeness.counted,
-      level: item.completeness.level,
-      assembled: item.assembled,
-      rank: item.rarity.rank,
-      asComplete: item.rarity.asComplete,
-    })),
+    variants: listed.flatMap(({ variants }) => variants.map(({ data }) => data)),
+    items: itemsById(listed).map(({ data }) => data),
     sources: collection.sources.map(({ fields }) => fields),
   });
 }

@@ -1,4 +1,4 @@
-import type { PublishedCollection } from "../../publication/published.ts";
+import type { CatalogueIndex } from "../catalogue-index.ts";
 import type { OutputFile } from "./output-file.ts";
 import { absolute, xmlText } from "./xml.ts";
 
@@ -10,17 +10,21 @@ function timestamp(edtf: string | null): string | null {
   return match ? `${match[1]}-${match[2] ?? "01"}-${match[3] ?? "01"}T00:00:00Z` : null;
 }
 
-/** `/feed.xml`: Atom (RFC 4287), the record last changed first. */
-export function feed(collection: PublishedCollection): OutputFile {
-  const { settings } = collection;
-  const entries = collection.items
+/** A feed is for what is new: who reads it has the rest. */
+const mostEntries = 100;
+
+/** `/feed.xml`: Atom (RFC 4287), the records last changed, the latest first. */
+export function feed({ collection: { settings }, listed }: CatalogueIndex): OutputFile {
+  const entries = listed
+    .flatMap(({ items }) => items)
     .flatMap((item) => {
       const updated = timestamp(item.updated);
       return updated === null ? [] : [{ item, updated }];
     })
     .sort((a, b) =>
       a.updated === b.updated ? (a.item.id < b.item.id ? -1 : 1) : a.updated > b.updated ? -1 : 1,
-    );
+    )
+    .slice(0, mostEntries);
   const home = absolute(settings.url, "/");
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',

@@ -27,28 +27,24 @@ interface Frame {
 const plainText = (value: string): string => (/^<.*>$/s.test(value) ? `${value} ` : value);
 
 /**
- * `/iiif/<id>/manifest.json`, for every item with photographs.
+ * `/iiif/<id>/manifest.json`, for an item with photographs; null for one without.
  * Source  IIIF Presentation API 3.0; the sections are its own.
  */
-export function iiifManifests(
+export function iiifManifest(
+  item: PublishedItem,
   collection: PublishedCollection,
   words: Words,
   { images, recordings }: Pick<Media, "images" | "recordings">,
-): OutputFile[] {
-  return collection.items.flatMap((item) => {
-    const photos = item.photos.flatMap((photo) => {
-      const image = images.get(photo.original);
-      return image ? [{ photo, image }] : [];
-    });
-    return photos.length === 0
-      ? []
-      : [
-          jsonFile(
-            addresses.manifest(item.id),
-            manifest(item, photos, recordings.get(item.id), collection, words),
-          ),
-        ];
+): OutputFile | null {
+  const photos = item.photos.flatMap((photo) => {
+    const image = images.get(photo.original);
+    return image ? [{ photo, image }] : [];
   });
+  if (photos.length === 0) return null;
+  return jsonFile(
+    addresses.manifest(item.id),
+    manifest(item, photos, recordings.get(item.id), collection, words),
+  );
 }
 
 function manifest(

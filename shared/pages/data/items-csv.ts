@@ -1,4 +1,6 @@
-import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
+import type { PublishedItem } from "../../publication/published.ts";
+import type { CatalogueIndex } from "../catalogue-index.ts";
+import { itemsById } from "../listed/items-by-id.ts";
 import { csvLine } from "./csv-line.ts";
 import { guarded } from "./formula-guard.ts";
 import type { OutputFile } from "./output-file.ts";
@@ -36,9 +38,14 @@ const columns: Readonly<Record<string, (item: PublishedItem) => Cell>> = {
 
 const cellText = (cell: Cell): string => (typeof cell === "string" ? guarded(cell) : String(cell ?? ""));
 
+const lineOf = (cells: readonly Cell[]): string => `${csvLine(cells.map(cellText))}\r\n`;
+
+/** The line of an item. */
+export const csvRow = (item: PublishedItem): string =>
+  lineOf(Object.values(columns).map((read) => read(item)));
+
 /** `/data/items.csv`, as RFC 4180 has it; a text that a spreadsheet would run as a formula is guarded. */
-export function itemsCsv(collection: PublishedCollection): OutputFile {
-  const rows = collection.items.map((item) => Object.values(columns).map((read) => read(item)));
-  const text = [Object.keys(columns), ...rows].map((row) => `${csvLine(row.map(cellText))}\r\n`).join("");
-  return { address: "/data/items.csv", text };
+export function itemsCsv({ listed }: CatalogueIndex): OutputFile {
+  const rows = itemsById(listed).map(({ row }) => row);
+  return { address: "/data/items.csv", text: lineOf(Object.keys(columns)) + rows.join("") };
 }

@@ -10,7 +10,7 @@ const wanted = 32_000;
 const deepest = 3;
 
 /** Words with the entries that have them, by the places that the entries have in the catalogue. */
-export function gatherWords(entries: Iterable<ReadonlySet<string>>): Map<string, number[]> {
+export function gatherWords(entries: Iterable<Iterable<string>>): Map<string, number[]> {
   const found = new Map<string, number[]>();
   let place = 0;
   for (const words of entries) {

@@ -1,24 +1,27 @@
+import type { OnProgress } from "../site/progress.ts";
 import type { Surroundings } from "./command.ts";
 
 /** Work that is over sooner than this is not worth a line. */
 const patience = 400;
 
-export interface ImageProgress {
-  readonly onProgress: ((done: number, of: number) => void) | undefined;
+export interface ProgressLine {
+  readonly onProgress: OnProgress | undefined;
   /** Takes the line away: whatever is printed next stands in its place. */
   readonly clear: () => void;
 }
 
-/** "Photographs: 12 of 80", in one line that is written over; nothing where nobody sits at a terminal. */
-export function imageProgress({ status }: Surroundings, now = () => performance.now()): ImageProgress {
+const names = { items: "Outfits", photographs: "Photographs" } as const;
+
+/** "Outfits: 120 of 800", in one line that is written over; nothing where nobody sits at a terminal. */
+export function progressLine({ status }: Surroundings, now = () => performance.now()): ProgressLine {
   if (!status) return { onProgress: undefined, clear: () => {} };
   const began = now();
   let shown = false;
   return {
-    onProgress(done, of) {
+    onProgress(what, done, of) {
       if (now() - began < patience) return;
       shown = true;
-      status(`Photographs: ${done} of ${of}`);
+      status(`${names[what]}: ${done} of ${of}`);
     },
     clear() {
       if (shown) status("");

@@ -4,7 +4,7 @@ import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { build } from "../../shared/commands/build.ts";
-import { imageProgress } from "../../shared/commands/image-progress.ts";
+import { progressLine } from "../../shared/commands/progress-line.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const nothing = { cwd: "/", out: () => {}, err: () => {} };
@@ -13,18 +13,18 @@ describe("the line that says how far the photographs are", () => {
   it("is written over as they are done, and taken away at the end", () => {
     let time = 0;
     const lines: string[] = [];
-    const progress = imageProgress({ ...nothing, status: (line) => void lines.push(line) }, () => time);
-    progress.onProgress?.(1, 80);
+    const progress = progressLine({ ...nothing, status: (line) => void lines.push(line) }, () => time);
+    progress.onProgress?.("photographs", 1, 80);
     time = 5000;
-    progress.onProgress?.(12, 80);
-    progress.onProgress?.(80, 80);
+    progress.onProgress?.("photographs", 12, 80);
+    progress.onProgress?.("photographs", 80, 80);
     progress.clear();
     progress.clear();
     expect(lines).toEqual(["Photographs: 12 of 80", "Photographs: 80 of 80", ""]);
   });
 
   it("is not there where nobody watches", () => {
-    expect(imageProgress(nothing).onProgress).toBeUndefined();
+    expect(progressLine(nothing).onProgress).toBeUndefined();
   });
 
   it("comes from a build that takes long, one step for each photograph", async () => {
@@ -52,7 +52,7 @@ describe("the line that says how far the photographs are", () => {
       status: (line) => void lines.push(line),
     });
     expect({ code, errors }).toEqual({ code: 0, errors: [] });
-    const steps = lines.filter((line) => line !== "");
+    const steps = lines.filter((line) => line.startsWith("Photographs"));
     expect(steps.at(-1)).toBe("Photographs: 3 of 3");
     for (const line of steps) expect(line).toMatch(/^Photographs: [1-3] of 3$/);
     expect(lines.at(-1)).toBe("");

@@ -1,0 +1,142 @@
+import { casePlan } from "../../plots/case-plan.ts";
+import type { PublishedFamily, PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
+import type { CollectionIndex } from "../collection-index.ts";
+import { comparableVariant } from "../comparisons-page.ts";
+import { shareInterval } from "../completeness-words.ts";
+import { itemSummary, variantSummary } from "../data/collection-data.ts";
+import { csvRow } from "../data/items-csv.ts";
+import { entryView } from "../entry-view.ts";
+import { renderMarkdown } from "../markdown.ts";
+import { classPlaces } from "../search/class-places.ts";
+import { logLine } from "../sightings-page.ts";
+import { reallocationView } from "../variant-completing.ts";
+import { citedByFamily } from "./cited-pages.ts";
+import type { ListedFamily, ListedItem, ListedVariant, OpenedItem } from "./listed-family.ts";
+import { methodExamples } from "./method-examples.ts";
+import { searchedItem } from "./searched-item.ts";
+import { spareParts, wantedParts } from "./wanted-parts.ts";
+
+/** Every family of the index, as the pages of the whole collection are to see it. */
+export function listFamilies(index: CollectionIndex): ListedFamily[] {
+  const { collection } = index;
+  const itemsOf = new Map<string, PublishedItem[]>();
+  for (const item of collection.items) {
+    const known = itemsOf.get(item.variant.id);
+    if (known) known.push(item);
+    else itemsOf.set(item.variant.id, [item]);
+  }
+  return collection.families.map((family) => {
+    const variants = collection.variants.filter((variant) => variant.family.id === family.id);
+    return listFamily(
+      family,
+      variants.map((variant) => ({ variant, items: itemsOf.get(variant.id) ?? [] })),
+      index,
+    );
+  });
+}
+
+interface VariantItems {
+  readonly variant: PublishedVariant;
+  readonly items: readonly PublishedItem[];
+}
+
+function listFamily(
+  family: PublishedFamily,
+  found: readonly VariantItems[],
+  index: CollectionIndex,
+): ListedFamily {
+  const { words } = index;
+  const variants = found.map(({ variant }) => variant);
+  const items = found.flatMap(({ items: of }) => of);
+  return {
+    id: family.id,
+    name: family.name,
+    maker: family.maker,
+    text:
+      family.description === null
+        ? ""
+        : renderMarkdown(family.description, { page: addresses.families, below: 2, index }),
+    variants: found.map(({ variant, items: of }) => listVariant(variant, of, index)),
+    items: found.flatMap(({ variant, items: of }) => of.map((item) => listItem(item, variant, index))),
+    opened: openedOf(items, index),
+    wanted: wantedParts(items, words),
+    spare: spareParts(items, words),
+    cited: citedByFamily(family, variants, items, index),
+    examples: methodExamples(variants, items, index),
+  };
+}
+
+function listVariant(
+  variant: PublishedVariant,
+  items: readonly PublishedItem[],
+  index: CollectionIndex,
+): ListedVariant {
+  const { words, collection } = index;
+  const say = words.pages.home;
+  const { survivors } = variant.rarity;
+  return {
+    id: variant.id,
+    name: variant.name,
+    issued: variant.issued,
+    items: items.length,
+    sightings: variant.sightings.length,
+    survive: survivors.value === null ? say.surviveUnknown : say.survive(words.phrase(survivors)),
+    log: logLine(variant, index),
+    data: variantSummary(variant),
+    searched: {
+      id: variant.id,
+      name: variant.name,
+      classes: classPlaces(variant, collection.scale?.classes ?? []),
+      survivors: survivors.value,
+    },
+    parts: variant.parts.map(({ id, name }) => ({ id, name })),
+    compared: comparableVariant(variant, items, index),
+    completed: reallocationView(variant, index),
+  };
+}
+
+function listItem(item: PublishedItem, variant: PublishedVariant, index: CollectionIndex): ListedItem {
+  const { sure } = item.completeness.level;
+  return {
+    id: item.id,
+    title: item.title,
+    variant: item.variant,
+    entry: entryView(item, index),
+    level: item.levels.find(({ id }) => id === sure) ?? null,
+    status: item.status,
+    verdict: item.identification.verdict,
+    hazards: item.hazards.map(({ id, name }) => ({ id, name })),
+    updated: item.updated,
+    formerly: item.formerly,
+    row: csvRow(item),
+    data: itemSummary(item),
+    searched: searchedItem(item, variant.parts),
+  };
+}
+
+/** The fullest outfit whose evidence agrees with its label: it shows best what a whole one is. */
+function openedOf(items: readonly PublishedItem[], { words }: CollectionIndex): OpenedItem | null {
+  const { pages } = words;
+  const certain = ({ completeness }: PublishedItem) => completeness.weighted?.low ?? 0;
+  const isSound = ({ identification }: PublishedItem) => identification.verdict !== "contradicted";
+  const [fullest] = [...items].sort(
+    (a, b) => Number(isSound(b)) - Number(isSound(a)) || certain(b) - certain(a),
+  );
+  if (!fullest) return null;
+  const address = addresses.item(fullest.id);
+  const { weighted } = fullest.completeness;
+  return {
+    item: { address, name: fullest.title },
+    plan: casePlan(fullest.parts, {
+      idPrefix: "opened",
+      label: pages.item.planLabel(fullest.title),
+      words,
+      stateWord: (summary) => pages.states[summary],
+      linkPrefix: `.${address}#part-`,
+    }),
+    note: weighted ? pages.home.openNote(fullest.title, shareInterval(weighted, words)) : fullest.title,
+    isSound: isSound(fullest),
+    certain: certain(fullest),
+  };
+}

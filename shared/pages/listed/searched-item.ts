@@ -1,0 +1,49 @@
+import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { itemWords } from "../search/item-words.ts";
+import { yearsOf } from "../years-of.ts";
+
+/** What the search knows of an item. */
+export interface SearchedItem {
+  readonly serial: string | null;
+  readonly set: string | null;
+  readonly isAssembled: boolean;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly place: number;
+  readonly of: number;
+  /** First and last year of issue; null where it is open or not known. */
+  readonly issued: readonly [number | null, number | null];
+  /** Places among the parts of its variant. */
+  readonly missing: readonly number[];
+  readonly places: readonly string[];
+  /** With spaces between. */
+  readonly words: string;
+}
+
+function issueOf(item: PublishedItem): readonly [number | null, number | null] {
+  const when = item.dating.serial.made ?? item.dating.issued;
+  const years = when === null ? null : yearsOf(when);
+  const known = (year: number | null | undefined) =>
+    year === null || year === undefined || !Number.isFinite(year) ? null : year;
+  return [known(years?.first), known(years?.last)];
+}
+
+export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts"]): SearchedItem {
+  const { weighted, missing } = item.completeness;
+  const places = item.provenance.events.flatMap(({ place }) =>
+    place === null || place === "" ? [] : [place],
+  );
+  return {
+    serial: item.serial,
+    set: item.set,
+    isAssembled: item.assembled.length > 0,
+    low: weighted?.low ?? null,
+    high: weighted?.high ?? null,
+    place: item.rarity.rank?.place ?? 0,
+    of: item.rarity.rank?.of ?? 0,
+    issued: issueOf(item),
+    missing: missing.map((id) => parts.findIndex((part) => part.id === id)).filter((at) => at >= 0),
+    places: [...new Set(places)],
+    words: [...itemWords(item)].join(" "),
+  };
+}

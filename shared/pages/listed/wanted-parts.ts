@@ -1,0 +1,60 @@
+import type { PublishedItem } from "../../publication/published.ts";
+import type { Words } from "../../words/words.ts";
+import { addresses } from "../addresses.ts";
+import type { Link } from "../page.ts";
+
+/** A part of an item: wanted there, or to spare. */
+export interface PartOfItem {
+  readonly part: Link;
+  readonly item: Link;
+  readonly variant: Link;
+  readonly units: string;
+  /** What it would add, for the order and in words. */
+  readonly gain: number;
+  readonly adds: string;
+}
+
+/** Those that a page has room for, and how many there are. */
+export interface WantedParts {
+  readonly parts: readonly PartOfItem[];
+  readonly count: number;
+}
+
+/** As many as somebody can look through at a fair; an outfit's own page has all of its own. */
+const mostParts = 200;
+
+/** What would add most comes first. */
+export function joinedParts(lists: readonly WantedParts[]): WantedParts {
+  const all = lists.flatMap(({ parts }) => parts).sort((a, b) => b.gain - a.gain);
+  return { parts: all.slice(0, mostParts), count: lists.reduce((sum, { count }) => sum + count, 0) };
+}
+
+function partOf(
+  item: PublishedItem,
+  id: string,
+  units: number,
+  gain: number,
+  { numbers }: Words,
+): PartOfItem {
+  return {
+    part: {
+      address: `${addresses.item(item.id)}#part-${id}`,
+      name: item.parts.find((part) => part.id === id)?.name ?? id,
+    },
+    item: { address: addresses.item(item.id), name: item.title },
+    variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
+    units: numbers.count(units),
+    gain,
+    adds: numbers.share(gain),
+  };
+}
+
+const counted = (parts: readonly PartOfItem[]): WantedParts => joinedParts([{ parts, count: parts.length }]);
+
+export const wantedParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
+  counted(
+    items.flatMap((item) => item.wants.map((want) => partOf(item, want.part, want.units, want.gain, words))),
+  );
+
+export const spareParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
+  counted(items.flatMap((item) => item.spares.map(({ part, units }) => partOf(item, part, units, 0, words))));

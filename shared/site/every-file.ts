@@ -1,0 +1,51 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import type { Audience, PublishedCollection } from "../publication/published.ts";
+import { readTexts } from "../source/read-records.ts";
+import type { SiteFiles } from "./add-site.ts";
+import { groupFamilies } from "./family-groups.ts";
+import { groupSite } from "./group-site.ts";
+import { loadCollection } from "./load-collection.ts";
+import type { SiteFile } from "./site-file.ts";
+import { siteFrame } from "./site-frame.ts";
+import { wholeSite } from "./whole-site.ts";
+
+export type EveryFile =
+  | { readonly parts: readonly SiteFiles[] }
+  | { readonly problems: readonly Diagnostic[]; readonly filesRead: number };
+
+/** A whole site at once, its pages yet to be made: for whoever else is to render them, and has room for all. */
+export async function everyFile(root: string, audience: Audience): Promise<EveryFile> {
+  const texts = readTexts(root);
+  const grouped = groupFamilies(texts);
+  const frame = grouped && (await siteFrame(root, audience, texts, grouped));
+  const problems = (refused: readonly Diagnostic[]): EveryFile => {
+    const { diagnostics, filesRead } = loadCollection(root);
+    return { problems: [...diagnostics, ...refused], filesRead };
+  };
+  if (!grouped || !frame?.isSound) return problems(frame?.diagnostics ?? []);
+  const watched = grouped.watched(frame.collection.settings.watching);
+  const listed: ListedFamily[] = [];
+  const published: PublishedCollection[] = [];
+  const files: SiteFile[] = [];
+  for (const group of grouped.groups) {
+    const site = await groupSite(group, grouped, watched, texts, frame);
+    if (!site.isSound) return problems(site.refused);
+    listed.push(...site.listed);
+    published.push(site.published);
+    files.push(...site.files());
+  }
+  listed.sort((a, b) => (a.id < b.id ? -1 : 1));
+  const whole = wholeSite(
+    frame,
+    listed,
+    published,
+    files.map(({ address }) => address),
+  );
+  if (whole.diagnostics.some(({ severity }) => severity === "error")) return problems([]);
+  const ofWhole = whole.pages.map((page): SiteFiles => {
+    const made = page.make();
+    return { files: [{ kind: "page", address: page.address, make: () => made }], site: whole.siteOf(made) };
+  });
+  return { parts: [{ files: [...files, ...whole.files], site: frame.site }, ...ofWhole] };
+}

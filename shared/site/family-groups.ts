@@ -1,0 +1,205 @@
+import { comparedVariants } from "../assessments/item-comparison.ts";
+import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
+import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
+import type { CsvRow } from "../source/csv.ts";
+import {
+  type CollectionTexts,
+  type ReadRecord,
+  type ReadTable,
+  type RecordText,
+  recordsIn,
+} from "../source/read-records.ts";
+import { markdownRecord } from "../source/record-file.ts";
+import { frontMatterOf, topWord } from "../source/top-word.ts";
+import { joinedSets } from "./joined-sets.ts";
+
+/**
+ * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
+ * speak of one another are of one group.
+ */
+export interface FamilyGroup {
+  readonly families: readonly string[];
+  /** Of families, variants and items. */
+  readonly texts: readonly RecordText[];
+  readonly tables: readonly ReadTable[];
+  /** Logs that are YAML. */
+  readonly logs: readonly ReadRecord[];
+  /** Their sightings, as they are written. */
+  readonly lines: readonly string[];
+  /** Those of its variants of which every pair of items is compared. */
+  readonly compared: ReadonlySet<string>;
+}
+
+export interface GroupedCollection {
+  readonly groups: readonly FamilyGroup[];
+  /** Settings, sources, scales, hazards: what every record may refer to. */
+  readonly shared: readonly RecordText[];
+  readonly articles: readonly RecordText[];
+  /** The families that articles and settings take something from; null for all of them. */
+  readonly toldOf: ReadonlySet<string> | null;
+  readonly itemCount: number;
+  /** The dates of all sightings, each once. */
+  readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
+}
+
+const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
+const familyIn = (file: string): string => file.split("/")[2] ?? "";
+
+/** Whatever a text may take from the data begins like this (shared/prose/mentions.ts). */
+const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;
+
+/** The ids that a text may speak of; null where it may speak of everything. */
+function mentioned(text: string): string[] | null {
+  if (!mayMention.test(text)) return [];
+  if (/:items[?>]/.test(text)) return null;
+  return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
+}
+
+/** The variant that an item is held to be; read in full only where that cannot be seen at once. */
+function variantOf({ file, text }: RecordText): string | undefined {
+  const seen = topWord(frontMatterOf(text), "variant");
+  if (seen) return seen;
+  const data = markdownRecord(file, text).document?.data as { variant?: unknown } | null | undefined;
+  return typeof data?.variant === "string" ? data.variant : undefined;
+}
+
+/**
+ * Cuts a collection into groups of families. Null where it cannot be done: a file that cannot be read, an id that is
+ * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
+ */
+export function groupFamilies(texts: CollectionTexts): GroupedCollection | null {
+  const { tables, records, diagnostics } = recordsIn({
+    ...texts,
+    texts: texts.texts.filter(({ kind }) => kind === "sightings"),
+  });
+  if (diagnostics.some(({ severity }) => severity === "error")) return null;
+  const ofKind = (...kinds: string[]) => texts.texts.filter(({ kind }) => kinds.includes(kind));
+
+  const families = new Map(ofKind("family").map((text) => [text.id, text]));
+  const variants = new Map(ofKind("variant").map((text) => [text.id, text]));
+  const items = new Map(ofKind("item").map((text) => [text.id, text]));
+  const isWhole =
+    families.size === ofKind("family").length &&
+    variants.size === ofKind("variant").length &&
+    items.size === ofKind("item").length &&
+    ofKind("collection").length === 1 &&
+    [...variants.values()].every(({ file }) => families.has(familyIn(file)));
+  if (!isWhole) return null;
+
+  const familyOfVariant = new Map([...variants].map(([id, { file }]) => [id, familyIn(file)]));
+  const familyOfItem = new Map<string, string>();
+  const counts = new Map<string, number>();
+  for (const item of items.values()) {
+    const variant = variantOf(item);
+    const family = variant === undefined ? undefined : familyOfVariant.get(variant);
+    if (variant === undefined || family === undefined) return null;
+    familyOfItem.set(item.id, family);
+    counts.set(variant, (counts.get(variant) ?? 0) + 1);
+  }
+  const familyOf = (text: RecordText): string =>
+    text.kind === "item" ? (familyOfItem.get(text.id) ?? "") : familyIn(text.file);
+  const own = [...families.values(), ...variants.values(), ...items.values()];
+
+  const named = (id: string): string | undefined =>
+    familyOfVariant.get(id) ?? familyOfItem.get(id) ?? (families.has(id) ? id : undefined);
+  const together: string[][] = [];
+  for (const text of own) {
+    const base = text.kind === "variant" ? topWord(text.text, "extends") : undefined;
+    const ids = base === null ? null : mentioned(text.text);
+    if (ids === null) together.push([...families.keys()]);
+    else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
+  }
+
+  const seen = new Map<string, EdtfDate>();
+  const rows = new Map<string, Map<ReadTable, CsvRow[]>>();
+  const see = (text: string) => {
+    const date = seen.has(text) ? undefined : parseEdtf(text);
+    if (date) seen.set(text, date);
+  };
+  for (const table of tables) {
+    for (const row of table.table.rows) {
+      const family = familyOfVariant.get(row.cell("variant"));
+      if (family === undefined) return null;
+      see(row.cell("seen"));
+      const ofFamily = rows.get(family) ?? new Map<ReadTable, CsvRow[]>();
+      rows.set(family, ofFamily);
+      const known = ofFamily.get(table);
+      if (known) known.push(row);
+      else ofFamily.set(table, [row]);
+    }
+  }
+  const logged = new Map<string, Map<ReadRecord, Record<string, unknown>>>();
+  for (const record of records) {
+    for (const [key, row] of Object.entries((record.document.data ?? {}) as Record<string, unknown>)) {
+      const { variant, seen: date } = (row ?? {}) as { variant?: unknown; seen?: unknown };
+      const family = typeof variant === "string" ? familyOfVariant.get(variant) : undefined;
+      if (family === undefined) return null;
+      see(String(date));
+      const ofFamily = logged.get(family) ?? new Map<ReadRecord, Record<string, unknown>>();
+      logged.set(family, ofFamily);
+      ofFamily.set(record, { ...ofFamily.get(record), [key]: row });
+    }
+  }
+
+  const compared = comparedVariants(counts);
+  const textsOf = new Map<string, RecordText[]>();
+  for (const text of own) {
+    const family = familyOf(text);
+    const known = textsOf.get(family);
+    if (known) known.push(text);
+    else textsOf.set(family, [text]);
+  }
+  const groups = joinedSets([...families.keys()], together).map((members): FamilyGroup => {
+    const ofTable = tables.map((table) => {
+      const found = members.flatMap((family) => rows.get(family)?.get(table) ?? []);
+      return { ...table, table: { ...table.table, rows: found } };
+    });
+    const logs = records.map((record) => {
+      const data = Object.assign({}, ...members.map((family) => logged.get(family)?.get(record) ?? {}));
+      return { ...record, document: { ...record.document, data } };
+    });
+    return {
+      families: members,
+      texts: inOrder(
+        members.flatMap((family) => textsOf.get(family) ?? []),
+        texts,
+      ),
+      tables: ofTable,
+      logs,
+      lines: [
+        ...ofTable.flatMap(({ file, table }) => [
+          file,
+          table.columns.join(),
+          ...table.rows.map(({ line }) => line),
+        ]),
+        JSON.stringify(logs.map(({ file, document }) => [file, document.data])),
+      ],
+      compared: new Set([...compared].filter((id) => members.includes(familyOfVariant.get(id) ?? ""))),
+    };
+  });
+
+  const articles = ofKind("article");
+  const settings = ofKind("collection");
+  const told = [...articles, ...settings].map(({ text }) => mentioned(text));
+  return {
+    groups,
+    shared: texts.texts.filter(({ kind }) => sharedKinds.has(kind)),
+    articles,
+    toldOf: told.includes(null)
+      ? null
+      : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
+    itemCount: items.size,
+    watched: (watching) =>
+      yearsWatched(
+        watching,
+        [...seen.values()].map((date) => ({ seen: date })),
+      ),
+  };
+}
+
+/** In the order in which they were found. */
+function inOrder(some: readonly RecordText[], { texts }: CollectionTexts): RecordText[] {
+  if (some.length < 2) return [...some];
+  const chosen = new Set(some);
+  return texts.filter((text) => chosen.has(text));
+}

@@ -1,0 +1,123 @@
+import { createHash } from "node:crypto";
+import { assessCollection } from "../assessments/assess-collection.ts";
+import { concernsOf } from "../assessments/concerns.ts";
+import type { YearsWatched } from "../assessments/rarity/appearance.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type CollectionIndex, indexCollection } from "../pages/collection-index.ts";
+import { familyData } from "../pages/data/family-data.ts";
+import { iiifManifest } from "../pages/data/iiif-manifest.ts";
+import { itemData } from "../pages/data/item-data.ts";
+import type { OutputFile } from "../pages/data/output-file.ts";
+import { variantData } from "../pages/data/variant-data.ts";
+import { listFamilies } from "../pages/listed/list-families.ts";
+import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import { familyPages, itemPages } from "../pages/site-pages.ts";
+import { publishCollection } from "../publication/publish-collection.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+import { checkTexts } from "../publication/references/check-texts.ts";
+import { buildCollection } from "../records/build-collection.ts";
+import { type CollectionTexts, recordsIn } from "../source/read-records.ts";
+import { recordValidator } from "../validation/record-validator.ts";
+import { type CollectionMedia, collectionMedia } from "./collection-media.ts";
+import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import type { OnProgress } from "./progress.ts";
+import { refusedFiles } from "./refused-files.ts";
+import type { SiteFile } from "./site-file.ts";
+import type { SiteFrame } from "./site-frame.ts";
+
+/** What is made of a group of families. */
+export type GroupSite =
+  | SoundGroup
+  /** Its records have errors, or what cannot be shown. */
+  | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
+
+export interface SoundGroup {
+  readonly isSound: true;
+  readonly published: PublishedCollection;
+  readonly listed: readonly ListedFamily[];
+  readonly media: CollectionMedia;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Its files one after the other, each made when it is come to. */
+  readonly files: () => Iterable<SiteFile>;
+}
+
+/** The first twelve hexadecimal digits of the SHA-256 (FIPS 180-4) of a text: what tells one version from others. */
+export const versionOf = (text: string): string =>
+  createHash("sha256").update(text).digest("hex").slice(0, 12);
+
+const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false, refused });
+
+const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.some(({ severity }) => severity === "error");
+
+/** Content → records → assessments → publication → pages, for one group of families. */
+export async function groupSite(
+  group: FamilyGroup,
+  { shared, itemCount }: GroupedCollection,
+  watched: YearsWatched | null,
+  texts: CollectionTexts,
+  frame: SiteFrame,
+  onProgress?: OnProgress,
+): Promise<GroupSite> {
+  const { words } = frame.site;
+  const own = [...shared, ...group.texts];
+  const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
+  const { collection, diagnostics } = buildCollection(
+    { ...read, tables: group.tables, records: [...read.records, ...group.logs] },
+    recordValidator(),
+    itemCount,
+  );
+  if (!collection || hasErrors([...read.diagnostics, ...diagnostics])) return unsound([]);
+  const assessments = assessCollection(collection, { watched, compared: group.compared });
+  const published = publishCollection(collection, assessments, frame.audience, words);
+  const found = [
+    ...diagnostics,
+    ...concernsOf(collection, assessments),
+    ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
+  ];
+  if (hasErrors(found)) return unsound([]);
+  const media = await collectionMedia(
+    frame.root,
+    published,
+    collection,
+    words,
+    onProgress && ((done, of) => onProgress("photographs", done, of)),
+  );
+  const refused = refusedFiles({ collection }, media.refused);
+  if (hasErrors(refused)) return unsound(refused);
+
+  const versions = new Map<string, string>();
+  const index = indexCollection(published, words, media, versions, itemCount);
+  return {
+    isSound: true,
+    published,
+    listed: listFamilies(index),
+    media,
+    diagnostics: [...found, ...refused],
+    files: () => filesOf(index, media, versions),
+  };
+}
+
+function* filesOf(
+  index: CollectionIndex,
+  media: CollectionMedia,
+  versions: Map<string, string>,
+): Generator<SiteFile> {
+  const { collection, words } = index;
+  const record = (file: OutputFile): SiteFile => {
+    // The page of a record names the version of its data, and comes after it.
+    versions.set(file.address, versionOf(file.text));
+    return { kind: "text", ...file };
+  };
+  for (const family of collection.families) yield record(familyData(family));
+  for (const variant of collection.variants) yield record(variantData(variant));
+  for (const page of familyPages(index)) yield { kind: "page", ...page };
+  for (const item of collection.items) {
+    yield record(itemData(item));
+    for (const page of itemPages(item, index)) yield { kind: "page", ...page };
+    const manifest = iiifManifest(item, collection, words, media);
+    if (manifest) yield { kind: "text", ...manifest };
+  }
+  for (const file of media.files) yield { kind: "text", ...file };
+  for (const { from, address } of media.copied) yield { kind: "copy", from, address };
+}

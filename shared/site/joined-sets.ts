@@ -1,0 +1,24 @@
+/** Cuts names into sets, so that whatever was named together is of one set. In the order of the names. */
+export function joinedSets(names: readonly string[], together: readonly (readonly string[])[]): string[][] {
+  const leader = new Map<string, string>();
+  const find = (name: string): string => {
+    let at = name;
+    for (let next = leader.get(at); next !== undefined; next = leader.get(at)) at = next;
+    return at;
+  };
+  for (const [first, ...others] of together) {
+    if (first === undefined) continue;
+    for (const other of others) {
+      const [a, b] = [find(first), find(other)];
+      if (a !== b) leader.set(b, a);
+    }
+  }
+  const sets = new Map<string, string[]>();
+  for (const name of names) {
+    const of = find(name);
+    const known = sets.get(of);
+    if (known) known.push(name);
+    else sets.set(of, [name]);
+  }
+  return [...sets.values()];
+}

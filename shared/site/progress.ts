@@ -1,0 +1,2 @@
+/** Of items, or of the photographs of some of them, how many are done. */
+export type OnProgress = (what: "items" | "photographs", done: number, of: number) => void;

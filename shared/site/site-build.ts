@@ -1,0 +1,164 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import type { Audience, PublishedCollection } from "../publication/published.ts";
+import type { CollectionTexts } from "../source/read-records.ts";
+import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { groupSite, type SoundGroup } from "./group-site.ts";
+import type { OnProgress } from "./progress.ts";
+import type { SiteFile } from "./site-file.ts";
+import { type SiteFrame, siteFrame } from "./site-frame.ts";
+import { besideByFolder, groupKey } from "./site-keys.ts";
+import { SiteWriter } from "./site-writer.ts";
+import { digest, type KeptGroup, type SiteRecord, type StandingSite } from "./standing-site.ts";
+import { type WholeSite, wholeSite } from "./whole-site.ts";
+
+interface Task {
+  readonly root: string;
+  readonly audience: Audience;
+  /** Of the tool and what belongs to it. */
+  readonly tool: string;
+  readonly texts: CollectionTexts;
+  readonly onProgress: OnProgress | undefined;
+}
+
+interface Built {
+  readonly record: Omit<SiteRecord, "key" | "folder">;
+  readonly groups: readonly (readonly string[])[];
+}
+
+/** One build into one folder: group after group, then the whole. Holds of each group what the whole is made from. */
+export class SiteBuild {
+  readonly #task: Task;
+  readonly #standing: StandingSite;
+  readonly #folder: string;
+  readonly #writer: SiteWriter;
+  /** Photographs and recordings that cannot be shown. */
+  readonly refused: Diagnostic[] = [];
+
+  constructor(task: Task, standing: StandingSite, folder: string) {
+    this.#task = task;
+    this.#standing = standing;
+    this.#folder = folder;
+    this.#writer = new SiteWriter(folder, (address) => standing.fileOf(address));
+  }
+
+  get rewritten(): number {
+    return this.#writer.written;
+  }
+  get unchanged(): number {
+    return this.#writer.unchanged;
+  }
+
+  /** Null where the content has errors. */
+  async run(grouped: GroupedCollection): Promise<Built | null> {
+    const { root, audience, texts, onProgress } = this.#task;
+    const frame = await siteFrame(root, audience, texts, grouped);
+    if (!frame) return null;
+    const watched = grouped.watched(frame.collection.settings.watching);
+    const beside = besideByFolder(texts);
+    const kept: KeptGroup[] = [];
+    const toldOf: PublishedCollection[] = [];
+    let isSound = true;
+    let done = 0;
+    for (const group of grouped.groups) {
+      const key = groupKey(this.#task.tool, root, group, grouped, watched, beside);
+      const known = this.#standing.group(group.families, key);
+      const isToldOf = grouped.toldOf?.has.bind(grouped.toldOf) ?? (() => true);
+      const isNeeded = group.families.some((family) => isToldOf(family));
+      const site =
+        known && !isNeeded ? null : await groupSite(group, grouped, watched, texts, frame, onProgress);
+      if (site && !site.isSound) {
+        isSound = false;
+        this.refused.push(...site.refused);
+      } else if (isSound) {
+        if (known) kept.push(this.#keep(known));
+        else if (site) kept.push(this.#write(site, group, key, frame));
+        if (site && isNeeded) toldOf.push(site.published);
+      }
+      done += group.texts.filter(({ kind }) => kind === "item").length;
+      onProgress?.("items", done, grouped.itemCount);
+    }
+    if (!isSound) return null;
+    const whole = wholeSite(
+      frame,
+      inOrder(grouped, kept),
+      toldOf,
+      kept.flatMap(({ addresses }) => addresses),
+    );
+    if (whole.diagnostics.some(({ severity }) => severity === "error")) return null;
+    const pageKeys = await this.#writeWhole(whole);
+    const warnings = new Set(kept.flatMap((group) => group.warnings));
+    const { addresses } = this.#writer;
+    return {
+      record: {
+        items: grouped.itemCount,
+        pages: addresses.filter((address) => address.endsWith("/") || address === "/404.html").length,
+        warnings: frame.diagnostics.length + whole.diagnostics.length + warnings.size,
+        addresses,
+        pageKeys,
+      },
+      groups: grouped.groups.map(({ families }) => families),
+    };
+  }
+
+  #keep(known: KeptGroup): KeptGroup {
+    for (const address of known.addresses) {
+      if (!this.#writer.keep(address)) throw new Error(`The site that stands has lost "${address}".`);
+    }
+    return known;
+  }
+
+  #write(site: SoundGroup, group: FamilyGroup, key: string, frame: SiteFrame): KeptGroup {
+    const addresses: string[] = [];
+    for (const file of site.files()) {
+      this.#writer.write(file, frame.site);
+      addresses.push(file.address);
+    }
+    const kept = { key, listed: site.listed, warnings: warningsOf(site, group), addresses };
+    this.#standing.keepGroup(group.families, kept);
+    return kept;
+  }
+
+  /** What shows the whole goes through Eleventy; returns what each of its pages was made from. */
+  async #writeWhole({ pages, files, siteOf }: WholeSite): Promise<Record<string, string>> {
+    const keys: Record<string, string> = {};
+    const changed: { file: SiteFile; site: SiteFrame["site"] }[] = [];
+    const known = this.#standing.record?.pageKeys ?? {};
+    for (const { address, make } of pages) {
+      const page = make();
+      const site = siteOf(page);
+      const key = digest(this.#task.tool, JSON.stringify([page, site.settings, site.assets]));
+      keys[address] = key;
+      if (Object.hasOwn(known, address) && known[address] === key && this.#writer.keep(address)) continue;
+      changed.push({ file: { kind: "page", address, make: () => page }, site });
+    }
+    for (const file of files) this.#writer.write(file);
+    if (changed.length > 0) {
+      const { runEleventy } = await import("./run-eleventy.ts");
+      const parts = changed.map(({ file, site }) => ({ files: [file], site }));
+      await runEleventy(this.#folder, parts);
+      for (const { file } of changed) this.#writer.adopt(file.address);
+    }
+    return keys;
+  }
+}
+
+/** In the order of the collection, which groups of several families may break. */
+function inOrder({ groups }: GroupedCollection, kept: readonly KeptGroup[]): ListedFamily[] {
+  const families = groups.flatMap(({ families: of }) => of).sort((a, b) => (a < b ? -1 : 1));
+  const listed = new Map(kept.flatMap((group) => group.listed.map((family) => [family.id, family])));
+  return families.flatMap((id) => listed.get(id) ?? []);
+}
+
+/**
+ * A name for each, by which those of several groups can be counted: a log without sources is told of once, however many
+ * groups have sightings in it. What is shared is looked at elsewhere.
+ */
+function warningsOf({ diagnostics }: SoundGroup, { families, texts }: FamilyGroup): string[] {
+  const own = new Set(texts.map(({ file }) => file));
+  return diagnostics.flatMap(({ file, code }, at) => {
+    const isLog = file.startsWith("content/sightings/");
+    if (isLog && code === "source-missing") return [`${code} ${file}`];
+    return isLog || own.has(file) ? [`${families[0]} ${at}`] : [];
+  });
+}

@@ -1,0 +1,92 @@
+import path from "node:path";
+import type { Site } from "../../templates/render-page.ts";
+import { type Templates, templates } from "../../templates/templates.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { checkSettings } from "../publication/check-settings.ts";
+import { publishCollection } from "../publication/publish-collection.ts";
+import type { Audience, PublishedCollection } from "../publication/published.ts";
+import { buildCollection } from "../records/build-collection.ts";
+import type { Collection } from "../records/collection.ts";
+import type { SourceDocument } from "../source/document.ts";
+import { type CollectionTexts, recordsIn } from "../source/read-records.ts";
+import { recordValidator } from "../validation/record-validator.ts";
+import { wordsFor } from "../words/languages.ts";
+import { type Assets, readAssets } from "./assets.ts";
+import type { GroupedCollection } from "./family-groups.ts";
+import { refusedFiles } from "./refused-files.ts";
+import { templateOverrides } from "./template-overrides.ts";
+import { themeFiles } from "./theme-files.ts";
+
+/** What every page of a site has in common, before any family is looked at. */
+export interface SiteFrame {
+  readonly root: string;
+  readonly audience: Audience;
+  /** Settings, articles, sources; no family and no item. */
+  readonly collection: Collection;
+  readonly settingsDocument: SourceDocument | undefined;
+  readonly published: PublishedCollection;
+  readonly diagnostics: readonly Diagnostic[];
+  /** False where a file of the theme cannot be shown. */
+  readonly isSound: boolean;
+  readonly assets: Assets;
+  /** For templates; without a search, which only the pages of the whole have. */
+  readonly site: Site;
+}
+
+const nothingAssessed = {
+  variants: new Map(),
+  items: new Map(),
+  families: new Map(),
+  comparisons: [],
+  watched: null,
+};
+
+/** Null where there are not even sound settings. */
+export async function siteFrame(
+  root: string,
+  audience: Audience,
+  texts: CollectionTexts,
+  { shared, articles, itemCount }: GroupedCollection,
+): Promise<SiteFrame | null> {
+  const own = [...shared, ...articles];
+  const read = recordsIn({
+    ...texts,
+    texts: own,
+    files: texts.files.filter(({ file }) => own.some((text) => text.file === file)),
+  });
+  const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
+  const found = [...read.diagnostics, ...diagnostics];
+  if (!collection || found.some(({ severity }) => severity === "error")) return null;
+  const settingsDocument = read.records.find(({ kind }) => kind === "collection")?.document;
+  if (settingsDocument) found.push(...checkSettings(collection, settingsDocument));
+  const words = wordsFor(collection.settings.language);
+  const published = publishCollection(collection, nothingAssessed, audience, words);
+  const themed = await themeFiles(root, published.settings.theme);
+  const refused = refusedFiles({ collection }, themed.refused);
+  const assets = readAssets(root, published.settings.theme, words.language, themed);
+  const withTheirs: Templates = { ...templates, ...(await templateOverrides(path.join(root, "templates"))) };
+  return {
+    root,
+    audience,
+    collection,
+    settingsDocument,
+    published,
+    diagnostics: [...found, ...refused],
+    isSound: !refused.some(({ severity }) => severity === "error"),
+    assets,
+    site: {
+      templates: withTheirs,
+      words,
+      settings: published.settings,
+      audience,
+      logo: themed.logo,
+      assets: {
+        style: assets.style,
+        scripts: assets.scripts,
+        words: assets.words.address,
+        preload: assets.preload,
+        search: null,
+      },
+    },
+  };
+}

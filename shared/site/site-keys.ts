@@ -1,0 +1,92 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import path from "node:path";
+import type { YearsWatched } from "../assessments/rarity/appearance.ts";
+import type { Audience } from "../publication/published.ts";
+import { packageFolder, packageVersion } from "../source/package-folder.ts";
+import type { CollectionTexts, RecordText } from "../source/read-records.ts";
+import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { digest } from "./standing-site.ts";
+
+function filesBelow(folder: string): string[] {
+  let names: string[];
+  try {
+    names = readdirSync(folder, { recursive: true, encoding: "utf8" });
+  } catch {
+    return [];
+  }
+  return names.sort().map((name) => path.join(folder, name));
+}
+
+const isFile = (file: string): boolean => statSync(file, { throwIfNoEntry: false })?.isFile() ?? false;
+
+const contentsBelow = (folder: string): string =>
+  digest(
+    ...filesBelow(folder)
+      .filter(isFile)
+      .flatMap((file) => [path.relative(folder, file), readFileSync(file, "latin1")]),
+  );
+
+/**
+ * The tool itself: its version and that of what it runs on, its code as it is compiled, its schemas and style sheets,
+ * and whatever the user puts in the place of its templates.
+ */
+export const toolKey = (root: string, audience: Audience): string =>
+  digest(
+    audience,
+    packageVersion,
+    process.version,
+    readFileSync(path.join(packageFolder, "package.json"), "utf8"),
+    contentsBelow(path.join(packageFolder, "dist")),
+    contentsBelow(path.join(packageFolder, "schemas/records")),
+    contentsBelow(path.join(packageFolder, "templates/styles")),
+    contentsBelow(path.join(root, "templates")),
+  );
+
+/** Photographs and recordings are large, so they are known by what the disk says of them. */
+function stampOf(root: string, file: string): string {
+  const stat = statSync(path.join(root, file), { bigint: true, throwIfNoEntry: false });
+  return stat ? `${stat.size} ${stat.mtimeNs} ${stat.ctimeNs} ${stat.ino}` : "none";
+}
+
+const keyOfTexts = (texts: readonly RecordText[]): string =>
+  digest(...texts.flatMap(({ file, hash }) => [file, hash]));
+
+const folderOf = (file: string): string => file.slice(0, file.lastIndexOf("/") + 1);
+
+/** Of everything that the site is made from. */
+export const siteKey = (tool: string, root: string, { texts, beside }: CollectionTexts): string =>
+  digest(tool, keyOfTexts(texts), ...[...beside].flatMap((file) => [file, stampOf(root, file)]));
+
+/** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
+export function groupKey(
+  tool: string,
+  root: string,
+  group: FamilyGroup,
+  { shared, itemCount }: GroupedCollection,
+  watched: YearsWatched | null,
+  beside: ReadonlyMap<string, readonly string[]>,
+): string {
+  const own = group.texts.filter(({ kind }) => kind === "item").map(({ file }) => folderOf(file));
+  const files = [...new Set(own)].flatMap((folder) => beside.get(folder) ?? []);
+  return digest(
+    tool,
+    keyOfTexts(shared),
+    keyOfTexts(group.texts),
+    group.lines.join("\n"),
+    JSON.stringify([watched, itemCount, [...group.compared]]),
+    ...files.flatMap((file) => [file, stampOf(root, file)]),
+  );
+}
+
+/** What lies beside the items, by folder. */
+export function besideByFolder({ beside }: CollectionTexts): ReadonlyMap<string, readonly string[]> {
+  const folders = new Map<string, string[]>();
+  for (const file of beside) {
+    // A photograph may lie in a folder of its item's folder.
+    const folder = /^content\/items\/[^/]+\//.exec(file)?.[0] ?? folderOf(file);
+    const known = folders.get(folder);
+    if (known) known.push(file);
+    else folders.set(folder, [file]);
+  }
+  return folders;
+}

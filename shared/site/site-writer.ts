@@ -1,0 +1,111 @@
+import { copyFileSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { renderPage, type Site } from "../../templates/render-page.ts";
+import { fileOf, type SiteFile } from "./site-file.ts";
+
+/** Where the same address is in the site that stands; null where it is not. */
+type Standing = (address: string) => string | null;
+
+/**
+ * The way around Eleventy: what there are thousands of, the pages and data of items, is rendered by the same function,
+ * written and let go. Eleventy would hold all of it until the end. A file that stands as it should is not written
+ * again but linked.
+ */
+export class SiteWriter {
+  readonly #folder: string;
+  readonly #standing: Standing;
+  readonly #made = new Set<string>();
+  readonly #addresses = new Set<string>();
+  /** How many files were written, and how many stood as they should. */
+  written = 0;
+  unchanged = 0;
+
+  constructor(folder: string, standing: Standing = () => null) {
+    this.#folder = folder;
+    this.#standing = standing;
+  }
+
+  /** `site` is asked for by pages only. */
+  write(file: SiteFile, site?: Site): void {
+    // Two items may show one photograph.
+    if (file.kind === "copy" && this.#addresses.has(file.address)) return;
+    const to = this.#placeFor(file.address);
+    if (file.kind === "copy") {
+      const before = this.#standing(file.address);
+      if (before && readFileSync(before).equals(readFileSync(file.from))) this.#link(before, to);
+      else {
+        copyFileSync(file.from, to);
+        this.written++;
+      }
+      return;
+    }
+    this.#put(file.address, to, contentOf(file, site));
+  }
+
+  /** What stands stays; false where it does not stand. */
+  keep(address: string): boolean {
+    const before = this.#standing(address);
+    if (before === null) return false;
+    this.#link(before, this.#placeFor(address));
+    return true;
+  }
+
+  /** Takes a file into account that somebody else has written to its place. */
+  adopt(address: string): void {
+    this.#claim(address);
+    const to = path.join(this.#folder, fileOf(address));
+    const before = this.#standing(address);
+    if (before && readFileSync(before).equals(readFileSync(to))) {
+      rmSync(to);
+      this.#link(before, to);
+    } else this.written++;
+  }
+
+  #put(address: string, to: string, content: string | Uint8Array): void {
+    const before = this.#standing(address);
+    if (before && readFileSync(before).equals(Buffer.from(content))) this.#link(before, to);
+    else {
+      writeFileSync(to, content);
+      this.written++;
+    }
+  }
+
+  #link(before: string, to: string): void {
+    try {
+      linkSync(before, to);
+    } catch {
+      // Another disk, or one without links.
+      copyFileSync(before, to);
+    }
+    this.unchanged++;
+  }
+
+  #placeFor(address: string): string {
+    this.#claim(address);
+    const to = path.join(this.#folder, fileOf(address));
+    const folder = path.dirname(to);
+    if (!this.#made.has(folder)) {
+      mkdirSync(folder, { recursive: true });
+      this.#made.add(folder);
+    }
+    return to;
+  }
+
+  get addresses(): readonly string[] {
+    return [...this.#addresses];
+  }
+
+  /** No two files have one address, whoever writes them. */
+  #claim(address: string): void {
+    if (this.#addresses.has(address))
+      throw new Error(`Two files of the site claim the address "${address}".`);
+    this.#addresses.add(address);
+  }
+}
+
+function contentOf(file: Exclude<SiteFile, { kind: "copy" }>, site: Site | undefined): string | Uint8Array {
+  if (file.kind === "bytes") return file.bytes;
+  if (file.kind === "text") return file.text;
+  if (!site) throw new Error(`Nothing is known of the site around the page "${file.address}".`);
+  return renderPage(file.make(), site);
+}

@@ -1,0 +1,106 @@
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import { fileOf } from "./site-file.ts";
+
+/** What is kept of a group of families beside its files: enough for the pages of the whole. */
+export interface KeptGroup {
+  /** Of everything that its files were made from. */
+  readonly key: string;
+  readonly listed: readonly ListedFamily[];
+  readonly warnings: readonly string[];
+  /** Of its files, pages and others. */
+  readonly addresses: readonly string[];
+}
+
+export interface SiteRecord {
+  /** The folder of the build that stands: another one is not what this is the record of. */
+  readonly folder: string;
+  /** Of everything that the site was made from. */
+  readonly key: string;
+  readonly items: number;
+  readonly pages: number;
+  readonly warnings: number;
+  /** Of every file. */
+  readonly addresses: readonly string[];
+  /** By address, of everything that a page of the whole was made from. */
+  readonly pageKeys: Readonly<Record<string, string>>;
+}
+
+const record = "site.json";
+
+export const digest = (...texts: readonly string[]): string => {
+  const hash = createHash("sha1");
+  for (const text of texts) hash.update(`${text.length} `).update(text);
+  return hash.digest("base64url");
+};
+
+/**
+ * What is known of the site that stands at an out path, for the next build to go by. It lies in the cache, may be deleted
+ * at any time, and is believed only of the very folder that it was written for.
+ */
+export class StandingSite {
+  readonly #folder: string;
+  readonly #site: string | undefined;
+  readonly record: SiteRecord | null;
+
+  /** `standing` is the folder of the build that stands at `out`; undefined where there is none. */
+  constructor(cacheFolder: string, out: string, standing: string | undefined) {
+    this.#folder = path.join(cacheFolder, "standing", digest(out));
+    this.#site = standing;
+    const known = read<SiteRecord>(path.join(this.#folder, record));
+    this.record = known && standing !== undefined && known.folder === standing ? known : null;
+  }
+
+  group(families: readonly string[], key: string): KeptGroup | null {
+    if (!this.record) return null;
+    const kept = read<KeptGroup>(this.#fileOf(families));
+    return kept?.key === key ? kept : null;
+  }
+
+  /** Whether the site that stands was made from the same, and is all there. */
+  isOf(key: string): boolean {
+    return (
+      this.record?.key === key && this.record.addresses.every((address) => this.fileOf(address) !== null)
+    );
+  }
+
+  /** Where a file of the standing site lies; null where it does not. */
+  fileOf(address: string): string | null {
+    if (!this.record || this.#site === undefined) return null;
+    const file = path.join(this.#site, fileOf(address));
+    return existsSync(file) ? file : null;
+  }
+
+  keepGroup(families: readonly string[], group: KeptGroup): void {
+    write(this.#fileOf(families), JSON.stringify(group));
+  }
+
+  /** Last of all; what is kept of groups that are there no longer goes. */
+  keep(site: SiteRecord, groups: readonly (readonly string[])[]): void {
+    write(path.join(this.#folder, record), JSON.stringify(site));
+    const wanted = new Set([record, ...groups.map((families) => path.basename(this.#fileOf(families)))]);
+    for (const name of readdirSync(this.#folder))
+      if (!wanted.has(name)) rmSync(path.join(this.#folder, name));
+  }
+
+  #fileOf(families: readonly string[]): string {
+    return path.join(this.#folder, `${digest(families.join(" "))}.json`);
+  }
+}
+
+/** Null where it is not there, or is not what it should be: then it is made anew. */
+function read<Kept>(file: string): Kept | null {
+  try {
+    return JSON.parse(readFileSync(file, "utf8")) as Kept;
+  } catch {
+    return null;
+  }
+}
+
+function write(file: string, text: string): void {
+  mkdirSync(path.dirname(file), { recursive: true });
+  writeFileSync(`${file}.part`, text);
+  renameSync(`${file}.part`, file);
+}

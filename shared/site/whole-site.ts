@@ -1,0 +1,78 @@
+import type { Site } from "../../templates/render-page.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { noMedia } from "../images/media.ts";
+import { isDisplayCard } from "../pages/addresses.ts";
+import type { CatalogueIndex } from "../pages/catalogue-index.ts";
+import { indexCollection } from "../pages/collection-index.ts";
+import { articleData } from "../pages/data/article-data.ts";
+import { dataFiles } from "../pages/data/data-files.ts";
+import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import type { PageMaker } from "../pages/page-maker.ts";
+import { type Page, wholePages } from "../pages/site-pages.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+import { checkTexts } from "../publication/references/check-texts.ts";
+import { versionOf } from "./group-site.ts";
+import { searchFiles } from "./search-files.ts";
+import type { SiteFile } from "./site-file.ts";
+import type { SiteFrame } from "./site-frame.ts";
+
+export interface WholeSite {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly pages: readonly PageMaker[];
+  /** What is around a page: only one with a form to ask is told where a search begins. */
+  readonly siteOf: (page: Page) => Site;
+  readonly files: readonly SiteFile[];
+}
+
+/**
+ * What shows the collection as a whole: lists, articles, search, feed. Made from what is listed of each family, and for
+ * the texts of the collection's own from the families that they speak of.
+ */
+export function wholeSite(
+  frame: SiteFrame,
+  listed: readonly ListedFamily[],
+  toldOf: readonly PublishedCollection[],
+  pageAddresses: readonly string[],
+): WholeSite {
+  const { words } = frame.site;
+  const inOrder = <Record extends { readonly id: string }>(records: readonly Record[]): Record[] =>
+    [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const collection: PublishedCollection = {
+    ...frame.published,
+    families: toldOf.flatMap(({ families }) => families),
+    variants: toldOf.flatMap(({ variants }) => variants),
+    items: inOrder(toldOf.flatMap(({ items }) => items)),
+    comparisons: toldOf.flatMap(({ comparisons }) => comparisons),
+  };
+  const versions = new Map<string, string>();
+  const itemCount = listed.reduce((count, { items }) => count + items.length, 0);
+  const index: CatalogueIndex = {
+    ...indexCollection(collection, words, noMedia, versions, itemCount),
+    listed,
+  };
+  const articles = collection.articles.map((article) => articleData(article, index));
+  for (const { address, text } of articles) versions.set(address, versionOf(text));
+  const pages = wholePages(index);
+  const search = searchFiles(index);
+  // A card is for its shelf, and not for those who search the web.
+  const addressed = [...pages.map(({ address }) => address), ...pageAddresses].filter(
+    (address) => address.endsWith("/") && !isDisplayCard(address),
+  );
+  const searching = { ...frame.site, assets: { ...frame.site.assets, search: search.index } };
+  const text = (file: { readonly address: string; readonly text: string }): SiteFile => ({
+    kind: "text",
+    ...file,
+  });
+  return {
+    diagnostics: checkTexts(frame.collection, frame.settingsDocument, () => collection),
+    pages,
+    siteOf: (page) => (page.kind === "catalogue" && page.finder ? searching : frame.site),
+    files: [
+      ...articles.map(text),
+      ...dataFiles(index, addressed).map(text),
+      ...frame.assets.files.map(text),
+      ...frame.assets.copied.map((file): SiteFile => ({ kind: "copy", ...file })),
+      ...search.files.map((file): SiteFile => ({ kind: "bytes", ...file })),
+    ],
+  };
+}
