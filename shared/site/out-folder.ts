@@ -74,6 +74,11 @@ function sweep(builds: string, standing: string | undefined): void {
   }
 }
 
+/** Takes away what builds left behind that did not come to their end. */
+export function sweepBuilds(out: string): void {
+  sweep(buildsFolder(out), linkTarget(out));
+}
+
 export function openStaging(out: string): Staging {
   refuseToReplace(out);
   const builds = buildsFolder(out);

@@ -12,7 +12,7 @@ import { SiteWriter } from "./site-writer.ts";
 import { digest, type KeptGroup, type SiteRecord, type StandingSite } from "./standing-site.ts";
 import { type WholeSite, wholeSite } from "./whole-site.ts";
 
-interface Task {
+export interface BuildTask {
   readonly root: string;
   readonly audience: Audience;
   /** Of the tool and what belongs to it. */
@@ -28,14 +28,14 @@ interface Built {
 
 /** One build into one folder: group after group, then the whole. Holds of each group what the whole is made from. */
 export class SiteBuild {
-  readonly #task: Task;
+  readonly #task: BuildTask;
   readonly #standing: StandingSite;
   readonly #folder: string;
   readonly #writer: SiteWriter;
   /** Photographs and recordings that cannot be shown. */
   readonly refused: Diagnostic[] = [];
 
-  constructor(task: Task, standing: StandingSite, folder: string) {
+  constructor(task: BuildTask, standing: StandingSite, folder: string) {
     this.#task = task;
     this.#standing = standing;
     this.#folder = folder;
@@ -102,9 +102,7 @@ export class SiteBuild {
   }
 
   #keep(known: KeptGroup): KeptGroup {
-    for (const address of known.addresses) {
-      if (!this.#writer.keep(address)) throw new Error(`The site that stands has lost "${address}".`);
-    }
+    for (const address of known.addresses) this.#writer.keep(address);
     return known;
   }
 
@@ -129,8 +127,8 @@ export class SiteBuild {
       const site = siteOf(page);
       const key = digest(this.#task.tool, JSON.stringify([page, site.settings, site.assets]));
       keys[address] = key;
-      if (Object.hasOwn(known, address) && known[address] === key && this.#writer.keep(address)) continue;
-      changed.push({ file: { kind: "page", address, make: () => page }, site });
+      if (Object.hasOwn(known, address) && known[address] === key) this.#writer.keep(address);
+      else changed.push({ file: { kind: "page", address, make: () => page }, site });
     }
     for (const file of files) this.#writer.write(file);
     if (changed.length > 0) {

@@ -54,8 +54,18 @@ const keyOfTexts = (texts: readonly RecordText[]): string =>
 const folderOf = (file: string): string => file.slice(0, file.lastIndexOf("/") + 1);
 
 /** Of everything that the site is made from. */
-export const siteKey = (tool: string, root: string, { texts, beside }: CollectionTexts): string =>
-  digest(tool, keyOfTexts(texts), ...[...beside].flatMap((file) => [file, stampOf(root, file)]));
+export const siteKey = (
+  tool: string,
+  root: string,
+  { texts, beside, diagnostics }: CollectionTexts,
+): string =>
+  digest(
+    tool,
+    keyOfTexts(texts),
+    // What cannot be read has no text.
+    ...diagnostics.map(({ file, message }) => `${file} ${message}`),
+    ...[...beside].flatMap((file) => [file, stampOf(root, file)]),
+  );
 
 /** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
 export function groupKey(

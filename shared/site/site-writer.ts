@@ -1,7 +1,8 @@
-import { copyFileSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { renderPage, type Site } from "../../templates/render-page.ts";
 import { fileOf, type SiteFile } from "./site-file.ts";
+import { LostSite } from "./standing-site.ts";
 
 /** Where the same address is in the site that stands; null where it is not. */
 type Standing = (address: string) => string | null;
@@ -42,12 +43,11 @@ export class SiteWriter {
     this.#put(file.address, to, contentOf(file, site));
   }
 
-  /** What stands stays; false where it does not stand. */
-  keep(address: string): boolean {
+  /** What stands stays. Throws where it does not stand. */
+  keep(address: string): void {
     const before = this.#standing(address);
-    if (before === null) return false;
+    if (before === null) throw new LostSite(address);
     this.#link(before, this.#placeFor(address));
-    return true;
   }
 
   /** Takes a file into account that somebody else has written to its place. */
@@ -74,6 +74,7 @@ export class SiteWriter {
     try {
       linkSync(before, to);
     } catch {
+      if (!existsSync(before)) throw new LostSite(before);
       // Another disk, or one without links.
       copyFileSync(before, to);
     }

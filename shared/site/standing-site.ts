@@ -36,6 +36,9 @@ export const digest = (...texts: readonly string[]): string => {
   return hash.digest("base64url");
 };
 
+/** What stood a moment ago is gone: somebody else has built meanwhile. */
+export class LostSite extends Error {}
+
 /**
  * What is known of the site that stands at an out path, for the next build to go by. It lies in the cache, may be deleted
  * at any time, and is believed only of the very folder that it was written for.
@@ -81,8 +84,9 @@ export class StandingSite {
   keep(site: SiteRecord, groups: readonly (readonly string[])[]): void {
     write(path.join(this.#folder, record), JSON.stringify(site));
     const wanted = new Set([record, ...groups.map((families) => path.basename(this.#fileOf(families)))]);
-    for (const name of readdirSync(this.#folder))
-      if (!wanted.has(name)) rmSync(path.join(this.#folder, name));
+    for (const name of existsSync(this.#folder) ? readdirSync(this.#folder) : []) {
+      if (!wanted.has(name)) rmSync(path.join(this.#folder, name), { force: true });
+    }
   }
 
   #fileOf(families: readonly string[]): string {
@@ -99,8 +103,14 @@ function read<Kept>(file: string): Kept | null {
   }
 }
 
+/** A cache that cannot be written costs the next build time, and nothing else. */
 function write(file: string, text: string): void {
-  mkdirSync(path.dirname(file), { recursive: true });
-  writeFileSync(`${file}.part`, text);
-  renameSync(`${file}.part`, file);
+  const part = `${file}.${process.pid}`;
+  try {
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(part, text);
+    renameSync(part, file);
+  } catch {
+    rmSync(part, { force: true });
+  }
 }

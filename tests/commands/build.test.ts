@@ -32,7 +32,7 @@ describe("fittedcase build", () => {
     const { code, out: said, err } = await run(["build", "--root", root, "--out", out], "/");
     expect(err).toBe("");
     expect(code).toBe(0);
-    expect(said).toMatch(/^1 items?, \d+ pages, \d+ files, 2 warnings?, [\d.]+ s\./);
+    expect(said).toMatch(/^1 item, \d+ pages; \d+ files written, 0 unchanged; 2 warnings; [\d.]+ s\./);
     const files = [...siteFiles(out).keys()];
     for (const expected of [
       "index.html",

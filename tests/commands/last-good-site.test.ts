@@ -25,6 +25,9 @@ async function standing() {
   return { root, folder, out, before: siteFiles(out) };
 }
 
+/** So that the next build has something to do. */
+const forget = (root: string) => rmSync(path.join(root, ".cache"), { recursive: true, force: true });
+
 /** What builds left behind is swept up by the next: the site that stands is all there is. */
 async function expectRecovery(root: string, out: string, before: ReadonlyMap<string, Buffer>) {
   expect((await build(root, out)).code).toBe(0);
@@ -35,11 +38,13 @@ async function expectRecovery(root: string, out: string, before: ReadonlyMap<str
 describe("the last good site stays as it was", () => {
   it("when a build is killed, at whatever moment", async () => {
     const { root, out, before } = await standing();
+    forget(root);
     const started = performance.now();
     await build(root, out);
     const whole = performance.now() - started;
     for (const signal of ["SIGKILL", "SIGTERM", "SIGKILL", "SIGINT", "SIGKILL", "SIGHUP"] as const) {
       const moment = Math.random() * whole;
+      forget(root);
       const running = start(["build", "--root", root, "--out", out], root);
       setTimeout(() => running.kill(signal), moment);
       await running.done;
@@ -82,6 +87,7 @@ describe("the last good site stays as it was", () => {
 
   it("when its folder may not be written, and says which", async () => {
     const { root, folder, out, before } = await standing();
+    forget(root);
     const uid = isSuperuser ? 65_534 : undefined;
     execFileSync("chmod", ["-R", "a+rX", root, folder]);
     chmodSync(folder, 0o555);
@@ -150,6 +156,7 @@ describe("on a disk that is full", () => {
     const out = path.join(disk, "site");
     expect((await build(root, out)).code).toBe(0);
     expect(differences(siteFiles(out), before)).toEqual([]);
+    forget(root);
     const ran = await build(root, out);
     expect(ran.code).toBe(2);
     expect(ran.err).toMatch(/^The machine refused: ENOSPC: no space left on device/);
@@ -161,6 +168,7 @@ describe("on a disk that is full", () => {
 
   it("or where no file may grow: the site that stood stays, and the next build recovers", async () => {
     const { root, out, before } = await standing();
+    forget(root);
     const limit = "ulimit -f 16";
     const ran = await start(["build", "--root", root, "--out", out], root, {}, { limit }).done;
     expect(ran.code).not.toBe(0);
