@@ -53,15 +53,19 @@ export class SiteBuild {
   async run(grouped: GroupedCollection): Promise<Built | null> {
     const { root, audience, texts, onProgress } = this.#task;
     const frame = await siteFrame(root, audience, texts, grouped);
-    if (!frame) return null;
+    if (!frame?.isSound) {
+      this.refused.push(...(frame?.diagnostics ?? []));
+      return null;
+    }
     const watched = grouped.watched(frame.collection.settings.watching);
     const beside = besideByFolder(texts);
+    const around = digest(this.#task.tool, JSON.stringify([frame.site.assets, frame.site.logo]));
     const kept: KeptGroup[] = [];
     const toldOf: PublishedCollection[] = [];
     let isSound = true;
     let done = 0;
     for (const group of grouped.groups) {
-      const key = groupKey(this.#task.tool, root, group, grouped, watched, beside);
+      const key = groupKey(around, root, group, grouped, watched, beside);
       const known = this.#standing.group(group.families, key);
       const isToldOf = grouped.toldOf?.has.bind(grouped.toldOf) ?? (() => true);
       const isNeeded = group.families.some((family) => isToldOf(family));
@@ -125,7 +129,7 @@ export class SiteBuild {
     for (const { address, make } of pages) {
       const page = make();
       const site = siteOf(page);
-      const key = digest(this.#task.tool, JSON.stringify([page, site.settings, site.assets]));
+      const key = digest(this.#task.tool, JSON.stringify([page, site.settings, site.assets, site.logo]));
       keys[address] = key;
       if (Object.hasOwn(known, address) && known[address] === key) this.#writer.keep(address);
       else changed.push({ file: { kind: "page", address, make: () => page }, site });

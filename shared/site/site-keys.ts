@@ -69,7 +69,8 @@ export const siteKey = (
 
 /** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
 export function groupKey(
-  tool: string,
+  /** The tool, and what is around every page. */
+  around: string,
   root: string,
   group: FamilyGroup,
   { shared, itemCount }: GroupedCollection,
@@ -79,7 +80,7 @@ export function groupKey(
   const own = group.texts.filter(({ kind }) => kind === "item").map(({ file }) => folderOf(file));
   const files = [...new Set(own)].flatMap((folder) => beside.get(folder) ?? []);
   return digest(
-    tool,
+    around,
     keyOfTexts(shared),
     keyOfTexts(group.texts),
     group.lines.join("\n"),
