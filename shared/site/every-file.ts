@@ -23,7 +23,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
     const { diagnostics, filesRead } = loadCollection(root);
     return { problems: [...diagnostics, ...refused], filesRead };
   };
-  if (!grouped || !frame?.isSound) return problems(frame?.diagnostics ?? []);
+  if (!grouped || !frame || frame.refused.length > 0) return problems(frame?.refused ?? []);
   const watched = grouped.watched(frame.collection.settings.watching);
   const listed: ListedFamily[] = [];
   const published: PublishedCollection[] = [];

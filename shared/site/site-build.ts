@@ -53,10 +53,9 @@ export class SiteBuild {
   async run(grouped: GroupedCollection): Promise<Built | null> {
     const { root, audience, texts, onProgress } = this.#task;
     const frame = await siteFrame(root, audience, texts, grouped);
-    if (!frame?.isSound) {
-      this.refused.push(...(frame?.diagnostics ?? []));
-      return null;
-    }
+    if (!frame) return null;
+    this.refused.push(...frame.refused);
+    if (this.refused.length > 0) return null;
     const watched = grouped.watched(frame.collection.settings.watching);
     const beside = besideByFolder(texts);
     const around = digest(this.#task.tool, JSON.stringify([frame.site.assets, frame.site.logo]));

@@ -26,8 +26,8 @@ export interface SiteFrame {
   readonly settingsDocument: SourceDocument | undefined;
   readonly published: PublishedCollection;
   readonly diagnostics: readonly Diagnostic[];
-  /** False where a file of the theme cannot be shown. */
-  readonly isSound: boolean;
+  /** Files of the theme that cannot be shown. */
+  readonly refused: readonly Diagnostic[];
   readonly assets: Assets;
   /** For templates; without a search, which only the pages of the whole have. */
   readonly site: Site;
@@ -71,8 +71,8 @@ export async function siteFrame(
     collection,
     settingsDocument,
     published,
-    diagnostics: [...found, ...refused],
-    isSound: !refused.some(({ severity }) => severity === "error"),
+    diagnostics: found,
+    refused,
     assets,
     site: {
       templates: withTheirs,
