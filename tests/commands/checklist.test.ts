@@ -1,7 +1,8 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { HtmlValidate } from "html-validate";
 import { describe, expect, it } from "vitest";
+import { installedBrowser } from "../../shared/commands/checklist/installed-browser.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { run } from "./run.ts";
 
@@ -30,6 +31,30 @@ describe("fittedcase checklist", () => {
     for (const heading of ["Marks read", "Serial", "Condition, remarks"])
       expect(html).toContain(`>${heading}</th>`);
     expect(html).toContain("size: A4");
+  });
+
+  it("names what can hurt before it says how to look, in every row too", async () => {
+    const html = await sheet("pilot-mk2", {
+      "schemas/reference/pilot/pilot-mk2.yaml":
+        "name: Mark II\nparts:\n  lamp: { name: Lamp, hazards: [flammable, mercury], look: Smell the cap. }\n",
+    });
+    const row = html.slice(html.indexOf('<td class="details">'));
+    expect(row).toMatch(
+      /^<td class="details"><strong class="danger">Caution: [^<]*mercury[^<]*<\/strong> Smell the cap\./,
+    );
+    expect(html.indexOf("Keep the vessel closed")).toBeLessThan(html.indexOf("Smell the cap."));
+  });
+
+  // Where browsers stand on no PATH, one may be found all the same.
+  it.skipIf(installedBrowser({}) !== undefined).each([
+    [{ CHROME_PATH: "", PATH: "/nowhere" }, "Found no browser that prints by itself"],
+    [{ CHROME_PATH: "/nowhere/browser" }, "Found no browser at CHROME_PATH"],
+  ])("says so where there is no browser to print a PDF: %j", async (environment, said) => {
+    const root = pilotageFolder();
+    const ran = await run(["checklist", "pilot-mk2", "--pdf"], root, environment);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain(said);
+    expect(existsSync(path.join(root, "checklist-pilot-mk2.pdf"))).toBe(false);
   });
 
   it("says of an item what is on record, and which numbers it should bear", async () => {

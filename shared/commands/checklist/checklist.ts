@@ -7,6 +7,8 @@ import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
 import { rootFolder } from "../root-folder.ts";
 import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
+import { browserNames, installedBrowser } from "./installed-browser.ts";
+import { printPdf } from "./print-pdf.ts";
 
 const lineWords = ({ state, quantity, serial, marks }: PartLine): string =>
   [
@@ -24,15 +26,29 @@ const asChecklistItem = ({ title, serial, set, parts }: Item): ChecklistItem => 
   onRecord: (part) => (parts.get(part) ?? []).map(lineWords).join("; "),
 });
 
+function browserForPrinting(): string {
+  const browser = installedBrowser(process.env);
+  if (browser !== undefined) return browser;
+  const named = process.env.CHROME_PATH;
+  throw new UsageError(
+    named
+      ? `Found no browser at CHROME_PATH, "${named}"; expected the file of one that can be run.`
+      : `Found no browser that prints by itself; expected one of ${browserNames.join(", ")} on PATH, or its file in ` +
+          "CHROME_PATH. Without --pdf you get a page that any browser prints, to paper or to PDF.",
+  );
+}
+
 export const checklist: Command = {
-  usage: "fittedcase checklist ITEM|VARIANT [--out FILE] [--root DIR]",
+  usage: "fittedcase checklist ITEM|VARIANT [--pdf] [--out FILE] [--root DIR]",
   help: [
     "Writes a sheet to print and tick at the bench: cautions first, the features to look at, then every part in the",
     "order of unpacking, with a box for each unit, what to look for, and room for marks, serial and condition. For an",
     "item it also says what is on record; for a variant it is blank. One HTML file, black on white, for A4: open it in",
-    "a browser and print it, to paper or to PDF. A sheet of an item shows serials in full.",
+    "a browser and print it. A sheet of an item shows serials in full. To tick on a phone instead, see: fittedcase serve",
     "",
-    "  --out FILE  where the sheet goes; checklist-ID.html in the current folder where unsaid",
+    "  --pdf       a PDF instead, printed by a browser of this machine: the one that CHROME_PATH names, else Chromium,",
+    "              Chrome or Edge where they are installed",
+    "  --out FILE  where the sheet goes; checklist-ID.html, or .pdf, in the current folder where unsaid",
     "  --root DIR  the collection's folder; the current one where unsaid",
     "",
     "Example: fittedcase checklist first-pattern",
@@ -42,7 +58,11 @@ export const checklist: Command = {
     const { values, positionals } = parseArgs({
       args: [...args],
       allowPositionals: true,
-      options: { root: { type: "string" }, out: { type: "string" } },
+      options: {
+        root: { type: "string" },
+        out: { type: "string" },
+        pdf: { type: "boolean", default: false },
+      },
     });
     const [id, ...more] = positionals;
     if (id === undefined || more.length > 0)
@@ -57,14 +77,22 @@ export const checklist: Command = {
       const hint = suggestion(id, [...items.keys(), ...variants.keys()]) ?? "";
       throw new UsageError(`Found "${id}"; expected the id of an item or a variant. ${hint}`.trimEnd());
     }
-    const shown = values.out ?? `checklist-${id}.html`;
+    const shown = values.out ?? `checklist-${id}.${values.pdf ? "pdf" : "html"}`;
     const target = path.resolve(cwd, shown);
     if (!existsSync(path.dirname(target)))
       throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
-    writeFileSync(
-      target,
-      checklistHtml(variant, families.get(variant.family), hazards, item && asChecklistItem(item)),
+    const sheet = checklistHtml(
+      variant,
+      families.get(variant.family),
+      hazards,
+      item && asChecklistItem(item),
     );
+    if (values.pdf) {
+      await printPdf(browserForPrinting(), sheet, target);
+      out(`Wrote ${shown}.`);
+      return 0;
+    }
+    writeFileSync(target, sheet);
     out(`Wrote ${shown}. Open it in a browser and print it.`);
     return 0;
   },
