@@ -8,11 +8,18 @@ import type { Link, PageHead } from "./page.ts";
 import type { PageMaker } from "./page-maker.ts";
 import { type PagerView, pagerView } from "./pager.ts";
 
+/** The outfits of a variant, with how many of it survive. */
+export interface EntryGroup {
+  readonly variant: Link;
+  readonly survive: string;
+  readonly entries: readonly EntryView[];
+}
+
 /** A list of outfits: the whole catalogue, or a family's, a variant's, a level's; a page of it. */
 export interface CataloguePage extends PageHead {
   readonly kind: "catalogue";
   readonly lead: string;
-  readonly groups: readonly { readonly variant: Link; readonly entries: readonly EntryView[] }[];
+  readonly groups: readonly EntryGroup[];
   readonly pager: PagerView | null;
   /** What may be asked, on the first page of the whole. */
   readonly finder: FinderView | null;
@@ -96,8 +103,13 @@ export function cataloguePages(index: CatalogueIndex): readonly PageMaker<Catalo
     listed(ofFinder.byLevel, levels),
   ].filter((each) => each.lists.length > 0);
   const finder = all.length > 1 ? finderView(index) : null;
+  const survive = new Map(
+    index.listed.flatMap((family) =>
+      family.variants.map((variant) => [variant.id, variant.survive] as const),
+    ),
+  );
   return [whole, ...[...families, ...variants, ...levels].map(({ list }) => list)].flatMap((list) =>
-    pagesOf(list, index).map(({ address, make }) => ({
+    pagesOf(list, index, survive).map(({ address, make }) => ({
       address,
       make: () => ({
         ...make(),
@@ -116,6 +128,7 @@ interface ListPage {
 function pagesOf(
   { address, title, lead, items, isWhole }: List,
   { collection, words, itemCount }: CatalogueIndex,
+  survive: ReadonlyMap<string, string>,
 ): ListPage[] {
   const { catalogue: say, finder: ofFinder, site } = words.pages;
   const of = Math.max(1, Math.ceil(items.length / entriesOnPage));
@@ -125,11 +138,16 @@ function pagesOf(
     const make = () => {
       const name = page === 1 ? title : ofFinder.titleOfPage(title, page, of);
       const description = isWhole ? say.description(itemCount) : lead;
-      const groups = new Map<string, { variant: Link; entries: EntryView[] }>();
+      const groups = new Map<string, EntryGroup & { entries: EntryView[] }>();
       for (const { variant, entry } of items.slice(at * entriesOnPage, page * entriesOnPage)) {
         const group = groups.get(variant.id);
         if (group) group.entries.push(entry);
-        else groups.set(variant.id, { variant: entry.variant, entries: [entry] });
+        else
+          groups.set(variant.id, {
+            variant: entry.variant,
+            survive: survive.get(variant.id) ?? "",
+            entries: [entry],
+          });
       }
       return {
         kind: "catalogue" as const,

@@ -23,7 +23,7 @@ export interface EntryView {
   readonly status: string;
   readonly serial: string | null;
   readonly photo: { readonly image: ImageSet; readonly alt: string } | null;
-  /** SVG; in place of a photograph. */
+  /** SVG; beside the photograph, where there is one. */
   readonly plan: string | null;
 }
 
@@ -51,6 +51,6 @@ export function entryView(item: PublishedItem, index: CollectionIndex): EntryVie
     status: standingOf(item, words),
     serial: item.serial,
     photo: withPicture && shown && image ? { image, alt: shown.alt } : null,
-    plan: withPicture && !image ? casePlanThumbnail(item.parts) : null,
+    plan: withPicture ? casePlanThumbnail(item.parts) : null,
   };
 }

@@ -3,6 +3,7 @@ import { type ArticleSummary, articleSummary } from "./article-page.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { EntryView } from "./entry-view.ts";
 import { linkedData } from "./linked-data.ts";
+import type { OpenedItem } from "./listed/listed-family.ts";
 import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 
@@ -12,7 +13,7 @@ export interface HomePage extends PageHead {
   readonly text: string;
   readonly publisher: string | null;
   /** One outfit laid open. */
-  readonly opened: { readonly item: Link; readonly plan: string; readonly note: string } | null;
+  readonly opened: Pick<OpenedItem, "item" | "photo" | "plan" | "note"> | null;
   readonly entries: readonly EntryView[];
   readonly all: Link;
   readonly families: readonly {
@@ -40,6 +41,7 @@ export function homePage(index: CatalogueIndex): HomePage {
     .flatMap((family) => family.opened ?? [])
     .sort(
       (a, b) =>
+        Number(b.photo !== null) - Number(a.photo !== null) ||
         Number(b.isSound) - Number(a.isSound) ||
         b.certain - a.certain ||
         (a.item.address < b.item.address ? -1 : 1),
@@ -62,7 +64,7 @@ export function homePage(index: CatalogueIndex): HomePage {
         ? ""
         : renderMarkdown(settings.description, { page: addresses.home, below: 1, index }),
     publisher: settings.publisher,
-    opened: opened ? { item: opened.item, plan: opened.plan, note: opened.note } : null,
+    opened: opened ?? null,
     entries: first.map(({ entry }) => entry),
     all: { address: addresses.items, name: say.allOutfits },
     families: listed.map((family) => ({

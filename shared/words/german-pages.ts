@@ -190,6 +190,9 @@ export const germanPages: PageWords = {
     rankNote:
       "Platz: unter den ganz festgehaltenen Exemplaren derselben Variante, das vollständigste zuerst.",
     empty: "Es gibt noch keinen Eintrag.",
+    arrangement: "Gezeigt als",
+    asList: "Liste",
+    asPlates: "Tafeln",
   },
   finder: germanFinder,
   compare: germanCompare,

@@ -10,7 +10,8 @@ export function catalogueTemplate(page: CataloguePage, site: PageSite): Html {
 ${page.finder && html`${templates["parts/finder"](page.finder, site)}${templates["parts/found"]({}, site)}`}
 ${
   page.groups.length > 0 &&
-  html`<div class="listed">
+  html`<fieldset class="arrangement"><legend>${say.arrangement}</legend><label><input type="radio" name="arrangement" id="as-list" checked> ${say.asList}</label> <label><input type="radio" name="arrangement" id="as-plates"> ${say.asPlates}</label></fieldset>
+<div class="listed">
 ${templates["parts/entries"]({ groups: page.groups }, site)}
 ${page.pager && templates["parts/pager"](page.pager, site)}
 </div>

@@ -6,15 +6,17 @@ export function homeTemplate(page: HomePage, site: PageSite): Html {
   const { words, link, templates } = site;
   const say = words.pages.home;
   const chapter = templates["parts/chapter"];
+  const { opened } = page;
+  const plan =
+    opened &&
+    html`<figure class="frontispiece">${templates["parts/drawing"]({ kind: "plan", svg: opened.plan }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.note}</a></figcaption></figure>`;
   return html`<header class="title-page">
 ${templates["parts/logo"]({ height: 96 }, site)}<h1>${page.title}</h1>
-<div class="prose">${markup(page.text)}</div>
 ${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
 </header>
-${
-  page.opened &&
-  html`<figure class="frontispiece">${templates["parts/drawing"]({ kind: "plan", svg: page.opened.plan }, site)}<figcaption><a href="${link(page.opened.item.address)}">${page.opened.note}</a></figcaption></figure>`
-}
+${opened?.photo ? html`<figure class="frontispiece">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: "(min-width: 72rem) 66rem, 100vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
+<div class="prose preface">${markup(page.text)}</div>
+${opened?.photo && plan}
 ${
   page.entries.length > 0 &&
   chapter(

@@ -6,7 +6,11 @@ import { withRoles } from "../table-roles.ts";
 
 export interface Entries {
   /** Under the variant's name; null where the page is about one variant. */
-  readonly groups: readonly { readonly variant: Link | null; readonly entries: readonly EntryView[] }[];
+  readonly groups: readonly {
+    readonly variant: Link | null;
+    readonly survive?: string;
+    readonly entries: readonly EntryView[];
+  }[];
 }
 
 const isPictured = ({ photo, plan }: EntryView): boolean => photo !== null || plan !== null;
@@ -17,8 +21,8 @@ export function entries({ groups }: Entries, site: PageSite): Html {
   return withRoles(html`<table class="entries">
 ${site.templates["parts/entries-head"]({ pictured }, site)}
 ${groups.map(
-  ({ variant, entries: rows }) => html`<tbody>
-${variant && html`<tr class="group"><th scope="rowgroup" colspan="${pictured ? 8 : 7}"><a href="${site.link(variant.address)}">${variant.name}</a></th></tr>`}
+  ({ variant, survive, entries: rows }) => html`<tbody>
+${variant && html`<tr class="group"><th scope="rowgroup" colspan="${pictured ? 8 : 7}"><a href="${site.link(variant.address)}">${variant.name}</a>${survive !== undefined && html` <small>${survive}</small>`}</th></tr>`}
 ${rows.map((entry) => site.templates["parts/entry-row"](entry, site))}
 </tbody>`,
 )}
@@ -37,10 +41,9 @@ export function entryRow(entry: EntryView, site: PageSite): Html {
 ${
   isPictured(entry) &&
   html`<td class="sight">${
-    entry.photo
-      ? templates["parts/picture"]({ image: entry.photo.image, alt: "", sizes: "7rem", first: false }, site)
-      : entry.plan && markup(entry.plan)
-  }</td>`
+    entry.photo &&
+    templates["parts/picture"]({ image: entry.photo.image, alt: "", sizes: "auto, 7rem", first: false }, site)
+  }${entry.plan && markup(entry.plan)}</td>`
 }
 <th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}<span class="of-variant">${entry.variant.name}</span></th>
 <td class="verdict-${entry.verdict}" data-label="${say.verdict}">${entry.verdictWord}</td>

@@ -115,27 +115,44 @@ function listItem(item: PublishedItem, variant: PublishedVariant, index: Collect
   };
 }
 
-/** The fullest outfit whose evidence agrees with its label: it shows best what a whole one is. */
-function openedOf(items: readonly PublishedItem[], { words }: CollectionIndex): OpenedItem | null {
-  const { pages } = words;
+/** The first of its photographs that can be shown. */
+function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): OpenedItem["photo"] {
+  for (const { original, alt } of photos) {
+    const image = images.get(original);
+    if (image) return { image, alt };
+  }
+  return null;
+}
+
+/**
+ * The fullest outfit whose evidence agrees with its label: it shows best what a whole one is. One that has been
+ * photographed comes before any that has not.
+ */
+function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
+  const { pages } = index.words;
+  const isPictured = (item: PublishedItem) => photoOf(item, index) !== null;
   const certain = ({ completeness }: PublishedItem) => completeness.weighted?.low ?? 0;
   const isSound = ({ identification }: PublishedItem) => identification.verdict !== "contradicted";
   const [fullest] = [...items].sort(
-    (a, b) => Number(isSound(b)) - Number(isSound(a)) || certain(b) - certain(a),
+    (a, b) =>
+      Number(isPictured(b)) - Number(isPictured(a)) ||
+      Number(isSound(b)) - Number(isSound(a)) ||
+      certain(b) - certain(a),
   );
   if (!fullest) return null;
   const address = addresses.item(fullest.id);
   const { weighted } = fullest.completeness;
   return {
     item: { address, name: fullest.title },
+    photo: photoOf(fullest, index),
     plan: casePlan(fullest.parts, {
       idPrefix: "opened",
       label: pages.item.planLabel(fullest.title),
-      words,
+      words: index.words,
       stateWord: (summary) => pages.states[summary],
       linkPrefix: `.${address}#part-`,
     }),
-    note: weighted ? pages.home.openNote(fullest.title, shareInterval(weighted, words)) : fullest.title,
+    note: weighted ? pages.home.openNote(fullest.title, shareInterval(weighted, index.words)) : fullest.title,
     isSound: isSound(fullest),
     certain: certain(fullest),
   };

@@ -1,3 +1,4 @@
+import type { ImageSet } from "../../images/image-set.ts";
 import type { ComparableVariant } from "../comparisons-page.ts";
 import type { EntryView } from "../entry-view.ts";
 import type { Link } from "../page.ts";
@@ -49,6 +50,7 @@ export interface ListedVariant {
 /** One outfit laid open. */
 export interface OpenedItem {
   readonly item: Link;
+  readonly photo: { readonly image: ImageSet; readonly alt: string } | null;
   /** SVG. */
   readonly plan: string;
   readonly note: string;
