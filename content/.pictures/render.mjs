@@ -1,4 +1,4 @@
-// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [--words] [--missing] [item …] [picture …] [item/picture …]
+// node content/.pictures/render.mjs [--draft 0.5] [--out DIR] [--words | --pictures] [--missing] [item …] [picture …] [item/picture …]
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { tmpdir } from 'node:os';
@@ -21,7 +21,7 @@ const families = new Map([
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '../..');
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' }, words: { type: 'boolean' }, missing: { type: 'boolean' } } });
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { draft: { type: 'string' }, out: { type: 'string' }, words: { type: 'boolean' }, pictures: { type: 'boolean' }, missing: { type: 'boolean' } } });
 const work = join(tmpdir(), 'fittedcase-pictures');
 mkdirSync(work, { recursive: true });
 
@@ -45,7 +45,7 @@ function* jobsOf(family, { outfitOf, scenes }) {
     if (!plan || !variants.has(item.variant) || !plan.shots.some((shot) => wanted(item.id, shot.file))) continue;
     const o = outfitOf(item, variants, plan);
     const sceneOf = (shot) => scenes[camel(shot.scene ?? shot.file)](layout, o, work, plan, shot);
-    const photos = plan.shots.map((shot) => photoOf(shot, sceneOf(shot), o, shots));
+    const photos = writes ? plan.shots.map((shot) => photoOf(shot, sceneOf(shot), o, shots)) : [];
     if (writes) writePhotos(item.file, photos);
     for (const [rank, shot] of plan.shots.entries()) {
       const out = values.out ? join(values.out, `${item.id}-${shot.file}.jpg`) : join(root, 'content/items', item.id, `${shot.file}.jpg`);
@@ -55,12 +55,14 @@ function* jobsOf(family, { outfitOf, scenes }) {
   }
 }
 
-const writes = !values.out && !values.draft;
+const writes = !values.out && !values.draft && !values.pictures;
 const jobs = [...families].flatMap(([family, models]) => [...jobsOf(family, models)]).sort((a, b) => a.rank - b.rank);
 for (const { item, shot, photos, out, scene, exposure } of values.words ? [] : jobs) {
+  // Another run may have made it meanwhile.
+  if (values.missing && existsSync(out)) continue;
   mkdirSync(dirname(out), { recursive: true });
   const name = `${item.id}-${shot.file}`;
-  const width = (shot.file === 'open-case' ? 1600 : 1200) * (values.draft ? Number(values.draft) : 1);
+  const width = (shot.file === 'open-case' ? 1600 : 900) * (values.draft ? Number(values.draft) : 1);
   const seconds = await render({ scene: scene(), name, work, fonts, common: join(here, 'common'), out, width, draft: Boolean(values.draft), exposure });
   if (writes) writePhotos(item.file, photos);
   console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);

@@ -5,12 +5,16 @@ const wears = { 'as-made': 0, fine: 0.15, sound: 0.35, worn: 0.7, damaged: 0.85,
 export const wearOf = (unit) => wears[unit?.condition] ?? 0.35;
 export const there = (unit) => ['present', 'substitute', 'unverified'].includes(unit.state);
 
-/** The parts of an item, unit by unit, with the features as observed or else as its variant has them. */
+/**
+ * The parts of an item, unit by unit, with the features as observed or else as its variant has them. The plan's
+ * `order` says in which place each unit lies, where the record's note tells it.
+ */
 export function partsOf(item, variants, plan = {}) {
   const variant = variants.get(item.variant);
   const features = Object.fromEntries(Object.entries(variant.features).map(([f, value]) => [f, item.features?.[f] ?? (Array.isArray(value) ? value[0] : value)]));
   const ids = new Set([...Object.keys(variant.parts), ...Object.keys(plan.parts ?? {})]);
-  const units = new Map([...ids].map((id) => [id, unitsOf(item.parts?.[id] ?? plan.parts?.[id], variant.parts[id]?.quantity ?? 1)]));
+  const inPlace = (id, units) => units.map((unit, i) => ({ ...unit, index: plan.order?.[id]?.[i] ?? unit.index }));
+  const units = new Map([...ids].map((id) => [id, inPlace(id, unitsOf(item.parts?.[id] ?? plan.parts?.[id], variant.parts[id]?.quantity ?? 1))]));
   const has = (id) => Boolean(units.get(id)?.some(there));
   const mark = (id) => units.get(id)?.[0]?.marks?.[0];
   return { id: item.id, variant, features, units, there, has, mark, set: item.set, wear: wearOf(units.get('case')?.[0]), plan };

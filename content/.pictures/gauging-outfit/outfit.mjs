@@ -77,7 +77,7 @@ function openCase(layout, o, folder, plan) {
       group([board(o, at('case').size, recessesOf(layout, o, 'case'), folder, 4)], { at: [0, at('case').lift, 0] }),
       o.has('tray') && group([board(o, at('tray').size, recessesOf(layout, o, 'tray'), folder, 4.2)], { at: [trayAt[0], at('tray').lift, trayAt[2]] }),
       ...inside.solids, ...tray.solids, ...ground.solids,
-      ...(plan.beside ?? []).map(({ part, model, at: [x, z, turn = 0], unit = 0 }) => group([(extras[model] ?? models[part])(part ? contextOf(o, part, o.units.get(part)[unit]) : {})], { rotate: [0, turn, 0], at: [x, 0, z] })),
+      ...(plan.beside ?? []).map(({ part, model, at: [x, z, turn = 0], unit = 0, inTray }) => group([(extras[model] ?? models[part])(part ? contextOf(o, part, o.units.get(part)[unit]) : {})], { rotate: [0, turn, 0], at: inTray ? [x + trayAt[0], at('tray').lift - 0.5, z + trayAt[2]] : [x, 0, z] })),
       'Scale_Bar(<-37, 0, -44.4>)',
     ],
     points: new Map([...ground.points, ...inside.points, ...tray.points, ['case', [20, kit.TALL, -12.4]], ['tray', [-35, 4.6, -29]]]),
