@@ -1,0 +1,96 @@
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { buildCollection } from "../../shared/site/build-collection.ts";
+import { randomFrom } from "../benchmarks/generate/random.ts";
+import { generateCollection } from "../benchmarks/generate-collection.ts";
+import { writeFiles } from "../collections/collection.ts";
+import { differences, siteFiles } from "../collections/site-files.ts";
+import { randomEdit } from "./random-edits.ts";
+
+/** As many as somebody asks for: EDITS=500, and SEED=7 for other ones. */
+const edits = Number(process.env.EDITS ?? 25);
+const seed = Number(process.env.SEED ?? 1);
+
+function generated(): string {
+  const root = mkdtempSync(path.join(tmpdir(), "fittedcase-edits-"));
+  generateCollection({ folder: root, items: 30, itemsInVariant: 3, seed: 5 });
+  return root;
+}
+
+/** When each file of a site was written, and which it is: a file that is only linked keeps both. */
+const stampsOf = (site: string): Map<string, string> =>
+  new Map(
+    [...siteFiles(site).keys()]
+      .filter((file) => statSync(path.join(site, file), { throwIfNoEntry: false }))
+      .map((file) => {
+        const { ino, mtimeMs } = statSync(path.join(site, file));
+        return [file, `${ino} ${mtimeMs}`];
+      }),
+  );
+
+describe("a site that is built on the one that stands", () => {
+  it(
+    `is the same as one built anew, byte for byte, after each of ${edits} edits`,
+    async () => {
+      const root = generated();
+      const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
+      const out = path.join(scratch, "site");
+      const random = randomFrom(seed);
+      await buildCollection(root, out, "public");
+      const done: string[] = [];
+      let sound = path.join(scratch, "sound");
+      cpSync(root, sound, { recursive: true, filter: (file) => !file.includes(".cache") });
+      for (let step = 0; step < edits; step++) {
+        done.push(randomEdit(root, random, step));
+        const fresh = path.join(scratch, `fresh-${step}`);
+        const before = siteFiles(out);
+        const [onStanding, anew] = [
+          await buildCollection(root, out, "public"),
+          await buildCollection(root, fresh, "public"),
+        ];
+        const told = `${step}: ${done.slice(-3).join("; ")}`;
+        expect(onStanding.written === null, told).toBe(anew.written === null);
+        if (anew.written) {
+          expect(differences(siteFiles(out), siteFiles(fresh)), told).toEqual([]);
+          expect(onStanding.written?.warnings, told).toBe(anew.written.warnings);
+          sound = path.join(scratch, `sound-${step}`);
+          cpSync(root, sound, { recursive: true, filter: (file) => !file.includes(".cache") });
+        } else {
+          // Nothing is written of what has errors; and the mistake is taken back.
+          expect(differences(siteFiles(out), before), told).toEqual([]);
+          for (const folder of ["content", "schemas", "templates"])
+            rmSync(path.join(root, folder), { recursive: true, force: true });
+          cpSync(sound, root, { recursive: true });
+        }
+        rmSync(fresh, { recursive: true, force: true });
+        rmSync(path.join(scratch, `.fresh-${step}.builds`), { recursive: true, force: true });
+      }
+    },
+    edits * 20_000 + 60_000,
+  );
+
+  it("writes no file where nothing has changed, and none but those that an edit changes", async () => {
+    const root = generated();
+    const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-edited-")), "site");
+    const first = await buildCollection(root, out, "public");
+    const before = stampsOf(out);
+    const again = await buildCollection(root, out, "public");
+    expect(again.written).toMatchObject({ rewritten: 0, unchanged: first.written?.rewritten });
+    expect(stampsOf(out)).toEqual(before);
+
+    const contents = siteFiles(out);
+    const [item = ""] = readdirSync(path.join(root, "content/items"));
+    const file = `content/items/${item}/index.md`;
+    writeFiles(root, { [file]: `${readFileSync(path.join(root, file), "utf8")}One more word.\n` });
+    const edited = await buildCollection(root, out, "public");
+    const after = stampsOf(out);
+    const rewritten = [...after].filter(([name, stamp]) => before.get(name) !== stamp).map(([name]) => name);
+    const changed = differences(siteFiles(out), contents).filter((name) => after.has(name));
+    expect(rewritten.sort()).toEqual(changed.sort());
+    expect(edited.written?.rewritten).toBe(rewritten.length);
+    expect(rewritten).toContain(`items/${item}/index.html`);
+    expect(rewritten.length).toBeLessThan(20);
+  });
+});
