@@ -57,7 +57,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "serials-in-several-blocks": (values) =>
     `The serials run in ${count(numberOf(values, "ranges"))} separate blocks; each is counted or estimated by itself.`,
   "estimate-exceeds-made": (values) =>
-    `This is more than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
+    `More are estimated to survive than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>

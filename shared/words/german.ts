@@ -59,7 +59,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "serials-in-several-blocks": (values) =>
     `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
   "estimate-exceeds-made": (values) =>
-    `Das sind mehr als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
+    `Nach der Schätzung sind mehr erhalten als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",

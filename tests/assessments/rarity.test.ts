@@ -204,7 +204,7 @@ describe("survivors", () => {
     );
     expect(survivors.value).toBeCloseTo(13, 12);
     expect(made.value).toBe(10);
-    expect(survivors.caveats[0]).toContain("more than the 10 that were made");
+    expect(survivors.caveats[0]).toContain("than the 10 that were made");
     expect(survivalRate.value).toBeNull();
     expect(survivalRate.insufficient).toMatch(/More are estimated to survive than were made/);
   });

@@ -95,7 +95,7 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["unmade", "How many were made is not known well enough."],
     ["range", "The record gives a range and no number: 40 to 50."],
     ["exceeding", "More are estimated to survive than were made"],
-    ["exceeding", "This is more than the 3 that were made"],
+    ["exceeding", "More are estimated to survive than the 3 that were made"],
   ])("%s: %s", (variant, reason) => {
     expect(told(`variants/${variant}`)).toContain(reason);
   });
