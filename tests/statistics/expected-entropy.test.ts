@@ -59,6 +59,10 @@ describe("expectedEntropy", () => {
     );
   });
 
+  it("takes an empty list for no more known than null", () => {
+    expect(expectedEntropy([["a"], ["b"], []])).toBe(expectedEntropy([["a"], ["b"], null]));
+  });
+
   it("needs a candidate", () => {
     expect(() => expectedEntropy([])).toThrow(new RangeError("Found no candidates; expected at least one."));
   });
@@ -77,6 +81,7 @@ describe("splitsCandidates", () => {
       false,
     ],
     [[["a"], ["a"], null], false],
+    [[["a"], ["a"], []], false],
     [[["a"], ["b"], null], true],
     [[null, null], false],
     [[["a"]], false],
