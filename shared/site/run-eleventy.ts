@@ -28,6 +28,8 @@ export async function runEleventy(folder: string, parts: readonly SiteFiles[]): 
     await eleventy.write();
     rmdirSync(source);
   } finally {
+    // After a failure Eleventy goes on with what it has begun, as far as the next turn, in the folder that is current.
+    await new Promise(setImmediate);
     process.chdir(cwd);
   }
 }

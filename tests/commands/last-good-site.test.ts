@@ -170,8 +170,10 @@ describe("on a disk that is full", () => {
     const { root, out, before } = await standing();
     forget(root);
     const limit = "ulimit -f 16";
-    const ran = await start(["build", "--root", root, "--out", out], root, {}, { limit }).done;
+    const elsewhere = scratch();
+    const ran = await start(["build", "--root", root, "--out", out], elsewhere, {}, { limit }).done;
     expect(ran.code).not.toBe(0);
+    expect(readdirSync(elsewhere)).toEqual([]);
     expect(isWordOfAFault(ran)).toBe(false);
     expect(differences(siteFiles(out), before)).toEqual([]);
     await expectRecovery(root, out, before);
