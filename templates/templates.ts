@@ -7,6 +7,7 @@ import { comparisonTemplate } from "./pages/comparison.ts";
 import { comparisonsTemplate } from "./pages/comparisons.ts";
 import { familiesTemplate } from "./pages/families.ts";
 import { familyTemplate } from "./pages/family.ts";
+import { fieldsTemplate } from "./pages/fields.ts";
 import { homeTemplate } from "./pages/home.ts";
 import { itemTemplate } from "./pages/item.ts";
 import { methodsTemplate } from "./pages/methods.ts";
@@ -70,6 +71,7 @@ import { trail } from "./parts/trail.ts";
  */
 export const templates = {
   "layouts/page": pageLayout,
+  "pages/fields": fieldsTemplate,
   "pages/home": homeTemplate,
   "pages/catalogue": catalogueTemplate,
   "pages/item": itemTemplate,

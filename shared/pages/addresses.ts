@@ -24,6 +24,7 @@ export const addresses = {
   wants: "/wants/",
   methods: "/methods/",
   method: (method: string) => `/methods/#${method}`,
+  fields: "/fields/",
   missing: "/404.html",
   itemData: (id: string) => `/data/items/${id}.json`,
   manifest: (id: string) => `/iiif/${id}/manifest.json`,

@@ -1,3 +1,4 @@
+import type { RecordReference } from "../publication/field-reference.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article-page.ts";
@@ -8,6 +9,7 @@ import { type ComparePage, comparePage } from "./compare-page.ts";
 import { type ComparisonsPage, comparisonsPage } from "./comparisons-page.ts";
 import { type DisplayCardPage, displayCardPage, hasDisplayCard } from "./display-card-page.ts";
 import { type FamiliesPage, type FamilyPage, familiesPage, familyPage } from "./family-page.ts";
+import { type FieldsPage, fieldsPage } from "./fields-page.ts";
 import { type HomePage, homePage } from "./home-page.ts";
 import { type ItemPage, itemPage } from "./item-page.ts";
 import { type MethodsPage, methodsPage } from "./methods-page.ts";
@@ -41,6 +43,7 @@ export type Page =
   | SightingsPage
   | WantsPage
   | MethodsPage
+  | FieldsPage
   | MissingPage;
 
 /** The pages of the families of an index, from what may be published of them and nothing else. */
@@ -71,8 +74,8 @@ export function itemPages(item: PublishedItem, index: CollectionIndex): PageMake
   ];
 }
 
-/** The pages of the whole collection. */
-export function wholePages(index: CatalogueIndex): PageMaker[] {
+/** The pages of the whole collection; with the fields of its records where it is to have them. */
+export function wholePages(index: CatalogueIndex, records: readonly RecordReference[] | null): PageMaker[] {
   return [
     { address: addresses.home, make: () => homePage(index) },
     ...cataloguePages(index),
@@ -87,6 +90,7 @@ export function wholePages(index: CatalogueIndex): PageMaker[] {
     { address: addresses.sightings, make: () => sightingsIndexPage(index) },
     { address: addresses.wants, make: () => wantsPage(index) },
     { address: addresses.methods, make: () => methodsPage(index) },
+    ...(records === null ? [] : [{ address: addresses.fields, make: () => fieldsPage(index, records) }]),
     { address: addresses.missing, make: () => missingPage(index) },
   ];
 }

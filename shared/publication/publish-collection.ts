@@ -134,6 +134,7 @@ export function publishCollection(
       notice: settings.notice ?? null,
       publisher: settings.publisher ?? null,
       rights: settings.rights ?? null,
+      fieldReference: settings.fieldReference,
       theme: settings.theme,
     },
     scale: scale

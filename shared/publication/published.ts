@@ -397,6 +397,8 @@ export interface PublishedCollection {
     readonly notice: string | null;
     readonly publisher: string | null;
     readonly rights: string | null;
+    /** Whether the site has a page on every field of its records. */
+    readonly fieldReference: boolean;
     readonly theme: { readonly accent?: string; readonly "accent-dark"?: string };
   };
   readonly scale: {

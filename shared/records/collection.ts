@@ -22,6 +22,7 @@ export interface Settings {
   readonly notice: string | undefined;
   readonly publisher: string | undefined;
   readonly rights: string | undefined;
+  readonly fieldReference: boolean;
   readonly document: SourceDocument;
 }
 
@@ -59,6 +60,7 @@ interface RawSettings {
   notice?: string;
   publisher?: string;
   rights?: string;
+  "field-reference"?: boolean;
 }
 
 /** Everything that was read, resolved and found sound; nothing in it changes after this. */
@@ -89,6 +91,7 @@ export function settingsFrom(document: SourceDocument): Settings {
     notice: raw.notice,
     publisher: raw.publisher,
     rights: raw.rights,
+    fieldReference: raw["field-reference"] ?? false,
     document,
   };
 }

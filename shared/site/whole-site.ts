@@ -9,8 +9,10 @@ import { dataFiles } from "../pages/data/data-files.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { PageMaker } from "../pages/page-maker.ts";
 import { type Page, wholePages } from "../pages/site-pages.ts";
+import { fieldReference } from "../publication/field-reference.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
+import { readRecordSchemas } from "../source/record-schemas.ts";
 import { versionOf } from "./group-site.ts";
 import { searchFiles } from "./search-files.ts";
 import type { SiteFile } from "./site-file.ts";
@@ -52,7 +54,10 @@ export function wholeSite(
   };
   const articles = collection.articles.map((article) => articleData(article, index));
   for (const { address, text } of articles) versions.set(address, versionOf(text));
-  const pages = wholePages(index);
+  const pages = wholePages(
+    index,
+    collection.settings.fieldReference ? fieldReference(readRecordSchemas()) : null,
+  );
   const search = searchFiles(index);
   // A card is for its shelf, and not for those who search the web.
   const addressed = [...pages.map(({ address }) => address), ...pageAddresses].filter(

@@ -602,6 +602,18 @@ export const englishPages = {
     nothingWanted: "Nothing is known to be missing.",
     nothingSpare: "Nothing is to spare.",
   },
+  fields: {
+    title: "Every field of a record",
+    description: "What may be written in each file of a collection, and what check reports of it.",
+    lead: "For those who write for this catalogue. A dot leads into a field, [] stands for each entry of a list, and ID for an id that you choose. What is not called needed may be left out.",
+    contents: "The kinds of record",
+    required: "needed",
+    problems: "What check reports",
+    problemsNote: "Errors keep the site from being built; warnings are for you to judge.",
+    error: "error",
+    warning: "warning",
+    link: "Every field of a record",
+  },
   methods: {
     title: "Methods",
     description: "Every method behind the figures of this site: formula, source, assumptions and an example.",

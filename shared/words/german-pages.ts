@@ -592,6 +592,18 @@ export const germanPages: PageWords = {
     nothingWanted: "Dass etwas fehlt, ist nicht bekannt.",
     nothingSpare: "Nichts ist übrig.",
   },
+  fields: {
+    title: "Alle Felder eines Eintrags",
+    description: "Was in jeder Datei einer Sammlung stehen darf, und was check dazu meldet.",
+    lead: "Für alle, die an diesem Katalog schreiben. Ein Punkt führt in ein Feld hinein, [] steht für jeden Eintrag einer Liste, ID für eine Kennung nach Wahl. Was nicht eigens verlangt wird, darf fehlen. Die Erklärungen stehen auf Englisch.",
+    contents: "Die Arten von Einträgen",
+    required: "verlangt",
+    problems: "Was check meldet",
+    problemsNote: "Mit Fehlern entsteht keine Seite; über Warnungen urteilen Sie.",
+    error: "Fehler",
+    warning: "Warnung",
+    link: "Alle Felder eines Eintrags",
+  },
   methods: {
     title: "Verfahren",
     description:

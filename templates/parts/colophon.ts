@@ -9,6 +9,6 @@ export function colophon(_page: PageHead, { settings, words, link }: PageSite): 
   return html`<footer class="colophon">
 ${settings.notice && html`<p class="notice">${settings.notice}</p>`}
 <p class="imprint">${settings.publisher && html`<span>${settings.publisher}</span>`} ${settings.rights && html`<span>${settings.rights}</span>`} <span>${say.made}</span></p>
-<p class="data-links"><a href="${link(addresses.collectionData)}">${say.allData}</a> <a href="${link(addresses.itemsCsv)}">${say.table}</a> <a href="${link(addresses.feed)}">${say.feed}</a></p>
+<p class="data-links"><a href="${link(addresses.collectionData)}">${say.allData}</a> <a href="${link(addresses.itemsCsv)}">${say.table}</a> <a href="${link(addresses.feed)}">${say.feed}</a>${settings.fieldReference && html` <a href="${link(addresses.fields)}">${words.pages.fields.link}</a>`}</p>
 </footer>`;
 }

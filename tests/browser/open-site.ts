@@ -109,5 +109,6 @@ export const kindsOfPage = {
   sources: "/sources/",
   wants: "/wants/",
   methods: "/methods/",
+  fields: "/fields/",
   "page that is not there": "/404.html",
 } as const;

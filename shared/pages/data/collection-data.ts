@@ -40,6 +40,8 @@ export function collectionData({ collection, listed }: CatalogueIndex): OutputFi
   const { settings, scale } = collection;
   return jsonFile("/data/collection.json", {
     ...settings,
+    // Which pages the site has is no fact of the collection.
+    fieldReference: undefined,
     scale,
     families: listed.map(({ id, name, maker, variants }) => ({
       id,

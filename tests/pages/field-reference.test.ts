@@ -1,0 +1,62 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { fieldReference } from "../../shared/publication/field-reference.ts";
+import { readRecordSchemas } from "../../shared/source/record-schemas.ts";
+import { repository } from "../commands/run.ts";
+
+const records = new Map(fieldReference(readRecordSchemas()).map((record) => [record.id, record]));
+const pathsOf = (id: string) => records.get(id)?.fields.map((field) => field.path) ?? [];
+
+/** Every name that stands directly below "properties" in a schema's own text, at whatever depth. */
+function namesIn(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, below]) =>
+    key === "properties" && typeof below === "object" && below !== null
+      ? [...Object.keys(below), ...Object.values(below).flatMap(namesIn)]
+      : namesIn(below),
+  );
+}
+
+describe("the field reference", () => {
+  it.each(["collection", "family", "variant", "item", "sighting", "source", "article", "hazard", "scale"])(
+    "has every field of the schema of %s, each with what it takes and means",
+    (id) => {
+      const schema: unknown = JSON.parse(
+        readFileSync(path.join(repository, `schemas/records/${id}.schema.json`), "utf8"),
+      );
+      const last = new Set(pathsOf(id).map((each) => each.split(".").at(-1)?.replaceAll("[]", "")));
+      for (const name of namesIn(schema)) expect([...last], name).toContain(name);
+      for (const { path: of, takes, meaning } of records.get(id)?.fields ?? []) {
+        expect(takes, of).not.toBe("");
+        expect(meaning, of).toMatch(/[.:]/);
+      }
+      expect(new Set(pathsOf(id)).size).toBe(pathsOf(id).length);
+    },
+  );
+
+  // Fields that the contract names.
+  it.each([
+    ["item", "parts.ID.quantity"],
+    ["item", "photos[].callouts[].at"],
+    ["item", "provenance[].private"],
+    ["variant", "parts.ID.accepts[].credit"],
+    ["variant", "levels[].needs.standing"],
+    ["variant", "made.count"],
+    ["family", "features.ID.look"],
+    ["collection", "publish.serial"],
+    ["sighting", "relisted"],
+  ])("of %s names %s", (id, field) => {
+    expect(pathsOf(id)).toContain(field);
+  });
+
+  it("says what must be there and what a field takes", () => {
+    const of = (field: string) => records.get("item")?.fields.find((each) => each.path === field);
+    expect(of("title")).toMatchObject({ required: true, takes: "one line of text" });
+    expect(of("status")).toMatchObject({
+      required: false,
+      takes: "collection, offered, sold or reference",
+      example: "collection",
+    });
+  });
+});
