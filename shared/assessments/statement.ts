@@ -24,6 +24,7 @@ export type StatementId =
   | "survivors-withheld"
   | "survivors-exceed-made"
   // What a figure takes for granted
+  | "coverage-of-none-again"
   | "assumes-even-chance"
   | "assumes-independent-sightings"
   | "assumes-independent-lists"

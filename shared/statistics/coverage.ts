@@ -8,7 +8,7 @@ import { requireFrequencies } from "./sighting-frequencies.ts";
  * Units    a share, 0 to 1
  * Assumes  n sightings, each of an example drawn at random
  * Edges    f₁ = 0 gives 1, and so does f₁ = 1 with f₂ = 0. f₁ = n: the number is given (1 for n = 1), but no
- *          example was seen again, and whoever shows it has to withhold it. n = 0: no estimate.
+ *          example was seen again, and whoever shows it has to say so. n = 0: no estimate.
  * Source   Chao & Jost (2012), Ecology 93: 2533-2547; after Good (1953), Biometrika 40: 237-264
  * Checks   coverage({ sightings: 448, once: 31, twice: 18 }) => 0.930983
  *          coverage({ sightings: 168, once: 12, twice: 4 }) => 0.928855

@@ -41,6 +41,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "survivors-withheld": () => "How many survive is not known well enough.",
   "survivors-exceed-made": () =>
     "More are estimated to survive than were made: one of the two figures, or a record behind it, is wrong.",
+  "coverage-of-none-again": () =>
+    "No example was seen a second time: the formula gives this number, but it says next to nothing.",
   "assumes-even-chance": () =>
     "Taken for granted: whether an example is recorded has no bearing on what is in its case.",
   "assumes-independent-sightings": () =>

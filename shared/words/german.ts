@@ -42,6 +42,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "survivors-withheld": () => "Wie viele erhalten sind, ist nicht gut genug bekannt.",
   "survivors-exceed-made": () =>
     "Nach der Schätzung sind mehr erhalten, als gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.",
+  "coverage-of-none-again": () =>
+    "Kein Exemplar wurde ein zweites Mal gesehen: Die Formel gibt diese Zahl, aber sie sagt so gut wie nichts.",
   "assumes-even-chance": () =>
     "Vorausgesetzt: Ob ein Exemplar verzeichnet ist, hat nichts damit zu tun, was in seinem Kasten ist.",
   "assumes-independent-sightings": () =>

@@ -163,15 +163,19 @@ describe("survivors", () => {
     expect(survivalRate.value).toBeNull();
   });
 
-  // By the formula the coverage of a single sighting would be 1: everything seen. Nothing was seen again.
-  it.each([1, 2, 5])(
-    "of %d sightings of as many examples neither survivors nor coverage is given",
-    (count) => {
+  // Chao & Jost (2012) with f1 = n and f2 = 0, by hand: 1 - 0; 1 - 1/3; 1 - 16/18.
+  it.each([
+    [1, 1],
+    [2, 2 / 3],
+    [5, 1 / 9],
+  ])(
+    "of %d sightings of as many examples no survivors are given, and the coverage is called empty",
+    (count, share) => {
       const { survivors, coverage } = rarityOf(withLog(times(count, (at) => seen(`e${at}`))));
-      for (const figure of [survivors, coverage]) {
-        expect(figure.value).toBeNull();
-        expect(figure.insufficient).toMatch(/seen only once/);
-      }
+      expect(survivors.value).toBeNull();
+      expect(survivors.insufficient).toMatch(/seen only once/);
+      expect(coverage.value).toBeCloseTo(share, 12);
+      expect(coverage.caveats.join(" ")).toMatch(/No example was seen a second time/);
     },
   );
 

@@ -28,18 +28,21 @@ export const sourcesOf = (examples: readonly Example[]): (string | undefined)[] 
   examples.flatMap(({ rows }) => rows.map(({ source }) => source));
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
-  const { sightings, distinct, once, twice } = frequenciesOf(examples);
+  const { sightings, once, twice } = frequenciesOf(examples);
+  const isOnceOnly = once === sightings;
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "coverage",
     inputs: { sightings, once, twice },
     sources: sourcesOf(examples),
-    caveats: [statement("assumes-independent-sightings")],
+    // The published formula gives a number even then (1 for a single sighting), and nobody should lean on it.
+    caveats: [
+      ...(isOnceOnly ? [statement("coverage-of-none-again")] : []),
+      statement("assumes-independent-sightings"),
+    ],
   };
   if (sightings === 0) return withheld(statement("no-sighting"), basis);
-  // Without one sighting of an example seen before, the formula's number (1 for a single sighting) says nothing.
-  if (once === sightings) return withheld(statement("every-example-seen-once", { distinct }), basis);
   return pointFigure(coverage({ sightings, once, twice }), basis);
 }
 
