@@ -99,9 +99,10 @@ export function fieldReference(schemas: ReadonlyMap<string, JsonSchema>): Record
       entry(field, home, path === "" ? name : `${path}.${name}`, required.has(name), depth),
     );
     // A mapping of ids to one form; a list of one form; a word that may also be a mapping.
-    const each = isNode(node.additionalProperties)
-      ? entry(node.additionalProperties, home, `${path}.ID`, false, depth)
-      : [];
+    const each =
+      isNode(node.additionalProperties) && "description" in target(node.additionalProperties, home).node
+        ? entry(node.additionalProperties, home, `${path}.ID`, false, depth)
+        : [];
     const items = isNode(node.items) ? fieldsOf(node.items, home, `${path}[]`, depth + 1) : [];
     const choices = Array.isArray(node.allOf)
       ? node.allOf
