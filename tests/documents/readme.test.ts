@@ -1,4 +1,5 @@
-import { readFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { writeCollection } from "../collections/collection.ts";
@@ -49,6 +50,50 @@ describe("the README", () => {
     const { code, out } = await run(["check"], root);
     expect(out).toMatch(/^(?:.*warning[\s\S]*)?0 errors/m);
     expect(code).toBe(0);
+  });
+
+  it("leads from an empty folder to a page: every command runs, one after another", async () => {
+    let folder = mkdtempSync(path.join(tmpdir(), "fittedcase-readme-"));
+    const lines = blocks
+      .filter(({ language }) => language === "bash")
+      .flatMap(({ text }) => text.trim().split("\n"));
+    expect(lines.length).toBeGreaterThan(10);
+    for (const line of lines) {
+      const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? "");
+      if (words[0] === "cd") {
+        folder = path.join(folder, words[1] ?? "");
+        writeFileSync(path.join(folder, "old-list.csv"), block("csv", "Kind of mention"));
+        continue;
+      }
+      expect(words.slice(0, 2)).toEqual(["npx", "fittedcase"]);
+      const ran = await run(words.slice(2), folder);
+      expect({ line, code: ran.code, err: ran.err }).toEqual({ line, code: 0, err: "" });
+    }
+    expect(existsSync(path.join(folder, "_site/index.html"))).toBe(true);
+    expect(existsSync(path.join(folder, "checklist-attic-case.html"))).toBe(true);
+    expect(readFileSync(path.join(folder, "sightings.csv"), "utf8")).toContain(
+      "1998-05-03,grain-case-first,G 12",
+    );
+    // Importing again adds nothing twice.
+    const again = await run(["import", "sightings", "old-list.csv", "--map", "old-list.map.yaml"], folder);
+    expect(again.out).toMatch(/2 .*already/);
+  });
+
+  it("shows the settings of an editor as the command prints them", async () => {
+    const settings = JSON.parse(block("json", "yaml.schemas")) as { "yaml.schemas": Record<string, unknown> };
+    const root = mkdtempSync(path.join(tmpdir(), "fittedcase-readme-"));
+    await run(["init", root, "--yes"], root);
+    const { out } = await run(["schemas"], root);
+    const printed = JSON.parse(out.slice(out.indexOf("{"))) as typeof settings;
+    expect(printed["yaml.schemas"]).toMatchObject(settings["yaml.schemas"]);
+  });
+
+  it("names only options that the commands have", async () => {
+    for (const [, name = "", options = ""] of readme.matchAll(/npx fittedcase ([a-z]+)([^`\n]*)/g)) {
+      const { out } = await run([name, "--help"], repository);
+      for (const [option] of options.replace(/#.*/, "").matchAll(/--[a-z-]+/g))
+        expect(out, name).toContain(option);
+    }
   });
 
   it("names no command that does not exist", async () => {
