@@ -19,8 +19,10 @@ const references: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
+const escaping = /[&<>"']/;
+
 export const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"']/g, (letter) => references[letter] ?? letter);
+  escaping.test(text) ? text.replace(/[&<>"']/g, (letter) => references[letter] ?? letter) : text;
 
 function write(value: HtmlValue): string {
   if (value === null || value === undefined || value === false) return "";

@@ -49,6 +49,21 @@ export interface Completeness {
   readonly extras: readonly Extra[];
 }
 
+const found = new WeakMap<Part, Map<PartLine | "nothing", PartFinding>>();
+
+/** Of a part of which nothing was written, or one word, the finding is the same in every example. */
+function findingOf(part: Part, lines: readonly PartLine[]): PartFinding {
+  const [line = "nothing", ...others] = lines;
+  if (others.length > 0 || (line !== "nothing" && !Object.isFrozen(line))) return findPart(part, lines);
+  const known = found.get(part) ?? new Map<PartLine | "nothing", PartFinding>();
+  found.set(part, known);
+  const before = known.get(line);
+  if (before) return before;
+  const finding = findPart(part, lines);
+  known.set(line, finding);
+  return finding;
+}
+
 /**
  * What the lines written for a part say of its units. What no line speaks for is unexamined: neither counted
  * nor struck out (worst-case bounds under missing data: Manski 1989, J. Human Resources 24: 343-360).
@@ -155,7 +170,7 @@ interface Examined {
 /** What of the reference is certainly there, and what may be: the bounds of figures.md, section 1. */
 export function assessCompleteness(reference: Reference, item: Examined): Completeness {
   const parts = [...reference.parts.values()];
-  const findings = new Map(parts.map((part) => [part.id, findPart(part, item.parts.get(part.id) ?? [])]));
+  const findings = new Map(parts.map((part) => [part.id, findingOf(part, item.parts.get(part.id) ?? [])]));
   const ofStanding = (...wanted: Standing[]) =>
     complete(
       parts.filter((part) => wanted.includes(part.standing)),

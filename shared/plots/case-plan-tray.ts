@@ -35,7 +35,7 @@ const known = new Map<string, CasePlanTray>();
 
 /**
  * The tray for a set of parts. All examples of a variant share it, so that two plans can be held against each
- * other, and so that it is worked out once: the last few hundred are kept.
+ * other, and so that it is worked out once: those of the last few are kept.
  */
 export function casePlanTray(
   parts: readonly NamedTrayPart[],
@@ -61,7 +61,7 @@ export function casePlanTray(
   };
   const layout = trayLayout(parts, { ...limits[breadth], width }, cost);
   const tray = withRim(layout, parts, rim[breadth]);
-  if (known.size >= 400) known.clear();
+  if (known.size >= 64) known.clear();
   known.set(key, tray);
   return tray;
 }

@@ -2,7 +2,7 @@ import type { PartSummary } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
 import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
-import { casePlanTray, rim } from "./case-plan-tray.ts";
+import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel } from "./compartment-label.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
@@ -93,7 +93,7 @@ function drawPlan(
     ),
     element("rect", { class: "case-plan-edge", ...outer, rx: edge }),
     element("rect", { class: "case-plan-lip", ...inner, rx: edge / 2 + 1 }),
-    ...compartments.map((compartment) => drawCompartment(compartment, options, idPrefix)),
+    ...compartments.map((compartment) => compartmentIn(tray, compartment, options, idPrefix)),
   );
   return svg + drawKey(compartments, options);
 }
@@ -111,14 +111,50 @@ function withKeys(compartments: readonly Compartment[]): readonly Compartment[] 
   });
 }
 
-function drawCompartment(
-  { part, box, surface, wording, state, label, key }: Compartment,
+/** Most compartments of an example look as they do in the next: each that was drawn is kept with its tray. */
+const drawn = new WeakMap<CasePlanTray, Map<string, string>>();
+
+function compartmentIn(
+  tray: CasePlanTray,
+  compartment: Compartment,
   options: CasePlanOptions,
   idPrefix: string,
 ): string {
+  const { part, box, surface, wording, state, key } = compartment;
   const words = options.words.plots.casePlan;
   const plain = words.partState(wording, state);
   const name = key === null ? plain : words.keyed(key, plain);
+  const link = `${options.linkPrefix ?? "#part-"}${part.id}`;
+  const looks = [
+    part.id,
+    name,
+    state,
+    surface,
+    surface === "incomplete" ? filledShare(part) : 0,
+    key,
+    idPrefix,
+    link,
+    box.x,
+    box.y,
+  ];
+  const known = drawn.get(tray) ?? new Map<string, string>();
+  drawn.set(tray, known);
+  const look = looks.join("\n");
+  const before = known.get(look);
+  if (before !== undefined) return before;
+  const now = drawCompartment(compartment, name, link, idPrefix);
+  // Links from many pages differ: what is drawn for one of them alone is not worth keeping for long.
+  if (known.size >= 2000) known.clear();
+  known.set(look, now);
+  return now;
+}
+
+function drawCompartment(
+  { part, box, surface, label }: Compartment,
+  name: string,
+  link: string,
+  idPrefix: string,
+): string {
   const lines = label.lines.map(({ text, kind, size, x, y }) =>
     element(
       "text",
@@ -131,7 +167,7 @@ function drawCompartment(
     "a",
     {
       class: `case-plan-part case-plan-${surface}`,
-      href: `${options.linkPrefix ?? "#part-"}${part.id}`,
+      href: link,
       "aria-label": name,
       "data-part": part.id,
     },

@@ -1,7 +1,9 @@
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
+const escaping = /[&<>"]/;
+
 export const escapeXml = (text: string): string =>
-  text.replace(/[&<>"]/g, (letter) => `&#${letter.charCodeAt(0)};`);
+  !escaping.test(text) ? text : text.replace(/[&<>"]/g, (letter) => `&#${letter.charCodeAt(0)};`);
 
 /** A coordinate to a tenth of a unit, which no printer or screen can tell from more. */
 export const coordinate = (value: number): string => {

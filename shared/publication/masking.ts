@@ -34,8 +34,20 @@ function numberAlone(digits: string): RegExp | null {
 
 export type Redact = (text: string) => string;
 
+const known = new WeakMap<Item, Redact>();
+
 /** Takes the serials that an item does not show out of whatever else its author wrote about it. */
 export function redactorFor(item: Item): Redact {
+  const redact = known.get(item) ?? makeRedactor(item);
+  known.set(item, redact);
+  return redact;
+}
+
+/** What every spelling of some runs has in it, as it stands: most texts have it not, and need not be searched. */
+const mark = (runs: readonly string[]): string =>
+  runs.filter((run) => /^[0-9]+$/.test(run)).reduce((a, b) => (b.length > a.length ? b : a), "");
+
+function makeRedactor(item: Item): Redact {
   if (item.publish.serial === "shown") return (text) => text;
   const serials = [item.serial, ...[...item.parts.values()].flat().map(({ serial }) => serial)];
   const publish = (serial: string) => publishSerial(serial, item.publish.serial) ?? dot.repeat(3);
@@ -43,16 +55,19 @@ export function redactorFor(item: Item): Redact {
     .flatMap((serial) => (serial === undefined ? [] : [serial]))
     .flatMap((serial) => {
       const runs = serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
-      const whole = { pattern: spelling(runs), shown: publish(serial) };
+      const whole = { pattern: spelling(runs), shown: publish(serial), has: mark(runs) };
       const numbers = runs.map((run) => ({
         pattern: /^\p{Nd}+$/u.test(run) ? numberAlone(run) : null,
         shown: publish(run),
+        // Its digits may be parted.
+        has: mark(run.length > 4 ? [run.charAt(0)] : [run]),
       }));
       return [whole, ...numbers];
     });
   return (text) =>
     secrets.reduce(
-      (redacted, { pattern, shown }) => (pattern ? redacted.replace(pattern, shown) : redacted),
+      (redacted, { pattern, shown, has }) =>
+        pattern && redacted.includes(has) ? redacted.replace(pattern, shown) : redacted,
       text,
     );
 }

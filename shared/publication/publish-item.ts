@@ -111,6 +111,12 @@ function publishLikeness(near: Likeness, titleOf: (item: string) => string, word
   };
 }
 
+/** A part of which one word was written is the same in every example that it was written of. */
+const plainParts = new WeakMap<
+  PartFinding,
+  { readonly ofVariant: VariantAssessment; readonly words: Words; readonly part: PublishedItemPart }
+>();
+
 interface Surroundings {
   readonly variant: Variant;
   readonly family: Family | undefined;
@@ -139,20 +145,33 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     const finding = completeness.parts.get(part.id);
     if (!finding) return [];
     const { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus } = finding;
+    const own = item.parts.get(part.id) ?? [];
+    const isPlain =
+      own.every((line) => Object.isFrozen(line)) &&
+      own.length < 2 &&
+      part.marks.length === 0 &&
+      !dating.parts.has(part.id) &&
+      !assessment.marks.has(part.id) &&
+      !item.assembled.includes(part.id);
+    const before = isPlain ? plainParts.get(finding) : undefined;
+    if (before?.ofVariant === around.ofVariant && before.words === words) return [before.part];
     const published = publishPart(part, family, around.ofVariant, words);
-    return [
+    const made: PublishedItemPart[] = [
       {
         ...published,
         marks: published.marks.map((mark) => mark.replaceAll("{set}", item.set ?? "{set}")),
         summary: summaryOf(finding),
         units: { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus },
         share: finding.share,
-        lines: (item.parts.get(part.id) ?? []).map((line) => publishLine(line, item, audience, redact)),
+        lines: own.map((line) => publishLine(line, item, audience, redact)),
         dating: datingOf(dating.parts.get(part.id)),
         matching: matchingOf(assessment.marks.get(part.id), around),
         assembled: item.assembled.includes(part.id),
       },
     ];
+    const [only] = made;
+    if (isPlain && only) plainParts.set(finding, { ofVariant: around.ofVariant, words, part: only });
+    return made;
   });
 
   const showsPrice = audience === "private" || item.publish.price === "shown";

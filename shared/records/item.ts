@@ -188,8 +188,18 @@ interface RawItem {
   formerly?: string[];
 }
 
-const partLine = (raw: RawPartState): PartLine => {
-  const line: RawPartLine = typeof raw === "string" ? { state: raw } : raw;
+const plainLines = new Map<State, PartLine>();
+
+/** Most lines are one word: all of a state are one and the same, which what is found of them can be told by. */
+function plainLine(state: State): PartLine {
+  const known = plainLines.get(state) ?? Object.freeze(fullLine({ state }));
+  plainLines.set(state, known);
+  return known;
+}
+
+const partLine = (raw: RawPartState): PartLine => (typeof raw === "string" ? plainLine(raw) : fullLine(raw));
+
+const fullLine = (line: RawPartLine): PartLine => {
   return {
     state: line.state,
     quantity: line.quantity,

@@ -1,3 +1,5 @@
+import { remembered } from "./remembered.ts";
+
 /**
  * EDTF as a reader expects to see a date. What the pattern does not know is shown as it was written,
  * which is a standard notation and never wrong.
@@ -52,7 +54,7 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     return words.span(text(parts.slice(0, turn)) + point, text(parts.slice(turn + 1)));
   };
 
-  return (edtf) => {
+  return remembered((edtf: string) => {
     const decade = /^(\d{3})X$/.exec(edtf);
     if (decade) return words.decade(`${decade[1]}0`);
     const slash = edtf.indexOf("/");
@@ -61,5 +63,5 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     if (to === ".." || to === "") return words.since(single(from));
     if (from === ".." || from === "") return words.until(single(to));
     return shared(from, to) ?? words.span(single(from), single(to));
-  };
+  });
 }

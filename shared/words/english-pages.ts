@@ -6,8 +6,8 @@ import { englishPhotographs } from "./english-photographs.ts";
 const counted = countedIn("en-GB");
 const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
-const list = (names: readonly string[]): string =>
-  new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" }).format(names);
+const conjunction = new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" });
+const list = (names: readonly string[]): string => conjunction.format(names);
 
 const spoken: readonly string[] = [
   "no",

@@ -6,8 +6,8 @@ import { germanPhotographs } from "./german-photographs.ts";
 
 const counted = countedIn("de");
 
-const list = (names: readonly string[]): string =>
-  new Intl.ListFormat("de", { style: "long", type: "conjunction" }).format(names);
+const conjunction = new Intl.ListFormat("de", { style: "long", type: "conjunction" });
+const list = (names: readonly string[]): string => conjunction.format(names);
 
 /** What is counted is feminine or neuter here, so one is "eine" or "ein". */
 const spoken: readonly string[] = [

@@ -1,3 +1,5 @@
+import { remembered } from "./remembered.ts";
+
 /**
  * The one place where numbers are rounded for reading. The data files keep every digit.
  *
@@ -19,6 +21,23 @@ export interface NumberWords {
   readonly money: (amount: number, currency: string) => string;
 }
 
+const moneyFormats = new Map<string, Intl.NumberFormat>();
+
+/** Making one takes longer than a hundred sums of money. */
+function moneyFormat(language: string, currency: string, isWhole: boolean): Intl.NumberFormat {
+  const key = `${language} ${currency} ${isWhole}`;
+  const format =
+    moneyFormats.get(key) ??
+    new Intl.NumberFormat(language, {
+      style: "currency",
+      currency,
+      currencyDisplay: "code",
+      minimumFractionDigits: isWhole ? 0 : 2,
+    });
+  moneyFormats.set(key, format);
+  return format;
+}
+
 /** `under` and `over` say that something lies below or above a number that is already written. */
 export function numberWords(
   language: string,
@@ -33,22 +52,18 @@ export function numberWords(
     Math.abs(value) < 0.1 ? hundredths.format(value) : significant.format(value);
   const chosen = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 2 });
   return {
-    count: (value) => (value > 0 && value < 0.5 ? under(whole.format(1)) : whole.format(value)),
-    share: (value) => {
+    count: remembered((value: number) =>
+      value > 0 && value < 0.5 ? under(whole.format(1)) : whole.format(value),
+    ),
+    share: remembered((value: number) => {
       if (value > 0 && value < 0.005) return under(percent.format(0.01));
       if (value < 1 && value >= 0.995) return over(percent.format(0.99));
       return percent.format(value);
-    },
+    }),
     confidence: (value) => chosen.format(value),
     estimate: (value) => (value > 0 && value < 0.005 ? under(hundredths.format(0.01)) : twoDigits(value)),
     span: (value) => (value >= 100 ? whole.format(value) : twoDigits(value)),
     quantity: (value) => hundredths.format(value),
-    money: (amount, currency) =>
-      new Intl.NumberFormat(language, {
-        style: "currency",
-        currency,
-        currencyDisplay: "code",
-        minimumFractionDigits: Number.isInteger(amount) ? 0 : 2,
-      }).format(amount),
+    money: (amount, currency) => moneyFormat(language, currency, Number.isInteger(amount)).format(amount),
   };
 }

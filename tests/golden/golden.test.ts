@@ -13,7 +13,12 @@ function golden(site: string): Map<string, string> {
   const files = siteFiles(site);
   const names = [...files.keys()].filter((name) => !name.startsWith("assets/"));
   const texts = new Map([["files.txt", `${names.join("\n")}\n`]]);
-  for (const name of names) if (!name.endsWith(".html")) texts.set(name, files.get(name)?.toString("utf8") ?? "");
+  for (const name of names) {
+    const text = files.get(name)?.toString("utf8") ?? "";
+    // Line by line, so that a difference can be read.
+    if (name.endsWith(".json")) texts.set(name, `${JSON.stringify(JSON.parse(text), null, 2)}\n`);
+    else if (!name.endsWith(".html")) texts.set(name, text);
+  }
   return texts;
 }
 

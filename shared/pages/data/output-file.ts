@@ -8,5 +8,5 @@ export interface OutputFile {
 /** Every digit is kept: the same figures as on the pages, before rounding. */
 export const jsonFile = (address: string, data: unknown): OutputFile => ({
   address,
-  text: `${JSON.stringify(data, null, 2)}\n`,
+  text: `${JSON.stringify(data)}\n`,
 });
