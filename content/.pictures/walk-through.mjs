@@ -89,7 +89,7 @@ function writeVideo(file, moments) {
   const block = [
     'video:',
     '  src: walk-through.webm',
-    '  caption: "Rendered picture of an invented object: its pictures, and in each one part after another. There is no sound."',
+    '  caption: "Rendered pictures of an invented object, and in each one part after another. There is no sound."',
     '  moments:',
     ...moments.map(({ part, seconds }) => `    - { part: ${part}, at: "${clock(seconds)}" }`),
   ];

@@ -113,7 +113,7 @@ function plateOf(o) {
   const wear = { fine: 0.08, sound: 0.3, worn: 0.7 }[unit?.condition] ?? 0.3;
   const m = `Brass(${wear})`;
   if (o.variant.id === 'line-set-railway') return group([words('G.L.R.', 2.2, { font: 'sans', material: 'WhitePaint(0)', depth: 0.004, at: [0, 0.004, 1.6] }), words(o.set ?? '', 2.2, { font: 'sans', material: 'WhitePaint(0)', depth: 0.004, at: [0, 0.004, -1.8] })]);
-  if (!unit || !o.there(unit)) return group([slab(Array.from({ length: 60 }, (_, i) => [3.1 * Math.cos((i * Math.PI) / 30), 3.1 * Math.sin((i * Math.PI) / 30)]), 0.004, 'texture { pigment { rgbt <0.5,0.36,0.2,0.84> } }'), ...[90, 210, 330].map((a) => cylinder([2.6 * Math.cos((a * Math.PI) / 180), 0, 2.6 * Math.sin((a * Math.PI) / 180)], [2.6 * Math.cos((a * Math.PI) / 180), 0.012, 2.6 * Math.sin((a * Math.PI) / 180)], 0.11, 'Ink(0)'))]);
+  if (!unit || !o.there(unit)) return group([slab(Array.from({ length: 60 }, (_, i) => [3.1 * Math.cos((i * Math.PI) / 30), 3.1 * Math.sin((i * Math.PI) / 30)]), 0.004, 'OakPale(0, 7)'), ...[90, 210, 330].map((a) => cylinder([2.6 * Math.cos((a * Math.PI) / 180), 0, 2.6 * Math.sin((a * Math.PI) / 180)], [2.6 * Math.cos((a * Math.PI) / 180), 0.012, 2.6 * Math.sin((a * Math.PI) / 180)], 0.11, 'Ink(0)'))]);
   const outline = disc ? Array.from({ length: 72 }, (_, i) => [3.1 * Math.cos((i * Math.PI) / 36), 3.1 * Math.sin((i * Math.PI) / 36)]) : roundedOutline(9.4, 5.2, 0.4);
   const pins = disc ? [90, 210, 330].map((a) => [2.6 * Math.cos((a * Math.PI) / 180), 2.6 * Math.sin((a * Math.PI) / 180)]) : [[-4.2, -2.1], [4.2, -2.1], [-4.2, 2.1], [4.2, 2.1]];
   return group([
