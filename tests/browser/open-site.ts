@@ -33,7 +33,7 @@ function host(folder: string): Promise<Server> {
     let file = path.join(folder, decodeURIComponent(within));
     if (existsSync(file) && statSync(file).isDirectory()) file = path.join(file, "index.html");
     const found = existsSync(file);
-    const headers = { "content-type": types[path.extname(file)] ?? "text/plain" };
+    const headers = { "content-type": types[found ? path.extname(file) : ".html"] ?? "text/plain" };
     // RFC 9110, 14: players ask for what lies ahead.
     const range = found ? /^bytes=(\d+)-(\d*)$/.exec(request.headers.range ?? "") : null;
     if (range) {

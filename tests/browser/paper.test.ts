@@ -1,0 +1,79 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { siteFiles } from "../collections/site-files.ts";
+import { type OpenSite, openSite } from "./open-site.ts";
+
+let site: OpenSite;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+const items = [...siteFiles(inject("demonstration")).keys()].flatMap(
+  (file) => /^items\/([^/]+)\/card\/index\.html$/.exec(file)?.[1] ?? [],
+);
+
+async function sheets(address: string): Promise<number> {
+  const page = await site.visit(address);
+  const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString("latin1");
+  await page.context().close();
+  // ISO 32000-1, 7.7.3.3: every leaf of the page tree says that it is one.
+  return pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+/** Those with most to print. */
+const fullest = [...siteFiles(inject("demonstration"))]
+  .flatMap(([file, bytes]) => {
+    const id = /^items\/([^/]+)\/index\.html$/.exec(file)?.[1];
+    return id !== undefined && items.includes(id) ? [{ id, size: bytes.byteLength }] : [];
+  })
+  .sort((a, b) => b.size - a.size)
+  .slice(0, 6)
+  .map(({ id }) => id);
+
+describe("on paper", () => {
+  it.each([...fullest, "nether-loft-outfit", "tolleray-coast-outfit"])(
+    "%s is two sheets of A4, and its card one of A5",
+    async (id) => {
+      expect(await sheets(`/items/${id}/`)).toBeLessThanOrEqual(2);
+      expect(await sheets(`/items/${id}/card/`)).toBe(1);
+    },
+  );
+
+  it("a card leaves nothing out for want of room", async () => {
+    const page = await site.visit("/items/hale-ferrin-outfit/card/", {
+      viewport: { width: 559, height: 793 },
+    });
+    await page.emulateMedia({ media: "print" });
+    const over = await page.evaluate(() => {
+      const sheet = document.querySelector(".card-sheet");
+      const plan = sheet?.querySelector(".plot-wide svg")?.getBoundingClientRect();
+      return sheet && plan ? { over: sheet.scrollHeight - sheet.clientHeight, plan: plan.height } : null;
+    });
+    expect(over?.over).toBe(0);
+    // 793 px are the 210 mm of the sheet.
+    expect(over?.plan).toBeGreaterThan(793 / 3);
+    await page.context().close();
+  });
+});
+
+describe("what a page weighs", () => {
+  it.each(items)("%s: HTML, style and scripts together stay under 60 kB compressed", (id) => {
+    const folder = inject("demonstration");
+    const read = (file: string) => readFileSync(path.join(folder, file));
+    const html = read(`items/${id}/index.html`);
+    const asked = [
+      ...html
+        .toString("utf8")
+        .matchAll(
+          /<(?:script type="module" src|link rel="(?:stylesheet|modulepreload)" href)="(?:\.\.\/)+([^"]+)"/g,
+        ),
+    ].map((match) => match[1] ?? "");
+    expect(asked.length).toBeGreaterThan(1);
+    const bytes = [html, ...[...new Set(asked)].map(read)].map((file) => gzipSync(file).byteLength);
+    expect(bytes.reduce((sum, each) => sum + each, 0)).toBeLessThan(60_000);
+  });
+});
