@@ -64,6 +64,27 @@ describe("fittedcase import sightings", () => {
     expect(map).toMatch(/# pilot-mk3: pilot-mk/);
   });
 
+  it("takes a currency by its sign, and tells of rows that say the same", async () => {
+    const root = pilotageFolder();
+    const rows = ["Date,Model,Serial,Price,Curr.,There,Gone"];
+    for (const currency of ["€", "EUR", "euro"])
+      rows.push(`2001,pilot-mk2,H${rows.length},100,${currency},sextant,`);
+    rows.push(
+      "2001,pilot-mk2,H1,100,€,Sextant,",
+      "2002,pilot-mk2,H1,100,€,,rest",
+      "2001,pilot-mk2,H1,100,EUR,sextant,",
+    );
+    const { text, imported, again } = await bringIn(root, `${rows.join("\n")}\n`);
+    expect(text).toMatch(
+      /^## Fields that no column was found for: example, source, list, condition, relisted, note$/m,
+    );
+    expect(imported).toMatchObject({ code: 0, err: "" });
+    expect(imported.out).toContain("Rows 5, 7 say exactly what an earlier row says.");
+    expect(log(root).map(({ currency }) => currency)).toEqual(Array(6).fill("EUR"));
+    expect(log(root)[0]).toMatchObject({ present: "sextant" });
+    expect((await again()).out).toContain("0 rows brought in; 6 rows there already; 0 rows rejected.");
+  });
+
   it("reads local dates and numbers, and rejects the rest with the words of check", async () => {
     const root = pilotageFolder();
     const { imported, rejected } = await bringIn(root, asWindows1252(messy));

@@ -42,6 +42,28 @@ export function reasonLines(rows: readonly CheckedRow<unknown>[], most = 12): st
   return lines;
 }
 
+/** Rows that would be brought in, and say word for word what an earlier one says: copies, or two sightings alike. */
+export function twinLines(rows: readonly CheckedRow<unknown>[]): string[] {
+  const seen = new Set<string>();
+  const twins: number[] = [];
+  for (const each of rows) {
+    if (each.fate !== "new" || !(each.content instanceof Map)) continue;
+    const says = JSON.stringify([...each.content].sort());
+    if (seen.has(says)) twins.push(each.row.number);
+    seen.add(says);
+  }
+  if (twins.length === 0) return [];
+  const more = twins.length > 5 ? ` and ${(twins.length - 5).toLocaleString("en")} more` : "";
+  const which = `${twins.length === 1 ? "Row" : "Rows"} ${twins.slice(0, 5).join(", ")}${more}`;
+  return twins.length === 1
+    ? [
+        `${which} says exactly what an earlier row says. It counts as a sighting of its own: take it out if it is a copy.`,
+      ]
+    : [
+        `${which} say exactly what an earlier row says. They count as sightings of their own: take out what are copies.`,
+      ];
+}
+
 /** The first rows as they were understood, field by field. */
 export function previewLines(rows: readonly CheckedRow<unknown>[], most = 5): string[] {
   return rows.slice(0, most).map(({ row, fate }) => {

@@ -1,6 +1,7 @@
 import { readYaml } from "../../source/yaml.ts";
 import { readPartWord } from "./part-words.ts";
 import { idFrom } from "./plain-words.ts";
+import { currencyCode } from "./read-number.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
 import { isRefused } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -70,7 +71,7 @@ export function itemRecord(row: ReadRow, vocabulary: Vocabulary): ItemRecord {
       const currency = row.fields.get("currency") ?? row.fields.get(`${field} currency`);
       data[field] = isStructure(cell)
         ? structure(field, cell)
-        : { amount: Number(cell), ...(currency === undefined ? {} : { currency: currency.toUpperCase() }) };
+        : { amount: Number(cell), ...(currency === undefined ? {} : { currency: currencyCode(currency) }) };
     } else if (isStructure(cell) && order.includes(field)) data[field] = structure(field, cell);
     else if (field === "extras") data[field] = names(cell).map((name) => ({ name }));
     else if (field === "labels") data[field] = [{ kind: "label", text: cell.split("\n") }];

@@ -106,6 +106,11 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
   }
   const unread = matches.unused.map(({ heading }) => heading);
   if (unread.length > 0) lines.push("", comment(`Columns that nothing reads: ${unread.join("; ")}`));
+  const without = fieldsOf(kind).filter(
+    ({ name, reader }) => !matches.fields.has(name) && reader !== "record-kind" && reader !== "structure",
+  );
+  if (without.length > 0)
+    lines.push(comment(`Fields that no column was found for: ${without.map(({ name }) => name).join(", ")}`));
   if (columns.length === 0) lines.push(comment("No column was found."));
   return `${lines.join("\n")}\n`;
 

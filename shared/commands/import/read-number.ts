@@ -12,6 +12,10 @@ export interface Amount {
 
 const signs: Readonly<Record<string, string>> = { "€": "EUR", "£": "GBP" };
 
+/** A currency as people write it in a column of its own, as its code; any other word as it stands. */
+export const currencyCode = (cell: string): string =>
+  signs[cell.trim()] ?? (/^euros?$/i.test(cell.trim()) ? "EUR" : cell.trim().toUpperCase());
+
 /** "1.250,50 EUR", "£1,250.50", "1 250", "420,-": a number as people write it, with its currency. */
 export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amount> {
   const refuse = (expected: string) => ({ reason: `Found "${cell}"; expected ${expected}.` });

@@ -1,4 +1,5 @@
 import { readPartWord } from "./part-words.ts";
+import { currencyCode } from "./read-number.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
 import { isRefused } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -18,7 +19,7 @@ export function sightingCells(row: ReadRow, vocabulary: Vocabulary): SightingCel
   const problems = [...row.problems];
   const currency = cells.get("currency") ?? cells.get("price currency");
   cells.delete("price currency");
-  if (currency !== undefined) cells.set("currency", currency.toUpperCase());
+  if (currency !== undefined) cells.set("currency", currencyCode(currency));
   if (cells.get("relisted") === "false") cells.delete("relisted");
 
   const variant = cells.get("variant");
