@@ -45,7 +45,7 @@ export function benchIndex(reference: BenchReference, records: readonly BenchRec
     const examined = Object.keys(mapOf(data.parts)).length;
     const state =
       problems.length > 0
-        ? "the file has errors"
+        ? "the file cannot be read"
         : variant
           ? progress(examined, variant.parts.size)
           : "its variant has no reference";

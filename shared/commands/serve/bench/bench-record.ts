@@ -60,14 +60,21 @@ export const versionOf = (text: string): string =>
 export const problemsOf = (reference: BenchReference, file: CollectionFile, text: string): Diagnostic[] =>
   recordProblems(reference.read, file, text).filter(({ severity }) => severity === "error");
 
-/** The record of an id, or null where there is none. */
+/** An item's file as it can be read, not yet held against its reference: a list of ten thousand is read so. */
+export function readBenchRecord(root: string, file: CollectionFile): BenchRecord {
+  const { text, diagnostics } = readTextFile(root, file.file);
+  if (text === null) return { file, text: "", version: "", data: {}, problems: diagnostics };
+  const { document, diagnostics: problems } = markdownRecord(file.file, text);
+  const data = (document?.data ?? {}) as BenchRecord["data"];
+  return { file, text, version: versionOf(text), data, problems };
+}
+
+/** The record of an id, with all that is wrong with it; null where there is none. */
 export function benchRecord(root: string, reference: BenchReference, id: string): BenchRecord | null {
   const file = reference.items.find((each) => each.id === id);
   if (!file) return null;
-  const { text, diagnostics } = readTextFile(root, file.file);
-  if (text === null) return { file, text: "", version: "", data: {}, problems: diagnostics };
-  const data = (markdownRecord(file.file, text).document?.data ?? {}) as BenchRecord["data"];
-  return { file, text, version: versionOf(text), data, problems: problemsOf(reference, file, text) };
+  const record = readBenchRecord(root, file);
+  return record.version === "" ? record : { ...record, problems: problemsOf(reference, file, record.text) };
 }
 
 /**

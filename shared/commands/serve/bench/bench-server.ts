@@ -5,7 +5,7 @@ import { packageFolder } from "../../../source/package-folder.ts";
 import { type Access, writeRefusal } from "../access.ts";
 import { mediaTypes } from "../send-file.ts";
 import { benchAddress, benchIndex, benchItem, benchItemAddress, benchNotice } from "./bench-html.ts";
-import { type BenchReference, benchRecord, benchReference } from "./bench-record.ts";
+import { benchRecord, benchReference, readBenchRecord } from "./bench-record.ts";
 import { benchStyle } from "./bench-style.ts";
 import { saveForm } from "./save-form.ts";
 
@@ -66,7 +66,13 @@ export async function answerBench(
   if (rest === "") {
     if (!isRead) return plain(405, "Nothing can be written here.");
     const reference = benchReference(root);
-    return html(200, benchIndex(reference, everyRecord(root, reference)));
+    return html(
+      200,
+      benchIndex(
+        reference,
+        reference.items.map((file) => readBenchRecord(root, file)),
+      ),
+    );
   }
   const named = /^([^/]+)\/(version)?$/.exec(rest);
   const id = named && decoded(named[1] ?? "");
@@ -92,9 +98,6 @@ export async function answerBench(
   const place = part ? `#part-${part}` : feature ? `#feature-${feature}` : "";
   return send(303, mediaTypes[".txt"] ?? "", saved.said, { location: benchItemAddress(id) + place });
 }
-
-const everyRecord = (root: string, reference: BenchReference) =>
-  reference.items.flatMap(({ id }) => benchRecord(root, reference, id) ?? []);
 
 function decoded(segment: string): string | null {
   try {
