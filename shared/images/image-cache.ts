@@ -1,5 +1,16 @@
 import { createHash, randomUUID } from "node:crypto";
-import { copyFile, link, mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import {
+  copyFile,
+  link,
+  mkdir,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  stat,
+  utimes,
+  writeFile,
+} from "node:fs/promises";
 import path from "node:path";
 import { entryNames, type PublishedPicture } from "./assemble-set.ts";
 import type { Size } from "./plan-image.ts";
@@ -27,6 +38,9 @@ interface EntryRecord {
 
 const recordName = "record.json";
 const aDay = 24 * 60 * 60 * 1000;
+/** A picture that no build has asked for in this long goes. */
+const aSeason = 90 * aDay;
+const entryName = /^[0-9a-f]{24}$/;
 
 const digestOf = (bytes: Buffer) => createHash("sha256").update(bytes).digest("hex");
 
@@ -34,6 +48,7 @@ export async function openImageCache(folder: string): Promise<ImageCache> {
   const parts = path.join(folder, "parts");
   await mkdir(parts, { recursive: true });
   await removeOldParts(parts);
+  await removeOldEntries(folder);
   const entryOf = (hash: string) => path.join(folder, hash);
 
   /** Under another name first: a file that has its name is whole, unless the disk lies. */
@@ -58,6 +73,9 @@ export async function openImageCache(folder: string): Promise<ImageCache> {
           const bytes = await readFile(path.join(entryOf(hash), name));
           if (digestOf(bytes) !== record.digests[name]) return null;
         }
+        // So that it is known to be in use; a cache that cannot be written is read all the same.
+        const now = new Date();
+        await utimes(path.join(entryOf(hash), recordName), now, now).catch(() => {});
         return { hash, colour: record.colour, sizes: record.sizes };
       } catch {
         return null;
@@ -88,6 +106,15 @@ async function removeOldParts(parts: string): Promise<void> {
     const part = path.join(parts, name);
     const found = await stat(part).catch(() => null);
     if (found && Date.now() - found.mtimeMs > aDay) await rm(part, { force: true });
+  }
+}
+
+async function removeOldEntries(folder: string): Promise<void> {
+  for (const name of await readdir(folder)) {
+    if (!entryName.test(name)) continue;
+    const found = await stat(path.join(folder, name, recordName)).catch(() => null);
+    if (found && Date.now() - found.mtimeMs > aSeason)
+      await rm(path.join(folder, name), { recursive: true, force: true });
   }
 }
 

@@ -87,6 +87,16 @@ export class StandingSite {
     for (const name of existsSync(this.#folder) ? readdirSync(this.#folder) : []) {
       if (!wanted.has(name)) rmSync(path.join(this.#folder, name), { force: true });
     }
+    this.#sweep();
+  }
+
+  /** Records of sites that stand no longer, at whatever out path. */
+  #sweep(): void {
+    const all = path.dirname(this.#folder);
+    for (const name of existsSync(all) ? readdirSync(all) : []) {
+      const site = read<SiteRecord>(path.join(all, name, record));
+      if (site && !existsSync(site.folder)) rmSync(path.join(all, name), { recursive: true, force: true });
+    }
   }
 
   #fileOf(families: readonly string[]): string {
