@@ -17,8 +17,11 @@ export const fonts: readonly (readonly [packagePath: string, address: string])[]
   "ibm-plex-sans-condensed/files/ibm-plex-sans-condensed-latin-ext-600-normal.woff2",
 ].map((file) => [`@fontsource/${file}`, `/assets/fonts/${file.split("/").at(-1) ?? file}`] as const);
 
-/** Needed by the first lines of every page. */
-export const preloadedFonts: readonly string[] = [
-  "/assets/fonts/alegreya-latin-400-normal.woff2",
-  "/assets/fonts/ibm-plex-sans-condensed-latin-400-normal.woff2",
-];
+/** Needed by the first lines of every page: what comes later than these is shown on the next page only. */
+export const preloadedFonts = {
+  reading: ["/assets/fonts/alegreya-latin-400-normal.woff2", "/assets/fonts/alegreya-latin-400-italic.woff2"],
+  data: [
+    "/assets/fonts/ibm-plex-sans-condensed-latin-400-normal.woff2",
+    "/assets/fonts/ibm-plex-sans-condensed-latin-600-normal.woff2",
+  ],
+} as const;

@@ -34,7 +34,7 @@ function filesOf(packageName: string, styles: readonly (readonly [400 | 600, "no
         weight,
         style,
         range: ranges[subset],
-        first: subset === "latin" && weight === 400 && style === "normal",
+        first: subset === "latin" && (weight === 400 || styles.length === 2),
       };
     }),
   );

@@ -34,14 +34,13 @@ const listed = (folder: string, extension: string): string[] =>
     : [];
 
 /** Ours, where no other stands in its place. */
-function preloadOf(chosen: ThemeFiles["typefaces"]): string[] {
-  const of = (role: "reading" | "data", own: string | undefined) =>
-    chosen
-      .find((face) => face.role === role)
-      ?.files.flatMap(({ first, address }) => (first ? [address] : [])) ?? (own === undefined ? [] : [own]);
-  const [reading, data] = preloadedFonts;
-  return [...of("reading", reading), ...of("data", data)];
-}
+const preloadOf = (chosen: ThemeFiles["typefaces"]): string[] =>
+  (["reading", "data"] as const).flatMap(
+    (role) =>
+      chosen
+        .find((face) => face.role === role)
+        ?.files.flatMap(({ first, address }) => (first ? [address] : [])) ?? preloadedFonts[role],
+  );
 
 /** Styles, scripts and fonts. A style sheet in the user's own `templates/styles/` replaces ours of the same name. */
 export function readAssets(
