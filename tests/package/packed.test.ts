@@ -1,8 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { mountAddress } from "../../shared/site/guest-site.ts";
 import { writeFiles } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
@@ -13,6 +13,8 @@ let project: string;
 beforeAll(() => {
   project = installedPackage();
 });
+// As large as all that the package needs.
+afterAll(() => rmSync(project, { recursive: true, force: true }));
 
 const installed = (...names: string[]) => path.join(project, "node_modules/fittedcase", ...names);
 
