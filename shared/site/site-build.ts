@@ -4,6 +4,7 @@ import type { Audience, PublishedCollection } from "../publication/published.ts"
 import type { CollectionTexts } from "../source/read-records.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { groupSite, type SoundGroup } from "./group-site.ts";
+import { tidyMemory } from "./memory.ts";
 import type { OnProgress } from "./progress.ts";
 import type { SiteFile } from "./site-file.ts";
 import { type SiteFrame, siteFrame } from "./site-frame.ts";
@@ -80,6 +81,7 @@ export class SiteBuild {
       }
       done += group.texts.filter(({ kind }) => kind === "item").length;
       onProgress?.("items", done, grouped.itemCount);
+      tidyMemory();
     }
     if (!isSound) return null;
     const whole = wholeSite(
