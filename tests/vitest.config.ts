@@ -14,6 +14,8 @@ const patience = {
 export default defineConfig({
   test: {
     root,
+    // Of two cores vitest would use one; much of the time a test waits for a process or a browser.
+    maxWorkers: "100%",
     projects: [
       {
         test: { ...patience, name: "rooms", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"] },
