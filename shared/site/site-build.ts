@@ -81,7 +81,8 @@ export class SiteBuild {
       }
       done += group.texts.filter(({ kind }) => kind === "item").length;
       onProgress?.("items", done, grouped.itemCount);
-      tidyMemory();
+      // A group that is kept leaves nothing behind.
+      if (site) tidyMemory();
     }
     if (!isSound) return null;
     const whole = wholeSite(
