@@ -65,7 +65,7 @@ describe.each(kinds)("%s", (_, address) => {
     },
   );
 
-  it.each([320, 768, 1280, 2560])(
+  it.each([320, 768, 880, 1280, 2560])(
     "neither scrolls sideways nor lays text over text at %d px",
     async (width) => {
       await page.setViewportSize({ width, height: 900 });
