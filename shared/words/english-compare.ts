@@ -1,7 +1,4 @@
-import { countedIn } from "./counted.ts";
-
-const counted = countedIn("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
+import { plural } from "./english-plural.ts";
 
 /** Outfits set side by side. */
 export const englishCompare = {

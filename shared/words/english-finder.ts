@@ -1,8 +1,6 @@
-import { countedIn } from "./counted.ts";
+import { plural } from "./english-plural.ts";
 
 const numbers = new Intl.NumberFormat("en-GB");
-const counted = countedIn("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
 
 const quoted = (words: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" }).format(

@@ -1,10 +1,7 @@
-import { countedIn } from "./counted.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
-
-const counted = countedIn("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
+import { plural } from "./english-plural.ts";
 
 const conjunction = new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" });
 const list = (names: readonly string[]): string => conjunction.format(names);

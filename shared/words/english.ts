@@ -1,20 +1,19 @@
-import type { Method, Unit } from "../assessments/figure.ts";
+import type { Method } from "../assessments/figure.ts";
 import type { StatementId } from "../assessments/statement.ts";
-import { countedIn } from "./counted.ts";
 import { dateReader } from "./dates.ts";
 import { englishPages } from "./english-pages.ts";
 import { englishPlots } from "./english-plots.ts";
+import { plural } from "./english-plural.ts";
+import { figurePhrase } from "./figure-phrase.ts";
 import { numberWords } from "./numbers.ts";
-import type { FigurePhrase, MethodWords, Words } from "./words.ts";
+import type { MethodWords, Words } from "./words.ts";
 
 const numbers = numberWords(
   "en",
   (written) => `under ${written}`,
   (written) => `over ${written}`,
 );
-const { count, share, estimate } = numbers;
-const counted = countedIn("en-GB");
-const plural = (number: number, one: string, many = `${one}s`) => counted(number, one, many);
+const { count } = numbers;
 
 type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
@@ -69,24 +68,13 @@ const statements: Record<StatementId, (values: Values) => string> = {
 
 const interval = (low: string, high: string) => (low === high ? low : `${low} to ${high}`);
 
-/** The same figure has the same wording wherever it stands. */
-function phrase(figure: FigurePhrase): string {
-  const write: Record<Unit, (value: number) => string> = {
-    examples: count,
-    share,
-    years: estimate,
-    "offers a year": estimate,
-  };
-  const show = write[figure.unit];
-  const suffix = figure.unit === "years" ? " years" : figure.unit === "offers a year" ? " a year" : "";
-  const { value, low, high } = figure;
-  if (value === null) {
-    return low !== null && high !== null ? `${interval(show(low), show(high))}${suffix}` : "not known";
-  }
-  if (low === null || high === null) return `${show(value)}${suffix}`;
-  if (low === high) return `${show(value)}${suffix}`;
-  return `about ${show(value)}${suffix}, ${interval(show(low), show(high))}`;
-}
+const phrase = figurePhrase(numbers, {
+  about: (value) => `about ${value}`,
+  interval,
+  years: (written) => `${written} years`,
+  aYear: (written) => `${written} a year`,
+  unknown: "not known",
+});
 
 const methods: Record<Method, MethodWords> = {
   documented: {

@@ -1,18 +1,19 @@
-import type { Method, Unit } from "../assessments/figure.ts";
+import type { Method } from "../assessments/figure.ts";
 import type { StatementId } from "../assessments/statement.ts";
 import { countedIn } from "./counted.ts";
 import { dateReader } from "./dates.ts";
+import { figurePhrase } from "./figure-phrase.ts";
 import { germanPages } from "./german-pages.ts";
 import { germanPlots } from "./german-plots.ts";
 import { numberWords } from "./numbers.ts";
-import type { FigurePhrase, MethodWords, Words } from "./words.ts";
+import type { MethodWords, Words } from "./words.ts";
 
 const numbers = numberWords(
   "de",
   (written) => `unter ${written}`,
   (written) => `über ${written}`,
 );
-const { count, share, estimate } = numbers;
+const { count } = numbers;
 const counted = countedIn("de");
 
 type Values = Readonly<Record<string, string | number>>;
@@ -73,24 +74,13 @@ const statements: Record<StatementId, (values: Values) => string> = {
 
 const interval = (low: string, high: string) => (low === high ? low : `${low} bis ${high}`);
 
-/** The same figure has the same wording wherever it stands. */
-function phrase(figure: FigurePhrase): string {
-  const write: Record<Unit, (value: number) => string> = {
-    examples: count,
-    share,
-    years: estimate,
-    "offers a year": estimate,
-  };
-  const show = write[figure.unit];
-  const suffix = figure.unit === "years" ? " Jahre" : figure.unit === "offers a year" ? " im Jahr" : "";
-  const { value, low, high } = figure;
-  if (value === null) {
-    return low !== null && high !== null ? `${interval(show(low), show(high))}${suffix}` : "nicht bekannt";
-  }
-  if (low === null || high === null) return `${show(value)}${suffix}`;
-  if (low === high) return `${show(value)}${suffix}`;
-  return `etwa ${show(value)}${suffix}, ${interval(show(low), show(high))}`;
-}
+const phrase = figurePhrase(numbers, {
+  about: (value) => `etwa ${value}`,
+  interval,
+  years: (written) => `${written} Jahre`,
+  aYear: (written) => `${written} im Jahr`,
+  unknown: "nicht bekannt",
+});
 
 const methods: Record<Method, MethodWords> = {
   documented: {

@@ -4,6 +4,7 @@ import { assessCompleteness } from "../../shared/assessments/completeness.ts";
 import type { PartLine, State } from "../../shared/records/item.ts";
 import type { Level, Part, Standing } from "../../shared/records/variant.ts";
 import { dataOf, item, smallCollection } from "../collections/collection.ts";
+import { line } from "./properties/given.ts";
 
 interface Completeness {
   weighted: { low: number; high: number } | null;
@@ -163,29 +164,13 @@ const part = (id: string, standing: Standing, quantity: number, weight: number):
   note: undefined,
 });
 
-const line = (state: State, quantity: number | undefined, model?: string): PartLine => ({
-  state,
-  quantity,
-  rest: undefined,
-  serial: undefined,
-  marks: [],
-  condition: undefined,
-  packed: undefined,
-  repairs: [],
-  belongs: undefined,
-  model,
-  evidence: undefined,
-  note: undefined,
-  private: [],
-});
-
 const anyLine = fc
   .record({
     state: fc.constantFrom<State>("present", "absent", "substitute", "unverified", "not-issued"),
     quantity: fc.option(fc.integer({ min: 1, max: 5 }), { nil: undefined }),
     model: fc.constantFrom("other", "strange"),
   })
-  .map(({ state, quantity, model }) => line(state, quantity, model));
+  .map(({ state, quantity, model }) => line(state, { quantity, model }));
 
 const anyReference = fc
   .array(
@@ -257,8 +242,7 @@ describe("whatever is written of a part", () => {
           const at = pick % example.lines.length;
           if ((example.lines[at]?.length ?? 0) > 0) return;
           const before = assess(example).main?.weighted;
-          const after = assess({ ...example, lines: example.lines.with(at, [line(state, undefined)]) }).main
-            ?.weighted;
+          const after = assess({ ...example, lines: example.lines.with(at, [line(state)]) }).main?.weighted;
           if (!before || !after) return;
           expect(after.low).toBeGreaterThanOrEqual(before.low - 1e-12);
           expect(after.high).toBeLessThanOrEqual(before.high + 1e-12);
@@ -275,7 +259,10 @@ describe("whatever is written of a part", () => {
         // A single line without a quantity speaks for all units; a second line would change what it says.
         if (lines.length === 1 || lines.some(({ state }) => state === "not-issued")) return;
         const before = assess(example).main?.weighted;
-        const more = lines.length === 0 ? [line("present", 1)] : [...lines, line("present", 1)];
+        const more =
+          lines.length === 0
+            ? [line("present", { quantity: 1 })]
+            : [...lines, line("present", { quantity: 1 })];
         const after = assess({ ...example, lines: example.lines.with(at, more) }).main?.weighted;
         if (!before || !after) return;
         expect(after.low).toBeGreaterThanOrEqual(before.low - 1e-12);

@@ -1,26 +1,14 @@
-import { HtmlValidate } from "html-validate";
 import { LinkChecker } from "linkinator";
 import { describe, expect, inject, it } from "vitest";
 import { siteFiles } from "../collections/site-files.ts";
+import { htmlRules } from "./html-rules.ts";
 
 describe("every page of the demonstration", () => {
   it("is valid HTML, by the recommended rules of html-validate", async () => {
-    const validator = new HtmlValidate({
-      extends: ["html-validate:recommended"],
-      rules: {
-        // White space and the length of titles are matters of taste.
-        "no-trailing-whitespace": "off",
-        "long-title": "off",
-        // Void elements are written as HTML has them.
-        "void-style": ["error", { style: "omit" }],
-        // A table whose display is changed is one in every browser only where it says so.
-        "no-redundant-role": "off",
-      },
-    });
     const faults: string[] = [];
     for (const [file, bytes] of siteFiles(inject("demonstration"))) {
       if (!file.endsWith(".html") || bytes.includes('http-equiv="refresh"')) continue;
-      const report = await validator.validateString(bytes.toString("utf8"), file);
+      const report = await htmlRules.validateString(bytes.toString("utf8"), file);
       for (const { messages } of report.results) {
         for (const { line, column, ruleId, message } of messages)
           faults.push(`${file}:${line}:${column} ${ruleId} ${message}`);
