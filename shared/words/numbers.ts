@@ -3,7 +3,8 @@ import { remembered } from "./remembered.ts";
 /**
  * The one place where numbers are rounded for reading. The data files keep every digit.
  *
- * - counted examples: whole numbers; "under 1" rather than a 0 that is not exact
+ * - counted examples: whole numbers; "under 1" rather than a 0 that is not exact. The class on a rarity scale is that
+ *   of the same whole number (shared/assessments/rarity/scale-class.ts), so that no page has 17 beside "9 to 16"
  * - shares: whole percent; "under 1 %" and "over 99 %" rather than a 0 or 100 that is not exact
  * - estimated years and rates: two significant digits, and never more than two decimals; "under 0.01" rather
  *   than a 0 that is not exact

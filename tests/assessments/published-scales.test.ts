@@ -53,6 +53,30 @@ describe("the boundaries of the published scales", () => {
     expect(assessClass(scale(id), { low: 10, high: 40 } as Figure)).toEqual({ scale: id, low, high });
   });
 
+  // The ends of an interval are seldom whole: each is classed as it is written, to the nearest whole number.
+  it.each([
+    [16.49, "urs-5"],
+    [16.5, "urs-6"],
+    [16.65, "urs-6"],
+    [32.4, "urs-6"],
+    [32.6, "urs-7"],
+  ])("universal: an end of %d is %s", (end, id) => {
+    expect(assessClass(scale("universal"), { low: end, high: end } as Figure)).toEqual({
+      scale: "universal",
+      low: id,
+      high: id,
+    });
+  });
+
+  it("has no class for an end that is not known, nor for any number where no scale is chosen", () => {
+    expect(assessClass(scale("universal"), { low: null, high: null } as Figure)).toEqual({
+      scale: "universal",
+      low: null,
+      high: null,
+    });
+    expect(assessClass(undefined, { low: 10, high: 40 } as Figure)).toBeNull();
+  });
+
   it.each(["sheldon", "universal"])("%s has one class for every number, and none for two", (id) => {
     const { classes } = scale(id);
     const inOrder = [...classes].sort((a, b) => (a.low ?? 0) - (b.low ?? 0));

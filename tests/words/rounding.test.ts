@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
+import type { Scale } from "../../shared/records/register.ts";
 import { english } from "../../shared/words/english.ts";
 
 const { count, share, confidence, estimate, span, quantity } = english.numbers;
@@ -65,6 +67,16 @@ describe("rounding for reading, all of it in one place", () => {
         const [low, high] = a < b ? [a, b] : [b, a];
         for (const write of [count, share, estimate, span, quantity])
           expect(read(write(low))).toBeLessThanOrEqual(read(write(high)));
+      }),
+    );
+  });
+
+  it("classes a number of examples as it is written", () => {
+    const classes = Array.from({ length: 60 }, (_, at) => ({ id: String(at), low: at, high: at }));
+    const scale = { classes } as unknown as Scale;
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 59.49, noNaN: true }), (value) => {
+        expect(classOf(scale, value)).toBe(count(value));
       }),
     );
   });

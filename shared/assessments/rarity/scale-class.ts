@@ -8,9 +8,12 @@ export interface RarityClass {
   readonly high: string | null;
 }
 
-/** The class of a number: classes tile the whole numbers, so one between two of them belongs to the lower. */
+/**
+ * The class of a number. Classes tile the whole numbers, so it is that of the nearest whole number, which is how a
+ * page writes it (shared/words/numbers.ts): an end of 16.65 is read as 17, and classed with 17.
+ */
 export function classOf(scale: Scale, count: number): string | null {
-  const whole = Math.floor(count + 1e-9);
+  const whole = Math.round(count);
   const found = scale.classes.find(
     ({ low = 0, high = Number.POSITIVE_INFINITY }) => low <= whole && whole <= high,
   );
