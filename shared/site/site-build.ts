@@ -102,6 +102,7 @@ export class SiteBuild {
         warnings: frame.diagnostics.length + whole.diagnostics.length + warnings.size,
         addresses,
         pageKeys,
+        groupKeys: kept.map(({ key }) => key),
       },
       groups: grouped.groups.map(({ families }) => families),
     };

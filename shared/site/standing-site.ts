@@ -26,6 +26,8 @@ export interface SiteRecord {
   readonly addresses: readonly string[];
   /** By address, of everything that a page of the whole was made from. */
   readonly pageKeys: Readonly<Record<string, string>>;
+  /** Of every group, in no order: what is kept of a group under another key belongs to a build that failed. */
+  readonly groupKeys: readonly string[];
 }
 
 const record = "site.json";
@@ -57,7 +59,7 @@ export class StandingSite {
   }
 
   group(families: readonly string[], key: string): KeptGroup | null {
-    if (!this.record) return null;
+    if (!this.record?.groupKeys?.includes(key)) return null;
     const kept = read<KeptGroup>(this.#fileOf(families));
     return kept?.key === key ? kept : null;
   }

@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
@@ -70,6 +70,34 @@ describe("a site that is built on the one that stands", () => {
     },
     edits * 20_000 + 60_000,
   );
+
+  it("does not take what a build had made, before it failed, for what stands", async () => {
+    const root = mkdtempSync(path.join(tmpdir(), "fittedcase-edits-"));
+    generateCollection({ folder: root, items: 60, itemsInVariant: 3, seed: 5 });
+    const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
+    const out = path.join(scratch, "site");
+    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
+    const items = path.join(root, "content/items");
+    const inFamily = (family: number): string => {
+      const variants = readdirSync(path.join(root, `schemas/reference/family-${family}`));
+      const found = readdirSync(items)
+        .map((id) => path.join(items, id, "index.md"))
+        .find((file) =>
+          variants.includes(`${/^variant: (.*)$/m.exec(readFileSync(file, "utf8"))?.[1]}.yaml`),
+        );
+      if (found === undefined) throw new Error("Found no item of that family.");
+      return found;
+    };
+    const [first, last] = [inFamily(1), inFamily(readdirSync(path.join(root, "schemas/reference")).length)];
+    const sound = readFileSync(last, "utf8");
+    writeFileSync(first, `${readFileSync(first, "utf8")}One more word.\n`);
+    writeFileSync(last, sound.replace(/^title:/m, "titel:"));
+    expect((await buildCollection(root, out, "public")).written).toBeNull();
+    writeFileSync(last, sound);
+    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
+    await buildCollection(root, path.join(scratch, "fresh"), "public");
+    expect(differences(siteFiles(out), siteFiles(path.join(scratch, "fresh")))).toEqual([]);
+  });
 
   it("writes no file where nothing has changed, and none but those that an edit changes", async () => {
     const root = generated();
