@@ -1,31 +1,19 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
-import type { CsvRow } from "../source/csv.ts";
-import {
-  type CollectionTexts,
-  type ReadRecord,
-  type ReadTable,
-  type RecordText,
-  recordsIn,
-} from "../source/read-records.ts";
+import { type CollectionTexts, type RecordText, recordsIn, recordText } from "../source/read-records.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
 import { joinedSets } from "./joined-sets.ts";
 
 /**
  * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
- * speak of one another are of one group.
+ * speak of one another are of one group. Plain data, so that another thread can be given one.
  */
 export interface FamilyGroup {
   readonly families: readonly string[];
-  /** Of families, variants and items. */
+  /** Of families, variants and items, and every log cut down to their sightings. */
   readonly texts: readonly RecordText[];
-  readonly tables: readonly ReadTable[];
-  /** Logs that are YAML. */
-  readonly logs: readonly ReadRecord[];
-  /** Their sightings, as they are written. */
-  readonly lines: readonly string[];
   /** Those of its variants of which every pair of items is compared. */
   readonly compared: ReadonlySet<string>;
 }
@@ -41,6 +29,9 @@ export interface GroupedCollection {
   /** The dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
+
+/** A log, with the sightings of some families only. */
+type FamilyLog = (families: readonly string[]) => RecordText;
 
 const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
 const familyIn = (file: string): string => file.split("/")[2] ?? "";
@@ -111,72 +102,55 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
   }
 
   const seen = new Map<string, EdtfDate>();
-  const rows = new Map<string, Map<ReadTable, CsvRow[]>>();
   const see = (text: string) => {
     const date = seen.has(text) ? undefined : parseEdtf(text);
     if (date) seen.set(text, date);
   };
-  for (const table of tables) {
-    for (const row of table.table.rows) {
+  const logs: FamilyLog[] = [];
+  for (const { table, ...file } of tables) {
+    const lines = new Map<string, string[]>();
+    for (const row of table.rows) {
       const family = familyOfVariant.get(row.cell("variant"));
       if (family === undefined) return null;
       see(row.cell("seen"));
-      const ofFamily = rows.get(family) ?? new Map<ReadTable, CsvRow[]>();
-      rows.set(family, ofFamily);
-      const known = ofFamily.get(table);
-      if (known) known.push(row);
-      else ofFamily.set(table, [row]);
+      add(lines, family, row.line);
     }
+    logs.push((members) =>
+      recordText(file, [table.header, ...members.flatMap((family) => lines.get(family) ?? [])].join("\n")),
+    );
   }
-  const logged = new Map<string, Map<ReadRecord, Record<string, unknown>>>();
-  for (const record of records) {
-    for (const [key, row] of Object.entries((record.document.data ?? {}) as Record<string, unknown>)) {
+  for (const { document, ...file } of records) {
+    const entries = new Map<string, [string, unknown][]>();
+    for (const [key, row] of Object.entries((document.data ?? {}) as Record<string, unknown>)) {
       const { variant, seen: date } = (row ?? {}) as { variant?: unknown; seen?: unknown };
       const family = typeof variant === "string" ? familyOfVariant.get(variant) : undefined;
       if (family === undefined) return null;
       see(String(date));
-      const ofFamily = logged.get(family) ?? new Map<ReadRecord, Record<string, unknown>>();
-      logged.set(family, ofFamily);
-      ofFamily.set(record, { ...ofFamily.get(record), [key]: row });
+      add(entries, family, [key, row]);
     }
+    logs.push((members) => {
+      const own = members.flatMap((family) => entries.get(family) ?? []);
+      // JSON is YAML, too.
+      return recordText(file, JSON.stringify(Object.fromEntries(own)));
+    });
   }
 
   const compared = comparedVariants(counts);
   const textsOf = new Map<string, RecordText[]>();
-  for (const text of own) {
-    const family = familyOf(text);
-    const known = textsOf.get(family);
-    if (known) known.push(text);
-    else textsOf.set(family, [text]);
-  }
-  const groups = joinedSets([...families.keys()], together).map((members): FamilyGroup => {
-    const ofTable = tables.map((table) => {
-      const found = members.flatMap((family) => rows.get(family)?.get(table) ?? []);
-      return { ...table, table: { ...table.table, rows: found } };
-    });
-    const logs = records.map((record) => {
-      const data = Object.assign({}, ...members.map((family) => logged.get(family)?.get(record) ?? {}));
-      return { ...record, document: { ...record.document, data } };
-    });
-    return {
+  for (const text of own) add(textsOf, familyOf(text), text);
+  const groups = joinedSets([...families.keys()], together).map(
+    (members): FamilyGroup => ({
       families: members,
-      texts: inOrder(
-        members.flatMap((family) => textsOf.get(family) ?? []),
-        texts,
-      ),
-      tables: ofTable,
-      logs,
-      lines: [
-        ...ofTable.flatMap(({ file, table }) => [
-          file,
-          table.columns.join(),
-          ...table.rows.map(({ line }) => line),
-        ]),
-        JSON.stringify(logs.map(({ file, document }) => [file, document.data])),
+      texts: [
+        ...inOrder(
+          members.flatMap((family) => textsOf.get(family) ?? []),
+          texts,
+        ),
+        ...logs.map((log) => log(members)),
       ],
       compared: new Set([...compared].filter((id) => members.includes(familyOfVariant.get(id) ?? ""))),
-    };
-  });
+    }),
+  );
 
   const articles = ofKind("article");
   const settings = ofKind("collection");
@@ -195,6 +169,12 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
         [...seen.values()].map((date) => ({ seen: date })),
       ),
   };
+}
+
+function add<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
+  const list = lists.get(key);
+  if (list) list.push(value);
+  else lists.set(key, [value]);
 }
 
 /** In the order in which they were found. */

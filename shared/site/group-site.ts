@@ -62,11 +62,7 @@ export async function groupSite(
   const { words } = frame.site;
   const own = [...shared, ...group.texts];
   const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
-  const { collection, diagnostics } = buildCollection(
-    { ...read, tables: group.tables, records: [...read.records, ...group.logs] },
-    recordValidator(),
-    itemCount,
-  );
+  const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
   if (!collection || hasErrors([...read.diagnostics, ...diagnostics])) return unsound([]);
   const assessments = assessCollection(collection, { watched, compared: group.compared });
   const published = publishCollection(collection, assessments, frame.audience, words);

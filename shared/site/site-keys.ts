@@ -83,7 +83,6 @@ export function groupKey(
     around,
     keyOfTexts(shared),
     keyOfTexts(group.texts),
-    group.lines.join("\n"),
     JSON.stringify([watched, itemCount, [...group.compared]]),
     ...files.flatMap((file) => [file, stampOf(root, file)]),
   );

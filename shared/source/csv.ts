@@ -14,6 +14,8 @@ export interface CsvRow {
 
 export interface CsvTable {
   readonly columns: readonly string[];
+  /** The row of the columns' names, as it is written. */
+  readonly header: string;
   readonly locateColumn: (column: string) => Locus;
   readonly rows: readonly CsvRow[];
   readonly diagnostics: readonly Diagnostic[];
@@ -94,6 +96,7 @@ export function readCsv(file: string, text: string): CsvTable {
     };
     return {
       columns: [],
+      header: "",
       locateColumn: () => startOf(file, text),
       rows: [],
       diagnostics: [diagnose("csv-syntax", locus, finding)],
@@ -106,6 +109,7 @@ export function readCsv(file: string, text: string): CsvTable {
     const lead = row.length - row.replace(/^[\r\n]+/, "").length;
     return [start + lead, start + row.trimEnd().length];
   };
+  const lineAt = (index: number): string => text.slice(...stretchOf(index));
   const locateCell = (index: number, cell: number): Locus => {
     const [start, end] = stretchOf(index);
     const [from, to] = cellStretches(text, start, end)[cell] ?? [start, end];
@@ -139,8 +143,7 @@ export function readCsv(file: string, text: string): CsvTable {
         return new Map(filled.filter(([, value]) => value !== ""));
       },
       get line() {
-        const [start, end] = stretchOf(index);
-        return text.slice(start, end);
+        return lineAt(index);
       },
       cell: (column) => record()[placeOf.get(column) ?? -1] ?? "",
       locate: (column) =>
@@ -151,6 +154,7 @@ export function readCsv(file: string, text: string): CsvTable {
   }
   return {
     columns,
+    header: lineAt(0),
     locateColumn: (column) =>
       columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text),
     rows,

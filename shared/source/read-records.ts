@@ -52,7 +52,11 @@ export const within = (document: SourceDocument, key: string | number, data: unk
 /** The scales and the hazard register that come with the tool; a collection may add to them or replace them. */
 const shipped = new Set<string>(["scale", "hazards"]);
 
-const hashOf = (text: string): string => createHash("sha1").update(text).digest("base64url");
+export const recordText = (file: CollectionFile, text: string): RecordText => ({
+  ...file,
+  text,
+  hash: createHash("sha1").update(text).digest("base64url"),
+});
 
 /** Every text of a collection, or only those of its files that are asked for. */
 export function readTexts(
@@ -66,7 +70,7 @@ export function readTexts(
     const size = file.kind === "sightings" ? "log" : "record";
     const { text, diagnostics: unreadable } = readTextFile(folder, file.file, size, file.isLinked);
     diagnostics.push(...unreadable);
-    if (text !== null) texts.push({ ...file, text, hash: hashOf(text) });
+    if (text !== null) texts.push(recordText(file, text));
   };
 
   const found = findCollectionFiles(root);

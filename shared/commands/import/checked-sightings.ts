@@ -50,6 +50,7 @@ export function checkedSightings(
   for (const { cells } of ready) for (const column of cells.keys()) seenColumns.add(column);
   const table = {
     columns: [...seenColumns],
+    header: "",
     locateColumn: (column: string) => documentOf(file, 0, null, "").locate([column]),
     rows: ready.map(
       ({ row, cells }): CsvRow => ({
