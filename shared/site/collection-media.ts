@@ -8,8 +8,7 @@ import type { CopiedFile } from "./assets.ts";
 import { renderCards } from "./collection-cards.ts";
 import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
 import { placeRecordings } from "./collection-recordings.ts";
-
-type OnProgress = (done: number, of: number) => void;
+import type { OnPhotographs } from "./progress.ts";
 
 export interface CollectionMedia extends Media {
   readonly copied: readonly CopiedFile[];
@@ -23,10 +22,10 @@ export async function collectionMedia(
   published: PublishedCollection,
   collection: Collection,
   words: Words,
-  onProgress?: OnProgress,
+  onPhotographs?: OnPhotographs,
 ): Promise<CollectionMedia> {
   const cacheFolder = path.join(root, ".cache/fittedcase");
-  const photographs = await renderCollectionImages(root, published, onProgress);
+  const photographs = await renderCollectionImages(root, published, onPhotographs);
   const { cards, copied: cardFiles } = await renderCards(cacheFolder, published, words, photographs.images);
   const spoken = await placeRecordings(root, cacheFolder, published, collection);
   return {

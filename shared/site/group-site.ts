@@ -20,7 +20,7 @@ import { type CollectionTexts, recordsIn } from "../source/read-records.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { type CollectionMedia, collectionMedia } from "./collection-media.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import type { OnProgress } from "./progress.ts";
+import type { OnPhotographs } from "./progress.ts";
 import { refusedFiles } from "./refused-files.ts";
 import type { SiteFile } from "./site-file.ts";
 import type { SiteFrame } from "./site-frame.ts";
@@ -53,11 +53,11 @@ const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
 /** Content → records → assessments → publication → pages, for one group of families. */
 export async function groupSite(
   group: FamilyGroup,
-  { shared, itemCount }: GroupedCollection,
+  { shared, itemCount }: Pick<GroupedCollection, "shared" | "itemCount">,
   watched: YearsWatched | null,
   texts: CollectionTexts,
   frame: SiteFrame,
-  onProgress?: OnProgress,
+  onPhotographs?: OnPhotographs,
 ): Promise<GroupSite> {
   const { words } = frame.site;
   const own = [...shared, ...group.texts];
@@ -72,13 +72,7 @@ export async function groupSite(
     ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
   ];
   if (hasErrors(found)) return unsound([]);
-  const media = await collectionMedia(
-    frame.root,
-    published,
-    collection,
-    words,
-    onProgress && ((done, of) => onProgress("photographs", done, of)),
-  );
+  const media = await collectionMedia(frame.root, published, collection, words, onPhotographs);
   const refused = refusedFiles({ collection }, media.refused);
   if (hasErrors(refused)) return unsound(refused);
 

@@ -1,14 +1,12 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
-import type { Audience, PublishedCollection } from "../publication/published.ts";
+import type { Audience } from "../publication/published.ts";
 import type { CollectionTexts } from "../source/read-records.ts";
-import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import { groupSite, type SoundGroup } from "./group-site.ts";
-import { tidyMemory } from "./memory.ts";
+import type { GroupedCollection } from "./family-groups.ts";
+import { makeGroups } from "./make-groups.ts";
 import type { OnProgress } from "./progress.ts";
 import type { SiteFile } from "./site-file.ts";
 import { type SiteFrame, siteFrame } from "./site-frame.ts";
-import { besideByFolder, groupKey } from "./site-keys.ts";
 import { SiteWriter } from "./site-writer.ts";
 import { digest, type KeptGroup, type SiteRecord, type StandingSite } from "./standing-site.ts";
 import { type WholeSite, wholeSite } from "./whole-site.ts";
@@ -52,39 +50,25 @@ export class SiteBuild {
 
   /** Null where the content has errors. */
   async run(grouped: GroupedCollection): Promise<Built | null> {
-    const { root, audience, texts, onProgress } = this.#task;
+    const { root, audience, texts } = this.#task;
     const frame = await siteFrame(root, audience, texts, grouped);
     if (!frame) return null;
     this.refused.push(...frame.refused);
     if (this.refused.length > 0) return null;
-    const watched = grouped.watched(frame.collection.settings.watching);
-    const beside = besideByFolder(texts);
-    const around = digest(this.#task.tool, JSON.stringify([frame.site.assets, frame.site.logo]));
-    const kept: KeptGroup[] = [];
-    const toldOf: PublishedCollection[] = [];
-    let isSound = true;
-    let done = 0;
-    for (const group of grouped.groups) {
-      const key = groupKey(around, root, group, grouped, watched, beside);
-      const known = this.#standing.group(group.families, key);
-      const isToldOf = grouped.toldOf?.has.bind(grouped.toldOf) ?? (() => true);
-      const isNeeded = group.families.some((family) => isToldOf(family));
-      const site =
-        known && !isNeeded ? null : await groupSite(group, grouped, watched, texts, frame, onProgress);
-      if (site && !site.isSound) {
-        isSound = false;
-        this.refused.push(...site.refused);
-      } else if (isSound) {
-        if (known) kept.push(this.#keep(known));
-        else if (site) kept.push(this.#write(site, group, key, frame));
-        if (site && isNeeded) toldOf.push(site.published);
-      }
-      done += group.texts.filter(({ kind }) => kind === "item").length;
-      onProgress?.("items", done, grouped.itemCount);
-      // A group that is kept leaves nothing behind.
-      if (site) tidyMemory();
+    const { made, toldOf, refused } = await makeGroups(
+      this.#task,
+      grouped,
+      frame,
+      this.#standing,
+      this.#folder,
+    );
+    this.refused.push(...refused);
+    if (!made) return null;
+    for (const { kept, writing } of made) {
+      if (writing) this.#writer.adoptGroup(kept, writing);
+      else this.#writer.keepGroup(kept);
     }
-    if (!isSound) return null;
+    const kept = made.map((group) => group.kept);
     const whole = wholeSite(
       frame,
       inOrder(grouped, kept),
@@ -106,22 +90,6 @@ export class SiteBuild {
       },
       groups: grouped.groups.map(({ families }) => families),
     };
-  }
-
-  #keep(known: KeptGroup): KeptGroup {
-    for (const address of known.addresses) this.#writer.keep(address);
-    return known;
-  }
-
-  #write(site: SoundGroup, group: FamilyGroup, key: string, frame: SiteFrame): KeptGroup {
-    const addresses: string[] = [];
-    for (const file of site.files()) {
-      this.#writer.write(file, frame.site);
-      addresses.push(file.address);
-    }
-    const kept = { key, listed: site.listed, warnings: warningsOf(site, group), addresses };
-    this.#standing.keepGroup(group.families, kept);
-    return kept;
   }
 
   /** What shows the whole goes through Eleventy; returns what each of its pages was made from. */
@@ -153,17 +121,4 @@ function inOrder({ groups }: GroupedCollection, kept: readonly KeptGroup[]): Lis
   const families = groups.flatMap(({ families: of }) => of).sort((a, b) => (a < b ? -1 : 1));
   const listed = new Map(kept.flatMap((group) => group.listed.map((family) => [family.id, family])));
   return families.flatMap((id) => listed.get(id) ?? []);
-}
-
-/**
- * A name for each, by which those of several groups can be counted: a log without sources is told of once, however many
- * groups have sightings in it. What is shared is looked at elsewhere.
- */
-function warningsOf({ diagnostics }: SoundGroup, { families, texts }: FamilyGroup): string[] {
-  const own = new Set(texts.map(({ file }) => file));
-  return diagnostics.flatMap(({ file, code }, at) => {
-    const isLog = file.startsWith("content/sightings/");
-    if (isLog && code === "source-missing") return [`${code} ${file}`];
-    return isLog || own.has(file) ? [`${families[0]} ${at}`] : [];
-  });
 }

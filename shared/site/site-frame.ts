@@ -46,7 +46,7 @@ export async function siteFrame(
   root: string,
   audience: Audience,
   texts: CollectionTexts,
-  { shared, articles, itemCount }: GroupedCollection,
+  { shared, articles, itemCount }: Pick<GroupedCollection, "shared" | "articles" | "itemCount">,
 ): Promise<SiteFrame | null> {
   const own = [...shared, ...articles];
   const read = recordsIn({

@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, linkSync, mkdirSync, readFileSync, rmSync, wr
 import path from "node:path";
 import { renderPage, type Site } from "../../templates/render-page.ts";
 import { fileOf, type SiteFile } from "./site-file.ts";
-import { LostSite } from "./standing-site.ts";
+import { type KeptGroup, LostSite } from "./standing-site.ts";
 
 /** Where the same address is in the site that stands; null where it is not. */
 type Standing = (address: string) => string | null;
@@ -41,6 +41,20 @@ export class SiteWriter {
       return;
     }
     this.#put(file.address, to, contentOf(file, site));
+  }
+
+  /** A group that stands as it should. Two groups may show one photograph. */
+  keepGroup({ addresses, copies }: KeptGroup): void {
+    for (const address of addresses) this.keep(address);
+    for (const address of copies) if (!this.#addresses.has(address)) this.keep(address);
+  }
+
+  /** Takes a group into account that a writer of its own has written. */
+  adoptGroup({ addresses, copies }: KeptGroup, writing: { written: number; unchanged: number }): void {
+    for (const address of addresses) this.#claim(address);
+    for (const address of copies) this.#addresses.add(address);
+    this.written += writing.written;
+    this.unchanged += writing.unchanged;
   }
 
   /** What stands stays. Throws where it does not stand. */

@@ -12,6 +12,8 @@ export interface KeptGroup {
   readonly warnings: readonly string[];
   /** Of its files, pages and others. */
   readonly addresses: readonly string[];
+  /** Of photographs and recordings, which another group may show, too. */
+  readonly copies: readonly string[];
 }
 
 export interface SiteRecord {
@@ -47,13 +49,16 @@ export class LostSite extends Error {}
  */
 export class StandingSite {
   readonly #folder: string;
-  readonly #site: string | undefined;
+  readonly out: string;
+  /** The folder of the build that stands; undefined where there is none to go by. */
+  readonly site: string | undefined;
   readonly record: SiteRecord | null;
 
   /** `standing` is the folder of the build that stands at `out`; undefined where there is none. */
   constructor(cacheFolder: string, out: string, standing: string | undefined) {
     this.#folder = path.join(cacheFolder, "standing", digest(out));
-    this.#site = standing;
+    this.out = out;
+    this.site = standing;
     const known = read<SiteRecord>(path.join(this.#folder, record));
     this.record = known && standing !== undefined && known.folder === standing ? known : null;
   }
@@ -73,8 +78,8 @@ export class StandingSite {
 
   /** Where a file of the standing site lies; null where it does not. */
   fileOf(address: string): string | null {
-    if (!this.record || this.#site === undefined) return null;
-    const file = path.join(this.#site, fileOf(address));
+    if (!this.record || this.site === undefined) return null;
+    const file = path.join(this.site, fileOf(address));
     return existsSync(file) ? file : null;
   }
 

@@ -1,0 +1,81 @@
+import type { YearsWatched } from "../assessments/rarity/appearance.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { CollectionTexts } from "../source/read-records.ts";
+import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
+import type { OnPhotographs } from "./progress.ts";
+import type { SiteFrame } from "./site-frame.ts";
+import { SiteWriter } from "./site-writer.ts";
+import type { KeptGroup, StandingSite } from "./standing-site.ts";
+
+/** What a group is given of the collection, besides its own texts. Plain data, as a group is. */
+export interface GroupSurroundings extends Pick<GroupedCollection, "shared" | "articles" | "itemCount"> {
+  /** What lies beside the records, and what could not be read; the texts themselves come with the groups. */
+  readonly found: CollectionTexts;
+  readonly watched: YearsWatched | null;
+}
+
+/** What came of a group. */
+export type MadeGroup =
+  | {
+      readonly isSound: true;
+      readonly kept: KeptGroup;
+      /** How many of its files were written, and how many stood as they should; null where it was not made again. */
+      readonly writing: { readonly written: number; readonly unchanged: number } | null;
+    }
+  /** Its records have errors, or what cannot be shown. */
+  | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
+
+/** Takes groups from their texts to their files, one after the other. */
+export class GroupMaker {
+  readonly #around: GroupSurroundings;
+  readonly #frame: SiteFrame;
+  readonly #standing: StandingSite;
+  readonly #folder: string;
+
+  constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, folder: string) {
+    this.#around = around;
+    this.#frame = frame;
+    this.#standing = standing;
+    this.#folder = folder;
+  }
+
+  site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {
+    const { found, watched } = this.#around;
+    return groupSite(group, this.#around, watched, found, this.#frame, onPhotographs);
+  }
+
+  write(group: FamilyGroup, key: string, site: SoundGroup): MadeGroup {
+    const writer = new SiteWriter(this.#folder, (address) => this.#standing.fileOf(address));
+    const addresses: string[] = [];
+    const copies = new Set<string>();
+    for (const file of site.files()) {
+      writer.write(file, this.#frame.site);
+      if (file.kind === "copy") copies.add(file.address);
+      else addresses.push(file.address);
+    }
+    const kept = {
+      key,
+      listed: site.listed,
+      warnings: warningsOf(site, group),
+      addresses,
+      copies: [...copies],
+    };
+    this.#standing.keepGroup(group.families, kept);
+    const { written, unchanged } = writer;
+    return { isSound: true, kept, writing: { written, unchanged } };
+  }
+}
+
+/**
+ * A name for each, by which those of several groups can be counted: a log without sources is told of once, however many
+ * groups have sightings in it. What is shared is looked at elsewhere.
+ */
+function warningsOf({ diagnostics }: SoundGroup, { families, texts }: FamilyGroup): string[] {
+  const own = new Set(texts.map(({ file }) => file));
+  return diagnostics.flatMap(({ file, code }, at) => {
+    const isLog = file.startsWith("content/sightings/");
+    if (isLog && code === "source-missing") return [`${code} ${file}`];
+    return own.has(file) ? [`${families[0]} ${at}`] : [];
+  });
+}

@@ -1,0 +1,101 @@
+import { availableParallelism } from "node:os";
+import path from "node:path";
+import { Worker } from "node:worker_threads";
+import type { Audience } from "../publication/published.ts";
+import { packageFolder } from "../source/package-folder.ts";
+import type { FamilyGroup } from "./family-groups.ts";
+import type { GroupSurroundings, MadeGroup } from "./group-maker.ts";
+import type { GroupAnswer, GroupOrder } from "./group-worker.ts";
+import type { OnPhotographs } from "./progress.ts";
+import { LostSite } from "./standing-site.ts";
+
+/** What a thread is given once. Plain data. */
+export interface ThreadTask {
+  readonly root: string;
+  readonly audience: Audience;
+  readonly around: GroupSurroundings;
+  readonly out: string;
+  /** The folder of the site that stands; undefined where none does. */
+  readonly standing: string | undefined;
+  /** Where the new one is written. */
+  readonly folder: string;
+}
+
+interface Order extends GroupOrder {
+  readonly resolve: (made: MadeGroup) => void;
+  readonly reject: (problem: unknown) => void;
+  readonly onPhotographs: OnPhotographs;
+}
+
+/** In megabytes. A thread's garbage is collected in time where it has not the whole machine's memory to fill. */
+const youngHeap = 32;
+const heapFor = (items: number): number => 192 + items * 0.25;
+
+/** Fewer items than this are made sooner than a thread has read its code. */
+const enough = 400;
+
+export const itemsIn = ({ texts }: FamilyGroup): number => texts.filter(({ kind }) => kind === "item").length;
+
+export const areWorthThreads = (groups: readonly FamilyGroup[]): boolean =>
+  groups.length > 1 && groups.reduce((sum, group) => sum + itemsIn(group), 0) >= enough;
+
+/** The threads that make groups of families, each one group at a time: as many as the machine has cores. */
+export class GroupThreads {
+  readonly #workers: readonly Worker[];
+  readonly #waiting: Order[] = [];
+  readonly #busy = new Map<Worker, Order>();
+
+  constructor(task: ThreadTask, groups: readonly FamilyGroup[]) {
+    const count = Math.min(availableParallelism(), groups.length);
+    const largest = Math.max(...groups.map(itemsIn));
+    const options = {
+      workerData: task,
+      resourceLimits: { maxYoungGenerationSizeMb: youngHeap, maxOldGenerationSizeMb: heapFor(largest) },
+    };
+    const code = path.join(packageFolder, "dist/shared/site/group-worker.js");
+    this.#workers = Array.from({ length: count }, () => new Worker(code, options));
+    for (const worker of this.#workers) {
+      worker.on("message", (answer: GroupAnswer) => this.#answered(worker, answer));
+      worker.on("error", (problem) => this.#failed(problem));
+    }
+  }
+
+  make(group: FamilyGroup, key: string, onPhotographs: OnPhotographs): Promise<MadeGroup> {
+    return new Promise((resolve, reject) => {
+      this.#waiting.push({ group, key, resolve, reject, onPhotographs });
+      this.#next();
+    });
+  }
+
+  async end(): Promise<void> {
+    await Promise.all(this.#workers.map((worker) => worker.terminate()));
+  }
+
+  #next(): void {
+    for (const worker of this.#workers) {
+      if (this.#busy.has(worker)) continue;
+      const order = this.#waiting.shift();
+      if (!order) return;
+      this.#busy.set(worker, order);
+      worker.postMessage({ group: order.group, key: order.key } satisfies GroupOrder);
+    }
+  }
+
+  #answered(worker: Worker, answer: GroupAnswer): void {
+    const order = this.#busy.get(worker);
+    if (!order) return;
+    if ("photographs" in answer) {
+      order.onPhotographs(...answer.photographs);
+      return;
+    }
+    this.#busy.delete(worker);
+    if ("lost" in answer) order.reject(new LostSite(answer.lost));
+    else order.resolve(answer.made);
+    this.#next();
+  }
+
+  #failed(problem: unknown): void {
+    for (const { reject } of [...this.#busy.values(), ...this.#waiting.splice(0)]) reject(problem);
+    this.#busy.clear();
+  }
+}

@@ -1,0 +1,37 @@
+import path from "node:path";
+import { parentPort, workerData } from "node:worker_threads";
+import type { FamilyGroup } from "./family-groups.ts";
+import { GroupMaker, type MadeGroup } from "./group-maker.ts";
+import type { ThreadTask } from "./group-threads.ts";
+import { siteFrame } from "./site-frame.ts";
+import { LostSite, StandingSite } from "./standing-site.ts";
+
+/** What is asked of a thread: a group, and the key to keep it under. */
+export interface GroupOrder {
+  readonly group: FamilyGroup;
+  readonly key: string;
+}
+
+export type GroupAnswer =
+  | { readonly photographs: readonly [done: number, of: number] }
+  | { readonly made: MadeGroup }
+  | { readonly lost: string };
+
+// One of the threads that make groups. What goes wrong otherwise ends the thread, and the build with it.
+const { root, audience, around, out, standing, folder } = workerData as ThreadTask;
+const frame = await siteFrame(root, audience, around.found, around);
+if (!frame)
+  throw new Error("What all families share was sound for the build, but is not for one of its threads.");
+const kept = new StandingSite(path.join(root, ".cache/fittedcase"), out, standing);
+const maker = new GroupMaker(around, frame, kept, folder);
+const answer = (message: GroupAnswer): void => parentPort?.postMessage(message);
+
+parentPort?.on("message", async ({ group, key }: GroupOrder) => {
+  try {
+    const site = await maker.site(group, (...photographs) => answer({ photographs }));
+    answer({ made: site.isSound ? maker.write(group, key, site) : site });
+  } catch (problem) {
+    if (!(problem instanceof LostSite)) throw problem;
+    answer({ lost: problem.message });
+  }
+});

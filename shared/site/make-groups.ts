@@ -1,0 +1,100 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { PublishedCollection } from "../publication/published.ts";
+import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
+import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
+import type { BuildTask } from "./site-build.ts";
+import type { SiteFrame } from "./site-frame.ts";
+import { besideByFolder, groupKey } from "./site-keys.ts";
+import { digest, type KeptGroup, type StandingSite } from "./standing-site.ts";
+
+interface Order {
+  readonly group: FamilyGroup;
+  readonly key: string;
+  /** What is known of it where it stands as it should. */
+  readonly known: KeptGroup | null;
+  /** Whether the texts of the whole take something from it. */
+  readonly isTold: boolean;
+}
+
+export interface MadeGroups {
+  /** In the order of the groups; null where one of them cannot be shown. */
+  readonly made: readonly Extract<MadeGroup, { isSound: true }>[] | null;
+  readonly toldOf: readonly PublishedCollection[];
+  /** Photographs and recordings that cannot be shown. */
+  readonly refused: readonly Diagnostic[];
+}
+
+/**
+ * Every group of a collection, where it does not stand as it should: one that the texts of the whole take something
+ * from is made here, and the others, where there are many, on threads.
+ */
+export async function makeGroups(
+  { root, audience, tool, texts, onProgress }: BuildTask,
+  grouped: GroupedCollection,
+  frame: SiteFrame,
+  standing: StandingSite,
+  folder: string,
+): Promise<MadeGroups> {
+  const { shared, articles, itemCount } = grouped;
+  const watched = grouped.watched(frame.collection.settings.watching);
+  const beside = besideByFolder(texts);
+  const assets = digest(tool, JSON.stringify([frame.site.assets, frame.site.logo]));
+  const orders = grouped.groups.map((group): Order => {
+    const key = groupKey(assets, root, group, grouped, watched, beside);
+    const isTold = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
+    return { group, key, known: standing.group(group.families, key), isTold };
+  });
+
+  const ofWhole = new Set([...shared, ...articles].map(({ file }) => file));
+  const found = { ...texts, texts: [], files: texts.files.filter(({ file }) => ofWhole.has(file)) };
+  const around: GroupSurroundings = { shared, articles, itemCount, found, watched };
+  const maker = new GroupMaker(around, frame, standing, folder);
+  const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
+  const task = { root, audience, around, out: standing.out, standing: standing.site, folder };
+  const threads = areWorthThreads(apart) ? new GroupThreads(task, apart) : null;
+
+  const photographs = new Map<FamilyGroup, readonly [done: number, of: number]>();
+  const sum = (at: 0 | 1) => [...photographs.values()].reduce((total, counts) => total + counts[at], 0);
+  const photographsOf = (group: FamilyGroup) => (done: number, of: number) => {
+    photographs.set(group, [done, of]);
+    onProgress?.("photographs", sum(0), sum(1));
+  };
+  const toldOf: PublishedCollection[] = [];
+  const makeHere = async ({ group, key, known, isTold }: Order): Promise<MadeGroup> => {
+    if (known && !isTold) return { isSound: true, kept: known, writing: null };
+    const site = await maker.site(group, photographsOf(group));
+    if (!site.isSound) return site;
+    if (isTold) toldOf.push(site.published);
+    return known ? { isSound: true, kept: known, writing: null } : maker.write(group, key, site);
+  };
+
+  const made: MadeGroup[] = [];
+  let done = 0;
+  const take = (at: number, result: MadeGroup, group: FamilyGroup): void => {
+    made[at] = result;
+    done += itemsIn(group);
+    onProgress?.("items", done, itemCount);
+  };
+  const later = new Map<number, Order>();
+  const onThreads: Promise<void>[] = [];
+  for (const [at, order] of orders.entries()) {
+    const { group, key, known, isTold } = order;
+    if (!threads || known || isTold) later.set(at, order);
+    else
+      onThreads.push(
+        threads.make(group, key, photographsOf(group)).then((result) => take(at, result, group)),
+      );
+  }
+  const inTurn = async (): Promise<void> => {
+    for (const [at, order] of later) take(at, await makeHere(order), order.group);
+  };
+  try {
+    await Promise.all([...onThreads, inTurn()]);
+  } finally {
+    await threads?.end();
+  }
+  const sound = made.flatMap((result) => (result.isSound ? [result] : []));
+  const refused = made.flatMap((result) => (result.isSound ? [] : result.refused));
+  return { made: sound.length === made.length ? sound : null, toldOf, refused };
+}
