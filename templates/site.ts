@@ -33,6 +33,8 @@ export interface Site {
   /** Addresses from the root of the site. */
   readonly assets: {
     readonly style: string;
+    /** For paper only. */
+    readonly printStyle: string;
     readonly scripts: readonly SiteScript[];
     /** The words of the site as a module, for scripts. */
     readonly words: string;

@@ -45,8 +45,9 @@ export function addSite(
   };
   for (const { files, site } of parts) {
     for (const file of files) add(file, site);
-    const below = belowTheirs(site.assets.style);
-    if (isGuest) add({ kind: "text", ...below }, site);
+    if (!isGuest) continue;
+    for (const sheet of ["style", "printStyle"] as const)
+      add({ kind: "text", ...belowTheirs(site.assets[sheet]) }, site);
   }
   // A layout asks for the title, the description and the page itself: it is made once for all of them.
   let latest: Page | undefined;
@@ -58,8 +59,12 @@ export function addSite(
   };
   const headOf = (data: PaginatedData) => {
     const { page, site } = pageAt(data);
-    const style = belowTheirs(site.assets.style).address;
-    return renderHead(page, { ...site, assets: { ...site.assets, style } });
+    const { style, printStyle } = site.assets;
+    const below = {
+      style: belowTheirs(style).address,
+      printStyle: belowTheirs(printStyle).address,
+    };
+    return renderHead(page, { ...site, assets: { ...site.assets, ...below } });
   };
 
   // Eleventy merges and copies the data that it is given, so it is given addresses and no pages.

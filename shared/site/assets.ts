@@ -6,6 +6,7 @@ import type { OutputFile } from "../pages/data/output-file.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { packageFolder } from "../source/package-folder.ts";
 import { named, type PageScript, ScriptFiles } from "./script-files.ts";
+import { shortStyle } from "./short-style.ts";
 import { noTheme, type ThemeFiles } from "./theme-files.ts";
 import { themeStyle } from "./theme-style.ts";
 
@@ -17,6 +18,8 @@ export interface CopiedFile {
 
 export interface Assets {
   readonly style: string;
+  /** What paper alone needs, so that a screen need not wait for it. */
+  readonly printStyle: string;
   readonly scripts: readonly PageScript[];
   /** The words of the site's language, as a module for its scripts. */
   readonly words: PageScript;
@@ -56,8 +59,13 @@ export function readAssets(
     for (const name of listed(folder, ".css"))
       sheets.set(name, readFileSync(path.join(folder, name), "utf8"));
   }
-  const inOrder = [...sheets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, text]) => text);
-  const style = named("style", "css", [...inOrder, themeStyle(theme, themed.typefaces)].join("\n"));
+  const inOrder = (isPrint: boolean) =>
+    [...sheets.entries()]
+      .filter(([name]) => name.endsWith("print.css") === isPrint)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([, text]) => shortStyle(text));
+  const style = named("style", "css", [...inOrder(false), themeStyle(theme, themed.typefaces)].join("\n"));
+  const printStyle = named("print", "css", inOrder(true).join("\n"));
 
   // Compiled beside this file when it is compiled; when it runs as TypeScript, from the last compilation.
   const scriptFolder = path.join(packageFolder, "dist/templates/scripts");
@@ -67,9 +75,10 @@ export function readAssets(
   const require = createRequire(import.meta.url);
   return {
     style: style.address,
+    printStyle: printStyle.address,
     scripts,
     words,
-    files: [style, ...scriptFiles.files],
+    files: [style, printStyle, ...scriptFiles.files],
     preload: preloadOf(themed.typefaces),
     copied: [...fonts.map(([from, address]) => ({ from: require.resolve(from), address })), ...themed.copied],
   };

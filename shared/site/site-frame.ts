@@ -82,6 +82,7 @@ export async function siteFrame(
       logo: themed.logo,
       assets: {
         style: assets.style,
+        printStyle: assets.printStyle,
         scripts: assets.scripts,
         words: assets.words.address,
         preload: assets.preload,

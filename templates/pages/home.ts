@@ -14,7 +14,7 @@ export function homeTemplate(page: HomePage, site: PageSite): Html {
 ${templates["parts/logo"]({ height: 96 }, site)}<h1>${page.title}</h1>
 ${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
 </header>
-${opened?.photo ? html`<figure class="frontispiece">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: "(min-width: 72rem) 66rem, 100vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
+${opened?.photo ? html`<figure class="frontispiece">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: "(min-width: 72rem) 66rem, 91vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
 <div class="prose preface">${markup(page.text)}</div>
 ${opened?.photo && plan}
 ${

@@ -14,8 +14,9 @@ const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<",
 export function pageHead(page: Page, { words, assets, link }: PageSite): Html {
   const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
   const imports = new Map(scripts.flatMap((script) => script.imports.map((each) => [each.address, each])));
-  return html`${assets.preload.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
-<link rel="stylesheet" href="${link(assets.style)}">
+  return html`<link rel="stylesheet" href="${link(assets.style)}">
+${assets.preload.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
+<link rel="stylesheet" href="${link(assets.printStyle)}" media="print">
 <link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">
 ${[...imports.values()].map(({ address, integrity }) => html`<link rel="modulepreload" href="${link(address)}" integrity="${integrity}">`)}
 ${scripts.map(({ address, integrity }) => html`<script type="module" src="${link(address)}" integrity="${integrity}"></script>`)}

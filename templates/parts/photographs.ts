@@ -36,6 +36,4 @@ ${templates["parts/closer-look"](photos.length, site)}
 
 /** The first has the whole width, the others half of it where there is room. */
 const sizesOf = (place: number): string =>
-  place === 1
-    ? "(min-width: 90rem) 84rem, 100vw"
-    : "(min-width: 90rem) 41rem, (min-width: 56rem) 47vw, 100vw";
+  place === 1 ? "(min-width: 90rem) 84rem, 91vw" : "(min-width: 90rem) 41rem, (min-width: 56rem) 44vw, 91vw";

@@ -43,6 +43,7 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
     logo: null,
     assets: {
       style: assets.style,
+      printStyle: assets.printStyle,
       scripts: assets.scripts,
       words: assets.words.address,
       preload: assets.preload,
