@@ -70,7 +70,7 @@ function marksAt(
     }
     return element(
       "a",
-      { class: "callout", href: `#part-${part}`, "data-part": part, tabindex: -1 },
+      { class: "callout", href: `#part-${part}`, tabindex: -1 },
       element("circle", { class: "callout-target", cx: to.x, cy: to.y, r: distance / 2 }),
       element("circle", { class: "callout-disc", cx: to.x, cy: to.y, r: markRadius }),
       element("text", { x: to.x, y: to.y, dy: ".36em", "text-anchor": "middle" }, String(number)),

@@ -3,7 +3,7 @@ import type { PlotOptions } from "../words/plot-words.ts";
 import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
-import { type CompartmentLabel, keyLabel } from "./compartment-label.ts";
+import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
 import { textWidth } from "./text-width.ts";
@@ -86,6 +86,8 @@ function drawPlan(
       viewBox: `0 0 ${coordinate(width)} ${coordinate(height)}`,
       width,
       height,
+      "font-size": usualSize,
+      "text-anchor": "middle",
     },
     surfaceDefinitions(
       compartments.map(({ surface }) => surface),
@@ -150,30 +152,34 @@ function compartmentIn(
 }
 
 function drawCompartment(
-  { part, box, surface, label }: Compartment,
+  { part, box, surface, label, key }: Compartment,
   name: string,
   link: string,
   idPrefix: string,
 ): string {
-  const lines = label.lines.map(({ text, kind, size, x, y }) =>
-    element(
-      "text",
-      { class: `case-plan-${kind}`, x, y, "font-size": size, "text-anchor": "middle" },
-      escapeXml(text),
-    ),
-  );
-  const middle = `${coordinate(box.x + box.width / 2)} ${coordinate(box.y + box.height / 2)}`;
+  // About its own middle, where its writing stands, so that no line of it has to say where that is.
+  const { width, height } = box;
+  const middle = { x: box.x + width / 2, y: box.y + height / 2 };
+  const lines = label.lines
+    .map(({ text, kind, y }) =>
+      element("text", { class: kind === "name" ? undefined : kind, y: y - middle.y }, escapeXml(text)),
+    )
+    .join(" ");
+  const size = label.lines[0]?.size;
   return element(
     "a",
     {
-      class: `case-plan-part case-plan-${surface}`,
+      class: `surface-${surface}`,
       href: link,
-      "aria-label": name,
-      "data-part": part.id,
+      transform: `translate(${coordinate(middle.x)} ${coordinate(middle.y)})`,
+      "font-size": size === usualSize ? undefined : size,
     },
-    element("title", {}, escapeXml(name)),
-    surfaceMarkup(surface, box, idPrefix, { filled: filledShare(part) }),
-    label.turned ? element("g", { transform: `rotate(-90 ${middle})` }, lines.join(" ")) : lines.join(" "),
+    // What is written in full is the name of the link; a number needs one.
+    key === null ? "" : element("title", {}, escapeXml(name)),
+    surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, idPrefix, {
+      filled: filledShare(part),
+    }),
+    label.turned ? element("g", { transform: "rotate(-90)" }, lines) : lines,
   );
 }
 

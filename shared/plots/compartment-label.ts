@@ -21,6 +21,11 @@ export interface CompartmentLabel {
   readonly covers: Box;
 }
 
+/** Of the writing in a compartment that has room; what is set smaller says so. */
+export const usualSize = 12.5;
+/** Of a state, as a share of the writing above it: styles/60-plots.css sets it so. */
+export const stateShare = 0.94;
+
 const leading = 1.22;
 const margin = 3;
 
@@ -34,10 +39,10 @@ interface Wording {
 export function compartmentLabel(box: Box, name: string, state: string | null): CompartmentLabel {
   const turned = aboutMiddle(box);
   return (
-    placed(named(name, state, 12.5, 11.5, box.width), box, false, 0) ??
-    placed(named(name, state, 11, 10.5, box.width), box, false, 1) ??
-    placed(named(name, state, 12.5, 11.5, turned.width), box, true, 2) ??
-    placed(named(name, state, 11, 10.5, turned.width), box, true, 2) ??
+    placed(named(name, state, usualSize, box.width), box, false, 0) ??
+    placed(named(name, state, 11, box.width), box, false, 1) ??
+    placed(named(name, state, usualSize, turned.width), box, true, 2) ??
+    placed(named(name, state, 11, turned.width), box, true, 2) ??
     keyLabel(box, state, "00")
   );
 }
@@ -45,18 +50,14 @@ export function compartmentLabel(box: Box, name: string, state: string | null): 
 /** A number in place of the name, with the state where there is room for it. */
 export function keyLabel(box: Box, state: string | null, key: string): CompartmentLabel {
   const number: Wording = { text: key, kind: "key", size: 11.5 };
-  const states = state === null ? [] : [{ text: state, kind: "state", size: 10.5 } as const];
+  const size = number.size * stateShare;
+  const states = state === null ? [] : [{ text: state, kind: "state", size } as const];
   const label = placed([number, ...states], box, false, 3);
   return label ?? laid([number], box, false, 4);
 }
 
-function named(
-  name: string,
-  state: string | null,
-  size: number,
-  stateSize: number,
-  width: number,
-): readonly Wording[] | null {
+function named(name: string, state: string | null, size: number, width: number): readonly Wording[] | null {
+  const stateSize = size * stateShare;
   const names = textLines(name, size, width - 2 * margin);
   const states = state === null ? [] : textLines(state, stateSize, width - 2 * margin);
   if (!names || !states) return null;

@@ -132,11 +132,15 @@ function drawRow(
   const x = (share: number) => columns.from + share * (columns.to - columns.from);
   const markup = [
     summary
-      ? surfaceMarkup(
-          summary,
-          { x: 0.5, y: firstLine - swatch + 0.5, width: swatch, height: swatch },
-          idPrefix,
-          { rounding: 1.5 },
+      ? element(
+          "g",
+          { class: `surface-${summary}` },
+          surfaceMarkup(
+            summary,
+            { x: 0.5, y: firstLine - swatch + 0.5, width: swatch, height: swatch },
+            idPrefix,
+            { rounding: 1.5 },
+          ),
         )
       : "",
     ...lines.map((line, at) => writing(line, columns.name, firstLine + at * lineHeight, { size })),

@@ -35,7 +35,10 @@ export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string
   return element("defs", {}, ...patterns);
 }
 
-/** A compartment in its state; `filled` says how much of an incomplete one is there. */
+/**
+ * A compartment in its state, to stand in an element of the class `surface-` and the state, which looks and has
+ * rounded corners as the style sheet says. `filled` says how much of an incomplete one is there.
+ */
 export function surfaceMarkup(
   surface: Surface,
   box: Box,
@@ -43,18 +46,13 @@ export function surfaceMarkup(
   { filled = 0.5, rounding = 3 }: { readonly filled?: number; readonly rounding?: number } = {},
 ): string {
   const { x, y, width, height } = box;
+  const fill = isTextured(surface) ? `url(#${idPrefix}-${textures[surface].id})` : undefined;
+  const pit = element("rect", { x, y, width, height, fill });
   const rx = Math.min(rounding, width / 3, height / 3);
-  const outline = { x, y, width, height, rx };
-  const pit = element("rect", { class: `surface surface-${surface}`, ...outline });
-  if (isTextured(surface)) {
-    const fill = `url(#${idPrefix}-${textures[surface].id})`;
-    return pit + element("rect", { class: "surface-texture", fill, ...outline });
-  }
-  if (surface === "incomplete")
-    return pit + element("path", { class: "surface-part", d: lowerPart(box, rx, filled) });
+  if (surface === "incomplete") return pit + element("path", { d: lowerPart(box, rx, filled) });
   if (surface === "not-issued") {
     const strike = `M${coordinate(x + rx)} ${coordinate(y + height - rx)}L${coordinate(x + width - rx)} ${coordinate(y + rx)}`;
-    return pit + element("path", { class: "surface-strike", d: strike });
+    return pit + element("path", { d: strike });
   }
   return pit;
 }

@@ -13,7 +13,7 @@ ${groups.map(
   ({ name, parts }) => html`<tbody>
 ${name && html`<tr class="group"><th scope="rowgroup" colspan="7">${name}</th></tr>`}
 ${parts.map(
-  (part) => html`<tr id="part-${part.id}" data-part="${part.id}">
+  (part) => html`<tr id="part-${part.id}">
 <th scope="row">${part.name}</th>
 <td class="number" data-label="${say.quantity}">${part.quantity}</td>
 <td data-label="${say.standing}">${part.standing}</td>

@@ -27,7 +27,7 @@ ${rows.map((row) => site.templates["parts/part-row"](row, site))}
 
 export function partRow(row: PartRow, site: PageSite): Html {
   const say = site.words.pages.item;
-  return html`<tr id="part-${row.id}" data-part="${row.id}" class="state-${row.summary}">
+  return html`<tr id="part-${row.id}" class="state-${row.summary}">
 <th scope="row">${row.name}${row.standing && html` <small>${row.standing}</small>`}</th>
 <td class="state">${row.state}</td>
 <td class="number units" data-label="${say.units}">${row.units}</td>

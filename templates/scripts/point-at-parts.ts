@@ -5,10 +5,11 @@
  */
 const partOf = (target: EventTarget | null): string | null => {
   if (!(target instanceof Element)) return null;
-  const marked = target.closest("[data-part]");
-  if (marked) return marked.getAttribute("data-part");
-  const href = target.closest("a[href^='#part-']")?.getAttribute("href");
-  return href ? href.slice("#part-".length) : null;
+  const marked = target.closest("[data-part], tr[id^='part-'], a[href^='#part-']");
+  if (!marked) return null;
+  const { id } = marked;
+  if (marked.tagName === "TR" && id) return id.slice("part-".length);
+  return marked.getAttribute("data-part") ?? marked.getAttribute("href")?.slice("#part-".length) ?? null;
 };
 
 let shown: string | null = null;
@@ -18,9 +19,9 @@ function point(part: string | null): void {
   shown = part;
   for (const marked of document.querySelectorAll(".pointed-at")) marked.classList.remove("pointed-at");
   if (part === null) return;
-  for (const match of document.querySelectorAll(`[data-part="${CSS.escape(part)}"]`)) {
-    match.classList.add("pointed-at");
-  }
+  const name = CSS.escape(part);
+  const matches = `[data-part="${name}"], tr[id="part-${name}"], svg a[href="#part-${name}"]`;
+  for (const match of document.querySelectorAll(matches)) match.classList.add("pointed-at");
 }
 
 /** Whoever followed a link to a line, or to a number below a photograph, has pointed at its part. */

@@ -191,8 +191,10 @@ describe("where the reader forces colours", () => {
           (each) => getComputedStyle(each).color,
         ),
       );
-      const part = document.querySelector(".case-plan-absent, .entries .completeness-mark .plot-outline");
-      const stroke = part ? getComputedStyle(part.querySelector(".surface") ?? part).stroke : "";
+      const part = document.querySelector(
+        ".surface-absent > rect, .entries .completeness-mark .plot-outline",
+      );
+      const stroke = part ? getComputedStyle(part).stroke : "";
       return { others: [...colours].filter((each) => each !== text && each !== link), stroke, text };
     });
     expect(found.others).toEqual([]);

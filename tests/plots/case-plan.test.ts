@@ -10,6 +10,7 @@ import {
   parseMarkup,
   rectangleOf,
   textOf,
+  transformed,
   within,
 } from "./drawing.ts";
 import { cutTray, name, part, stateWord, summaries, words } from "./given.ts";
@@ -24,7 +25,13 @@ const target = 24;
 const compartment = (link: Element) => {
   const [pit] = all(link, "rect");
   if (!pit) throw new Error("a link without a compartment");
-  return rectangleOf(pit);
+  return transformed(rectangleOf(pit), link.attributes.get("transform"));
+};
+
+/** Of a link in SVG: its title, else what is written in it (SVG Accessibility API Mappings 1.0, 8.1). */
+const accessibleName = (link: Element): string => {
+  const [title] = all(link, "title");
+  return title ? textOf(title) : all(link, "text").map(textOf).join(" ");
 };
 
 function expectFitted(markup: string, count: number): void {
@@ -106,14 +113,10 @@ describe("casePlan", () => {
       );
       const link = svg && all(svg, "a")[0];
       if (!link) throw new Error("no link");
-      expect(link.attributes.get("aria-label")).toBe(`Oil bottle: ${stateWord(summary)}`);
+      expect(accessibleName(link)).toBe(`Oil bottle ${stateWord(summary)}`);
       expect(link.attributes.get("href")).toBe("#part-oil-bottle");
-      expect(link.attributes.get("data-part")).toBe("oil-bottle");
       expect(all(link, "text").map(textOf)).toEqual(["Oil bottle", stateWord(summary)]);
-      return all(link, "rect")
-        .concat(all(link, "path"))
-        .map((shape) => `${shape.attributes.get("class")} ${shape.attributes.get("fill")}`)
-        .join();
+      return link.attributes.get("class");
     });
     expect(new Set(surfaces).size).toBe(summaries.length);
   });
@@ -121,7 +124,7 @@ describe("casePlan", () => {
   it("is a plan of what was issued where no part has a state", () => {
     const [svg] = all(parseMarkup(draw([plain({ quantity: 2 })])), "svg");
     const [link] = svg ? all(svg, "a") : [];
-    expect(link?.attributes.get("aria-label")).toBe("Oil bottle ×\u00a02");
+    expect(link && accessibleName(link)).toBe("Oil bottle ×\u00a02");
     expect(link && all(link, "text").map(textOf)).toEqual(["Oil bottle ×\u00a02"]);
   });
 
@@ -129,7 +132,7 @@ describe("casePlan", () => {
     fc.assert(
       fc.property(fc.array(part(), { minLength: 1, maxLength: 30 }), (parts) => {
         for (const link of all(parseMarkup(draw(parts)), "a")) {
-          const label = link.attributes.get("aria-label") ?? "";
+          const label = accessibleName(link);
           for (const text of all(link, "text").map(textOf)) expect(label).toContain(text);
         }
       }),
@@ -146,7 +149,7 @@ describe("casePlan", () => {
       /plot-(wide|narrow)/.test(each.attributes.get("class") ?? ""),
     )) {
       const written = all(div, "text")
-        .filter((text) => text.attributes.get("class") === "case-plan-key")
+        .filter((text) => text.attributes.get("class") === "key")
         .map(textOf);
       const explained = all(div, "li").map(textOf);
       expect(written.length).toBeGreaterThan(0);
@@ -210,7 +213,7 @@ describe("casePlan", () => {
     fc.assert(
       fc.property(name, (each) => {
         const [link] = all(parseMarkup(draw([plain({ name: each })])), "a");
-        expect(link?.attributes.get("aria-label")).toBe(each);
+        expect(link && accessibleName(link).split(/\s+/).join(" ")).toBe(each.split(/\s+/).join(" "));
       }),
     );
   });

@@ -80,13 +80,24 @@ export const rectangleOf = (element: Element): Rectangle => ({
   height: numberOf(element, "height"),
 });
 
+/** What an element says of itself, or the nearest around it. */
+function inherited(element: Element, name: string): string | undefined {
+  for (let at: Element | null = element; at; at = at.parent) {
+    const value = at.attributes.get(name);
+    if (value !== undefined) return value;
+  }
+  return undefined;
+}
+
 /** What each line of writing covers: from the height of its letters to below its baseline. */
 export function labelBoxes(svg: Element): LabelBox[] {
   return all(svg, "text").map((element) => {
-    const size = numberOf(element, "font-size");
+    // A state is set smaller than what it stands below, by the style sheet (styles/60-plots.css).
+    const share = element.attributes.get("class") === "state" ? 0.94 : 1;
+    const size = Number(inherited(element, "font-size")) * share;
     const text = textOf(element);
     const width = textWidth(text, size);
-    const anchor = element.attributes.get("text-anchor") ?? "start";
+    const anchor = inherited(element, "text-anchor") ?? "start";
     const shift = anchor === "middle" ? width / 2 : anchor === "end" ? width : 0;
     let box: Rectangle = {
       x: numberOf(element, "x") - shift,
@@ -101,13 +112,13 @@ export function labelBoxes(svg: Element): LabelBox[] {
   });
 }
 
-function transformed(box: Rectangle, transform: string | undefined): Rectangle {
+export function transformed(box: Rectangle, transform: string | undefined): Rectangle {
   if (transform === undefined) return box;
   const moved = /^translate\(([-\d.]+) ([-\d.]+)\)$/.exec(transform);
   if (moved) return { ...box, x: box.x + Number(moved[1]), y: box.y + Number(moved[2]) };
-  const turned = /^rotate\(-90 ([-\d.]+) ([-\d.]+)\)$/.exec(transform);
+  const turned = /^rotate\(-90(?: ([-\d.]+) ([-\d.]+))?\)$/.exec(transform);
   if (!turned) throw new Error(`a transform that is not expected: ${transform}`);
-  const [cx, cy] = [Number(turned[1]), Number(turned[2])];
+  const [cx, cy] = [Number(turned[1] ?? 0), Number(turned[2] ?? 0)];
   // A quarter turn against the clock takes (x, y) about the middle to (y, -x).
   return {
     x: cx + (box.y - cy),
