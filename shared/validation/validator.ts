@@ -16,6 +16,9 @@ export interface Validator {
   readonly by: (schema: JsonSchema) => Validate;
 }
 
+/** Compiling takes longer than most records do, and a preview asks again with every change for all but one. */
+const mostOccasional = 50;
+
 export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Validator {
   const ajv = new Ajv2020({
     allErrors: true,
@@ -30,6 +33,7 @@ export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Valid
   ajvFormats.default(ajv, ["uri"]);
   ajv.addFormat("edtf", (text) => parseEdtf(text) !== null);
   for (const schema of schemas.values()) ajv.addSchema(schema);
+  const occasional = new Map<string, ValidateFunction>();
   const holding =
     (validate: ValidateFunction): Validate =>
     (document) =>
@@ -43,9 +47,15 @@ export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Valid
       return holding(validate);
     },
     by(schema) {
-      const validate = ajv.compile(schema);
-      // One made for the occasion is not kept: a preview makes new ones with every change.
+      const text = JSON.stringify(schema);
+      const validate = occasional.get(text) ?? ajv.compile(schema);
       ajv.removeSchema(schema);
+      occasional.delete(text);
+      occasional.set(text, validate);
+      for (const oldest of occasional.keys()) {
+        if (occasional.size <= mostOccasional) break;
+        occasional.delete(oldest);
+      }
       return holding(validate);
     },
   };
