@@ -1,5 +1,6 @@
 import { createInterface, type Interface } from "node:readline";
 import { type Surroundings, UsageError } from "./command.ts";
+import { printable } from "./printable-text.ts";
 
 /** Colour where a terminal shows it; NO_COLOR and FORCE_COLOR are what terminal programs agree on. */
 function showsColour(): boolean {
@@ -34,13 +35,17 @@ function quietOnClosedPipe(problem: Error & { code?: string }): void {
   process.exit();
 }
 
+/** A file or another program gets every byte. */
+const forStream = (stream: NodeJS.WriteStream, text: string): string =>
+  stream.isTTY ? printable(text) : text;
+
 /** The process as its commands see it. */
 export function terminal(): Surroundings {
   process.stdout.on("error", quietOnClosedPipe);
   return {
     cwd: process.cwd(),
-    out: (text) => void process.stdout.write(`${text}\n`),
-    err: (text) => void process.stderr.write(`${text}\n`),
+    out: (text) => void process.stdout.write(`${forStream(process.stdout, text)}\n`),
+    err: (text) => void process.stderr.write(`${forStream(process.stderr, text)}\n`),
     colour: showsColour(),
     columns: process.stdout.columns ?? 100,
     status: process.stderr.isTTY ? showStatus : undefined,

@@ -1,9 +1,7 @@
 import { lineStarts, type Place } from "./place.ts";
+import { visible } from "./visible-text.ts";
 
 const widest = 110;
-
-/** Control characters would move the cursor or hide text in a terminal; the frame shows that they are there. */
-const visible = (line: string) => line.replace(/\t/g, " ").replace(/[\p{Cc}\p{Cf}]/gu, "\u00b7");
 
 /**
  * The line in question between its neighbours, with carets under the stretch.
@@ -19,7 +17,7 @@ export function codeFrame(text: string, place: Place): string {
   const frame: string[] = [];
   for (let number = first; number <= last; number++) {
     const raw = lineOf(number).replace(/\r$/, "");
-    const shown = visible(raw.slice(shift, shift + widest));
+    const shown = visible(raw.slice(shift, shift + widest).replaceAll("\t", " "));
     const marker = number === place.line ? ">" : " ";
     frame.push(`${marker} ${String(number).padStart(gutter)} | ${shown}`.trimEnd());
     if (number === place.line) {

@@ -1,6 +1,7 @@
 import { catalogue, type DiagnosticCode } from "./catalogue.ts";
 import { codeFrame } from "./code-frame.ts";
 import type { Locus, Place } from "./place.ts";
+import { readable } from "./visible-text.ts";
 
 export interface Diagnostic extends Place {
   readonly code: DiagnosticCode;
@@ -27,11 +28,13 @@ export interface LazyLocus {
 }
 
 export function diagnose(code: DiagnosticCode, locus: Locus | LazyLocus, finding: Finding): Diagnostic {
-  const remedy = finding.remedy ? ` ${finding.remedy}` : "";
-  let found = "locate" in locus ? undefined : locus;
+  const found = readable(finding.found);
+  const expected = readable(finding.expected);
+  const remedy = finding.remedy ? readable(finding.remedy) : null;
+  let place = "locate" in locus ? undefined : locus;
   const at = (): Locus => {
-    found ??= (locus as LazyLocus).locate();
-    return found;
+    place ??= (locus as LazyLocus).locate();
+    return place;
   };
   return {
     file: "locate" in locus ? locus.file : locus.place.file,
@@ -49,10 +52,10 @@ export function diagnose(code: DiagnosticCode, locus: Locus | LazyLocus, finding
     },
     code,
     severity: catalogue[code].severity,
-    found: finding.found,
-    expected: finding.expected,
-    remedy: finding.remedy ?? null,
-    message: `Found ${finding.found}; expected ${finding.expected}.${remedy}`,
+    found,
+    expected,
+    remedy,
+    message: `Found ${found}; expected ${expected}.${remedy === null ? "" : ` ${remedy}`}`,
     get frame() {
       return codeFrame(at().text, at().place);
     },

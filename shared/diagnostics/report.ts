@@ -1,4 +1,5 @@
 import type { Diagnostic } from "./diagnostic.ts";
+import { visible } from "./visible-text.ts";
 
 /** "1 file", "2 files". */
 export const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
@@ -11,7 +12,7 @@ export function tally(diagnostics: readonly Diagnostic[]): { errors: number; war
 export function reportAsText(diagnostics: readonly Diagnostic[], filesRead: number): string {
   const blocks = diagnostics.map((each) => {
     const frame = each.frame.replace(/^/gm, "  ");
-    return `${each.file}:${each.line}:${each.column}  ${each.severity}  ${each.code}\n  ${each.message}\n${frame}\n`;
+    return `${visible(each.file)}:${each.line}:${each.column}  ${each.severity}  ${each.code}\n  ${each.message}\n${frame}\n`;
   });
   const { errors, warnings } = tally(diagnostics);
   const verdict =

@@ -1,7 +1,9 @@
 import yaml from "js-yaml";
 import {
   type Alias,
+  type Document,
   isAlias,
+  isCollection,
   isMap,
   isNode,
   isSeq,
@@ -94,29 +96,42 @@ export function readYaml(source: YamlText): { data: unknown; diagnostics: Diagno
       ],
     };
   }
-  return hasMapForKey(data)
-    ? { data: undefined, diagnostics: keyProblems(source, block) }
-    : { data, diagnostics: [] };
+  const diagnostics = hasMapForKey(data) ? keyProblems(source, block) : [];
+  return { data: diagnostics.length > 0 ? undefined : data, diagnostics };
 }
 
-/** What js-yaml makes of a key that is itself a map, as in `{{ name }}`; no record has a key so named. */
+/** What js-yaml makes of a map in a key, as in `{{ name }}`; somebody may also have written it in quotation marks. */
 const mapAsKey = "[object Object]";
 
 function hasMapForKey(data: unknown): boolean {
   if (typeof data !== "object" || data === null) return false;
-  return Object.hasOwn(data, mapAsKey) || Object.values(data).some(hasMapForKey);
+  if (Array.isArray(data)) return data.some(hasMapForKey);
+  for (const [key, value] of Object.entries(data)) {
+    if (key.includes(mapAsKey) || hasMapForKey(value)) return true;
+  }
+  return false;
 }
+
+/** A map, a list, or an alias of one. */
+const isStructure = (key: Node, document: Document): boolean =>
+  isCollection(isAlias(key) ? key.resolve(document) : key);
 
 function keyProblems(source: YamlText, block: string): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   const document = parseDocument(block, { version: "1.2", logLevel: "silent", uniqueKeys: false });
   visit(document, {
     Pair: (_, { key }) => {
-      if (!isNode(key) || !key.range || !isMap(isAlias(key) ? key.resolve(document) : key)) return;
+      if (!isNode(key) || !key.range || !isStructure(key, document)) return;
       const [start, end] = key.range;
       const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
       const remedy = "Put text that has braces in quotation marks.";
-      diagnostics.push(diagnose("yaml-syntax", locus, { found: "a map as a key", expected: "text", remedy }));
+      diagnostics.push(
+        diagnose("yaml-syntax", locus, {
+          found: `a ${isSeq(key) ? "list" : "map"} as a key`,
+          expected: "text",
+          remedy,
+        }),
+      );
     },
   });
   return diagnostics;

@@ -11,9 +11,11 @@ export function itemEdits(edited: EditedCollection, pictures: readonly Uint8Arra
     replace(file, /^(variant: .*)$/m, `$1\n${line.replaceAll("$", "$$$$")}`);
   const withFolder = () => random.pick(items().filter((file) => file.endsWith("/index.md")));
   const pictured = () =>
-    items().flatMap((file) =>
-      namesIn(folderOf(file)).flatMap((name) => (name.endsWith(".png") ? `${folderOf(file)}/${name}` : [])),
-    );
+    items()
+      .filter((file) => file.endsWith("/index.md"))
+      .flatMap((file) =>
+        namesIn(folderOf(file)).flatMap((name) => (name.endsWith(".png") ? `${folderOf(file)}/${name}` : [])),
+      );
   const renamed = (file: string, id: string): string => {
     const to = file.endsWith("/index.md") ? `content/items/${id}` : `content/items/${id}.md`;
     renameSync(at(folderOf(file)), at(to));

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { reportAsText } from "../../shared/diagnostics/report.ts";
+import { loadCollection } from "../../shared/site/load-collection.ts";
+import { item, smallCollection, writeCollection } from "../collections/collection.ts";
+
+const problemsOf = (files: Parameters<typeof writeCollection>[0]) =>
+  loadCollection(writeCollection(files)).diagnostics;
+
+describe("found by the fuzzer: a message", () => {
+  it("shows that a name has control characters, and lets none of them at the terminal", () => {
+    const problems = problemsOf(
+      smallCollection("", {
+        "content/items/one.md": item('"co\\e[2Jlour": red\nparts: { "a\\u202eb": present }'),
+        "content/items/a\u001b[2J\u202eb.md": item(""),
+        "content/sightings/log.csv": "seen,variant,kind,a\u0007b\n2001,chest-a,offer,x\n",
+      }),
+    );
+    const report = reportAsText(problems, 4);
+    expect(report).toContain('"co·[2Jlour"');
+    expect(report).toContain('a column "a·b"');
+    expect(report).toMatch(/content\/items\/a·\[2J·b\.md:\d/);
+    expect(report).not.toMatch(/(?!\n)[\p{Cc}\p{Bidi_C}]/u);
+  });
+
+  it("is no longer than somebody reads, however long a name is", () => {
+    const [problem] = problemsOf(
+      smallCollection("", { "content/items/one.md": item(`${"x".repeat(900)}: 1`) }),
+    ).filter(({ code }) => code === "unknown-field");
+    expect(problem?.message.length).toBeLessThan(1000);
+  });
+});
+
+describe("found by the fuzzer: a key", () => {
+  it("that is a list with a map in it is told of as one, where it stands", () => {
+    const problems = problemsOf(
+      smallCollection("", { "content/items/one.md": item("? [a, { b: c }]\n: 1") }),
+    );
+    expect(problems.filter(({ severity }) => severity === "error")).toMatchObject([
+      { code: "yaml-syntax", line: 4, column: 3, found: "a list as a key" },
+    ]);
+  });
+});
