@@ -183,7 +183,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
         dating: assessDating(variant, item),
         marks: assessMarks(variant.parts.values(), item),
         wants: wantsOf(variant, { item, completeness }),
-        spares: sparesOf(variant, { item, completeness }),
+        spares: sparesOf({ item, completeness }),
         nearest: nearestOf(item.id),
         rarity: assessItemRarity(
           {

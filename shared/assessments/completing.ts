@@ -1,7 +1,7 @@
 import { type Constraint, lessEq, solve } from "yalps";
 import type { Item } from "../records/item.ts";
 import { isMain, type Part, type Variant } from "../records/variant.ts";
-import type { Completeness } from "./completeness.ts";
+import type { Completeness, PartFinding } from "./completeness.ts";
 
 /** A part that an item lacks, and what a right one would add. */
 export interface Want {
@@ -45,26 +45,19 @@ const totalWeight = (variant: Variant, { completeness }: Examined): number =>
   );
 
 /** What the certain share of a part would be with some more right units in it. */
-function shareWith(completeness: Completeness, part: string, more: number): number {
-  const finding = completeness.parts.get(part);
-  if (!finding || finding.expected === 0) return 0;
-  return Math.min(1, (finding.present + finding.credit + more) / finding.expected);
-}
+const shareWith = ({ present, credit, expected }: PartFinding, more: number): number =>
+  Math.min(1, (present + credit + more) / expected);
 
 /** Units known to be gone, or filled by something that does not count in full. */
-function unitsWanted(completeness: Completeness, part: string): number {
-  const finding = completeness.parts.get(part);
-  if (!finding) return 0;
-  const lacking = finding.absent + (finding.credit < finding.substitute ? finding.substitute : 0);
-  return Math.min(lacking, Math.max(0, finding.expected - finding.present));
+function unitsWanted({ absent, substitute, credit, expected, present }: PartFinding): number {
+  const lacking = absent + (credit < substitute ? substitute : 0);
+  return Math.min(lacking, Math.max(0, expected - present));
 }
 
 function gainOf(variant: Variant, examined: Examined, part: Part, units: number): number {
-  const { completeness } = examined;
-  return (
-    (part.weight * (shareWith(completeness, part.id, units) - shareWith(completeness, part.id, 0))) /
-    totalWeight(variant, examined)
-  );
+  const finding = examined.completeness.parts.get(part.id);
+  if (!finding) return 0;
+  return (part.weight * (shareWith(finding, units) - shareWith(finding, 0))) / totalWeight(variant, examined);
 }
 
 /** What would make it whole, in the order of what each part would add: figures.md, section 6. */
@@ -72,24 +65,22 @@ export function wantsOf(variant: Variant, examined: Examined): readonly Want[] {
   return [...variant.parts.values()]
     .filter(({ standing }) => isMain(standing))
     .flatMap((part) => {
-      const units = unitsWanted(examined.completeness, part.id);
+      const finding = examined.completeness.parts.get(part.id);
+      const units = finding ? unitsWanted(finding) : 0;
       return units === 0 ? [] : [{ part: part.id, units, gain: gainOf(variant, examined, part, units) }];
     })
     .sort((a, b) => b.gain - a.gain);
 }
 
 /** Present units that the case itself does not need; never one that is said to belong to its set. */
-export function sparesOf(variant: Variant, { item, completeness }: Examined): readonly Spare[] {
-  return [...variant.parts.values()].flatMap((part) => {
-    const finding = completeness.parts.get(part.id);
-    if (!finding || finding.present <= finding.expected) return [];
-    const lines = item.parts.get(part.id) ?? [];
-    const units = (line: (typeof lines)[number]) => line.quantity ?? (lines.length === 1 ? part.quantity : 1);
-    const bound = lines
+export function sparesOf({ item, completeness }: Examined): readonly Spare[] {
+  return [...completeness.parts.values()].flatMap(({ part, present, expected }) => {
+    // A single line that gives no quantity speaks for no more than the case needs.
+    const bound = (item.parts.get(part) ?? [])
       .filter(({ state, belongs }) => state === "present" && belongs === "set")
-      .reduce((sum, line) => sum + units(line), 0);
-    const spare = Math.min(finding.present - finding.expected, finding.present - bound);
-    return spare > 0 ? [{ part: part.id, units: spare }] : [];
+      .reduce((sum, { quantity = 1 }) => sum + quantity, 0);
+    const units = Math.min(present - expected, present - bound);
+    return units > 0 ? [{ part, units }] : [];
   });
 }
 
@@ -102,7 +93,7 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
   const variables = new Map<string, Map<string, number>>();
   const constraints = new Map<string, Constraint>();
   const moves = new Map<string, Omit<Move, "units">>();
-  const spares = examples.map((each) => ({ ...each, spares: sparesOf(variant, each) }));
+  const spares = examples.map((each) => ({ ...each, spares: sparesOf(each) }));
   for (const recipient of examples) {
     for (const want of wantsOf(variant, recipient)) {
       const part = variant.parts.get(want.part);

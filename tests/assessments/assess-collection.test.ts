@@ -1,0 +1,156 @@
+import { describe, expect, it } from "vitest";
+import { assessCollection } from "../../shared/assessments/assess-collection.ts";
+import type { PartLine } from "../../shared/records/item.ts";
+import type { Hazard } from "../../shared/records/register.ts";
+import { date, feature, line, part, range, sighting, variant } from "./properties/given.ts";
+import { collection, item } from "./properties/given-collection.ts";
+
+const parts = (states: Record<string, PartLine["state"]>) =>
+  new Map(Object.entries(states).map(([id, state]) => [id, [line(state)]]));
+
+const hazard = (id: string): Hazard => ({
+  id,
+  name: id,
+  caution: "",
+  source: "",
+  url: undefined,
+  note: undefined,
+});
+
+describe("hazards", () => {
+  const hazards = new Map(["lead", "mercury"].map((id) => [id, hazard(id)]));
+  const variants = [
+    variant("a", {
+      parts: [part("bottle", { hazards: ["mercury"] }), part("weight", { hazards: ["lead"] })],
+    }),
+  ];
+
+  it("of a variant are all that its parts can have, of an item those of what may be in it", () => {
+    const { variants: assessed, items } = assessCollection(
+      collection({ variants, hazards, items: [item("one", { parts: parts({ bottle: "absent" }) })] }),
+    );
+    expect(assessed.get("a")?.hazards.map(({ hazard: { id }, parts: of }) => [id, of])).toEqual([
+      ["lead", ["weight"]],
+      ["mercury", ["bottle"]],
+    ]);
+    expect(items.get("one")?.hazards.map(({ hazard: { id } }) => id)).toEqual(["lead"]);
+  });
+
+  it("of a variant are not those of what lies in one of its cases beside it", () => {
+    const extra = { name: "Jar", quantity: 1, note: undefined, hazards: ["lead"], private: [] };
+    const { variants: assessed, items } = assessCollection(
+      collection({ variants: [variant("a")], hazards, items: [item("one", { extras: [extra] })] }),
+    );
+    expect(assessed.get("a")?.hazards).toEqual([]);
+    expect(items.get("one")?.hazards).toEqual([{ hazard: hazard("lead"), parts: [], extras: ["Jar"] }]);
+  });
+});
+
+describe("an item that is not counted in the census", () => {
+  const reference = variant("a", { parts: [part("body"), part("tray")] });
+  const given = collection({
+    families: [{ id: "chest", features: new Map([["lock", feature("lock", ["iron", "brass"])]]) }],
+    variants: [reference],
+    items: [
+      item("counted", {
+        features: new Map([["lock", "iron"]]),
+        parts: parts({ body: "present", tray: "absent" }),
+      }),
+      item("left", {
+        census: false,
+        serial: "900",
+        publish: { serial: "shown", price: "hidden" },
+        features: new Map([["lock", "iron"]]),
+        parts: parts({ body: "present", tray: "present" }),
+      }),
+    ],
+  });
+
+  // Gower (1971), by hand: the lock and the body agree, the tray does not: two of three.
+  it("is likened to those that are, and is nobody's neighbour", () => {
+    const { items, comparisons } = assessCollection(given);
+    expect(
+      items
+        .get("left")
+        ?.nearest.map(({ example, likeness, compared }) => [example.items, likeness, compared]),
+    ).toEqual([[["counted"], 2 / 3, 3]]);
+    expect(items.get("counted")?.nearest).toEqual([]);
+    expect(comparisons.map(({ items: pair, likeness }) => [pair, likeness])).toEqual([
+      [["counted", "left"], 2 / 3],
+    ]);
+  });
+
+  it("adds neither a sighting nor a serial to what is estimated", () => {
+    const open = collection({
+      variants: [variant("a", { serials: [range({ from: 1 })] })],
+      items: [...given.items.values()],
+      sightings: [2, 6, 7, 14].map((serial) => sighting({ serial: String(serial) })),
+    });
+    const { rarity } = assessCollection(open).variants.get("a") ?? {};
+    expect(rarity).toMatchObject({ sightings: 5, distinct: 5 });
+    // The textbook sample 2, 6, 7, 14: 14 + 14/4 − 1.
+    expect(rarity?.made.value).toBe(16.5);
+  });
+});
+
+describe("families", () => {
+  const lock = feature("lock", ["iron", "brass"]);
+  const shape = feature("shape", ["round", "square"]);
+
+  it("are each compared and keyed by their own variants and features", () => {
+    const { families } = assessCollection(
+      collection({
+        families: [
+          { id: "chest", features: new Map([["lock", lock]]) },
+          { id: "box", features: new Map([["shape", shape]]) },
+          { id: "bare", features: new Map() },
+        ],
+        variants: [
+          variant("a", { features: new Map([["lock", ["iron"]]]) }),
+          variant("r", { family: "box", features: new Map([["shape", ["round"]]]) }),
+          variant("b", { features: new Map([["lock", ["brass"]]]) }),
+          variant("s", { family: "box", features: new Map([["shape", ["square"]]]) }),
+        ],
+      }),
+    );
+    expect([...families].map(([id, { comparison, key }]) => [id, comparison.variants, key.sets])).toEqual([
+      ["chest", ["a", "b"], [["lock"]]],
+      ["box", ["r", "s"], [["shape"]]],
+      ["bare", [], [[]]],
+    ]);
+  });
+
+  it("lend an item the variants that it might be instead", () => {
+    const { items } = assessCollection(
+      collection({
+        families: [{ id: "chest", features: new Map([["lock", lock]]) }],
+        variants: [variant("a"), variant("b"), variant("r", { family: "box" })],
+        items: [item("one", { variant: "b" })],
+      }),
+    );
+    expect(items.get("one")?.identification.candidates.map(({ variant: id }) => id)).toEqual(["b", "a"]);
+  });
+});
+
+describe("the years watched", () => {
+  const watching = date("2001/2010");
+  const offers = [
+    sighting({ kind: "offer", seen: date("2003") }),
+    sighting({ kind: "offer", seen: date("1999") }),
+    sighting({ kind: "offer", seen: date("2004"), variant: "b" }),
+  ];
+
+  it("are those of the settings, and hold for every variant", () => {
+    const given = collection({ variants: [variant("a"), variant("b")], sightings: offers });
+    const { variants, watched } = assessCollection({ ...given, settings: { ...given.settings, watching } });
+    expect(watched).toEqual({ first: 2001, last: 2010, declared: true });
+    expect(["a", "b"].map((id) => variants.get(id)?.rarity.appearance.value)).toEqual([0.1, 0.1]);
+  });
+
+  it("without settings are those of the whole log, whatever the variant", () => {
+    const given = collection({ variants: [variant("a"), variant("b")], sightings: offers });
+    const { variants, watched } = assessCollection(given);
+    expect(watched).toEqual({ first: 1999, last: 2004, declared: false });
+    expect(["a", "b"].map((id) => variants.get(id)?.rarity.appearance.value)).toEqual([2 / 6, 1 / 6]);
+  });
+});

@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { assessMade } from "../../../shared/assessments/rarity/made.ts";
+import type { Variant } from "../../../shared/records/variant.ts";
+import { range, variant } from "../properties/given.ts";
+
+const made = (more: Partial<Omit<Variant, "parts">>, serials: readonly string[] = []) =>
+  assessMade(variant("a", more), serials, 0.95);
+const numbers = (...seen: number[]) => seen.map((each) => `N${each}`);
+const said = (statements: readonly { readonly says: string }[]) => statements.map(({ says }) => says);
+
+describe("what a record says of the number made", () => {
+  const record = { low: 412, high: 412, source: "ledger", page: "31", note: undefined };
+
+  it("is the figure, whatever serials there are", () => {
+    expect(made({ made: record, serials: [range({ from: 1, to: 5 })] })).toEqual({
+      value: 412,
+      low: 412,
+      high: 412,
+      unit: "examples",
+      confidence: 0.95,
+      method: "documented",
+      inputs: { low: 412, high: 412, page: "31" },
+      sources: ["ledger"],
+      caveats: [],
+      insufficient: null,
+    });
+  });
+
+  it("is no figure where it gives a range, which is given instead", () => {
+    expect(made({ made: { ...record, high: 450, page: undefined } })).toEqual({
+      value: null,
+      low: 412,
+      high: 450,
+      unit: "examples",
+      confidence: 0.95,
+      method: "documented",
+      inputs: { low: 412, high: 450, page: null },
+      sources: ["ledger"],
+      caveats: [],
+      insufficient: { says: "made-only-a-range", values: { low: 412, high: 450 } },
+    });
+  });
+});
+
+describe("what the serials say of the number made", () => {
+  it("of a closed range is its length, for certain", () => {
+    expect(made({ serials: [range({ prefix: "N", from: 2001, to: 2412, source: "ledger" })] })).toEqual({
+      value: 412,
+      low: 412,
+      high: 412,
+      unit: "examples",
+      confidence: 0.95,
+      method: "serial-ranges",
+      inputs: { ranges: [{ prefix: "N", from: 2001, to: 2412 }] },
+      sources: ["ledger"],
+      caveats: [],
+      insufficient: null,
+    });
+  });
+
+  // The textbook sample 2, 6, 7, 14 of a range that starts at 1: 14 + 14/4 − 1 = 16.5, and at most 27 (published
+  // check B1); here it starts at 101, and one was seen twice.
+  it("of a range without an end is counted from its start", () => {
+    const { value, low, high, inputs, caveats } = made({ serials: [range({ prefix: "N", from: 101 })] }, [
+      ...numbers(114, 102, 107, 106),
+      "n 102",
+      "X900",
+      "N99",
+    ]);
+    expect([value, low, high]).toEqual([16.5, 14, 27]);
+    expect(inputs).toEqual({ ranges: [{ prefix: "N", from: 101, to: null, distinct: 4, largest: 14 }] });
+    expect(said(caveats)).toEqual(["assumes-random-serials"]);
+  });
+
+  // By hand: w = 13, k = 4: (13 − 1)(4 + 1)/(4 − 1) − 1 = 19.
+  it.each([undefined, 200])(
+    "of a range without a start is estimated from its span, whether it ends or not",
+    (to) => {
+      const { value, low, inputs } = made(
+        { serials: [range({ prefix: "N", to })] },
+        numbers(114, 102, 107, 106),
+      );
+      expect([value, low]).toEqual([19, 13]);
+      expect(inputs).toEqual({
+        ranges: [{ prefix: "N", from: null, to: to ?? null, distinct: 4, span: 13 }],
+      });
+    },
+  );
+
+  it("is added up end by end, which assumes that the blocks do not matter", () => {
+    const { value, low, high, sources, caveats } = made(
+      {
+        serials: [
+          range({ prefix: "N", from: 1, source: "ledger" }),
+          range({ prefix: "K", from: 1, to: 50, source: "book" }),
+        ],
+      },
+      numbers(2, 6, 7, 14),
+    );
+    expect([value, low, high]).toEqual([66.5, 64, 77]);
+    expect(sources).toEqual(["book", "ledger"]);
+    expect(caveats).toEqual([
+      { says: "assumes-random-serials", values: {} },
+      { says: "serials-in-several-blocks", values: { ranges: 2 } },
+    ]);
+  });
+
+  it("takes nothing for granted where both ends of every range are known", () => {
+    expect(made({ serials: [range({ from: 1, to: 5 }), range({ from: 11, to: 12 })] })).toMatchObject({
+      value: 7,
+      caveats: [],
+    });
+  });
+});
+
+describe("the number made is not known", () => {
+  it("without a record and without a range", () => {
+    expect(made({})).toMatchObject({
+      value: null,
+      method: "serial-ranges",
+      inputs: { ranges: [] },
+      insufficient: { says: "made-unknown", values: {} },
+    });
+  });
+
+  it.each([
+    [{ from: 1 }, [], 0, 2],
+    [{ from: 1 }, [7], 1, 2],
+    [{ from: 1 }, [7, 7], 1, 2],
+    [{}, [7, 9], 2, 3],
+    [{ to: 90 }, [7, 9], 2, 3],
+  ])("of %j with the serials %j", (ends, seen, distinct, needed) => {
+    const { value, insufficient, inputs } = made(
+      { serials: [range({ prefix: "N", ...ends })] },
+      numbers(...seen),
+    );
+    expect(value).toBeNull();
+    expect(insufficient).toEqual({ says: "too-few-serials", values: { distinct, needed } });
+    expect(inputs).toEqual({ ranges: [{ prefix: "N", from: null, to: null, ...ends, distinct }] });
+  });
+
+  it.each([
+    [{ from: 1 }, [7, 9]],
+    [{}, [7, 9, 12]],
+  ])("of %j with the serials %j it is", (ends, seen) => {
+    expect(made({ serials: [range({ prefix: "N", ...ends })] }, numbers(...seen)).value).not.toBeNull();
+  });
+
+  it("where one of several ranges says too little, or left numbers unused", () => {
+    const known = range({ prefix: "K", from: 1, to: 50 });
+    const withheld = (other: Parameters<typeof range>[0]) =>
+      made({ serials: [known, range({ prefix: "N", ...other })] });
+    expect(withheld({ from: 1 })).toMatchObject({ value: null, low: null, high: null });
+    expect(withheld({ from: 1 }).insufficient?.says).toBe("too-few-serials");
+    expect(withheld({ from: 1, to: 9, skipped: true })).toMatchObject({
+      value: null,
+      insufficient: { says: "serials-skipped", values: {} },
+    });
+  });
+});

@@ -1,0 +1,390 @@
+import { describe, expect, it } from "vitest";
+import { type Figure, figure, pointFigure, withheld } from "../../../shared/assessments/figure.ts";
+import {
+  assessAppearance,
+  assessWait,
+  isCountedOffer,
+  yearsWatched,
+} from "../../../shared/assessments/rarity/appearance.ts";
+import { assessItemRarity, survivorsAsComplete } from "../../../shared/assessments/rarity/as-complete.ts";
+import { examplesOf } from "../../../shared/assessments/rarity/examples.ts";
+import { assessLevelRarity, neededBy } from "../../../shared/assessments/rarity/level-rarity.ts";
+import { assessPartRate } from "../../../shared/assessments/rarity/part-rate.ts";
+import { statement } from "../../../shared/assessments/statement.ts";
+import type { Sighting } from "../../../shared/records/sighting.ts";
+import type { Level } from "../../../shared/records/variant.ts";
+import { date, part, sighting, variant } from "../properties/given.ts";
+
+const reference = variant("a", {
+  parts: [
+    part("body", { standing: "core", weight: 3, group: "instrument" }),
+    part("tray", { group: "case" }),
+    part("oil", { standing: "consumable" }),
+  ],
+});
+const logged = (...rows: Partial<Sighting>[]) => examplesOf(reference, rows.map(sighting), []);
+const whole = { present: ["rest"], source: "whole" };
+const bare = { present: ["body"], absent: ["tray"], source: "bare" };
+const box = { present: ["tray"], absent: ["body"], source: "box" };
+const unknown = { source: "unknown" };
+const offered = (row: Partial<Sighting>, year: string): Partial<Sighting> => ({
+  ...row,
+  kind: "offer",
+  seen: date(year),
+});
+const watched = { first: 2001, last: 2010, declared: true };
+const says = (found: Figure | undefined) => found?.caveats.map((each) => each.says);
+
+const basis = { unit: "examples", confidence: 0.95, method: "chao1", inputs: {} } as const;
+const survivors = figure(
+  { value: 20, low: 10, high: 40 },
+  { ...basis, sources: ["log"], caveats: [statement("lower-bound-only")] },
+);
+const noSurvivors = withheld(statement("no-sighting"), basis);
+
+describe("the years watched", () => {
+  it("are those that are stated, whatever the log has", () => {
+    expect(yearsWatched(date("2001/2010"), [{ seen: date("1990") }])).toEqual(watched);
+    expect(yearsWatched(date("2001-05"), [])).toEqual({ first: 2001, last: 2001, declared: true });
+  });
+
+  it.each(["2001/..", "../2010", "2001/", "/2010"])("are those of the log where %s has no end", (stated) => {
+    expect(yearsWatched(date(stated), [{ seen: date("1990") }])).toEqual({
+      first: 1990,
+      last: 1990,
+      declared: false,
+    });
+  });
+
+  it("are those that the log spans, of dates that have both ends", () => {
+    const log = ["2004/2006", "2001", "2003", "1980/..", "2030/", "../1970"].map((seen) => ({
+      seen: date(seen),
+    }));
+    expect(yearsWatched(undefined, log)).toEqual({ first: 2001, last: 2006, declared: false });
+    expect(yearsWatched(undefined, log.slice(3))).toBeNull();
+    expect(yearsWatched(undefined, [])).toBeNull();
+  });
+});
+
+describe("an offer is counted", () => {
+  it.each<[string, Partial<Sighting>, boolean]>([
+    ["within the years", offered({}, "2005"), true],
+    ["in the first of them", offered({}, "2001-01"), true],
+    ["in the last of them", offered({}, "2010-12"), true],
+    ["before them", offered({}, "2000"), false],
+    ["after them", offered({}, "2011"), false],
+    ["perhaps before them", offered({}, "2000/2002"), false],
+    ["perhaps after them", offered({}, "2009/2011"), false],
+    ["on a date without an end", offered({}, "2005/.."), false],
+    ["listed again", { ...offered({}, "2005"), relisted: true }, false],
+    ["a record", { ...offered({}, "2005"), kind: "record" }, false],
+    ["a mention", { ...offered({}, "2005"), kind: "mention" }, false],
+  ])("%s: %o", (_, row, expected) => {
+    expect(isCountedOffer(sighting(row), watched)).toBe(expected);
+    expect(isCountedOffer(sighting(row), null)).toBe(false);
+  });
+});
+
+describe("offers a year, and the years until the next", () => {
+  const offers = ["2002", "2005", "2010"].map((year) => sighting(offered({ source: `s${year}` }, year)));
+
+  // Published check B3: a count of 3 has the exact limits 0.618672 and 8.767273 [R]; the median wait by hand.
+  it("are estimated from the offers and the years", () => {
+    const appearance = assessAppearance(offers, watched, 0.95);
+    expect(appearance.low).toBeCloseTo(0.0618672, 7);
+    expect(appearance.high).toBeCloseTo(0.8767273, 7);
+    const shared = {
+      confidence: 0.95,
+      inputs: { offers: 3, years: 10, first: 2001, last: 2010 },
+      sources: ["s2002", "s2005", "s2010"],
+      caveats: [statement("assumes-constant-rate")],
+      insufficient: null,
+    };
+    expect(appearance).toMatchObject({ ...shared, value: 0.3, unit: "offers a year", method: "garwood" });
+    const wait = assessWait(offers, watched, 0.95);
+    expect(wait).toMatchObject({ ...shared, unit: "years", method: "gamma-poisson" });
+    expect(wait.value).toBeCloseTo(10 * (2 ** (1 / 3.5) - 1), 12);
+  });
+
+  it("say so where the years are only those of the log", () => {
+    for (const assess of [assessAppearance, assessWait])
+      expect(says(assess(offers, { ...watched, declared: false }, 0.95))).toEqual([
+        "assumes-constant-rate",
+        "years-from-log",
+      ]);
+  });
+
+  it("are withheld where no year was watched", () => {
+    for (const assess of [assessAppearance, assessWait])
+      expect(assess([], null, 0.95)).toMatchObject({
+        value: null,
+        inputs: { offers: 0, years: 0, first: null, last: null },
+        caveats: [statement("assumes-constant-rate")],
+        insufficient: statement("no-year-watched"),
+      });
+  });
+});
+
+describe("a part's share", () => {
+  // Wilson (1927), published check B8: 2 of 15 has 0.037361 to 0.378820.
+  it("is that of the examples of which its state is recorded", () => {
+    const rows = [...Array.from({ length: 13 }, () => box), bare, whole, unknown];
+    const found = assessPartRate(part("body"), logged(...rows), 0.95);
+    expect(found).toMatchObject({
+      value: 2 / 15,
+      unit: "share",
+      confidence: 0.95,
+      method: "wilson",
+      inputs: { having: 2, recorded: 15 },
+      sources: ["bare", "box", "whole"],
+      caveats: [statement("assumes-even-chance")],
+      insufficient: null,
+    });
+    expect(found.low).toBeCloseTo(0.037361, 6);
+    expect(found.high).toBeCloseTo(0.37882, 6);
+  });
+
+  it("leaves out what was never issued, or is not sure, and counts what is there in part as not there", () => {
+    const of = (share: "not-issued" | { low: number; high: number }) =>
+      logged(unknown).map((example) => ({ ...example, shares: new Map([["tray", share]]) }));
+    const found = assessPartRate(
+      part("tray"),
+      [
+        ...of("not-issued"),
+        ...of({ low: 0.5, high: 1 }),
+        ...of({ low: 0.5, high: 0.5 }),
+        ...of({ low: 1, high: 1 }),
+      ],
+      0.95,
+    );
+    expect(found.inputs).toEqual({ having: 1, recorded: 2 });
+  });
+
+  it("is withheld where nothing is recorded of it", () => {
+    expect(assessPartRate(part("body"), logged(unknown), 0.95)).toMatchObject({
+      value: null,
+      inputs: { having: 0, recorded: 0 },
+      insufficient: statement("nothing-recorded-of-part"),
+    });
+  });
+});
+
+const level = (needs: Partial<Level["needs"]>): Level => ({
+  id: "level",
+  name: "Level",
+  needs: { standing: [], parts: [], groups: [], ...needs },
+});
+
+describe("a level of completeness", () => {
+  it.each<[Partial<Level["needs"]>, string[]]>([
+    [{ standing: ["core", "consumable"] }, ["body", "oil"]],
+    [{ parts: ["tray"] }, ["tray"]],
+    [{ groups: ["case"] }, ["tray"]],
+    [{ standing: ["core"], parts: ["oil"], groups: ["case"] }, ["body", "tray", "oil"]],
+    [{}, []],
+  ])("needs by %j the parts %j", (needs, ids) => {
+    expect(neededBy(level(needs), reference.parts).map(({ id }) => id)).toEqual(ids);
+  });
+
+  const of = (...rows: Partial<Sighting>[]) =>
+    assessLevelRarity(
+      level({ standing: ["core", "issued"] }),
+      reference,
+      logged(...rows),
+      survivors,
+      watched,
+      0.95,
+    );
+
+  it("is reached by an example that has all of it, and missed where one part is gone, whatever else is not known", () => {
+    expect(of(whole).share.inputs).toEqual({ reaching: 1, recorded: 1 });
+    expect(of(bare).share.inputs).toEqual({ reaching: 0, recorded: 1 });
+    expect(of({ absent: ["tray"] }).share.inputs).toEqual({ reaching: 0, recorded: 1 });
+    expect(of({ absent: ["body"] }).share.inputs).toEqual({ reaching: 0, recorded: 1 });
+    expect(of({ present: ["body"] }).share.inputs).toEqual({ reaching: 0, recorded: 0 });
+    expect(of({ present: ["tray"] }).share.inputs).toEqual({ reaching: 0, recorded: 0 });
+  });
+
+  it("does not need of an example what it was never issued, nor decides by what is unsure", () => {
+    const reaching = (body: "not-issued" | { low: number; high: number }) =>
+      assessLevelRarity(
+        level({ standing: ["core", "issued"] }),
+        reference,
+        logged(whole).map((example) => ({ ...example, shares: new Map(example.shares).set("body", body) })),
+        survivors,
+        watched,
+        0.95,
+      ).share.inputs;
+    expect(reaching("not-issued")).toEqual({ reaching: 1, recorded: 1 });
+    expect(reaching({ low: 0.5, high: 1 })).toEqual({ reaching: 0, recorded: 0 });
+    expect(reaching({ low: 0.5, high: 0.5 })).toEqual({ reaching: 0, recorded: 1 });
+  });
+
+  it("has its own share, survivors, offers and wait", () => {
+    const found = of(
+      offered(whole, "2002"),
+      offered(bare, "2003"),
+      offered(whole, "1999"),
+      { ...whole, seen: date("2004") },
+      unknown,
+    );
+    expect(found.share).toMatchObject({
+      value: 3 / 4,
+      unit: "share",
+      confidence: 0.95,
+      method: "wilson",
+      inputs: { reaching: 3, recorded: 4 },
+      sources: ["bare", "whole"],
+      caveats: [statement("assumes-even-chance")],
+    });
+    expect(found.survivors.value).toBe(15);
+    expect(found.appearance).toMatchObject({ value: 0.1, inputs: { offers: 1, years: 10 } });
+    expect(found.wait).toMatchObject({ unit: "years", inputs: { offers: 1, years: 10 } });
+  });
+
+  it("has no share where nothing decides", () => {
+    const { share, survivors: left } = of(unknown);
+    expect(share).toMatchObject({ value: null, insufficient: statement("no-example-recorded") });
+    expect(left).toMatchObject({ value: null, insufficient: statement("no-example-recorded") });
+  });
+});
+
+describe("survivors as complete", () => {
+  const share = figure({ value: 0.5, low: 0.25, high: 0.75 }, { ...basis, unit: "share", sources: ["rows"] });
+
+  it("are the share of the survivors, end by end", () => {
+    expect(survivorsAsComplete(share, survivors, 2, 0.95)).toEqual({
+      value: 10,
+      low: 2.5,
+      high: 30,
+      unit: "examples",
+      confidence: 0.95,
+      method: "share-of-survivors",
+      inputs: {
+        share: { value: 0.5, low: 0.25, high: 0.75 },
+        survivors: { value: 20, low: 10, high: 40 },
+      },
+      sources: ["log", "rows"],
+      caveats: [statement("assumes-share-independent"), statement("lower-bound-only")],
+      insufficient: null,
+    });
+  });
+
+  it("are said to be at least those on record where the low end is below", () => {
+    expect(survivorsAsComplete(share, survivors, 3, 0.95).caveats[0]).toEqual(
+      statement("at-least-known", { known: 3 }),
+    );
+    expect(says(survivorsAsComplete(share, survivors, 3, 0.95))).toEqual([
+      "at-least-known",
+      "assumes-share-independent",
+      "lower-bound-only",
+    ]);
+    const even = { ...share, low: 0.3 };
+    expect(says(survivorsAsComplete(even, survivors, 3, 0.95))).not.toContain("at-least-known");
+  });
+
+  it("are withheld with either", () => {
+    const why = (of: Figure, left: Figure) => {
+      const found = survivorsAsComplete(of, left, 0, 0.95);
+      expect([found.value, found.low, found.high]).toEqual([null, null, null]);
+      return found.insufficient?.says;
+    };
+    const noShare = withheld(statement("no-example-recorded"), basis);
+    expect(why(share, noSurvivors)).toBe("survivors-withheld");
+    expect(why(noShare, survivors)).toBe("no-example-recorded");
+    expect(why(noShare, noSurvivors)).toBe("survivors-withheld");
+    expect(why(pointFigure(0.5, basis), survivors)).toBe("survivors-withheld");
+    expect(why({ ...share, high: null }, survivors)).toBe("survivors-withheld");
+  });
+});
+
+describe("as complete as this one", () => {
+  const assess = (
+    certain: number | null,
+    rows: Partial<Sighting>[],
+    more: { keys?: string[]; survivors?: Figure; items?: string } = {},
+  ) =>
+    assessItemRarity(
+      { id: "one", keys: more.keys ?? [], certain },
+      logged(...rows),
+      more.survivors ?? survivors,
+      watched,
+      0.95,
+    );
+
+  it("ranks it among those recorded in full, itself counted in", () => {
+    const rows = [whole, bare, box, unknown];
+    const { rank, asComplete } = assess(0.75, rows);
+    expect(rank).toEqual({ place: 2, of: 4 });
+    expect(asComplete).toMatchObject({
+      value: 3 / 4,
+      unit: "share",
+      confidence: 0.95,
+      method: "wilson",
+      inputs: { atLeastAsComplete: 3, compared: 4, certain: 0.75 },
+      sources: ["bare", "box", "whole"],
+      caveats: [statement("counted-in-by-certain-part"), statement("assumes-even-chance")],
+    });
+    expect(assess(1, rows).rank).toEqual({ place: 1, of: 4 });
+    expect(assess(0, rows).rank).toEqual({ place: 4, of: 4 });
+  });
+
+  it("takes sums that differ by a rounding error for the same", () => {
+    for (const certain of [0.75 + 1e-12, 0.75 - 1e-12]) {
+      const { rank, asComplete } = assess(certain, [bare]);
+      expect(rank).toEqual({ place: 1, of: 2 });
+      expect(asComplete.value).toBe(1);
+    }
+  });
+
+  it("is never held against itself, by whatever it is known", () => {
+    const rows = [whole, { ...whole, serial: "7" }, { ...whole, example: "e" }];
+    expect(assess(0.75, rows).rank).toEqual({ place: 4, of: 4 });
+    expect(assess(0.75, rows, { keys: ["serial 7", "example x"] }).rank).toEqual({ place: 3, of: 3 });
+    const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
+    const { rank } = assessItemRarity(
+      { id: "one", keys: [], certain: 0.75 },
+      examples,
+      survivors,
+      watched,
+      0.95,
+    );
+    expect(rank).toEqual({ place: 2, of: 2 });
+  });
+
+  it("has survivors and a wait of its own", () => {
+    const { asCompleteSurvivors, asCompleteWait } = assess(0.75, [
+      offered(whole, "2002"),
+      offered(bare, "2003"),
+      offered(box, "2004"),
+      offered(whole, "1999"),
+      { ...whole, seen: date("2005") },
+      offered(unknown, "2006"),
+    ]);
+    // Five of six, itself counted in, have three quarters or more.
+    expect(asCompleteSurvivors.value).toBeCloseTo((20 * 5) / 6, 12);
+    // Of 10 at least, Wilson's low end of five of six is under a half: fewer than the five.
+    expect(asCompleteSurvivors.caveats[0]).toEqual(statement("at-least-known", { known: 5 }));
+    expect(asCompleteWait).toMatchObject({
+      inputs: { offers: 2, years: 10 },
+      caveats: [statement("assumes-constant-rate"), statement("counted-in-by-certain-part")],
+    });
+  });
+
+  it("is nothing where its reference has no part to count by", () => {
+    const found = assess(null, [offered(whole, "2002"), bare]);
+    expect(found.rank).toBeNull();
+    expect(found.asComplete).toMatchObject({
+      value: null,
+      inputs: { atLeastAsComplete: 0, compared: 2, certain: null },
+      insufficient: statement("no-part-in-reference"),
+    });
+    expect(found.asCompleteSurvivors.insufficient).toEqual(statement("no-part-in-reference"));
+    expect(found.asCompleteWait).toMatchObject({
+      value: null,
+      low: null,
+      inputs: { offers: 0 },
+      insufficient: statement("no-part-in-reference"),
+    });
+  });
+});

@@ -1,0 +1,199 @@
+import { describe, expect, it } from "vitest";
+import { assessCompleteness } from "../../shared/assessments/completeness.ts";
+import { reallocate, sparesOf, wantsOf } from "../../shared/assessments/completing.ts";
+import type { PartLine } from "../../shared/records/item.ts";
+import { line, part, variant } from "./properties/given.ts";
+import { item } from "./properties/given-collection.ts";
+
+// Weights 1 + 2 + 5 = 8 of the parts that count.
+const reference = variant("a", {
+  parts: [
+    part("hook", {
+      quantity: 2,
+      accepts: new Map([
+        ["tin", 0.5],
+        ["true", 1],
+      ]),
+    }),
+    part("oil", { standing: "consumable", weight: 9 }),
+    part("lens", { weight: 2 }),
+    part("body", { standing: "core", weight: 5 }),
+    part("strap", { standing: "optional" }),
+  ],
+});
+
+const examined = (lines: Record<string, PartLine[]>, id = "one") => {
+  const one = item(id, { parts: new Map(Object.entries(lines)) });
+  return { item: one, completeness: assessCompleteness(reference, one) };
+};
+const has = (quantity: number, more: Partial<PartLine> = {}) => [line("present", { quantity, ...more })];
+const lacks = [line("absent")];
+
+describe("wanted", () => {
+  const wants = (lines: Record<string, PartLine[]>) => wantsOf(reference, examined(lines));
+
+  it("is what counts and is gone, the most that it would add first", () => {
+    expect(wants({ hook: lacks, oil: lacks, lens: lacks, body: lacks, strap: lacks })).toEqual([
+      { part: "body", units: 1, gain: 5 / 8 },
+      { part: "lens", units: 1, gain: 2 / 8 },
+      { part: "hook", units: 2, gain: 1 / 8 },
+    ]);
+  });
+
+  it("weighs more where something was never issued", () => {
+    expect(wants({ hook: lacks, body: [line("not-issued")] })).toEqual([
+      { part: "hook", units: 2, gain: 1 / 3 },
+    ]);
+  });
+
+  it.each<[string, PartLine[], number, number]>([
+    ["one of two", has(1, { rest: "absent" }), 1, 1 / 16],
+    ["what stands in for it and does not count", [line("substitute")], 2, 1 / 8],
+    ["what stands in for it and counts for a half", [line("substitute", { model: "tin" })], 2, 1 / 16],
+    [
+      "one gone, and one that stands in for a half",
+      [line("substitute", { model: "tin" }), line("absent")],
+      2,
+      3 / 32,
+    ],
+    ["one there, and two that stand in", [line("present"), line("substitute", { quantity: 2 })], 1, 1 / 16],
+    ["one never issued, and one gone", [line("not-issued"), line("absent")], 1, 1 / 8],
+  ])("is %s", (_, lines, units, gain) => {
+    const [want, ...others] = wants({ hook: lines });
+    expect(others).toEqual([]);
+    expect(want?.units).toBe(units);
+    expect(want?.gain).toBeCloseTo(gain, 12);
+  });
+
+  it.each<[string, PartLine[] | undefined]>([
+    ["is there", has(2)],
+    ["nobody looked for", undefined],
+    ["is not established", [line("unverified")]],
+    ["has a substitute that counts in full", [line("substitute", { model: "true" })]],
+    ["is there, though others of it are gone", [line("present", { quantity: 3 }), line("absent")]],
+    ["was never issued", [line("not-issued")]],
+  ])("is nothing that %s", (_, lines) => {
+    expect(wants(lines ? { hook: lines } : {})).toEqual([]);
+  });
+});
+
+describe("spare", () => {
+  const spares = (lines: Record<string, PartLine[]>) => sparesOf(examined(lines));
+
+  it("is what is there beyond what the case needs, of whatever standing", () => {
+    expect(spares({ hook: has(5), oil: has(2), lens: has(1), body: lacks })).toEqual([
+      { part: "hook", units: 3 },
+      { part: "oil", units: 1 },
+    ]);
+  });
+
+  it("is all of what was never issued with it", () => {
+    expect(spares({ lens: [line("not-issued"), line("present")] })).toEqual([{ part: "lens", units: 1 }]);
+  });
+
+  it.each<[string, PartLine[], number]>([
+    ["no more than is not of its set", [...has(3, { belongs: "set" }), line("present")], 1],
+    ["nothing that is all of its set", has(4, { belongs: "set" }), 0],
+    ["what is said to be spare", [...has(2), line("present", { belongs: "spare" })], 1],
+    ["no more than it has beyond its need", [line("present", { belongs: "set" }), ...has(2)], 1],
+    [
+      "of lines without a quantity one unit each",
+      [line("present", { belongs: "set" }), line("present", { belongs: "set" }), line("present")],
+      1,
+    ],
+    ["what its set's absent one leaves", [line("absent", { quantity: 3, belongs: "set" }), ...has(3)], 1],
+    [
+      "no unit that is not established, nor one that stands in",
+      [line("unverified", { quantity: 3 }), line("substitute", { quantity: 3 })],
+      0,
+    ],
+    ["nothing where a line speaks for all that were issued", [line("present", { belongs: "set" })], 0],
+  ])("is %s", (_, lines, units) => {
+    expect(spares({ hook: lines })).toEqual(units === 0 ? [] : [{ part: "hook", units }]);
+  });
+});
+
+describe("spare units go where they gain most", () => {
+  const moves = (examples: Record<string, Record<string, PartLine[]>>) =>
+    reallocate(
+      reference,
+      Object.entries(examples).map(([id, lines]) => examined(lines, id)),
+    );
+
+  it("in the order of who gets them, what it is and who gives", () => {
+    const found = moves({
+      west: { hook: lacks, lens: lacks, body: has(1) },
+      donor: { hook: has(3), lens: has(3) },
+      east: { hook: lacks, lens: lacks, body: has(1) },
+      another: { hook: has(5) },
+      left: { body: lacks },
+    });
+    expect(found?.moves.map(({ to, part: id, units }) => `${to} ${id} ${units}`).join()).toMatch(
+      /^east hook \d(,east hook \d)?,east lens 1,west hook \d(,west hook \d)?,west lens 1$/,
+    );
+    for (const { to, part: id, from } of found?.moves ?? []) {
+      const others = found?.moves.filter((each) => each.to === to && each.part === id) ?? [];
+      expect(others.map((each) => each.from)).toEqual(others.map((each) => each.from).sort());
+      expect(["another", "donor"]).toContain(from);
+    }
+    // Each has its body, 5 of 8, and is made whole by a lens and two hooks.
+    expect(found?.items).toEqual([
+      { item: "west", before: 5 / 8, after: 1 },
+      { item: "east", before: 5 / 8, after: 1 },
+    ]);
+    expect(found?.gain).toBeCloseTo(6 / 8, 12);
+    expect(found?.variant).toBe("a");
+  });
+
+  it("as one move where several units go the same way", () => {
+    expect(moves({ from: { hook: has(4) }, to: { hook: lacks } })).toEqual({
+      variant: "a",
+      moves: [{ part: "hook", from: "from", to: "to", units: 2 }],
+      gain: 1 / 8,
+      items: [{ item: "to", before: 0, after: 1 / 8 }],
+    });
+  });
+
+  it("from whoever has them, so far as each has any", () => {
+    expect(moves({ b: { hook: has(3) }, a: { hook: has(3) }, to: { hook: lacks } })?.moves).toEqual([
+      { part: "hook", from: "a", to: "to", units: 1 },
+      { part: "hook", from: "b", to: "to", units: 1 },
+    ]);
+    expect(moves({ b: { hook: has(3) }, to: { hook: lacks } })).toMatchObject({
+      moves: [{ part: "hook", from: "b", to: "to", units: 1 }],
+      gain: 1 / 16,
+      items: [{ item: "to", before: 0, after: 1 / 16 }],
+    });
+  });
+
+  it("and first to whom one unit is worth more", () => {
+    // Of the first the lens and body were never issued: a hook is half of it.
+    const found = moves({
+      small: { hook: has(1, { rest: "absent" }), lens: [line("not-issued")], body: [line("not-issued")] },
+      from: { hook: has(3) },
+      large: { hook: has(1, { rest: "absent" }) },
+    });
+    expect(found?.moves).toEqual([{ part: "hook", from: "from", to: "small", units: 1 }]);
+    expect(found?.items).toEqual([{ item: "small", before: 0.5, after: 1 }]);
+  });
+
+  it("but nothing goes where it would gain nothing, where none is spare, or from a case to itself", () => {
+    const halves = [line("substitute", { model: "tin", quantity: 4 })];
+    expect(moves({ to: { hook: halves }, from: { hook: has(4) } })).toBeNull();
+    expect(moves({ to: { hook: lacks }, from: { hook: has(2) } })).toBeNull();
+    expect(moves({ to: { lens: lacks }, from: { hook: has(4) } })).toBeNull();
+    expect(moves({ to: { oil: lacks, strap: lacks }, from: { oil: has(4), strap: has(4) } })).toBeNull();
+    expect(moves({ both: { hook: [line("present", { quantity: 3 }), line("substitute")] } })).toBeNull();
+    expect(moves({})).toBeNull();
+  });
+
+  it("instead of what only stands in for it", () => {
+    const halves = [line("substitute", { model: "tin" })];
+    // figures.md, section 1: two that count for a half each and a right one are 2 of 2; another would add nothing.
+    expect(moves({ to: { hook: halves }, from: { hook: has(4) } })).toMatchObject({
+      moves: [{ units: 1 }],
+      gain: 1 / 16,
+      items: [{ before: 1 / 16, after: 1 / 8 }],
+    });
+  });
+});
