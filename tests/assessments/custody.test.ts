@@ -1,0 +1,161 @@
+import { describe, expect, it } from "vitest";
+import { assessProvenance } from "../../shared/assessments/provenance.ts";
+import { date } from "./properties/given.ts";
+
+const assess = (issued: string | null, events: readonly string[], examined: string | null) =>
+  assessProvenance(
+    issued === null ? undefined : date(issued),
+    events.map((each) => ({ date: date(each) })),
+    examined === null ? undefined : date(examined),
+  );
+
+/** The mean length of a year of the Gregorian calendar. */
+const daysInYear = 365.2425;
+
+describe("the life of an object", () => {
+  it.each<[string | null, string | null, number | null]>([
+    ["1920/1925", "1980-05", 61],
+    ["1920-05-01", "1920-05-01", 1],
+    ["1920", "1920", 1],
+    ["1920/1925", "1919", null],
+    ["1920/..", "1980", 61],
+    ["../1925", "1980", null],
+    ["/1925", "1980", null],
+    ["1920", "1980/..", null],
+    ["1920", "1980/", null],
+    [null, "1980", null],
+    ["1920", null, null],
+  ])("issued %s and examined %s is %s years", (issued, examined, years) => {
+    expect(assess(issued, [], examined)).toEqual({ documentedYears: 0, lifetimeYears: years, gaps: [] });
+  });
+});
+
+// By hand: the least number of different years of its life in which the events can lie.
+describe("documented years", () => {
+  const years = (
+    events: readonly string[],
+    issued: string | null = "1920",
+    examined: string | null = "1985",
+  ) => assess(issued, events, examined).documentedYears;
+
+  it.each<[string, string[], number]>([
+    ["a year", ["1930"], 1],
+    ["years one after another", ["1930/1934"], 5],
+    ["a day", ["1930-06-01"], 1],
+    ["the turn of a year", ["1930-12-31/1931-01-01"], 2],
+    ["some year of ten", ["193X"], 1],
+    ["some year of ten, twice", ["193X", "193X"], 1],
+    ["some year of ten, and one of them", ["193X", "1934"], 1],
+    ["some year of ten, and the last before them", ["193X", "1929"], 2],
+    ["some year of ten, and the first after them", ["193X", "1940"], 2],
+    ["some year of ten, and its first", ["193X", "1930"], 1],
+    ["some year of ten, and its last", ["193X", "1939"], 1],
+    ["one of two years, and some year of the ten they lie in", ["193X", "[1935,1936]"], 1],
+    ["some years of which two share none", ["193X", "[1935,1936]", "[1931,1932]"], 2],
+    ["from some year of ten to a later one", ["193X/1945"], 7],
+    ["from a year to some year of ten", ["1925/193X"], 6],
+    ["from some year of ten on, with an end that nobody knows", ["193X/"], 1],
+    ["from a year on, with an end that nobody knows", ["1930/"], 1],
+    ["from a year on", ["1980/.."], 6],
+    ["until a year, nobody knows from when", ["/1930"], 0],
+    ["until a year, always", ["../1930"], 0],
+    ["what is older than the object", ["1900/1925"], 6],
+    ["what is older altogether", ["1900/1910"], 0],
+    ["what may be older", ["19XX"], 0],
+    ["what is younger than the examination", ["1984/1990"], 2],
+    ["what may be younger", ["198X"], 1],
+    ["what is younger altogether", ["199X"], 0],
+    ["nothing", [], 0],
+  ])("of %s", (_, events, count) => {
+    expect(years(events)).toBe(count);
+    expect(years(events.toReversed())).toBe(count);
+  });
+
+  it("of what may be older are none, and one where its earliest year is that of issue", () => {
+    expect(years(["193X"], "1931")).toBe(0);
+    expect(years(["193X"], "1930")).toBe(1);
+  });
+
+  it("of what goes on last to the examination, and without one are those that are sure", () => {
+    expect(years(["1980/.."], "1920", "1980")).toBe(1);
+    expect(years(["1980/.."], "1920", null)).toBe(1);
+    expect(years(["193X/.."], "1920", "1935")).toBe(1);
+  });
+
+  it("of an object whose life is not known are all that are documented", () => {
+    expect(years(["1900/1910", "199X", "2001"], null, null)).toBe(13);
+    expect(years(["1900/1910", "199X", "2001"], "1920", null)).toBe(13);
+  });
+
+  it("are counted to ten thousand", () => {
+    expect(years(["-9000/9999"], null, null)).toBe(10_000);
+  });
+});
+
+// From the calendar: the days between, of which the first and the last are documented.
+describe("a gap", () => {
+  it("lies between all that ended before it and all that begins after", () => {
+    const { gaps } = assess("1920/1925", ["1960", "1930/1940"], "1980");
+    expect(gaps.map(({ from, to }) => [from, to])).toEqual([
+      [1925, 1930],
+      [1940, 1960],
+    ]);
+    // The years 1926 to 1929, and 1941 to 1959, of which 1928, 1944, 1948, 1952 and 1956 are leap years.
+    expect(gaps.map(({ years }) => years * daysInYear)).toEqual([
+      expect.closeTo(4 * 365 + 1, 6),
+      expect.closeTo(19 * 365 + 4, 6),
+    ]);
+    // From 1 January 1925 to 31 December 1930, and 1940 to 1960, each day between the two.
+    expect(gaps.map(({ longest }) => (longest ?? 0) * daysInYear)).toEqual([
+      expect.closeTo(6 * 365 + 1 - 2, 6),
+      expect.closeTo(21 * 365 + 6 - 2, 6),
+    ]);
+  });
+
+  it("is one day long at least", () => {
+    const between = (first: string, second: string) => assess(null, [first, second], null).gaps;
+    expect(between("1925-12-31", "1926-01-01")).toEqual([]);
+    expect(between("1925-12-31", "1925-12-31")).toEqual([]);
+    expect(between("1925-12-30", "1926-01-01")).toEqual([
+      {
+        from: 1925,
+        to: 1926,
+        years: expect.closeTo(1 / daysInYear, 12),
+        longest: expect.closeTo(1 / daysInYear, 12),
+      },
+    ]);
+  });
+
+  it("begins when the last of several custodies has ended, and ends when the first begins", () => {
+    const { gaps } = assess(null, ["1920/1950", "1930/1935", "1960/1970", "1961"], null);
+    expect(gaps.map(({ from, to }) => [from, to])).toEqual([[1950, 1960]]);
+    // At most from the first day of 1950 to the last of 1960.
+    expect((gaps[0]?.longest ?? 0) * daysInYear).toBeCloseTo(11 * 365 + 3 - 2, 6);
+  });
+
+  it("ends at the earliest of what may come next, and at most lasts until the first that must have come", () => {
+    const { gaps } = assess(null, ["1920", "195X", "1952"], null);
+    expect(gaps.map(({ from, to }) => [from, to])).toEqual([[1920, 1950]]);
+    // 1921 to 1949 has seven leap years; from 1 January 1920 to 31 December 1952 nine.
+    expect((gaps[0]?.years ?? 0) * daysInYear).toBeCloseTo(29 * 365 + 7, 6);
+    expect((gaps[0]?.longest ?? 0) * daysInYear).toBeCloseTo(33 * 365 + 9 - 2, 6);
+  });
+
+  it("is not claimed after a custody whose end is not known, nor while one goes on", () => {
+    expect(assess(null, ["1920/", "1950"], null).gaps).toEqual([]);
+    expect(assess(null, ["1920/..", "1930", "1950"], null).gaps).toEqual([]);
+    expect(assess("1920/", ["1950"], null).gaps).toEqual([]);
+  });
+
+  it("is claimed after a later custody whose end is known", () => {
+    expect(assess(null, ["1920/", "1930", "1950"], null).gaps).toMatchObject([{ from: 1930, to: 1950 }]);
+  });
+
+  it("is not claimed before what nobody knows the beginning of, nor after an issue of that kind", () => {
+    expect(assess("1920", ["/1950"], null).gaps).toEqual([]);
+    expect(assess("1920", ["../1950"], null).gaps).toEqual([]);
+    expect(assess("/1920", ["1950"], null).gaps).toEqual([]);
+    expect(assess("../1920", ["1950"], null).gaps).toEqual([]);
+    expect(assess(null, ["1950"], "1990").gaps).toEqual([]);
+  });
+});
