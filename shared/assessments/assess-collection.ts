@@ -163,12 +163,12 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       likenessRow(example, likened, collection.items.get(example.items[0] ?? "")?.features),
     );
     const rowOf = new Map(rows.flatMap((row) => row.example.items.map((id) => [id, row] as const)));
-    const rowOfItem = new Map<string, LikenessRow>();
-    for (const each of examined) {
+    const rowOfItem = new Map<string, LikenessRow>(rowOf);
+    for (const each of examined.filter(({ item }) => !rowOf.has(item.id))) {
       // An item left out of the census is compared all the same; it only is nobody else's neighbour.
-      const [alone] = examplesOf(variant, [], [{ ...each, item: { ...each.item, census: true } }]);
-      const row = rowOf.get(each.item.id) ?? (alone && likenessRow(alone, likened, each.item.features));
-      if (row) rowOfItem.set(each.item.id, row);
+      const counted = { ...each, item: { ...each.item, census: true } };
+      for (const alone of examplesOf(variant, [], [counted]))
+        rowOfItem.set(each.item.id, likenessRow(alone, likened, each.item.features));
     }
     likenessTables.set(variant.id, { ...likened, rowOf: (id) => rowOfItem.get(id) });
     const nearestOf = (id: string) => {

@@ -125,10 +125,8 @@ function complete(
     }
   }
   if (expected === 0) return null;
-  // A sum of shares may come out a rounding error above its own total.
-  const ratio = (sum: number) => Math.min(1, sum / weights);
   return {
-    weighted: { low: ratio(weighted.low), high: ratio(weighted.high) },
+    weighted: { low: weighted.low / weights, high: weighted.high / weights },
     counted: { ...counted, expected },
   };
 }

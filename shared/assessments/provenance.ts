@@ -111,8 +111,8 @@ function documentedYears(
   }
   for (const { first, last } of vague.sort((a, b) => a.last - b.last)) {
     const latest = life ? Math.min(last, life.last) : last;
-    // It may lie before its life, or has nowhere to lie in it.
-    if (latest < first || !isLived(first)) continue;
+    // It may lie before its life, or lies after it.
+    if (!isLived(first)) continue;
     if (![...years].some((year) => first <= year && year <= last)) years.add(latest);
   }
   return years.size;

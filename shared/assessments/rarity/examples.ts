@@ -118,7 +118,7 @@ export function recordedCompleteness(
     weights += part.weight;
     certain += part.weight * share.low;
   }
-  return weights === 0 ? null : Math.min(1, certain / weights);
+  return weights === 0 ? null : certain / weights;
 }
 
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
