@@ -154,3 +154,89 @@ describe("the years watched", () => {
     expect(["a", "b"].map((id) => variants.get(id)?.rarity.appearance.value)).toEqual([2 / 6, 1 / 6]);
   });
 });
+
+describe("the rarity of a variant and of its items", () => {
+  const whole = { id: "whole", name: "Whole", needs: { standing: [], parts: ["body", "tray"], groups: [] } };
+  const bare = { id: "bare", name: "Bare", needs: { standing: [], parts: ["body"], groups: [] } };
+  const reference = variant("a", {
+    parts: [part("body", { weight: 3 }), part("tray")],
+    levels: [whole, bare],
+    serials: [range({ from: 1 })],
+  });
+  const both = { present: ["body", "tray"] };
+  const log = [
+    sighting({ ...both, serial: "2" }),
+    sighting({ ...both, serial: "2" }),
+    sighting({ serial: "6", present: ["body"], absent: ["tray"] }),
+    sighting({ serial: "7", absent: ["body"], present: ["tray"] }),
+  ];
+  const scale = {
+    id: "universal",
+    kind: "rarity" as const,
+    name: "",
+    citation: undefined,
+    note: undefined,
+    classes: [1, 4].map((low) => ({
+      id: `from ${low}`,
+      low,
+      high: low === 1 ? 3 : undefined,
+      words: undefined,
+      means: undefined,
+    })),
+  };
+  const assess = (...items: Parameters<typeof collection>[0]["items"] & object) =>
+    assessCollection(
+      collection({ variants: [reference], sightings: log, items, scales: new Map([["universal", scale]]) }),
+    );
+
+  it("is told part by part, level by level, and by the class of its survivors", () => {
+    const { rarity } = assess().variants.get("a") ?? {};
+    expect([...(rarity?.parts ?? [])].map(([id, { inputs }]) => [id, inputs])).toEqual([
+      ["body", { having: 2, recorded: 3 }],
+      ["tray", { having: 2, recorded: 3 }],
+    ]);
+    expect([...(rarity?.levels ?? [])].map(([id, { share }]) => [id, share.inputs])).toEqual([
+      ["whole", { reaching: 1, recorded: 3 }],
+      ["bare", { reaching: 2, recorded: 3 }],
+    ]);
+    // Chao1, by hand: 3 + 2·1/(2·2) = 3.5, and three at least.
+    expect(rarity?.survivors.value).toBe(3.5);
+    expect(rarity?.class).toEqual({ scale: "universal", low: "from 1", high: "from 4" });
+  });
+
+  it("counts an item's serial among those seen only where the item shows it", () => {
+    const made = (serial: "shown" | "masked" | "hidden") =>
+      assess(item("one", { serial: "14", publish: { serial, price: "hidden" } })).variants.get("a")?.rarity
+        .made.inputs;
+    const seen = (distinct: number, largest: number) => ({
+      ranges: [{ prefix: "", from: 1, to: null, distinct, largest }],
+    });
+    expect(made("shown")).toEqual(seen(4, 14));
+    expect(made("masked")).toEqual(seen(3, 7));
+    expect(made("hidden")).toEqual(seen(3, 7));
+  });
+
+  it("holds an item by its certain part against the others, and not against itself in the log", () => {
+    const { items } = assess(
+      item("one", { serial: "6", census: false, parts: parts({ body: "present", tray: "absent" }) }),
+      item("two", { census: false, parts: parts({ body: "absent" }) }),
+      item("three", { variant: "a", example: "e", parts: parts({ body: "unverified", tray: "present" }) }),
+    );
+    expect(items.get("one")?.rarity).toMatchObject({
+      rank: { place: 2, of: 3 },
+      asComplete: { inputs: { atLeastAsComplete: 2, compared: 3, certain: 0.75 } },
+    });
+    expect(items.get("two")?.rarity.rank).toEqual({ place: 4, of: 4 });
+    expect(items.get("three")?.rarity.asComplete.inputs).toMatchObject({ certain: 0.25, compared: 4 });
+  });
+
+  it("has no rank for an item whose variant lists no part to count by", () => {
+    const { items } = assessCollection(
+      collection({
+        variants: [variant("a", { parts: [part("oil", { standing: "consumable" })] })],
+        items: [item("one")],
+      }),
+    );
+    expect(items.get("one")?.rarity.rank).toBeNull();
+  });
+});
