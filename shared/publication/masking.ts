@@ -47,6 +47,15 @@ export function redactorFor(item: Item): Redact {
 const mark = (runs: readonly string[]): string =>
   runs.filter((run) => /^[0-9]+$/.test(run)).reduce((a, b) => (b.length > a.length ? b : a), "");
 
+/** A pattern takes longer to make than most texts to be read, and most have nothing to be found. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
 function makeRedactor(item: Item): Redact {
   if (item.publish.serial === "shown") return (text) => text;
   const serials = [item.serial, ...[...item.parts.values()].flat().map(({ serial }) => serial)];
@@ -55,9 +64,9 @@ function makeRedactor(item: Item): Redact {
     .flatMap((serial) => (serial === undefined ? [] : [serial]))
     .flatMap((serial) => {
       const runs = serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
-      const whole = { pattern: spelling(runs), shown: publish(serial), has: mark(runs) };
+      const whole = { pattern: once(() => spelling(runs)), shown: publish(serial), has: mark(runs) };
       const numbers = runs.map((run) => ({
-        pattern: /^\p{Nd}+$/u.test(run) ? numberAlone(run) : null,
+        pattern: once(() => (/^\p{Nd}+$/u.test(run) ? numberAlone(run) : null)),
         shown: publish(run),
         // Its digits may be parted.
         has: mark(run.length > 4 ? [run.charAt(0)] : [run]),
@@ -65,9 +74,8 @@ function makeRedactor(item: Item): Redact {
       return [whole, ...numbers];
     });
   return (text) =>
-    secrets.reduce(
-      (redacted, { pattern, shown, has }) =>
-        pattern && redacted.includes(has) ? redacted.replace(pattern, shown) : redacted,
-      text,
-    );
+    secrets.reduce((redacted, { pattern, shown, has }) => {
+      const found = redacted.includes(has) ? pattern() : null;
+      return found ? redacted.replace(found, shown) : redacted;
+    }, text);
 }

@@ -5,7 +5,7 @@ import type { FileKind } from "../source/collection-files.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { type ReadCollection, type ReadRecord, within } from "../source/read-records.ts";
 import type { JsonSchema } from "../source/record-schemas.ts";
-import { itemSchemaFor } from "../validation/item-schema.ts";
+import { itemSchemaFor, namesOnlyKnown } from "../validation/item-schema.ts";
 import type { Validate, Validator } from "../validation/validator.ts";
 import { articleFrom } from "./article.ts";
 import { checkReferences } from "./check-references.ts";
@@ -164,17 +164,24 @@ export function buildCollection(
   const publish = settings?.publish ?? { serial: "masked", price: "hidden" };
   const itemSchema = schemas.get("item");
   const narrowed = new Map<string, Validate>();
-  const validatorFor = (id: unknown): Validate => {
-    const variant = typeof id === "string" ? variants.get(id) : undefined;
-    if (!variant || !itemSchema) return validator.of("item");
-    let validate = narrowed.get(variant.id);
-    if (!validate) {
-      const features = families.get(variant.family)?.features ?? new Map();
-      validate = validator.by(itemSchemaFor(itemSchema, variant, features));
-      narrowed.set(variant.id, validate);
-    }
+  const validateItem = validator.of("item");
+  const validatorOf = (variant: Variant, features: Family["features"]): Validate => {
+    const known = narrowed.get(variant.id);
+    if (known || !itemSchema) return known ?? validateItem;
+    const validate = validator.by(itemSchemaFor(itemSchema, variant, features));
+    narrowed.set(variant.id, validate);
     return validate;
   };
+  /** By the schema that all items share; by that of its variant only where something is wrong. */
+  const validatorFor =
+    (id: unknown): Validate =>
+    (document) => {
+      const variant = typeof id === "string" ? variants.get(id) : undefined;
+      if (!variant) return validateItem(document);
+      const features = families.get(variant.family)?.features ?? new Map();
+      const isSound = validateItem(document).length === 0 && namesOnlyKnown(document.data, variant, features);
+      return isSound ? [] : validatorOf(variant, features)(document);
+    };
   for (const record of named(ofKind("item"), "one item of each id")) {
     const id = (record.document.data as { variant?: unknown } | null)?.variant;
     const known = typeof id !== "string" || knownVariant(record.document, id);

@@ -76,10 +76,11 @@ export class SiteWriter {
   }
 
   #put(address: string, to: string, content: string | Uint8Array): void {
+    const bytes = typeof content === "string" ? encoded(content) : content;
     const before = this.#standing(address);
-    if (before && readFileSync(before).equals(Buffer.from(content))) this.#link(before, to);
+    if (before && readFileSync(before).equals(bytes)) this.#link(before, to);
     else {
-      writeFileSync(to, content);
+      writeFileSync(to, bytes);
       this.written++;
     }
   }
@@ -116,6 +117,16 @@ export class SiteWriter {
       throw new Error(`Two files of the site claim the address "${address}".`);
     this.#addresses.add(address);
   }
+}
+
+const encoder = new TextEncoder();
+let room = new Uint8Array(1 << 18);
+
+/** The bytes of a text, good until the next is asked for: a page more would be a buffer more to clear away. */
+function encoded(text: string): Uint8Array {
+  // A letter of a JavaScript string takes three bytes at most.
+  if (room.length < text.length * 3) room = new Uint8Array(text.length * 3);
+  return room.subarray(0, encoder.encodeInto(text, room).written);
 }
 
 function contentOf(file: Exclude<SiteFile, { kind: "copy" }>, site: Site | undefined): string | Uint8Array {

@@ -51,6 +51,39 @@ export function itemSchemaFor(
   };
 }
 
+/**
+ * Whether an item that fits the item schema names only what its variant has: then it fits the narrowed schema, too,
+ * which need not be compiled for it. `tests/validation` holds the two to each other.
+ */
+export function namesOnlyKnown(
+  data: unknown,
+  variant: Described,
+  features: ReadonlyMap<string, FeatureValues>,
+): boolean {
+  const item = fieldsOf(data);
+  const isPart = (id: unknown): boolean => typeof id === "string" && variant.parts.has(id);
+  const points = (list: unknown): boolean =>
+    listOf(list).every((entry) => {
+      const { part } = fieldsOf(entry);
+      return part === undefined || isPart(part);
+    });
+  return (
+    Object.keys(fieldsOf(item.parts)).every(isPart) &&
+    Object.entries(fieldsOf(item.features)).every(
+      ([id, value]) => features.get(id)?.values.some((known) => typings(known).includes(value)) ?? false,
+    ) &&
+    listOf(item.assembled).every(isPart) &&
+    points(item.labels) &&
+    listOf(item.photos).every((photo) => points(fieldsOf(photo).callouts)) &&
+    points(fieldsOf(item.video).moments)
+  );
+}
+
+const fieldsOf = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
+
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
 /** A value may have been typed as a number or as true or false; the record keeps it as text. */
 function typings(value: string): unknown[] {
   if (value === "true" || value === "false") return [value, value === "true"];

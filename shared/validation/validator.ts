@@ -22,6 +22,8 @@ const mostOccasional = 50;
 export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Validator {
   const ajv = new Ajv2020({
     allErrors: true,
+    // A part may have the id "constructor", which every object inherits something by.
+    ownProperties: true,
     verbose: true,
     allowUnionTypes: true,
     strictTypes: false,
