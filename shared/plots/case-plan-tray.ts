@@ -42,11 +42,8 @@ export function casePlanTray(
   longestState: string | null,
   breadth: Breadth,
 ): CasePlanTray {
-  const key = JSON.stringify([
-    breadth,
-    longestState,
-    parts.map(({ wording, weight, plan }) => [wording, weight, plan]),
-  ]);
+  let key = `${breadth}\n${longestState}`;
+  for (const { wording, weight, plan } of parts) key += `\n${wording}\n${weight} ${plan}`;
   const before = known.get(key);
   if (before) return before;
   const width = unitsAcross[breadth] - 2 * rim[breadth];

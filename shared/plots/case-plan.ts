@@ -41,6 +41,7 @@ export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOption
   );
 }
 
+/** A compartment with its part in one state; its number is given where all compartments of a plan are known. */
 interface Compartment {
   readonly part: CasePlanPart;
   readonly box: Box;
@@ -48,7 +49,66 @@ interface Compartment {
   readonly wording: string;
   readonly state: string | null;
   readonly label: CompartmentLabel;
-  readonly key: string | null;
+  /** As it is drawn, by its number; an empty one where it has room for a name. */
+  readonly drawn: Map<string, string>;
+}
+
+/** All that the plans of one variant's examples have in common, with every compartment that one of them needed. */
+interface PlanSheet {
+  readonly words: CasePlanOptions["words"]["plots"]["casePlan"];
+  readonly tray: CasePlanTray;
+  /** As the eye meets the compartments in the tray. */
+  readonly readingOrder: readonly number[];
+  readonly compartmentOf: (at: number, part: CasePlanPart) => Compartment;
+}
+
+/** Most compartments of an example look as they do in the next: a plan is put together from those that were drawn. */
+const sheets = new WeakMap<CasePlanTray, Map<string, PlanSheet>>();
+
+function planSheet(
+  parts: readonly CasePlanPart[],
+  options: CasePlanOptions,
+  breadth: Breadth,
+  idPrefix: string,
+  longestState: string | null,
+): PlanSheet {
+  const words = options.words.plots.casePlan;
+  const wordings = parts.map((part) => words.part(part.name, part.quantity));
+  const tray = casePlanTray(
+    parts.map(({ weight, plan }, at) => ({ weight, plan, wording: wordings[at] ?? "" })),
+    longestState,
+    breadth,
+  );
+  const ofTray = sheets.get(tray) ?? new Map<string, PlanSheet>();
+  sheets.set(tray, ofTray);
+  const key = [idPrefix, options.linkPrefix, ...parts.map(({ id }) => id)].join(" ");
+  const known = ofTray.get(key);
+  if (known?.words === words) return known;
+
+  const nowhere: Box = { x: 0, y: 0, width: 0, height: 0 };
+  const boxOf = (at: number): Box => tray.boxes[at] ?? nowhere;
+  const states = new Map<string, Compartment>();
+  const sheet: PlanSheet = {
+    words,
+    tray,
+    readingOrder: [...parts.keys()].sort((a, b) => boxOf(a).y - boxOf(b).y || boxOf(a).x - boxOf(b).x),
+    compartmentOf(at, part) {
+      const surface: Surface = part.summary ?? "issued";
+      const look = `${at} ${surface} ${surface === "incomplete" ? filledShare(part) : ""}`;
+      const before = states.get(look);
+      if (before) return before;
+      const state = part.summary ? options.stateWord(part.summary) : null;
+      const label = tray.labelOf(at, state);
+      const wording = wordings[at] ?? "";
+      const now = { part, box: boxOf(at), surface, wording, state, label, drawn: new Map() };
+      states.set(look, now);
+      return now;
+    },
+  };
+  // Links from many pages differ: a sheet for one of them alone is not worth keeping for long.
+  if (ofTray.size >= 32) ofTray.clear();
+  ofTray.set(key, sheet);
+  return sheet;
 }
 
 function drawPlan(
@@ -58,22 +118,12 @@ function drawPlan(
   idPrefix: string,
   longestState: string | null,
 ): string {
-  const words = options.words.plots.casePlan;
-  const wordings = parts.map((part) => words.part(part.name, part.quantity));
-  const tray = casePlanTray(
-    parts.map(({ weight, plan }, at) => ({ weight, plan, wording: wordings[at] ?? "" })),
-    longestState,
-    breadth,
-  );
+  const { tray, readingOrder, compartmentOf } = planSheet(parts, options, breadth, idPrefix, longestState);
+  const compartments = parts.map((part, at) => compartmentOf(at, part));
+  // Numbers for the compartments that have no room for a name.
+  const keyed = readingOrder.filter((at) => (compartments[at]?.label.level ?? 0) >= 3);
+  const keys = new Map(keyed.map((at, place) => [at, String(place + 1)]));
   const edge = rim[breadth];
-  const unkeyed = parts.map((part, at): Compartment => {
-    const box = tray.boxes[at] ?? { x: 0, y: 0, width: 0, height: 0 };
-    const wording = wordings[at] ?? "";
-    const state = part.summary ? options.stateWord(part.summary) : null;
-    const label = tray.labelOf(at, state);
-    return { part, box, surface: part.summary ?? "issued", wording, state, label, key: null };
-  });
-  const compartments = withKeys(unkeyed);
   const { width, height } = tray;
   const outer = inset({ x: 0, y: 0, width, height }, 0.5);
   const inner = inset(outer, edge / 2 - 1);
@@ -95,68 +145,38 @@ function drawPlan(
     ),
     element("rect", { class: "case-plan-edge", ...outer, rx: edge }),
     element("rect", { class: "case-plan-lip", ...inner, rx: edge / 2 + 1 }),
-    ...compartments.map((compartment) => compartmentIn(tray, compartment, options, idPrefix)),
+    ...compartments.map((compartment, at) => compartmentIn(compartment, keys.get(at), options, idPrefix)),
   );
-  return svg + drawKey(compartments, options);
+  return (
+    svg +
+    drawKey(
+      keyed.flatMap((at) => compartments[at] ?? []),
+      options,
+    )
+  );
 }
-
-/** Numbers for the compartments that have no room for a name, as the eye meets them in the tray. */
-function withKeys(compartments: readonly Compartment[]): readonly Compartment[] {
-  const places = compartments
-    .filter(({ label }) => label.level >= 3)
-    .sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
-  return compartments.map((compartment) => {
-    const place = places.indexOf(compartment);
-    if (place < 0) return compartment;
-    const key = String(place + 1);
-    return { ...compartment, key, label: keyLabel(compartment.box, compartment.state, key) };
-  });
-}
-
-/** Most compartments of an example look as they do in the next: each that was drawn is kept with its tray. */
-const drawn = new WeakMap<CasePlanTray, Map<string, string>>();
 
 function compartmentIn(
-  tray: CasePlanTray,
   compartment: Compartment,
+  key: string | undefined,
   options: CasePlanOptions,
   idPrefix: string,
 ): string {
-  const { part, box, surface, wording, state, key } = compartment;
-  const words = options.words.plots.casePlan;
-  const plain = words.partState(wording, state);
-  const name = key === null ? plain : words.keyed(key, plain);
-  const link = `${options.linkPrefix ?? "#part-"}${part.id}`;
-  const looks = [
-    part.id,
-    name,
-    state,
-    surface,
-    surface === "incomplete" ? filledShare(part) : 0,
-    key,
-    idPrefix,
-    link,
-    box.x,
-    box.y,
-  ];
-  const known = drawn.get(tray) ?? new Map<string, string>();
-  drawn.set(tray, known);
-  const look = looks.join("\n");
-  const before = known.get(look);
+  const before = compartment.drawn.get(key ?? "");
   if (before !== undefined) return before;
-  const now = drawCompartment(compartment, name, link, idPrefix);
-  // Links from many pages differ: what is drawn for one of them alone is not worth keeping for long.
-  if (known.size >= 2000) known.clear();
-  known.set(look, now);
+  const now = drawCompartment(compartment, key, options, idPrefix);
+  compartment.drawn.set(key ?? "", now);
   return now;
 }
 
 function drawCompartment(
-  { part, box, surface, label, key }: Compartment,
-  name: string,
-  link: string,
+  { part, box, surface, wording, state, label: itsOwn }: Compartment,
+  key: string | undefined,
+  options: CasePlanOptions,
   idPrefix: string,
 ): string {
+  const label = key === undefined ? itsOwn : keyLabel(box, state, key);
+  const words = options.words.plots.casePlan;
   // About its own middle, where its writing stands, so that no line of it has to say where that is.
   const { width, height } = box;
   const middle = { x: box.x + width / 2, y: box.y + height / 2 };
@@ -170,12 +190,14 @@ function drawCompartment(
     "a",
     {
       class: `surface-${surface}`,
-      href: link,
+      href: `${options.linkPrefix ?? "#part-"}${part.id}`,
       transform: `translate(${coordinate(middle.x)} ${coordinate(middle.y)})`,
       "font-size": size === usualSize ? undefined : size,
     },
     // What is written in full is the name of the link; a number needs one.
-    key === null ? "" : element("title", {}, escapeXml(name)),
+    key === undefined
+      ? ""
+      : element("title", {}, escapeXml(words.keyed(key, words.partState(wording, state)))),
     surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, idPrefix, {
       filled: filledShare(part),
     }),
@@ -184,11 +206,10 @@ function drawCompartment(
 }
 
 /** What the numbers stand for. The links say it already, so it is for the eye alone. */
-function drawKey(compartments: readonly Compartment[], { words }: CasePlanOptions): string {
-  const keyed = compartments.filter(({ key }) => key !== null).sort((a, b) => Number(a.key) - Number(b.key));
-  const entries = keyed.map(({ key, wording, state }) => {
+function drawKey(keyed: readonly Compartment[], { words }: CasePlanOptions): string {
+  const entries = keyed.map(({ wording, state }, place) => {
     const text = escapeXml(words.plots.casePlan.partState(wording, state));
-    return element("li", {}, element("b", {}, key ?? ""), ` ${text}`);
+    return element("li", {}, element("b", {}, String(place + 1)), ` ${text}`);
   });
   return entries.length === 0
     ? ""
