@@ -24,8 +24,12 @@ export function frequenciesOf(examples: readonly Example[]): Frequencies {
   };
 }
 
-export const sourcesOf = (examples: readonly Example[]): (string | undefined)[] =>
-  examples.flatMap(({ rows }) => rows.map(({ source }) => source));
+/** Each once: a figure asks for them of every item, among all examples of its variant. */
+export function sourcesOf(examples: readonly Example[]): ReadonlySet<string | undefined> {
+  const sources = new Set<string | undefined>();
+  for (const { rows } of examples) for (const { source } of rows) sources.add(source);
+  return sources;
+}
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
   const { sightings, once, twice } = frequenciesOf(examples);
