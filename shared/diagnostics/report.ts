@@ -9,8 +9,12 @@ export function tally(diagnostics: readonly Diagnostic[]): { errors: number; war
   return { errors, warnings: diagnostics.length - errors };
 }
 
+/** Errors come last, where a terminal leaves its reader: a few hundred warnings would hide them. */
 export function reportAsText(diagnostics: readonly Diagnostic[], filesRead: number): string {
-  const blocks = diagnostics.map((each) => {
+  const inOrder = [...diagnostics].sort(
+    (a, b) => Number(a.severity === "error") - Number(b.severity === "error"),
+  );
+  const blocks = inOrder.map((each) => {
     const frame = each.frame.replace(/^/gm, "  ");
     return `${visible(each.file)}:${each.line}:${each.column}  ${each.severity}  ${each.code}\n  ${each.message}\n${frame}\n`;
   });
