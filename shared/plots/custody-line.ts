@@ -32,8 +32,9 @@ const across = unitsAcross[breadth];
 export const custodyLine = (custody: Custody, options: CustodyOptions): string =>
   element("div", { class: "plot custody-line" }, drawCustody(custody, options));
 
-function drawCustody(custody: Custody, { idPrefix, ...options }: CustodyOptions): string {
+function drawCustody(custody: Custody, options: CustodyOptions): string {
   const { words, label } = options;
+  const idPrefix = `${options.idPrefix}-line`;
   const { marks, undated } = custodyMarks(custody, options);
   const { none, undated: undatedWords, dated, gapBetween, description } = words.plots.custody;
   const notes = undated > 0 ? [undatedWords(words.numbers.count(undated), undated)] : [];
