@@ -34,8 +34,7 @@ export function imageDrawing(
 }
 
 interface Writing {
-  /** Null where what stands around it says so. */
-  readonly size?: number | null;
+  readonly size?: number;
   readonly anchor?: "start" | "middle" | "end";
   readonly kind?: string | undefined;
 }
@@ -51,7 +50,7 @@ export const writing = (
     class: kind === undefined ? undefined : `plot-${kind}`,
     x,
     y,
-    "font-size": size ?? undefined,
+    "font-size": size,
     "text-anchor": anchor === "start" ? undefined : anchor,
   };
   return element("text", attributes, escapeXml(text));

@@ -40,14 +40,14 @@ const familyIn = (file: string): string => file.split("/")[2] ?? "";
 const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;
 
 /** The ids that a text may speak of; null where it may speak of everything. */
-function mentioned(text: string): string[] | null {
+export function mentioned(text: string): string[] | null {
   if (!mayMention.test(text)) return [];
   if (/:items[?>]/.test(text)) return null;
   return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
 }
 
 /** The variant that an item is held to be; read in full only where that cannot be seen at once. */
-function variantOf({ file, text }: RecordText): string | undefined {
+export function variantOf({ file, text }: RecordText): string | undefined {
   const seen = topWord(frontMatterOf(text), "variant");
   if (seen) return seen;
   const data = markdownRecord(file, text).document?.data as { variant?: unknown } | null | undefined;

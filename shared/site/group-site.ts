@@ -39,6 +39,8 @@ export interface SoundGroup {
   readonly diagnostics: readonly Diagnostic[];
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
+  /** Those of one item alone, with the photographs and recordings of the group. */
+  readonly filesOfItem: (id: string) => Iterable<SiteFile>;
 }
 
 /** The first twelve hexadecimal digits of the SHA-256 (FIPS 180-4) of a text: what tells one version from others. */
@@ -78,13 +80,18 @@ export async function groupSite(
 
   const versions = new Map<string, string>();
   const index = indexCollection(published, words, media, versions, itemCount);
+  let listed: readonly ListedFamily[] | undefined;
   return {
     isSound: true,
     published,
-    listed: listFamilies(index),
+    get listed() {
+      listed ??= listFamilies(index);
+      return listed;
+    },
     media,
     diagnostics: [...found, ...refused],
     files: () => filesOf(index, media, versions),
+    filesOfItem: (id) => filesOf(index, media, versions, id),
   };
 }
 
@@ -92,6 +99,8 @@ function* filesOf(
   index: CollectionIndex,
   media: CollectionMedia,
   versions: Map<string, string>,
+  /** Where the files of one item are wanted and no others. */
+  only?: string,
 ): Generator<SiteFile> {
   const { collection, words } = index;
   const record = (file: OutputFile): SiteFile => {
@@ -99,10 +108,13 @@ function* filesOf(
     versions.set(file.address, versionOf(file.text));
     return { kind: "text", ...file };
   };
-  for (const family of collection.families) yield record(familyData(family));
-  for (const variant of collection.variants) yield record(variantData(variant));
-  for (const page of familyPages(index)) yield { kind: "page", ...page };
+  if (only === undefined) {
+    for (const family of collection.families) yield record(familyData(family));
+    for (const variant of collection.variants) yield record(variantData(variant));
+    for (const page of familyPages(index)) yield { kind: "page", ...page };
+  }
   for (const item of collection.items) {
+    if (only !== undefined && item.id !== only) continue;
     yield record(itemData(item));
     for (const page of itemPages(item, index)) yield { kind: "page", ...page };
     const manifest = iiifManifest(item, collection, words, media);

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { gzipSync } from "node:zlib";
 import type { CatalogueIndex } from "../pages/catalogue-index.ts";
 import { buildSearchIndex } from "../pages/search/build-search-index.ts";
+import type { RememberedWords } from "../pages/search/remembered-words.ts";
 import type { SearchIndex } from "../pages/search/search-index.ts";
 
 /** A file of the site that is no text. */
@@ -20,10 +21,17 @@ export interface SearchFiles {
  * Compressed here, since many a static host does not: what a reader loads is then the same everywhere. Named by
  * what is inside, so that an entry that changes gives new names to the files that it is in and to the index.
  */
-function packed(name: string, data: unknown): PackedFile {
+function packed(name: string, data: unknown, last: SearchMemory | undefined): PackedFile {
   const text = JSON.stringify(data);
   const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
-  return { address: `/assets/search/${name}.${hash}.json.gz`, bytes: gzipSync(text, { level: 9 }) };
+  const address = `/assets/search/${name}.${hash}.json.gz`;
+  return last?.files.get(address) ?? { address, bytes: gzipSync(text, { level: 9 }) };
+}
+
+/** What a preview keeps of the index that it made last: most of it is in the next one, too. */
+export interface SearchMemory {
+  readonly words: RememberedWords;
+  readonly files: ReadonlyMap<string, PackedFile>;
 }
 
 /** Letters of any script, as a name of a file may have them. */
@@ -32,20 +40,23 @@ const fileName = (prefix: string): string =>
     ? "words"
     : `words-${prefix.replace(/[^a-z0-9]/g, (letter) => `u${letter.charCodeAt(0).toString(16)}`)}`;
 
-export function searchFiles(catalogue: Pick<CatalogueIndex, "collection" | "listed">): SearchFiles {
-  const { index, details, files } = buildSearchIndex(catalogue);
+export function searchFiles(
+  catalogue: Pick<CatalogueIndex, "collection" | "listed">,
+  last?: SearchMemory,
+): SearchFiles {
+  const { index, details, files } = buildSearchIndex(catalogue, last?.words.cut);
   if (index.count < 2) return { index: null, files: [] };
-  const detailsFile = packed("details", details);
+  const detailsFile = packed("details", details, last);
   const wordFiles = files.map(({ prefix, words, entries }) => ({
     prefix,
-    file: packed(fileName(prefix), { words, entries }),
+    file: packed(fileName(prefix), { words, entries }, last),
   }));
   const whole: SearchIndex = {
     ...index,
     details: detailsFile.address,
     shards: wordFiles.map(({ prefix, file }) => ({ prefix, address: file.address })),
   };
-  const indexFile = packed("index", whole);
+  const indexFile = packed("index", whole, last);
   return {
     index: indexFile.address,
     files: [indexFile, detailsFile, ...wordFiles.map(({ file }) => file)],

@@ -129,7 +129,11 @@ function encoded(text: string): Uint8Array {
   return room.subarray(0, encoder.encodeInto(text, room).written);
 }
 
-function contentOf(file: Exclude<SiteFile, { kind: "copy" }>, site: Site | undefined): string | Uint8Array {
+/** What a file of the site is to hold. */
+export function contentOf(
+  file: Exclude<SiteFile, { kind: "copy" }>,
+  site: Site | undefined,
+): string | Uint8Array {
   if (file.kind === "bytes") return file.bytes;
   if (file.kind === "text") return file.text;
   if (!site) throw new Error(`Nothing is known of the site around the page "${file.address}".`);

@@ -14,7 +14,7 @@ import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
 import { versionOf } from "./group-site.ts";
-import { searchFiles } from "./search-files.ts";
+import { type PackedFile, type SearchMemory, searchFiles } from "./search-files.ts";
 import type { SiteFile } from "./site-file.ts";
 import type { SiteFrame } from "./site-frame.ts";
 
@@ -24,6 +24,8 @@ export interface WholeSite {
   /** What is around a page: only one with a form to ask is told where a search begins. */
   readonly siteOf: (page: Page) => Site;
   readonly files: readonly SiteFile[];
+  /** Those of them that are the search index. */
+  readonly searchFiles: readonly PackedFile[];
 }
 
 /**
@@ -35,6 +37,7 @@ export function wholeSite(
   listed: readonly ListedFamily[],
   toldOf: readonly PublishedCollection[],
   pageAddresses: readonly string[],
+  lastSearch?: SearchMemory,
 ): WholeSite {
   const { words } = frame.site;
   const inOrder = <Record extends { readonly id: string }>(records: readonly Record[]): Record[] =>
@@ -58,7 +61,7 @@ export function wholeSite(
     index,
     collection.settings.fieldReference ? fieldReference(readRecordSchemas()) : null,
   );
-  const search = searchFiles(index);
+  const search = searchFiles(index, lastSearch);
   // A card is for its shelf, and not for those who search the web.
   const addressed = [...pages.map(({ address }) => address), ...pageAddresses].filter(
     (address) => address.endsWith("/") && !isDisplayCard(address),
@@ -71,6 +74,7 @@ export function wholeSite(
   return {
     diagnostics: checkTexts(frame.collection, frame.settingsDocument, () => collection),
     pages,
+    searchFiles: search.files,
     siteOf: (page) => (page.kind === "catalogue" && page.finder ? searching : frame.site),
     files: [
       ...articles.map(text),

@@ -100,6 +100,13 @@ export function readTexts(
   return { texts, files: found.files, beside: found.beside, diagnostics };
 }
 
+/** One text as it stands now; null where it cannot be read. */
+export function reread(root: string, known: RecordText): RecordText | null {
+  const size = known.kind === "sightings" ? "log" : "record";
+  const { text } = readTextFile(root, known.file, size, known.isLinked);
+  return text === null ? null : recordText(known, text);
+}
+
 /** Takes texts apart. */
 export function recordsIn({
   texts,

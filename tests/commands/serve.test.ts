@@ -1,3 +1,4 @@
+import { readFileSync, rmSync } from "node:fs";
 import { request } from "node:http";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
@@ -5,14 +6,72 @@ import { item, smallCollection, writeCollection, writeFiles } from "../collectio
 import { ask, served } from "./served.ts";
 
 const until = async (condition: () => Promise<boolean>): Promise<void> => {
-  for (let tries = 0; tries < 200; tries++) {
+  for (let tries = 0; tries < 600; tries++) {
     if (await condition()) return;
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
-  throw new Error("It did not come to pass in twenty seconds.");
+  throw new Error("It did not come to pass in a minute.");
 };
 
+interface Told {
+  readonly build: string | number;
+  readonly problems: string | null;
+}
+
+/** What an open page is told, from its opening on. */
+function listen(port: number, page: string): { readonly told: readonly Told[]; readonly close: () => void } {
+  const told: Told[] = [];
+  const path_ = `/__fittedcase/events?page=${encodeURIComponent(page)}`;
+  const asking = request({ host: "127.0.0.1", port, path: path_ }, (response) => {
+    response.on("data", (chunk) => {
+      for (const line of String(chunk).split("\n"))
+        if (line.startsWith("data: ")) told.push(JSON.parse(line.slice("data: ".length)));
+    });
+  });
+  asking.on("error", () => {});
+  asking.end();
+  return { told, close: () => void asking.destroy() };
+}
+
 describe("fittedcase serve", () => {
+  it("tells an open page of what changes what it shows, and writes the site when all is quiet", async () => {
+    const root = writeCollection(
+      smallCollection("parts:\n  sextant: { standing: core }\n", {
+        "content/items/one/index.md": item("set: first"),
+        "content/items/two/index.md": item("set: second"),
+      }),
+    );
+    const preview = await served(root);
+    const { port } = preview;
+    const open = ["/items/one/", "/items/", "/sources/"].map((page) => listen(port, page));
+    const [one, list, sources] = open.map(({ told }) => told);
+    try {
+      await until(async () => open.every(({ told }) => told.length === 1));
+      const page = await ask(port, "/items/one/");
+      // A page that was loaded before it listens knows by this whether it is still the same.
+      expect(page.body).toContain(`data-build="${one?.[0]?.build}"`);
+      writeFiles(root, {
+        "content/items/one/index.md": item("set: first").replace("A chest", "first of all"),
+      });
+      await until(async () => list?.length === 2);
+      expect(one?.length).toBe(2);
+      expect(one?.[1]?.build).not.toBe(one?.[0]?.build);
+      expect((await ask(port, "/items/one/")).body).toContain("first of all");
+      expect((await ask(port, "/items/")).body).toContain("first of all");
+      const onDisk = () =>
+        readFileSync(path.join(root, ".cache/fittedcase/preview/site/items/one/index.html"), "utf8");
+      await until(async () => onDisk().includes("first of all"));
+      writeFiles(root, { "content/items/three/index.md": item("set: third") });
+      await until(async () => (await ask(port, "/items/three/")).status === 200);
+      rmSync(path.join(root, "content/items/three"), { recursive: true });
+      await until(async () => (await ask(port, "/items/three/")).status === 404);
+      expect(sources?.length).toBe(1);
+    } finally {
+      for (const { close } of open) close();
+      expect(await preview.stop()).toBe(0);
+    }
+  });
+
   it("shows the site, shows what is wrong with it, and answers to nobody else", async () => {
     const root = writeCollection(
       smallCollection("parts:\n  sextant: { standing: core }\n", { "content/items/one/index.md": item("") }),

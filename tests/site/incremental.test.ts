@@ -7,30 +7,12 @@ import { randomFrom } from "../benchmarks/generate/random.ts";
 import { generateCollection } from "../benchmarks/generate-collection.ts";
 import { writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
-import { repository } from "../commands/run.ts";
-import { plain, quartersPicture } from "../images/quarters.ts";
+import { generated, pictures } from "./generated.ts";
 import { randomEdit } from "./random-edits.ts";
 
 /** As many as somebody asks for: EDITS=500, and SEED=7 for other ones. */
 const edits = Number(process.env.EDITS ?? 25);
 const seed = Number(process.env.SEED ?? 1);
-
-/** Two families, with a scale of their own. */
-function generated(): string {
-  const root = mkdtempSync(path.join(tmpdir(), "fittedcase-edits-"));
-  generateCollection({ folder: root, items: 30, itemsInVariant: 3, seed: 5 });
-  const scale = readFileSync(path.join(repository, "schemas/scales/universal.yaml"), "utf8");
-  writeFiles(root, { "schemas/scales/own.yaml": scale.replace("id: universal", "id: own") });
-  return root;
-}
-
-/** Small ones, which differ. */
-const pictures = (): Promise<Buffer[]> =>
-  Promise.all(
-    [plain, { ...plain, topLeft: [9, 9, 9] as const }].map((quarters) =>
-      quartersPicture(quarters, 60, 40).png().toBuffer(),
-    ),
-  );
 
 /** When each file of a site was written, and which it is: a file that is only linked keeps both. */
 const stampsOf = (site: string): Map<string, string> =>

@@ -1,6 +1,6 @@
 /**
- * What the preview adds to each page: it reloads when the site was built again, and shows what is wrong with the
- * content over the last good page until it is mended.
+ * What the preview adds to each page: it reloads when what it shows was made again, and shows what is wrong
+ * with the content over the last good page until it is mended.
  */
 export const previewClient = `
 const panel = document.createElement("section");
@@ -8,7 +8,8 @@ panel.id = "fittedcase-problems";
 panel.setAttribute("role", "alert");
 panel.hidden = true;
 document.body.prepend(panel);
-let built;
+const own = document.querySelector('script[src="/__fittedcase/preview.js"]');
+let built = own?.dataset.build;
 const outfit = /^\\/items\\/([^/]+)\\/$/.exec(location.pathname);
 if (outfit) {
   const toBench = document.createElement("p");
@@ -19,7 +20,7 @@ if (outfit) {
   toBench.append(link);
   document.body.append(toBench);
 }
-const events = new EventSource("/__fittedcase/events");
+const events = new EventSource("/__fittedcase/events?page=" + encodeURIComponent(location.pathname));
 events.addEventListener("state", ({ data }) => {
   const state = JSON.parse(data);
   if (built !== undefined && state.build !== built) location.reload();

@@ -1,13 +1,13 @@
-import { realpathSync, statSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { createHash } from "node:crypto";
 import { createServer, type Server, type ServerResponse } from "node:http";
-import path from "node:path";
+import type { LiveSite } from "../../site/live/live-site.ts";
 import { type Access, isKey, keyCookie, refusal } from "./access.ts";
 import { answerBench } from "./bench/bench-server.ts";
 import { previewClient, previewStyle } from "./preview-client.ts";
-import { mediaTypes, sendFile } from "./send-file.ts";
+import { mediaTypes, sendContent, sendFile } from "./send-file.ts";
+import { htmlOf, shownAt } from "./shown.ts";
 
-/** What the open pages are told: which build stands, and what is wrong with the content since. */
+/** What is wrong with the content, and how often something was made of it. */
 export interface PreviewState {
   readonly build: number;
   readonly problems: string | null;
@@ -15,40 +15,87 @@ export interface PreviewState {
 
 export interface PreviewServer {
   readonly server: Server;
-  readonly tell: (state: PreviewState) => void;
+  /**
+   * Tells open pages; one that shows the same as before and has the same problems is left alone. Those that load again
+   * are waited for, though not long: whatever is made meanwhile would keep them waiting.
+   */
+  readonly tell: (state: PreviewState) => Promise<void>;
+  /** The addresses of the site's pages that are open somewhere. */
+  readonly lookedAt: () => ReadonlySet<string>;
 }
 
-/** The file of an address, or null where it leads out of the site or to nothing. */
-function fileOf(site: string, address: string): string | null {
-  try {
-    const root = realpathSync(site);
-    let file = realpathSync(path.join(root, decodeURIComponent(address)));
-    if (statSync(file).isDirectory()) file = realpathSync(path.join(file, "index.html"));
-    return file.startsWith(root + path.sep) ? file : null;
-  } catch {
-    return null;
-  }
+/** Somebody who listens: with the page that is open, and what was last said of it. */
+interface Listener {
+  readonly response: ServerResponse;
+  readonly page: string | null;
+  said: string;
+  build: string | number;
 }
+
+/** In milliseconds: a page that has not been loaded again by then is in nobody's sight. */
+const patience = 400;
 
 const isOfBench = (address: string) => /^\/__fittedcase\/bench(?:\/|\.css$|\.js$)/.test(address);
 
-/**
- * A static host for the site that stands at `site`, which tells open pages of new builds; and the pages for the
- * bench, which write into the items of the collection at `root`.
- */
-export function createPreviewServer(root: string, site: string, access: Access): PreviewServer {
-  let state: PreviewState = { build: 0, problems: null };
-  const listeners = new Set<ServerResponse>();
-  const message = () => `event: state\ndata: ${JSON.stringify(state)}\n\n`;
+const versionOf = (html: string): string => createHash("sha1").update(html).digest("base64url");
 
-  async function page(response: ServerResponse, file: string, status: number): Promise<void> {
-    const written = await readFile(file, "utf8");
+/**
+ * A host for the site that stands at `site`, with what was made over it since, which tells open pages when they are to be
+ * loaded again; and the pages for the bench, which write into the items of the collection at `root`.
+ */
+export function createPreviewServer(
+  root: string,
+  site: string,
+  access: Access,
+  live: () => LiveSite | null,
+  /** Told of the address of each page that somebody opens. */
+  onLook: (address: string) => void,
+): PreviewServer {
+  let state: PreviewState = { build: 0, problems: null };
+  const listeners = new Set<Listener>();
+  let onArrival = () => {};
+
+  /** The page of an address, or the page for what is not there; null where what is there is no page. */
+  function pageAt(pathname: string): { readonly html: string; readonly status: number } | null {
+    const shown = shownAt(pathname, site, live());
+    if (shown) {
+      const html = htmlOf(shown);
+      return html === null ? null : { html, status: 200 };
+    }
+    const missing = shownAt("/404.html", site, live());
+    const html = missing && htmlOf(missing);
+    if (html === null) return null;
     // The page for what is not there leads where the site will stand; here it stands at the root.
-    const home =
-      status === 404 ? /<link rel="stylesheet" href="(\/[^"]*\/)assets\//.exec(written)?.[1] : undefined;
-    const html = home === undefined ? written : written.replaceAll(`="${home}`, '="/');
+    const home = /<link rel="stylesheet" href="(\/[^"]*\/)assets\//.exec(html)?.[1];
+    return { html: home === undefined ? html : html.replaceAll(`="${home}`, '="/'), status: 404 };
+  }
+
+  function versionAt(pathname: string): string | number {
+    try {
+      const page = pageAt(pathname);
+      return page ? versionOf(page.html) : state.build;
+    } catch {
+      // Its folder is being put in the place of another.
+      return state.build;
+    }
+  }
+
+  /** True where the page is to be loaded again. */
+  function send(listener: Listener): boolean {
+    const build = listener.page === null ? state.build : versionAt(listener.page);
+    const message = `event: state\ndata: ${JSON.stringify({ build, problems: state.problems })}\n\n`;
+    if (listener.page !== null && listener.said === message) return false;
+    const isLoadedAgain = listener.page !== null && listener.build !== build;
+    listener.said = message;
+    listener.build = build;
+    listener.response.write(message);
+    return isLoadedAgain;
+  }
+
+  function sendPage(response: ServerResponse, { html, status }: { html: string; status: number }): void {
     const added =
-      '<link rel="stylesheet" href="/__fittedcase/preview.css"><script type="module" src="/__fittedcase/preview.js"></script>';
+      '<link rel="stylesheet" href="/__fittedcase/preview.css">' +
+      `<script type="module" src="/__fittedcase/preview.js" data-build="${versionOf(html)}"></script>`;
     const end = html.lastIndexOf("</body>");
     response.writeHead(status, { "content-type": "text/html; charset=utf-8", "cache-control": "no-store" });
     response.end(end < 0 ? html + added : html.slice(0, end) + added + html.slice(end));
@@ -84,9 +131,12 @@ export function createPreviewServer(root: string, site: string, access: Access):
       return refuse(405, "Nothing can be written here.");
     if (pathname === "/__fittedcase/events") {
       response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
-      response.write(message());
-      listeners.add(response);
-      request.on("close", () => listeners.delete(response));
+      const listener: Listener = { response, page: url.searchParams.get("page"), said: "", build: "" };
+      send(listener);
+      listeners.add(listener);
+      if (listener.page !== null) onArrival();
+      if (listener.page !== null) onLook(listener.page);
+      request.on("close", () => listeners.delete(listener));
       return;
     }
     if (pathname === "/__fittedcase/preview.js" || pathname === "/__fittedcase/preview.css") {
@@ -95,16 +145,17 @@ export function createPreviewServer(root: string, site: string, access: Access):
       response.end(isScript ? previewClient : previewStyle);
       return;
     }
-    const file = fileOf(site, pathname);
-    const missing = fileOf(site, "/404.html");
-    const failed = () => refuse(503, "The site is being built; try again.");
-    if (file === null) {
-      if (missing === null) return refuse(404, "Not found.");
-      page(response, missing, 404).catch(failed);
-    } else if (file.endsWith(".html")) {
-      page(response, file, 200).catch(failed);
-    } else {
-      sendFile(request, response, file);
+    try {
+      const page = pageAt(pathname);
+      const shown = shownAt(pathname, site, live());
+      if (page) sendPage(response, page);
+      else if (shown?.kind === "file") sendFile(request, response, shown.file);
+      else if (shown) sendContent(request, response, shown);
+      else refuse(404, "Not found.");
+    } catch {
+      // Its folder is being put in the place of another.
+      if (response.headersSent) response.destroy();
+      else refuse(503, "The site is being built; try again.");
     }
   });
 
@@ -112,7 +163,26 @@ export function createPreviewServer(root: string, site: string, access: Access):
     server,
     tell(next) {
       state = next;
-      for (const listener of listeners) listener.write(message());
+      let awaited = [...listeners].filter(send).length;
+      if (awaited === 0) return Promise.resolve();
+      return new Promise((resolve) => {
+        const timer = setTimeout(resolve, patience);
+        onArrival = () => {
+          awaited--;
+          if (awaited > 0) return;
+          clearTimeout(timer);
+          resolve();
+        };
+      });
     },
+    lookedAt: () => new Set([...listeners].flatMap(({ page }) => (page === null ? [] : decodedPage(page)))),
   };
+}
+
+function decodedPage(page: string): string[] {
+  try {
+    return [decodeURIComponent(page)];
+  } catch {
+    return [];
+  }
 }

@@ -24,13 +24,31 @@ export const mediaTypes: Readonly<Record<string, string>> = {
   ".vtt": "text/vtt; charset=utf-8",
 };
 
+/** What is named by its own content stays as it is for ever. */
+const isNamedByContent = (file: string): boolean =>
+  /[/\\]assets[/\\].*[./\\-][0-9a-f]{10}\.[a-z0-9.]+$/.test(file);
+
+/** What is at hand, and needs no file. */
+export function sendContent(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { content, extension }: { readonly content: string | Uint8Array; readonly extension: string },
+): void {
+  response.writeHead(200, {
+    "content-type": mediaTypes[extension] ?? "application/octet-stream",
+    "cache-control": "no-store",
+    "content-length": Buffer.byteLength(content),
+  });
+  response.end(request.method === "HEAD" ? undefined : content);
+}
+
 /** A file, or the part of it that was asked for: players jump in a recording by asking for what lies ahead. */
 export function sendFile(request: IncomingMessage, response: ServerResponse, file: string): void {
   const { size } = statSync(file);
   const range = byteRange(request.headers.range, size);
   const headers = {
     "content-type": mediaTypes[path.extname(file)] ?? "application/octet-stream",
-    "cache-control": "no-store",
+    "cache-control": isNamedByContent(file) ? "max-age=31536000, immutable" : "no-store",
     "accept-ranges": "bytes",
   };
   if (range === "none") {

@@ -1,18 +1,14 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { reportAsText } from "../../diagnostics/report.ts";
-import { buildCollection } from "../../site/build-collection.ts";
 import { type Command, UsageError } from "../command.ts";
 import { rootFolder } from "../root-folder.ts";
 import { newAccess } from "./access.ts";
 import { benchAddress } from "./bench/bench-html.ts";
 import { lanLines } from "./lan-lines.ts";
 import { localAddresses } from "./local-addresses.ts";
+import { PreviewLoop } from "./preview-loop.ts";
 import { createPreviewServer } from "./preview-server.ts";
 import { watchFolders } from "./watch-folders.ts";
-
-/** Editors write a file in several steps; one rebuild is enough for all of them. */
-const settled = 60;
 
 const watched = ["content", "schemas", "templates"];
 
@@ -53,41 +49,16 @@ export const serve: Command = {
     const access = newAccess(hosts);
     const root = rootFolder(cwd, values.root);
     const site = path.join(root, ".cache/fittedcase/preview/site");
-    const { server, tell } = createPreviewServer(root, site, access);
-
-    let build = 0;
-    let running = false;
-    let again = false;
-    const rebuild = async () => {
-      if (running) {
-        again = true;
-        return;
-      }
-      running = true;
-      do {
-        again = false;
-        const started = performance.now();
-        const { written, diagnostics, filesRead } = await buildCollection(root, site, "public");
-        const report = reportAsText(diagnostics, filesRead);
-        if (written) {
-          build += 1;
-          out(`Built ${written.pages} pages in ${((performance.now() - started) / 1000).toFixed(1)} s.`);
-        } else err(report);
-        tell({ build, problems: written ? null : report });
-      } while (again);
-      running = false;
-    };
-
-    await rebuild();
-    let timer: NodeJS.Timeout | undefined;
-    const onChange = () => {
-      clearTimeout(timer);
-      timer = setTimeout(() => void rebuild().catch((problem: unknown) => err(String(problem))), settled);
-    };
-    const stopWatching = watchFolders(
-      watched.map((folder) => path.join(root, folder)),
-      onChange,
+    const { server, tell, lookedAt } = createPreviewServer(
+      root,
+      site,
+      access,
+      () => loop.live,
+      (address) => loop.onLook(address),
     );
+    const loop = new PreviewLoop({ root, site, out, err, tell, lookedAt });
+    await loop.buildWhole();
+    const stopWatching = watchFolders(root, watched, (file) => loop.onChange(file));
     await new Promise<void>((resolve, reject) => {
       server.on("error", (problem: Error & { code?: string }) =>
         reject(
@@ -109,6 +80,7 @@ export const serve: Command = {
       process.once("SIGTERM", resolve);
     });
     stopWatching();
+    loop.stop();
     server.closeAllConnections();
     server.close();
     return 0;

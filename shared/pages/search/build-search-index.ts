@@ -3,9 +3,10 @@ import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";
 import { fold, foldedWords } from "./fold.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
+import { type CutWords, cutWords } from "./remembered-words.ts";
 import { type Named, type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
 import { shareStep } from "./share-steps.ts";
-import { type CutWordFile, cutWordFiles, gatherWords } from "./word-files.ts";
+import type { CutWordFile } from "./word-files.ts";
 
 export interface BuiltSearch {
   /** What is known of every entry; the addresses of the other files are not known yet. */
@@ -28,7 +29,6 @@ class Register<Value> {
   }
 }
 
-const wordsIn = (words: string): string[] => (words === "" ? [] : words.split(" "));
 const oneLine = (text: string | null): string => (text ?? "").replace(/\s+/g, " ");
 const lines = (texts: Iterable<string>): string => [...texts].join("\n");
 const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
@@ -37,10 +37,10 @@ const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].so
 const saysSet = (title: string, set: string): boolean => foldedWords(title).includes(fold(set));
 
 /** The search index of a collection: chosen fields of what is published, and nothing else. */
-export function buildSearchIndex({
-  collection,
-  listed,
-}: Pick<CatalogueIndex, "collection" | "listed">): BuiltSearch {
+export function buildSearchIndex(
+  { collection, listed }: Pick<CatalogueIndex, "collection" | "listed">,
+  cut: CutWords = cutWords,
+): BuiltSearch {
   const items = listed.flatMap(({ items: of }) => of);
   const variants = listed.flatMap((family, at) =>
     family.variants.map((variant) => ({ ...variant, family: at })),
@@ -98,6 +98,6 @@ export function buildSearchIndex({
       ),
       places: places.values,
     },
-    files: cutWordFiles(gatherWords(items.map(({ searched: { words } }) => wordsIn(words)))),
+    files: cut(items.map(({ searched: { words } }) => words)),
   };
 }

@@ -27,9 +27,13 @@ export function gatherWords(entries: Iterable<Iterable<string>>): Map<string, nu
 const inOrder = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** The words in files that a reader fetches one or two of; an entry that changes leaves most files as they are. */
-export function cutWordFiles(found: ReadonlyMap<string, readonly number[]>, size = wanted): CutWordFile[] {
+export function cutWordFiles(
+  found: ReadonlyMap<string, readonly number[]>,
+  size = wanted,
+  packedOf: (word: string) => string = (word) => packRising(found.get(word) ?? []),
+): CutWordFile[] {
   const words = [...found.keys()].sort(inOrder);
-  const packed = words.map((word) => packRising(found.get(word) ?? []));
+  const packed = words.map(packedOf);
   const files: CutWordFile[] = [];
   const sizes = words.map((word, at) => word.length + (packed[at]?.length ?? 0) + 2);
 

@@ -1,0 +1,41 @@
+import { spawn } from "node:child_process";
+import { setPriority } from "node:os";
+import path from "node:path";
+import { packageFolder } from "../../source/package-folder.ts";
+
+export interface BesideBuild {
+  /** What was wrong with the content, as `build` reports it; null where the site was written, undefined if it was stopped. */
+  readonly problems: Promise<string | null | undefined>;
+  readonly stop: () => void;
+}
+
+/** Builds the site in a process of its own, which gives way to everything else: the preview goes on answering. */
+export function buildBeside(root: string, out: string): BesideBuild {
+  const main = path.join(packageFolder, "dist/shared/commands/main.js");
+  const child = spawn(process.execPath, [main, "build", "--root", root, "--out", out], {
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  try {
+    if (child.pid !== undefined) setPriority(child.pid, 10);
+  } catch {
+    // It has ended already, or the system knows no priorities.
+  }
+  let said = "";
+  child.stderr.on("data", (chunk: unknown) => {
+    said += String(chunk);
+  });
+  let isStopped = false;
+  return {
+    problems: new Promise((resolve) => {
+      child.on("error", (problem) => resolve(problem.message));
+      child.on("close", (code) => {
+        if (isStopped) resolve(undefined);
+        else resolve(code === 0 ? null : said.replace(/\n*Nothing was written\.\n*$/, ""));
+      });
+    }),
+    stop() {
+      isStopped = true;
+      child.kill("SIGTERM");
+    },
+  };
+}

@@ -1,0 +1,203 @@
+import { existsSync } from "node:fs";
+import path from "node:path";
+import { reportAsText } from "../../diagnostics/report.ts";
+import { buildCollection } from "../../site/build-collection.ts";
+import { LiveSite } from "../../site/live/live-site.ts";
+import { type BesideBuild, buildBeside } from "./build-beside.ts";
+import type { PreviewState } from "./preview-server.ts";
+
+/** Editors write a file in several steps; a mistake is believed only when nothing has changed for so long. */
+const settled = 60;
+/** And the site is written to disk again when nobody has written anything for so long. */
+const quiet = 3000;
+
+export interface Previewed {
+  readonly root: string;
+  /** Where the site of the preview is built. */
+  readonly site: string;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly tell: (state: PreviewState) => Promise<void>;
+  readonly lookedAt: () => ReadonlySet<string>;
+}
+
+const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+/** Whoever waits for an answer is served between two pieces of work. */
+const turn = () => new Promise((resolve) => setImmediate(resolve));
+
+const isTold = (file: string) => !file.split("/").some((name) => name.startsWith(".") || name.endsWith("~"));
+
+/**
+ * Keeps the site of a preview in step with the files. One change after the other is taken in and made in memory, the pages
+ * that are looked at first; the site on disk follows in a process of its own, once all is quiet.
+ */
+export class PreviewLoop {
+  readonly #previewed: Previewed;
+  readonly #changed = new Map<string, number>();
+  #live: LiveSite | null = null;
+  #build = 0;
+  #problems: string | null = null;
+  #isRunning = false;
+  #isStopped = false;
+  #isPreparing = false;
+  #prepared: string | null = null;
+  #beside: BesideBuild | null = null;
+  #timer: NodeJS.Timeout | undefined;
+
+  constructor(previewed: Previewed) {
+    this.#previewed = previewed;
+  }
+
+  get live(): LiveSite | null {
+    return this.#live;
+  }
+
+  /** The first build, and any that changes more than is held in memory. */
+  async buildWhole(): Promise<void> {
+    const { root, site, out, err } = this.#previewed;
+    const started = performance.now();
+    const { written, diagnostics, filesRead } = await buildCollection(root, site, "public");
+    this.#problems = written ? null : reportAsText(diagnostics, filesRead);
+    if (written) {
+      this.#live = await LiveSite.over(root, site, "public");
+      out(`Built ${written.pages} pages in ${seconds(started)} s.`);
+    } else err(this.#problems ?? "");
+    void this.#tell();
+  }
+
+  /** A file or folder has changed, by its path from the root. */
+  onChange(file: string): void {
+    if (!isTold(file)) return;
+    this.#changed.set(file, performance.now());
+    if (!this.#isRunning && !this.#isPreparing) this.#start();
+  }
+
+  /** Somebody has opened a page, and may be about to edit what it shows. */
+  onLook(address: string): void {
+    setTimeout(() => {
+      if (this.#isRunning || this.#isPreparing || this.#isStopped || this.#prepared === address) return;
+      this.#prepared = address;
+      this.#isPreparing = true;
+      const done = () => {
+        this.#isPreparing = false;
+        if (this.#changed.size > 0) this.#start();
+      };
+      (this.#live?.prepare(address) ?? Promise.resolve()).then(done, done);
+    }, settled);
+  }
+
+  stop(): void {
+    this.#isStopped = true;
+    this.#rest();
+  }
+
+  #tell(): Promise<void> {
+    this.#build++;
+    return this.#previewed.tell({ build: this.#build, problems: this.#problems });
+  }
+
+  /** Leaves the site on disk to itself for now. */
+  #rest(): void {
+    clearTimeout(this.#timer);
+    this.#beside?.stop();
+    this.#beside = null;
+  }
+
+  #start(): void {
+    this.#run().catch((problem: unknown) => {
+      this.#previewed.err(String(problem));
+      // Whatever it was that could not be made in memory, what stands on disk is built without it.
+      this.#live = null;
+      this.#writeOut();
+    });
+  }
+
+  #writeOut(): void {
+    this.#buildBeside().catch((problem: unknown) => this.#previewed.err(String(problem)));
+  }
+
+  async #run(): Promise<void> {
+    this.#isRunning = true;
+    this.#rest();
+    try {
+      await turn();
+      while (this.#changed.size > 0 && !this.#isStopped) await this.#follow();
+    } finally {
+      this.#isRunning = false;
+    }
+  }
+
+  /** Takes in what has changed, and makes what depends on it, until something changes again. */
+  async #follow(): Promise<void> {
+    const started = performance.now();
+    const files = await this.#next();
+    const live = this.#live;
+    if (!live) return this.buildWhole();
+    const taken = await live.take(files);
+    if (taken === "whole") return this.buildWhole();
+    if (await live.makeEdited()) await this.#tell();
+    const first = seconds(started);
+    while (this.#changed.size === 0 && (await live.makeNext(this.#previewed.lookedAt()))) {
+      await this.#tell();
+      await turn();
+    }
+    if (this.#changed.size > 0) return;
+    if (!live.isSettled) {
+      // What an editor has half written is no mistake.
+      await pause(settled);
+      if (this.#changed.size > 0) return;
+      if (live.problems.length > 0) {
+        this.#problems = reportAsText(live.problems, live.filesRead);
+        void this.#tell();
+      }
+      this.#writeOut();
+      return;
+    }
+    if (taken === "stale")
+      this.#previewed.out(
+        `${[...files].join(", ")}: shown after ${first} s, all after ${seconds(started)} s.`,
+      );
+    if (this.#problems !== null) {
+      this.#problems = null;
+      void this.#tell();
+    }
+    if (live.isAhead) this.#timer = setTimeout(() => this.#writeOut(), quiet);
+  }
+
+  /** The files that have changed: at once those that are known and there, the others when they have come to rest. */
+  async #next(): Promise<Set<string>> {
+    const { root } = this.#previewed;
+    const now = (file: string) => this.#live?.isKnown(file) && existsSync(path.join(root, file));
+    const known = [...this.#changed.keys()].filter(now);
+    if (known.length === 0) {
+      while (performance.now() - Math.max(...this.#changed.values()) < settled) await pause(settled / 2);
+      const all = new Set(this.#changed.keys());
+      this.#changed.clear();
+      return all;
+    }
+    for (const file of known) this.#changed.delete(file);
+    return new Set(known);
+  }
+
+  /** Writes the site to disk, or has told what is wrong with it. */
+  async #buildBeside(): Promise<void> {
+    const { root, site, err } = this.#previewed;
+    const build = buildBeside(root, site);
+    this.#beside = build;
+    const problems = await build.problems;
+    if (problems === undefined || this.#beside !== build || this.#isRunning) return;
+    this.#beside = null;
+    if (problems !== null) {
+      if (problems !== this.#problems) err(problems);
+      this.#problems = problems;
+      void this.#tell();
+      return;
+    }
+    // A change that nobody has told of is in it all the same.
+    if (!this.#live?.rest()) this.#live = await LiveSite.over(root, site, "public");
+    this.#problems = null;
+    void this.#tell();
+  }
+}
+
+const seconds = (since: number): string => ((performance.now() - since) / 1000).toFixed(2);

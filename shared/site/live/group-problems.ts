@@ -1,0 +1,22 @@
+import { type Diagnostic, inReadingOrder } from "../../diagnostics/diagnostic.ts";
+import { buildCollection } from "../../records/build-collection.ts";
+import { recordsIn } from "../../source/read-records.ts";
+import { recordValidator } from "../../validation/record-validator.ts";
+import type { FamilyGroup } from "../family-groups.ts";
+import type { LiveSource } from "./live-source.ts";
+
+/**
+ * What is wrong with the records of a group, as far as they tell by themselves: enough to be shown at once, while the
+ * whole is gone through. Logs are left out, since a group knows no more of them than its own lines.
+ */
+export function groupProblems(group: FamilyGroup, { grouped, texts }: LiveSource): Diagnostic[] {
+  const own = [...grouped.shared, ...group.texts];
+  const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
+  const { diagnostics } = buildCollection(read, recordValidator(), grouped.itemCount);
+  const files = new Set(group.texts.flatMap(({ kind, file }) => (kind === "sightings" ? [] : file)));
+  return inReadingOrder(
+    [...read.diagnostics, ...diagnostics].filter(
+      ({ severity, file }) => severity === "error" && files.has(file),
+    ),
+  );
+}

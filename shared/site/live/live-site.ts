@@ -1,0 +1,316 @@
+import path from "node:path";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { ListedFamily } from "../../pages/listed/listed-family.ts";
+import { RememberedWords } from "../../pages/search/remembered-words.ts";
+import type { Audience, PublishedCollection } from "../../publication/published.ts";
+import type { RecordText } from "../../source/read-records.ts";
+import type { FamilyGroup } from "../family-groups.ts";
+import { type GroupSite, groupSite } from "../group-site.ts";
+import { standingFolder } from "../out-folder.ts";
+import { type PackedFile, type SearchMemory, searchFiles } from "../search-files.ts";
+import { siteKey, toolKey } from "../site-keys.ts";
+import { StandingSite } from "../standing-site.ts";
+import { wholeSite } from "../whole-site.ts";
+import { groupProblems } from "./group-problems.ts";
+import { itemSlice } from "./item-slice.ts";
+import { type LiveAnswer, LiveFiles } from "./live-files.ts";
+import { type LiveGroup, madeGroup, standingGroup } from "./live-group.ts";
+import { groupId, type LiveSource, readSource, rereadSource } from "./live-source.ts";
+
+/** With more to be made again than this, a build that writes it out is as fast and takes less memory. */
+const mostItems = 1000;
+
+/** What became of a change: nothing to be done, something to be made, a mistake, or more than is held in memory. */
+export type Taken = "same" | "stale" | "unsound" | "whole";
+
+/**
+ * The site of a preview: as it was last built into a folder, and over it, in memory, whatever has changed since. A change
+ * is taken in, and then made piece by piece, what is looked at first: the pages of what was edited, the groups of families
+ * that depend on it, lists and search. All of it comes from the functions that build a site, and is made from the same;
+ * what could not be made leaves the last good page as it is.
+ */
+export class LiveSite {
+  readonly #root: string;
+  readonly #audience: Audience;
+  readonly #out: string;
+  readonly #tool: string;
+  /** Null where what the files say cannot be shown. */
+  #source: LiveSource | null;
+  readonly #groups = new Map<string, LiveGroup>();
+  /** Of single items, until their group is made. */
+  readonly #ahead = new Map<string, LiveFiles>();
+  #edited: readonly RecordText[] = [];
+  /** By their keys, the groups that turned out to have errors, with those that are known. */
+  #refused = new Map<string, readonly Diagnostic[]>();
+  #whole: LiveFiles | null = null;
+  #wholeAddresses: readonly string[] = [];
+  #search: SearchMemory = { words: new RememberedWords(), files: new Map() };
+  #isWholeStale = false;
+  #isWholeRefused = false;
+  /** Every address on disk, and those of them at which nothing is any longer. */
+  #onDisk: ReadonlySet<string>;
+  #gone: ReadonlySet<string> | null = null;
+
+  private constructor(
+    root: string,
+    audience: Audience,
+    out: string,
+    tool: string,
+    source: LiveSource,
+    onDisk: readonly string[],
+  ) {
+    this.#root = root;
+    this.#audience = audience;
+    this.#out = out;
+    this.#tool = tool;
+    this.#source = source;
+    this.#onDisk = new Set(onDisk);
+  }
+
+  /** On top of the site that was just built; null where its content has errors, or is no longer what it was built from. */
+  static async over(root: string, out: string, audience: Audience): Promise<LiveSite | null> {
+    const tool = toolKey(root, audience);
+    const source = await readSource(root, audience, tool);
+    const standing = standingSite(root, out);
+    if (!source || standing.record?.key !== siteKey(tool, root, source.texts)) return null;
+    const live = new LiveSite(root, audience, out, tool, source, standing.record.addresses);
+    const ofGroups = new Set<string>();
+    for (const group of source.grouped.groups) {
+      const kept = standing.group(group.families, source.keys.get(group) ?? "");
+      if (!kept) return null;
+      live.#groups.set(groupId(group), standingGroup(kept));
+      for (const address of [...kept.addresses, ...kept.copies]) ofGroups.add(address);
+    }
+    live.#wholeAddresses = standing.record.addresses.filter((address) => !ofGroups.has(address));
+    live.#remember(
+      searchFiles({ collection: source.frame.published, listed: live.#listed(source) }, live.#search).files,
+    );
+    return live;
+  }
+
+  /** What an address answers with: null for nothing, undefined for what stands on disk. */
+  answer(address: string): LiveAnswer | null | undefined {
+    for (const files of this.#ahead.values()) {
+      const found = files.answer(address);
+      if (found) return found;
+    }
+    for (const { files } of this.#groups.values()) {
+      const found = files?.answer(address);
+      if (found) return found;
+    }
+    return this.#whole?.answer(address) ?? (this.#goneAddresses().has(address) ? null : undefined);
+  }
+
+  /** Whether all that was taken in could be made, and was. */
+  get isSettled(): boolean {
+    return this.isSound && this.#stale().length === 0 && !this.#isWholeStale;
+  }
+
+  /** Whether anything is held in memory that is not on disk. */
+  get isAhead(): boolean {
+    return this.#whole !== null || [...this.#groups.values()].some(({ files }) => files !== null);
+  }
+
+  get isSound(): boolean {
+    return this.#source !== null && this.#refused.size === 0 && !this.#isWholeRefused;
+  }
+
+  /** What is known to be wrong; there may be more, which a build of the whole reports. */
+  get problems(): readonly Diagnostic[] {
+    return [...this.#refused.values()].flat();
+  }
+
+  get filesRead(): number {
+    return this.#source?.texts.files.length ?? 0;
+  }
+
+  /** Whether a path is that of a record that was read. */
+  isKnown(file: string): boolean {
+    return this.#source?.texts.files.some((known) => known.file === file) ?? false;
+  }
+
+  /** Takes in that some files, by their paths from the root, were written, added or removed. */
+  async take(files: ReadonlySet<string>): Promise<Taken> {
+    if ([...files].some((file) => file.startsWith("templates/"))) return "whole";
+    const before = this.#source;
+    const read = before
+      ? await rereadSource(this.#root, this.#audience, this.#tool, before, files)
+      : await readSource(this.#root, this.#audience, this.#tool).then(
+          (source) => source && { source, items: [] },
+        );
+    this.#source = read?.source ?? null;
+    if (!read) return "unsound";
+    if (read.source === before) return "same";
+    this.#edited = read.items;
+    this.#refused.clear();
+    this.#isWholeRefused = false;
+    this.#isWholeStale = true;
+    const items = this.#stale().flatMap(({ texts }) => texts.filter(({ kind }) => kind === "item"));
+    return items.length > mostItems ? "whole" : "stale";
+  }
+
+  /** The pages of the items that were edited, without those that depend on them. */
+  async makeEdited(): Promise<boolean> {
+    const source = this.#source;
+    const edited = this.#edited;
+    this.#edited = [];
+    if (!source || edited.length > 2) return false;
+    let made = false;
+    for (const item of edited) {
+      const group = source.grouped.groups.find(({ texts }) => texts.includes(item));
+      const slice = group && itemSlice(group, item);
+      if (!slice) continue;
+      const site = await this.#siteOf(slice, source);
+      if (!site.isSound) continue;
+      const ahead = this.#ahead.get(groupId(group)) ?? new LiveFiles();
+      for (const file of site.filesOfItem(item.id)) ahead.add(file, source.frame.site);
+      this.#ahead.set(groupId(group), ahead);
+      made = true;
+    }
+    return made;
+  }
+
+  /** Goes through what an edit of an item will ask for, so that it has been done before, and most of it is at hand. */
+  async prepare(address: string): Promise<void> {
+    const source = this.#source;
+    const id = /^\/items\/([^/]+)\/$/.exec(address)?.[1];
+    if (!source || id === undefined) return;
+    for (const group of source.grouped.groups) {
+      const item = group.texts.find((text) => text.kind === "item" && text.id === id);
+      const slice = item && itemSlice(group, item);
+      const site = slice && (await this.#siteOf(slice, source));
+      if (!site?.isSound) continue;
+      const files = new LiveFiles();
+      for (const file of site.filesOfItem(id)) files.add(file, source.frame.site);
+      files.answer(address);
+    }
+  }
+
+  /** Makes one more piece of what is stale, first what somebody looks at; false where nothing is left to be made. */
+  async makeNext(lookedAt: ReadonlySet<string>): Promise<boolean> {
+    const source = this.#source;
+    if (!source) return false;
+    const stale = this.#stale();
+    const group =
+      stale.find((each) =>
+        this.#groups.get(groupId(each))?.addresses.some((address) => lookedAt.has(address)),
+      ) ?? stale[0];
+    if (group) {
+      await this.#makeGroup(group, source);
+      return true;
+    }
+    if (!this.#isWholeStale || this.#refused.size > 0) return false;
+    await this.#makeWhole(source);
+    return true;
+  }
+
+  /**
+   * Lets go of what is held in memory, since the site on disk was built again. False where that was made from something
+   * else than what was taken in here.
+   */
+  rest(): boolean {
+    const source = this.#source;
+    const { record } = standingSite(this.#root, this.#out);
+    if (!source || !record || !this.isSettled) return false;
+    if (record.key !== siteKey(this.#tool, this.#root, source.texts)) return false;
+    for (const [id, group] of this.#groups) this.#groups.set(id, { ...group, files: null });
+    this.#whole = null;
+    this.#onDisk = new Set(record.addresses);
+    this.#gone = null;
+    return true;
+  }
+
+  #siteOf(group: FamilyGroup, { grouped, watched, texts, frame }: LiveSource): Promise<GroupSite> {
+    return groupSite(group, grouped, watched, texts, frame);
+  }
+
+  /** The groups that have changed since they were made, without those that are known to have errors. */
+  #stale(): FamilyGroup[] {
+    const source = this.#source;
+    if (!source) return [];
+    return source.grouped.groups.filter((group) => {
+      const key = source.keys.get(group) ?? "";
+      return this.#groups.get(groupId(group))?.key !== key && !this.#refused.has(key);
+    });
+  }
+
+  async #makeGroup(group: FamilyGroup, source: LiveSource): Promise<void> {
+    const id = groupId(group);
+    const key = source.keys.get(group) ?? "";
+    const site = await this.#siteOf(group, source);
+    this.#ahead.delete(id);
+    if (!site.isSound) {
+      this.#refused.set(key, [...groupProblems(group, source), ...site.refused]);
+      return;
+    }
+    this.#groups.set(id, madeGroup(key, site, source.frame));
+    this.#gone = null;
+  }
+
+  async #makeWhole(source: LiveSource): Promise<void> {
+    this.#isWholeStale = false;
+    const { grouped, frame, keys } = source;
+    const wanted = new Set(grouped.groups.map(groupId));
+    for (const id of this.#groups.keys()) if (!wanted.has(id)) this.#groups.delete(id);
+    const groups: LiveGroup[] = [];
+    const toldOf: PublishedCollection[] = [];
+    for (const group of grouped.groups) {
+      const isToldOf = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
+      const known = this.#groups.get(groupId(group));
+      if (isToldOf && !known?.published) {
+        const site = await this.#siteOf(group, source);
+        if (site.isSound)
+          this.#groups.set(groupId(group), madeGroup(keys.get(group) ?? "", site, source.frame));
+      }
+      const live = this.#groups.get(groupId(group));
+      if (!live) continue;
+      groups.push(live);
+      if (isToldOf && live.published) toldOf.push(live.published);
+    }
+    const whole = wholeSite(
+      frame,
+      this.#listed(source),
+      toldOf,
+      groups.flatMap((group) => group.addresses),
+      this.#search,
+    );
+    this.#remember(whole.searchFiles);
+    if (whole.diagnostics.some(({ severity }) => severity === "error")) {
+      this.#isWholeRefused = true;
+      return;
+    }
+    const files = new LiveFiles();
+    for (const page of whole.pages) files.addPage(page, whole.siteOf);
+    for (const file of whole.files) files.add(file, frame.site);
+    this.#whole = files;
+    this.#wholeAddresses = files.addresses;
+    this.#gone = null;
+  }
+
+  /** Every family, in order. */
+  #listed({ grouped }: LiveSource): ListedFamily[] {
+    return grouped.groups
+      .flatMap((group) => this.#groups.get(groupId(group))?.listed ?? [])
+      .sort((a, b) => (a.id < b.id ? -1 : 1));
+  }
+
+  #remember(files: readonly PackedFile[]): void {
+    this.#search = {
+      words: this.#search.words,
+      files: new Map(files.map((file) => [file.address, file])),
+    };
+  }
+
+  #goneAddresses(): ReadonlySet<string> {
+    if (this.#gone) return this.#gone;
+    const gone = new Set(this.#onDisk);
+    for (const { addresses: of, copies } of this.#groups.values())
+      for (const address of [...of, ...copies]) gone.delete(address);
+    for (const address of this.#wholeAddresses) gone.delete(address);
+    this.#gone = gone;
+    return gone;
+  }
+}
+
+const standingSite = (root: string, out: string): StandingSite =>
+  new StandingSite(path.join(root, ".cache/fittedcase"), out, standingFolder(out));

@@ -1,0 +1,96 @@
+import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
+import type { Audience } from "../../publication/published.ts";
+import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-records.ts";
+import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
+import { type SiteFrame, siteFrame } from "../site-frame.ts";
+import { besideByFolder, groupKey } from "../site-keys.ts";
+import { digest } from "../standing-site.ts";
+import { changedTexts } from "./changed-texts.ts";
+import { regrouped } from "./regrouped.ts";
+
+/** What the files of a collection say, cut into groups, each with the key of all that it is made from. */
+export interface LiveSource {
+  readonly texts: CollectionTexts;
+  readonly grouped: GroupedCollection;
+  readonly frame: SiteFrame;
+  readonly watched: YearsWatched | null;
+  /** Of the tool and of what is around every page. */
+  readonly around: string;
+  readonly keys: ReadonlyMap<FamilyGroup, string>;
+}
+
+export interface ReadSource {
+  readonly source: LiveSource;
+  /** The items that were written again, where nothing else was; in any other case none. */
+  readonly items: readonly RecordText[];
+}
+
+export const groupId = ({ families }: Pick<FamilyGroup, "families">): string => families.join(" ");
+
+/** What the files say, each read anew. Null where it cannot be cut into groups, or nothing can be shown of it. */
+export async function readSource(root: string, audience: Audience, tool: string): Promise<LiveSource | null> {
+  const texts = readTexts(root);
+  const grouped = groupFamilies(texts);
+  return grouped && framed(root, audience, tool, texts, grouped);
+}
+
+/** The same after some files were written again, from as few of them as will do. */
+export async function rereadSource(
+  root: string,
+  audience: Audience,
+  tool: string,
+  before: LiveSource,
+  files: ReadonlySet<string>,
+): Promise<ReadSource | null> {
+  const known = changedTexts(root, before.texts, files);
+  if (known?.changed.length === 0) return { source: before, items: [] };
+  const grouped = known && regrouped(before.grouped, known.changed);
+  if (!grouped) {
+    const source = await readSource(root, audience, tool);
+    return source && { source, items: [] };
+  }
+  const { texts, changed } = known;
+  const isAround = grouped.shared !== before.grouped.shared || grouped.articles !== before.grouped.articles;
+  if (isAround) {
+    const source = await framed(root, audience, tool, texts, grouped);
+    return source && { source, items: [] };
+  }
+  const keys = keysOf(root, grouped, before.watched, before.around, texts, before);
+  const items = changed.map(({ after }) => after);
+  return {
+    source: { ...before, texts, grouped, keys },
+    items: items.every(({ kind }) => kind === "item") ? items : [],
+  };
+}
+
+async function framed(
+  root: string,
+  audience: Audience,
+  tool: string,
+  texts: CollectionTexts,
+  grouped: GroupedCollection,
+): Promise<LiveSource | null> {
+  const frame = await siteFrame(root, audience, texts, grouped);
+  if (!frame || frame.refused.length > 0) return null;
+  const watched = grouped.watched(frame.collection.settings.watching);
+  const around = digest(tool, JSON.stringify([frame.site.assets, frame.site.logo]));
+  const keys = keysOf(root, grouped, watched, around, texts);
+  return { texts, grouped, frame, watched, around, keys };
+}
+
+/** A group that is as it was `before`, when all else was the same, has the key that it had. */
+function keysOf(
+  root: string,
+  grouped: GroupedCollection,
+  watched: YearsWatched | null,
+  around: string,
+  texts: CollectionTexts,
+  before?: LiveSource,
+): Map<FamilyGroup, string> {
+  let beside: ReturnType<typeof besideByFolder> | undefined;
+  const keyOf = (group: FamilyGroup): string => {
+    beside ??= besideByFolder(texts);
+    return groupKey(around, root, group, grouped, watched, beside);
+  };
+  return new Map(grouped.groups.map((group) => [group, before?.keys.get(group) ?? keyOf(group)]));
+}

@@ -1,0 +1,45 @@
+import type { RecordText } from "../../source/read-records.ts";
+import { topWord } from "../../source/top-word.ts";
+import { type GroupedCollection, mentioned, variantOf } from "../family-groups.ts";
+import type { ChangedText } from "./changed-texts.ts";
+
+/**
+ * What the cutting of a collection into groups takes from a text; null for a log, whose every line it takes. Where this
+ * is as before, the groups are as before.
+ */
+function bondsOf(text: RecordText): string | null {
+  const named = mentioned(text.text);
+  switch (text.kind) {
+    case "item":
+      return JSON.stringify([variantOf(text), named]);
+    case "variant":
+      return JSON.stringify([topWord(text.text, "extends"), named]);
+    case "sightings":
+      return null;
+    default:
+      return JSON.stringify(named);
+  }
+}
+
+/** The groups with some texts changed, as `groupFamilies` would cut them; null where it has to. */
+export function regrouped(
+  grouped: GroupedCollection,
+  changed: readonly ChangedText[],
+): GroupedCollection | null {
+  for (const { before, after } of changed) {
+    const bonds = bondsOf(after);
+    if (bonds === null || bonds !== bondsOf(before)) return null;
+  }
+  const now = new Map(changed.map(({ before, after }) => [before, after]));
+  const replaced = (texts: readonly RecordText[]): readonly RecordText[] =>
+    texts.some((text) => now.has(text)) ? texts.map((text) => now.get(text) ?? text) : texts;
+  return {
+    ...grouped,
+    shared: replaced(grouped.shared),
+    articles: replaced(grouped.articles),
+    groups: grouped.groups.map((group) => {
+      const texts = replaced(group.texts);
+      return texts === group.texts ? group : { ...group, texts };
+    }),
+  };
+}
