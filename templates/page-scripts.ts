@@ -2,6 +2,8 @@ import type { Page } from "../shared/pages/site-pages.ts";
 
 /** On which pages a script runs; one that is not named here runs on all of them. */
 const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
+  "asked-address": (page) =>
+    page.kind === "comparisons" || (page.kind === "catalogue" && page.finder !== null),
   "search-catalogue": (page) => page.kind === "catalogue" && page.finder !== null,
   "tick-outfits": ({ kind }) => kind === "catalogue" || kind === "variant",
   "open-basis": ({ kind }) => kind === "article",
@@ -12,3 +14,8 @@ const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
 
 export const scriptRunsOn = (name: string, page: Page): boolean =>
   Object.hasOwn(runsOn, name) ? (runsOn[name]?.(page) ?? false) : true;
+
+/** What must have run before the first line is shown; a browser that cannot wait runs it when it comes. */
+const runsFirst: ReadonlySet<string> = new Set(["asked-address"]);
+
+export const scriptRunsFirst = (name: string): boolean => runsFirst.has(name);

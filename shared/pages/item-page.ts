@@ -168,7 +168,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         variant === undefined || variant.rarity.survivors.value === null
           ? say.survivorsUnknown
           : say.surviving(words.phrase(variant.rarity.survivors)),
-      class: classed?.phrase ?? null,
+      class: classed?.named ?? null,
       rank: placed,
       missing: missing.slice(0, shownInBrief).map(partLink),
       more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,

@@ -11,6 +11,8 @@ export interface LabelledFigure {
 export interface ClassView {
   /** "URS-6, 17 to 32 known", or a span of two. */
   readonly phrase: string;
+  /** The same where nothing beside it says which scale it is on. */
+  readonly named: string;
   readonly scale: string;
 }
 
@@ -63,8 +65,10 @@ export function classView(
   const wordsOf = (id: string | null) =>
     id === null ? say.classNone : (scale.classes.find((each) => each.id === id)?.words ?? id);
   const isWithheld = rarity.survivors.low === null || rarity.survivors.high === null;
+  const phrase = isWithheld ? say.classWithheld : say.classSpan(wordsOf(low), wordsOf(high));
   return {
-    phrase: isWithheld ? say.classWithheld : say.classSpan(wordsOf(low), wordsOf(high)),
+    phrase,
+    named: `${scale.name}: ${phrase}`,
     scale: say.scaleSource(scale.name, scale.citation),
   };
 }

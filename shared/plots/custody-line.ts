@@ -6,7 +6,7 @@ import { spreadOut } from "./spread-out.ts";
 import { coordinate, element } from "./svg-markup.ts";
 import { brokenLines } from "./text-lines.ts";
 import { textWidth } from "./text-width.ts";
-import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
+import { unitsAcross } from "./two-widths.ts";
 
 export type { Custody };
 
@@ -24,16 +24,17 @@ const top = 8;
 const unitsPerYear = 3.4;
 const [shortest, longest] = [90, 420];
 
-/** Custody down a line of years, with its events beside it; where nothing is known the line is broken. */
-export function custodyLine(custody: Custody, options: CustodyOptions): string {
-  return twoWidths("custody-line", options.idPrefix, (breadth, idPrefix) =>
-    drawCustody(custody, options, breadth, idPrefix),
-  );
-}
+/** A line of years needs no width: one drawing serves a telephone, and stands beside the list of events on a desk. */
+const breadth = "narrow";
+const across = unitsAcross[breadth];
 
-function drawCustody(custody: Custody, options: CustodyOptions, breadth: Breadth, idPrefix: string): string {
+/** Custody down a line of years, with its events beside it; where nothing is known the line is broken. */
+export const custodyLine = (custody: Custody, options: CustodyOptions): string =>
+  element("div", { class: "plot custody-line" }, drawCustody(custody, options));
+
+function drawCustody(custody: Custody, options: CustodyOptions): string {
   const { words, label } = options;
-  const across = unitsAcross[breadth];
+  const idPrefix = `${options.idPrefix}-line`;
   const { marks, undated } = custodyMarks(custody, options);
   const { none, undated: undatedWords, dated, gapBetween, description } = words.plots.custody;
   const notes = undated > 0 ? [undatedWords(words.numbers.count(undated), undated)] : [];
@@ -56,8 +57,7 @@ function drawCustody(custody: Custody, options: CustodyOptions, breadth: Breadth
   const line = yearWidth + 14;
   const left = line + 26;
 
-  const dateWidth = breadth === "wide" ? 120 : 0;
-  const labels = marks.map((mark) => labelOf(mark, across - left, dateWidth));
+  const labels = marks.map((mark) => labelOf(mark, across - left));
   const labelsHeight = labels.reduce((sum, { height }) => sum + height + between, 0);
   const scaled = Math.max(shortest, Math.min(longest, (end - first) * unitsPerYear));
   const length = Math.max(scaled, labelsHeight - 2 * top);
@@ -72,8 +72,8 @@ function drawCustody(custody: Custody, options: CustodyOptions, breadth: Breadth
   const placed = labels.map((each, at) => {
     const middle = middles[at] ?? 0;
     return each.lines
-      .map(({ text, x, row, kind }) =>
-        writing(text, left + x, middle - each.height / 2 + 11 + row * lineHeight, { size, kind }),
+      .map(({ text, row, kind }) =>
+        writing(text, left, middle - each.height / 2 + 11 + row * lineHeight, { size: null, kind }),
       )
       .join("");
   });
@@ -102,7 +102,7 @@ function drawCustody(custody: Custody, options: CustodyOptions, breadth: Breadth
     drawYears(first, end, y, line, yearWidth),
     drawLine(marks, y, line, first, end),
     drawLeaders(marks, middles, labels, y, line, left),
-    ...placed,
+    element("g", { "font-size": size }, ...placed),
     ...noteMarkup,
   );
 }
@@ -111,32 +111,20 @@ interface LabelText {
   readonly height: number;
   readonly lines: readonly {
     readonly text: string;
-    readonly x: number;
     readonly row: number;
     readonly kind: string | undefined;
   }[];
 }
 
-/** A date, and beside it or below it what happened. */
-function labelOf(mark: CustodyMark, width: number, dateWidth: number): LabelText {
-  if (mark.kind === "gap") {
-    const texts = brokenLines(mark.text, size, width);
-    return {
-      height: texts.length * lineHeight,
-      lines: texts.map((text, row) => ({ text, x: 0, row, kind: "remark" })),
-    };
-  }
-  const dates = brokenLines(mark.date, size, dateWidth > 0 ? dateWidth - 12 : width);
-  const texts = brokenLines(mark.text, size, width - dateWidth);
-  const below = dateWidth > 0 ? 0 : dates.length;
-  const rows = dateWidth > 0 ? Math.max(dates.length, texts.length) : dates.length + texts.length;
-  return {
-    height: rows * lineHeight,
-    lines: [
-      ...dates.map((text, row) => ({ text, x: 0, row, kind: "strong" })),
-      ...texts.map((text, row) => ({ text, x: dateWidth, row: row + below, kind: undefined })),
-    ],
-  };
+/** A date, and below it what happened. */
+function labelOf(mark: CustodyMark, width: number): LabelText {
+  const lines = (text: string, kind: string | undefined) =>
+    text === "" ? [] : brokenLines(text, size, width).map((each) => ({ text: each, kind }));
+  const all =
+    mark.kind === "gap"
+      ? lines(mark.text, "remark")
+      : [...lines(mark.date, "strong"), ...lines(mark.text, undefined)];
+  return { height: all.length * lineHeight, lines: all.map((line, row) => ({ ...line, row })) };
 }
 
 function drawYears(
@@ -149,9 +137,11 @@ function drawYears(
   const ticks = roundTicks(first, end, 26 / (y(first + 1) - y(first)));
   return (
     stroke("hairline", ticks.map((year) => horizontal(line - 6, line, y(year))).join("")) +
-    ticks
-      .map((year) => writing(String(year), width, y(year) + 3.7, { size: 10.5, anchor: "end", kind: "soft" }))
-      .join("")
+    element(
+      "g",
+      { class: "plot-soft", "font-size": 10.5, "text-anchor": "end" },
+      ...ticks.map((year) => writing(String(year), width, y(year) + 3.7, { size: null })),
+    )
   );
 }
 

@@ -34,7 +34,8 @@ export function imageDrawing(
 }
 
 interface Writing {
-  readonly size?: number;
+  /** Null where what stands around it says so. */
+  readonly size?: number | null;
   readonly anchor?: "start" | "middle" | "end";
   readonly kind?: string | undefined;
 }
@@ -50,7 +51,7 @@ export const writing = (
     class: kind === undefined ? undefined : `plot-${kind}`,
     x,
     y,
-    "font-size": size,
+    "font-size": size ?? undefined,
     "text-anchor": anchor === "start" ? undefined : anchor,
   };
   return element("text", attributes, escapeXml(text));

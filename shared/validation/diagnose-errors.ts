@@ -92,7 +92,7 @@ function explain(error: ErrorObject): Explanation | null {
         code: isPart ? "unknown-part" : "wrong-value",
         ...value,
         found,
-        expected: isPart ? "a part of the variant" : `one of its ${allowed.length} values`,
+        expected: isPart ? "a part of the variant" : oneOf(allowed),
         remedy: suggestion(String(error.data), allowed),
       };
     }
@@ -191,3 +191,12 @@ function quoting(error: ErrorObject): string | undefined {
   const scalar = typeof error.data === "number" || typeof error.data === "boolean";
   return types.includes("string") && scalar ? "Put it in quotation marks." : undefined;
 }
+
+/** More than these nobody reads in one line. */
+const fewValues = 8;
+
+const oneOf = (allowed: readonly string[]): string => {
+  if (allowed.length > fewValues) return `one of its ${allowed.length} values`;
+  const named = allowed.map((value) => `"${value}"`);
+  return named.length < 2 ? named.join() : `${named.slice(0, -1).join(", ")} or ${named.at(-1)}`;
+};

@@ -673,9 +673,10 @@ export const englishPages = {
   home: {
     description: (title: string) => `${title}: a catalogue of cased outfits.`,
     open: "Opened",
-    openNote: (title: string, complete: string) =>
-      `${title}: ${complete} complete by weight. Each compartment is a part.`,
+    openNote: (title: string, complete: string, hasConsumables: boolean) =>
+      `${title}: ${complete} complete by weight${hasConsumables ? "; what was meant to be used up is counted apart" : ""}. Each compartment is a part.`,
     outfits: "The outfits",
+    completeByWeight: "complete by weight, from what is certain to what is possible",
     allOutfits: "All outfits, to compare",
     families: "The families and their variants",
     articles: "To read",

@@ -1,5 +1,5 @@
 import type { Unit } from "../assessments/figure.ts";
-import type { NumberWords } from "./numbers.ts";
+import { longestWait, type NumberWords } from "./numbers.ts";
 import type { FigurePhrase } from "./words.ts";
 
 /** What a language says around the numbers of a figure. */
@@ -12,11 +12,11 @@ interface PhraseWords {
 }
 
 /** The same figure has the same wording wherever it stands. */
-export function figurePhrase({ count, share, estimate }: NumberWords, say: PhraseWords) {
+export function figurePhrase({ count, share, estimate, wait }: NumberWords, say: PhraseWords) {
   const written: Record<Unit, (value: number) => string> = {
     examples: count,
     share,
-    years: estimate,
+    years: wait,
     "offers a year": estimate,
   };
   const measured: Record<Unit, (numbers: string) => string> = {
@@ -29,7 +29,9 @@ export function figurePhrase({ count, share, estimate }: NumberWords, say: Phras
     const [show, measure] = [written[unit], measured[unit]];
     const interval = low === null || high === null ? null : say.interval(show(low), show(high));
     if (value === null) return interval === null ? say.unknown : measure(interval);
-    if (interval === null || low === high) return measure(show(value));
-    return `${say.about(measure(show(value)))}, ${interval}`;
+    const phrase = measure(show(value));
+    if (interval === null || low === high) return phrase;
+    if (unit !== "years" || value <= longestWait) return `${say.about(phrase)}, ${interval}`;
+    return interval === show(value) ? phrase : `${phrase}, ${interval}`;
   };
 }

@@ -666,9 +666,10 @@ export const germanPages: PageWords = {
   home: {
     description: (title) => `${title}: ein Katalog von Garnituren in Kästen.`,
     open: "Geöffnet",
-    openNote: (title, complete) =>
-      `${title}: nach Gewicht zu ${complete} vollständig. Jedes Fach ist ein Teil.`,
+    openNote: (title, complete, hasConsumables) =>
+      `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; was zum Verbrauch bestimmt war, ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
     outfits: "Die Garnituren",
+    completeByWeight: "vollständig nach Gewicht, vom Gewissen zum Möglichen",
     allOutfits: "Alle Garnituren, zum Vergleich",
     families: "Die Familien und ihre Varianten",
     articles: "Zu lesen",

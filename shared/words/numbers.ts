@@ -8,6 +8,7 @@ import { remembered } from "./remembered.ts";
  * - shares: whole percent; "under 1 %" and "over 99 %" rather than a 0 or 100 that is not exact
  * - estimated years and rates: two significant digits, and never more than two decimals; "under 0.01" rather
  *   than a 0 that is not exact
+ * - a wait: as estimated years up to a hundred; beyond them no more than "over 100", since nobody waits so long
  * - years between two dates: likewise, but whole from a hundred up, since the calendar counts them
  * - confidences, which are chosen: every digit, to hundredths of a percent
  * - units and weights, which are written and not estimated: as they are, to two decimals at most
@@ -17,6 +18,7 @@ export interface NumberWords {
   readonly share: (value: number) => string;
   readonly confidence: (value: number) => string;
   readonly estimate: (value: number) => string;
+  readonly wait: (years: number) => string;
   readonly span: (value: number) => string;
   readonly quantity: (value: number) => string;
   readonly money: (amount: number, currency: string) => string;
@@ -39,6 +41,9 @@ function moneyFormat(language: string, currency: string, isWhole: boolean): Intl
   return format;
 }
 
+/** In years. */
+export const longestWait = 100;
+
 /** `under` and `over` say that something lies below or above a number that is already written. */
 export function numberWords(
   language: string,
@@ -52,6 +57,8 @@ export function numberWords(
   const twoDigits = (value: number): string =>
     Math.abs(value) < 0.1 ? hundredths.format(value) : significant.format(value);
   const chosen = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 2 });
+  const estimate = (value: number): string =>
+    value > 0 && value < 0.005 ? under(hundredths.format(0.01)) : twoDigits(value);
   return {
     count: remembered((value: number) =>
       value > 0 && value < 0.5 ? under(whole.format(1)) : whole.format(value),
@@ -62,7 +69,8 @@ export function numberWords(
       return percent.format(value);
     }),
     confidence: (value) => chosen.format(value),
-    estimate: (value) => (value > 0 && value < 0.005 ? under(hundredths.format(0.01)) : twoDigits(value)),
+    estimate,
+    wait: (years) => (years > longestWait ? over(whole.format(longestWait)) : estimate(years)),
     span: (value) => (value >= 100 ? whole.format(value) : twoDigits(value)),
     quantity: (value) => hundredths.format(value),
     money: (amount, currency) => moneyFormat(language, currency, Number.isInteger(amount)).format(amount),

@@ -13,6 +13,7 @@ export function homeTemplate(page: HomePage, site: PageSite): Html {
   return html`<header class="title-page">
 ${templates["parts/logo"]({ height: 96 }, site)}<h1>${page.title}</h1>
 ${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
+${site.settings.notice && html`<p class="notice">${site.settings.notice}</p>`}
 </header>
 ${opened?.photo ? html`<figure class="frontispiece">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: "(min-width: 72rem) 66rem, 91vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
 <div class="prose preface">${markup(page.text)}</div>
@@ -24,7 +25,7 @@ ${
       id: "outfits",
       title: say.outfits,
       note: templates["parts/links"]([page.all], site),
-      matter: html`<ul class="contents">${page.entries.map(
+      matter: html`<p class="contents-head">${say.completeByWeight}</p><ul class="contents">${page.entries.map(
         ({ item, variant, verdict, verdictWord, complete }) =>
           html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
       )}</ul>`,

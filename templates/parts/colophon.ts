@@ -3,11 +3,11 @@ import type { PageHead } from "../../shared/pages/page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-/** The foot of every page: what the collection has to say of itself, and where its data are. */
-export function colophon(_page: PageHead, { settings, words, link }: PageSite): Html {
+/** The foot of every page: what the collection has to say of itself, and where its data are. The first page has that at its head. */
+export function colophon({ address }: PageHead, { settings, words, link }: PageSite): Html {
   const say = words.pages.site;
   return html`<footer class="colophon">
-${settings.notice && html`<p class="notice">${settings.notice}</p>`}
+${address !== addresses.home && settings.notice && html`<p class="notice">${settings.notice}</p>`}
 <p class="imprint">${settings.publisher && html`<span>${settings.publisher}</span>`} ${settings.rights && html`<span>${settings.rights}</span>`} <span>${say.made}</span></p>
 <p class="data-links"><a href="${link(addresses.collectionData)}">${say.allData}</a> <a href="${link(addresses.itemsCsv)}">${say.table}</a> <a href="${link(addresses.feed)}">${say.feed}</a>${settings.fieldReference && html` <a href="${link(addresses.fields)}">${words.pages.fields.link}</a>`}</p>
 </footer>`;

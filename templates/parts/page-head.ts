@@ -1,7 +1,7 @@
 import { addresses } from "../../shared/pages/addresses.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
 import { type Html, html, markup } from "../html.ts";
-import { scriptRunsOn } from "../page-scripts.ts";
+import { scriptRunsFirst, scriptRunsOn } from "../page-scripts.ts";
 import type { PageSite } from "../site.ts";
 
 /** JSON inside a script element may not close it. */
@@ -19,6 +19,6 @@ ${assets.preload.map((address) => html`<link rel="preload" as="font" type="font/
 <link rel="stylesheet" href="${link(assets.printStyle)}" media="print">
 <link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">
 ${[...imports.values()].map(({ address, integrity }) => html`<link rel="modulepreload" href="${link(address)}" integrity="${integrity}">`)}
-${scripts.map(({ address, integrity }) => html`<script type="module" src="${link(address)}" integrity="${integrity}"></script>`)}
+${scripts.map(({ name, address, integrity }) => html`<script type="module"${scriptRunsFirst(name) && html` async blocking="render"`} src="${link(address)}" integrity="${integrity}"></script>`)}
 ${page.linkedData && html`<script type="application/ld+json">${markup(safeJson(page.linkedData))}</script>`}`;
 }

@@ -45,11 +45,16 @@ function compose(section: HTMLElement): void {
     return head;
   };
 
+  const answered = () => document.documentElement.classList.add("answered");
+
   const show = async () => {
     const mine = ++turn;
     const ids = asked();
     section.hidden = ids.length === 0;
-    if (ids.length === 0) return place.replaceChildren();
+    if (ids.length === 0) {
+      answered();
+      return place.replaceChildren();
+    }
     const { words } = (await import(new URL(section.dataset.words ?? "", location.href).href)) as {
       words: Words;
     };
@@ -87,6 +92,7 @@ function compose(section: HTMLElement): void {
     } catch {
       if (mine === turn) told.value = say.failed;
     }
+    answered();
   };
 
   window.addEventListener("popstate", () => void show());

@@ -20,6 +20,8 @@ function search(form: HTMLFormElement, places: Places): void {
   let isTyping = false;
   let asked = 0;
 
+  const answered = () => document.documentElement.classList.add("answered");
+
   const tell = (text: string) => {
     if (told && told.value !== text) told.value = text;
   };
@@ -50,6 +52,7 @@ function search(form: HTMLFormElement, places: Places): void {
   };
 
   const showAll = () => {
+    answered();
     places.found.hidden = true;
     if (places.listed) places.listed.hidden = false;
     if (all) all.hidden = true;
@@ -67,7 +70,10 @@ function search(form: HTMLFormElement, places: Places): void {
       if (turn !== asked) return;
       const { fetched, words } = here;
       const find = (isWhole: boolean) => findEntries(fetched.searched, wanted, isWhole);
-      const put = (found: Found) => showFound(found, wanted, fetched.catalogue, places, words);
+      const put = (found: Found) => {
+        showFound(found, wanted, fetched.catalogue, places, words);
+        answered();
+      };
       if (!fetched.has(wanted)) {
         const first = find(false);
         if (first.entries.length > 0) put(first);

@@ -1,3 +1,4 @@
+import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 
 /** Texts that lie over one another, as "one | other", however the page is laid out. Drawings have tests of their own. */
@@ -70,8 +71,10 @@ export async function tabStops(page: Page, most: number): Promise<Stop[]> {
       });
     });
   });
-  for (let turn = 0; turn < most; turn += 25) {
-    for (let press = 0; press < 25; press++) await page.keyboard.press("Tab");
+  const atOnce = 50;
+  for (let turn = 0; turn < most; turn += atOnce) {
+    // The browser takes them one after the other, without waiting for us between them.
+    await Promise.all(Array.from({ length: atOnce }, () => page.keyboard.press("Tab")));
     if (await page.evaluate(() => document.activeElement === document.body)) break;
     // Past the last stop the browser begins again at the first.
     const isRound = await page.evaluate(() => {
@@ -85,4 +88,16 @@ export async function tabStops(page: Page, most: number): Promise<Stop[]> {
     const again = stops.findIndex(({ what }, at) => at > 0 && what === stops[0]?.what);
     return again < 0 ? stops : stops.slice(0, again);
   });
+}
+
+/** By the rules of axe-core: what is wrong, and where. Our pages hold no frames, so one look at each is enough. */
+export async function axeFaults(page: Page, rules: readonly string[] = []): Promise<string[]> {
+  const axe = new AxeBuilder({ page }).setLegacyMode(true);
+  // Of what is right nothing need be told.
+  axe.options({ resultTypes: ["violations"] });
+  if (rules.length > 0) axe.withRules([...rules]);
+  const { violations } = await axe.analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+  );
 }

@@ -23,7 +23,7 @@ describe("fittedcase import items", () => {
     const { code, out } = await run(importing, folder);
     expect(code).toBe(1);
     expect(out).toContain("1 row brought in; 0 rows there already; 2 rows rejected.");
-    expect(out).toContain('row 3: arc: Found "gold"; expected one of its 2 values.');
+    expect(out).toContain('row 3: arc: Found "gold"; expected "silver" or "platinum".');
     expect(out).toContain(
       'row 4: id: Found "river-office", which content/items/river-office/index.md also is; expected one item of each id.',
     );

@@ -16,7 +16,10 @@ describe("a figure in words", () => {
     ["share", 6 / 15, 0.198, 0.643, "about 40%, 20% to 64%"],
     ["share", 0.931, null, null, "93%"],
     ["examples", 1.504, 0.267, 10.6, "about 2, under 1 to 11"],
-    ["years", 14.7, 0.4335, 266.6, "about 15 years, 0.43 to 270"],
+    ["years", 14.7, 0.4335, 266.6, "about 15 years, 0.43 to over 100"],
+    ["years", 75.2, 1.27, 39975, "about 75 years, 1.3 to over 100"],
+    ["years", 130, 8, 70000, "over 100 years, 8 to over 100"],
+    ["years", 400, 120, 70000, "over 100 years"],
     ["years", 2.737671, 0.184539, 16.919336, "about 2.7 years, 0.18 to 17"],
     ["offers a year", 0.3, 0.0618672, 0.8767273, "about 0.3 a year, 0.06 to 0.88"],
   ] as const)("%s %d, %d to %d", (unit, value, low, high, words) => {

@@ -4,7 +4,7 @@ import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
 import type { Scale } from "../../shared/records/register.ts";
 import { english } from "../../shared/words/english.ts";
 
-const { count, share, confidence, estimate, span, quantity } = english.numbers;
+const { count, share, confidence, estimate, wait, span, quantity } = english.numbers;
 
 // The rules stand in shared/words/numbers.ts; the expected texts are rounded by hand.
 describe("rounding for reading, all of it in one place", () => {
@@ -31,6 +31,9 @@ describe("rounding for reading, all of it in one place", () => {
     [estimate, 16.919336, "17"],
     [estimate, 266.6, "270"],
     [estimate, 3192, "3,200"],
+    [wait, 16.919336, "17"],
+    [wait, 100, "100"],
+    [wait, 266.6, "over 100"],
     [span, 4.02, "4"],
     [span, 41.3, "41"],
     [span, 132.4, "132"],
@@ -65,7 +68,7 @@ describe("rounding for reading, all of it in one place", () => {
     fc.assert(
       fc.property(positive, positive, (a, b) => {
         const [low, high] = a < b ? [a, b] : [b, a];
-        for (const write of [count, share, estimate, span, quantity])
+        for (const write of [count, share, estimate, wait, span, quantity])
           expect(read(write(low))).toBeLessThanOrEqual(read(write(high)));
       }),
     );

@@ -141,7 +141,7 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
   );
   if (!fullest) return null;
   const address = addresses.item(fullest.id);
-  const { weighted } = fullest.completeness;
+  const { weighted, consumable } = fullest.completeness;
   return {
     item: { address, name: fullest.title },
     photo: photoOf(fullest, index),
@@ -152,7 +152,9 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
       stateWord: (summary) => pages.states[summary],
       linkPrefix: `.${address}#part-`,
     }),
-    note: weighted ? pages.home.openNote(fullest.title, shareInterval(weighted, index.words)) : fullest.title,
+    note: weighted
+      ? pages.home.openNote(fullest.title, shareInterval(weighted, index.words), consumable !== null)
+      : fullest.title,
     isSound: isSound(fullest),
     certain: certain(fullest),
   };
