@@ -146,7 +146,6 @@ export const englishPages = {
   },
   figure: {
     basis: "basis",
-    basisOf: (label: string) => `basis of: ${label}`,
     notKnown: "Not known",
     method: "Method",
     interval: (confidence: string) => `Interval at ${confidence} confidence`,
@@ -252,6 +251,7 @@ export const englishPages = {
     assembledNote:
       "Moving parts from one case to another changes what an object is. These came from elsewhere.",
     rarity: "How rare",
+    figuresNote: "Of each figure first the best estimate, then the range that the record allows.",
     rarityHere: "One as complete as this",
     rarityVariant: (variant: string) => `${variant}, in any state`,
     asComplete: "As complete as this, of the recorded examples",
@@ -405,7 +405,7 @@ export const englishPages = {
     survivors: "Surviving, from repeat sightings",
     survivorsTwoList: "Surviving, from two lists",
     survivalRate: "Share of those made that survives",
-    coverage: "Coverage of the log",
+    coverage: "Chance that the next one seen is known already",
     appearance: "Offered",
     wait: "Wait for the next offered",
     class: "Class on the scale",

@@ -141,7 +141,6 @@ export const germanPages: PageWords = {
   },
   figure: {
     basis: "Grundlage",
-    basisOf: (label) => `Grundlage von: ${label}`,
     notKnown: "Nicht bekannt",
     method: "Verfahren",
     interval: (confidence) => `Intervall bei einer Sicherheit von ${confidence}`,
@@ -248,6 +247,7 @@ export const germanPages: PageWords = {
     assembledNote:
       "Teile von einem Kasten in einen anderen zu legen, ändert, was ein Gegenstand ist. Diese kamen von anderswo.",
     rarity: "Wie selten",
+    figuresNote: "Von jeder Zahl erst die beste Schätzung, dann der Bereich, den die Nachweise zulassen.",
     rarityHere: "Eines, so vollständig wie dieses",
     rarityVariant: (variant) => `${variant}, in jedem Zustand`,
     asComplete: "So vollständig wie dieses, von den festgehaltenen",
@@ -400,7 +400,7 @@ export const germanPages: PageWords = {
     survivors: "Erhalten, aus wiederholten Nachweisen",
     survivorsTwoList: "Erhalten, aus zwei Listen",
     survivalRate: "Erhaltener Anteil der gefertigten",
-    coverage: "Erfassung des Verzeichnisses",
+    coverage: "Dass das nächste gesehene schon bekannt ist",
     appearance: "Angeboten",
     wait: "Warten auf das nächste Angebot",
     class: "Klasse auf der Skala",
