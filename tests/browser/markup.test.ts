@@ -22,6 +22,11 @@ describe("every page of the demonstration", () => {
       path: inject("demonstration"),
       recurse: true,
       checkFragments: true,
+      // On a machine with much else to do a connection may fail that says nothing of the site.
+      concurrency: 16,
+      retryErrors: true,
+      retryErrorsCount: 3,
+      retryErrorsJitter: 500,
       // The site's own future address, and sources: nothing outside is asked for.
       urlRewriteExpressions: [
         { pattern: /^(http:\/\/(?:localhost|127\.0\.0\.1):\d+)\/varran-outfits/, replacement: "$1" },
@@ -30,7 +35,7 @@ describe("every page of the demonstration", () => {
     });
     const broken = links
       .filter(({ state }) => state === "BROKEN")
-      .map(({ url, parent }) => `${parent} → ${url}`);
+      .map(({ url, parent, status }) => `${parent} → ${url} (${status})`);
     expect(links.length).toBeGreaterThan(100);
     expect(broken).toEqual([]);
   });
