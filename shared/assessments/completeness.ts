@@ -1,5 +1,6 @@
 import type { Extra, PartLine } from "../records/item.ts";
 import { isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
+import { neededBy } from "./needed-parts.ts";
 
 export interface Bounds {
   readonly low: number;
@@ -138,21 +139,11 @@ function bestLevel(
   findings: ReadonlyMap<string, PartFinding>,
   end: keyof Bounds,
 ): string | null {
-  const whole = (part: Part) => {
-    const share = findings.get(part.id)?.share;
-    return share === null || share === undefined || share[end] === 1;
+  const isWhole = ({ id }: Part) => {
+    const share = findings.get(id)?.share;
+    return !share || share[end] === 1;
   };
-  const reached = levels.find(({ needs }) =>
-    [...parts.values()]
-      .filter(
-        (part) =>
-          needs.standing.includes(part.standing) ||
-          needs.parts.includes(part.id) ||
-          (part.group !== undefined && needs.groups.includes(part.group)),
-      )
-      .every(whole),
-  );
-  return reached?.id ?? null;
+  return levels.find((level) => neededBy(level, parts).every(isWhole))?.id ?? null;
 }
 
 interface Reference {

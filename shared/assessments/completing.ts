@@ -104,7 +104,8 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
         const slot = `${want.part} ${unit} in ${recipient.item.id}`;
         for (const donor of spares) {
           const spare = donor.spares.find((each) => each.part === want.part);
-          if (!spare || donor.item.id === recipient.item.id) continue;
+          // A case that has one to spare wants none: nothing goes from a case to itself.
+          if (!spare) continue;
           const supply = `${want.part} of ${donor.item.id}`;
           const name = `${slot} from ${donor.item.id}`;
           constraints.set(slot, lessEq(1));
@@ -130,14 +131,13 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
   const chosen = new Map<string, Move>();
   for (const [name, amount] of solution.variables) {
     const move = moves.get(name);
-    if (!move || Math.round(amount) === 0) continue;
+    if (!move) continue;
     const key = `${move.part} ${move.from} ${move.to}`;
     chosen.set(key, { ...move, units: (chosen.get(key)?.units ?? 0) + Math.round(amount) });
   }
-  const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
-  const inOrder = [...chosen.values()].sort(
-    (a, b) => byText(a.to, b.to) || byText(a.part, b.part) || byText(a.from, b.from),
-  );
+  // No id has a character that sorts before the space.
+  const place = ({ to, part, from }: Move) => `${to} ${part} ${from}`;
+  const inOrder = [...chosen.values()].sort((a, b) => (place(a) < place(b) ? -1 : 1));
   const gaining = examples.filter(({ item }) => inOrder.some(({ to }) => to === item.id));
   const items = gaining.map((examined) => {
     const before = examined.completeness.main?.weighted.low ?? 0;

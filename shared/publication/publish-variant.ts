@@ -1,5 +1,5 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
-import { neededBy } from "../assessments/rarity/level-rarity.ts";
+import { neededBy } from "../assessments/needed-parts.ts";
 import type { Family } from "../records/family.ts";
 import type { SerialRange } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";

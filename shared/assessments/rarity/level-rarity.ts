@@ -1,6 +1,7 @@
 import type { Level, Variant } from "../../records/variant.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
+import { neededBy } from "../needed-parts.ts";
 import { statement } from "../statement.ts";
 import { assessAppearance, assessWait, isCountedOffer, type YearsWatched } from "./appearance.ts";
 import { survivorsAsComplete } from "./as-complete.ts";
@@ -14,14 +15,6 @@ export interface LevelRarity {
   readonly appearance: Figure;
   readonly wait: Figure;
 }
-
-export const neededBy = (level: Level, parts: Variant["parts"]) =>
-  [...parts.values()].filter(
-    ({ id, standing, group }) =>
-      level.needs.standing.includes(standing) ||
-      level.needs.parts.includes(id) ||
-      (group !== undefined && level.needs.groups.includes(group)),
-  );
 
 /** Whether an example reaches a level; null where what is recorded of it does not decide. */
 function reaches(example: Example, level: Level, variant: Variant): boolean | null {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Figure, figure, pointFigure, withheld } from "../../../shared/assessments/figure.ts";
+import { neededBy } from "../../../shared/assessments/needed-parts.ts";
 import {
   assessAppearance,
   assessWait,
@@ -8,7 +9,7 @@ import {
 } from "../../../shared/assessments/rarity/appearance.ts";
 import { assessItemRarity, survivorsAsComplete } from "../../../shared/assessments/rarity/as-complete.ts";
 import { examplesOf } from "../../../shared/assessments/rarity/examples.ts";
-import { assessLevelRarity, neededBy } from "../../../shared/assessments/rarity/level-rarity.ts";
+import { assessLevelRarity } from "../../../shared/assessments/rarity/level-rarity.ts";
 import { assessPartRate } from "../../../shared/assessments/rarity/part-rate.ts";
 import { statement } from "../../../shared/assessments/statement.ts";
 import type { Sighting } from "../../../shared/records/sighting.ts";
