@@ -10,8 +10,8 @@ export function concernsOf(collection: Collection, assessments: Assessments): Di
     const assessment = assessments.items.get(item.id);
     if (!assessment) continue;
     const { identification, dating } = assessment;
-    const claimed = identification.candidates.find(({ variant }) => variant === item.variant);
-    for (const id of claimed?.contradictions ?? []) {
+    const claimed = identification.candidates.filter(({ variant }) => variant === item.variant);
+    for (const id of claimed.flatMap(({ contradictions }) => contradictions)) {
       // A serial outside of every range has been reported where the records were checked.
       if (id === "serial") continue;
       const values = collection.variants.get(item.variant)?.features.get(id) ?? [];

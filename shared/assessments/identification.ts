@@ -50,9 +50,8 @@ export function assessIdentification(
   siblings: readonly Variant[],
   features: ReadonlyMap<string, Feature>,
 ): Identification {
-  const claimedFirst = [...siblings].sort(
-    (a, b) => Number(b.id === observed.variant) - Number(a.id === observed.variant),
-  );
+  const isClaimed = ({ id }: Variant) => id === observed.variant;
+  const claimedFirst = [...siblings.filter(isClaimed), ...siblings.filter((each) => !isClaimed(each))];
   const candidates = claimedFirst.map((variant) => hold(observed, variant, features));
   const [claimed, ...others] = candidates;
   const remaining = candidates.filter((candidate) => candidate.contradictions.length === 0);

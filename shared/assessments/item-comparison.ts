@@ -81,14 +81,15 @@ export interface LikenessTable {
 }
 
 function likenessOf(items: readonly [string, string], table: LikenessTable) {
-  const [first, second] = items.map((item) => table.rowOf(item)?.values ?? []);
-  const isKnown = (at: number) => (first?.[at] ?? null) !== null && (second?.[at] ?? null) !== null;
+  const valuesOf = (item: string) => table.rowOf(item)?.values ?? [];
+  const [first, second] = [valuesOf(items[0]), valuesOf(items[1])];
+  const isKnown = (at: number) => (first[at] ?? null) !== null && (second[at] ?? null) !== null;
   const compared = {
     features: table.features.filter((_, at) => isKnown(at)),
     parts: table.parts.filter((_, at) => isKnown(table.features.length + at)),
   };
   const likeness =
-    first?.length && second?.length ? gower(first, second, attributesOf(table)).likeness : null;
+    first.length > 0 && second.length > 0 ? gower(first, second, attributesOf(table)).likeness : null;
   return { likeness, compared };
 }
 

@@ -47,8 +47,10 @@ export function assessMarks(
     const others =
       set === undefined
         ? []
-        : found.flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []));
-    const otherSet = others.find((number) => set !== undefined && folded(number) !== folded(set)) ?? null;
+        : found
+            .flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []))
+            .filter((number) => folded(number) !== folded(set));
+    const otherSet = others[0] ?? null;
     const verdict: MarkVerdict =
       found.length === 0
         ? "unread"

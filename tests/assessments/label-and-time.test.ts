@@ -162,6 +162,12 @@ describe("made and issued", () => {
     ["1910", "../1925", "fits"],
     ["1910", "/1925", "fits"],
     ["1930", "/1925", "later"],
+    // Days are counted from 1970, before and after it.
+    ["1980", "1975/", "fits"],
+    ["1975/", "1980", "fits"],
+    ["1980", "1975/..", "fits"],
+    ["/1980", "1975", "fits"],
+    ["1980", "/1975", "later"],
   ])("%s and %s: %s", (made, issued, verdict) => {
     expect(compareDates(date(made), date(issued))).toBe(verdict);
   });

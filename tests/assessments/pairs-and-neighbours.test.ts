@@ -21,10 +21,11 @@ describe("which variants have every pair of their items compared", () => {
 
   it("those of two to twelve items, the smallest first, then in the order of ids", () => {
     expect([everyPairUpTo, pairsAtMost]).toEqual([12, 1000]);
-    expect(chosen(["d", 12], ["e", 13], ["c", 2], ["b", 3], ["a", 3], ["f", 1], ["g", 0])).toEqual([
+    expect(chosen(["d", 12], ["e", 13], ["c", 2], ["b", 3], ["a", 3], ["h", 3], ["f", 1], ["g", 0])).toEqual([
       "c",
       "a",
       "b",
+      "h",
       "d",
     ]);
   });
@@ -365,6 +366,20 @@ describe("the printed key of a family", () => {
           },
         },
         { values: ["tin"], next: end("c") },
+      ],
+    });
+  });
+
+  it("keeps apart what leaves a and b, and what leaves ab", () => {
+    const { key } = assessFamilyKey(new Map([["lid", lid]]), [
+      with_("a", { lid: ["flat"] }),
+      with_("b", { lid: ["flat"] }),
+      with_("ab", { lid: ["domed"] }),
+    ]);
+    expect(key).toMatchObject({
+      answers: [
+        { values: ["flat"], next: { variants: ["a", "b"] } },
+        { values: ["domed"], next: { variants: ["ab"] } },
       ],
     });
   });
