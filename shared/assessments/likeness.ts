@@ -1,5 +1,5 @@
 import { type Attribute, type AttributeValue, gower } from "../statistics/gower.ts";
-import { type Example, isRecorded } from "./rarity/examples.ts";
+import { type Example, recordedShare } from "./rarity/examples.ts";
 
 /** One example as a row of attributes: features as seen, parts as far as they are recorded. */
 export interface LikenessRow {
@@ -33,10 +33,7 @@ export function likenessRow(
     example,
     values: [
       ...features.map((feature) => observed?.get(feature) ?? null),
-      ...parts.map((part) => {
-        const share = example.shares.get(part);
-        return share === undefined || share === "not-issued" || !isRecorded(share) ? null : share.low;
-      }),
+      ...parts.map((part) => recordedShare(example, part)?.low ?? null),
     ],
   };
 }

@@ -20,8 +20,7 @@ export interface Provenance {
 }
 
 const daysInYear = 365.2425;
-const finite = (bound: number | null): number | null =>
-  bound !== null && Number.isFinite(bound) ? bound : null;
+const finite = (bound: number | null): number | null => (Number.isFinite(bound) ? bound : null);
 
 interface Dated {
   readonly date: EdtfDate;
@@ -50,9 +49,8 @@ export function assessProvenance(
  */
 function gapsBetween(dates: readonly EdtfDate[]): Gap[] {
   const gaps: Gap[] = [];
-  for (let at = 1; at < dates.length; at++) {
+  for (const [at, { earliest: start }] of dates.entries()) {
     const [before, after] = [dates.slice(0, at), dates.slice(at)];
-    const start = after[0]?.earliest ?? null;
     // Of a custody whose end is not known nobody can say that nothing followed it.
     if (start === null || (before.at(-1)?.latest ?? null) === null) continue;
     const end = Math.max(...before.map(({ latest }) => latest ?? Number.NEGATIVE_INFINITY));

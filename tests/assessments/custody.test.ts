@@ -55,6 +55,7 @@ describe("documented years", () => {
     ["from some year of ten to a later one", ["193X/1945"], 7],
     ["from a year to some year of ten", ["1925/193X"], 6],
     ["from some year of ten on, with an end that nobody knows", ["193X/"], 1],
+    ["from some year of ten on, with an end that nobody knows, and one of them", ["193X/", "1935"], 1],
     ["from a year on, with an end that nobody knows", ["1930/"], 1],
     ["from a year on", ["1980/.."], 6],
     ["until a year, nobody knows from when", ["/1930"], 0],

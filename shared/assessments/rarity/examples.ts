@@ -30,7 +30,6 @@ export interface CensusItem {
 interface Occasion {
   readonly keys: readonly string[];
   readonly seen: EdtfDate | undefined;
-  readonly order: number;
   readonly states: (part: Part) => RecordedShare | undefined;
   readonly row?: Sighting;
   readonly item?: string;
@@ -41,24 +40,28 @@ const gone: Bounds = { low: 0, high: 0 };
 
 export const isRecorded = (share: Bounds): boolean => share.low === 1 || share.high < 1;
 
-function occasionOfRow(row: Sighting, order: number): Occasion {
+/** The share of a part that is recorded of an example; undefined where it is not, or where it never had the part. */
+export function recordedShare({ shares }: Pick<Example, "shares">, part: string): Bounds | undefined {
+  const share = shares.get(part);
+  return share === undefined || share === "not-issued" || !isRecorded(share) ? undefined : share;
+}
+
+function occasionOfRow(row: Sighting): Occasion {
   const states = new Map<string, Bounds>();
   for (const id of row.absent) states.set(id, gone);
   for (const id of row.present) states.set(id, there);
   return {
     keys: keysOf(row.example, row.serial),
     seen: row.seen,
-    order,
     row,
     states: (part) => states.get(part.id) ?? states.get("rest"),
   };
 }
 
-function occasionOfItem({ item, completeness }: CensusItem, order: number): Occasion {
+function occasionOfItem({ item, completeness }: CensusItem): Occasion {
   return {
     keys: keysOf(item.example, item.serial),
     seen: item.examined,
-    order,
     item: item.id,
     states: (part) => {
       if (!item.parts.has(part.id)) return undefined;
@@ -84,8 +87,7 @@ function grouped(occasions: readonly Occasion[]): Occasion[][] {
     return at;
   };
   for (const { keys } of occasions) {
-    const [first, ...others] = keys.map(find);
-    if (first !== undefined) for (const other of others) leader.set(find(other), find(first));
+    for (const key of keys) leader.set(find(key), find(keys[0] ?? key));
   }
   const groups = new Map<string, Occasion[]>();
   for (const [index, occasion] of occasions.entries()) {
@@ -122,9 +124,9 @@ export function recordedCompleteness(
 }
 
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
+  // Of the same date they stay in the order of the log, with the items after it.
   const inOrder = [...occasions].sort(
-    (a, b) =>
-      difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)) || a.order - b.order,
+    (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)),
   );
   const shares = new Map<string, RecordedShare>();
   for (const part of variant.parts.values()) {
@@ -151,9 +153,6 @@ export function examplesOf(
   items: readonly CensusItem[],
 ): readonly Example[] {
   const counted = items.filter(({ item }) => item.census);
-  const occasions = [
-    ...sightings.map(occasionOfRow),
-    ...counted.map((each, index) => occasionOfItem(each, sightings.length + index)),
-  ];
+  const occasions = [...sightings.map(occasionOfRow), ...counted.map(occasionOfItem)];
   return grouped(occasions).map((group) => exampleOf(group, variant));
 }

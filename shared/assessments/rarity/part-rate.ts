@@ -2,19 +2,13 @@ import type { Part } from "../../records/variant.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { statement } from "../statement.ts";
-import { type Example, isRecorded } from "./examples.ts";
+import { type Example, recordedShare } from "./examples.ts";
 import { sourcesOf } from "./survivors.ts";
 
 /** Of the examples whose state of a part is recorded, the share that has it whole. A substitute is not it. */
 export function assessPartRate(part: Part, examples: readonly Example[], confidence: number): Figure {
-  const recorded = examples.filter((example) => {
-    const share = example.shares.get(part.id);
-    return share !== undefined && share !== "not-issued" && isRecorded(share);
-  });
-  const having = recorded.filter((example) => {
-    const share = example.shares.get(part.id);
-    return share !== undefined && share !== "not-issued" && share.low === 1;
-  }).length;
+  const recorded = examples.filter((example) => recordedShare(example, part.id));
+  const having = recorded.filter((example) => recordedShare(example, part.id)?.low === 1).length;
   const basis: Basis = {
     unit: "share",
     confidence,

@@ -69,11 +69,10 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
 
 /** The number that survives, from how far two independent lists name the same examples. */
 export function assessSurvivorsFromTwoLists(examples: readonly Example[], confidence: number): Figure {
-  const listed = examples.filter(({ lists }) => lists.size > 0);
-  const names = [...new Set(listed.flatMap(({ lists }) => [...lists]))].sort();
+  const names = [...new Set(examples.flatMap(({ lists }) => [...lists]))].sort();
   const [first = "", second = ""] = names;
-  const on = (list: string) => listed.filter(({ lists }) => lists.has(list)).length;
-  const both = listed.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
+  const on = (list: string) => examples.filter(({ lists }) => lists.has(list)).length;
+  const both = examples.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
   const isPair = names.length === 2;
   const inputs: Basis["inputs"] = isPair
     ? { lists: names, first: on(first), second: on(second), both }
@@ -83,7 +82,7 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
     confidence,
     method: "chapman",
     inputs,
-    sources: listed.flatMap(({ rows }) =>
+    sources: examples.flatMap(({ rows }) =>
       rows.filter(({ list }) => list !== undefined).map(({ source }) => source),
     ),
     caveats: isPair

@@ -135,6 +135,7 @@ describe("of a part's state the latest sighting that states it counts", () => {
   });
 
   it("where it states it: by name, or as the rest of them", () => {
+    expect([...(logged({})[0]?.shares ?? [])]).toEqual([]);
     const [found] = logged(
       { example: "e", seen: date("2001"), present: ["body"], absent: ["rest"] },
       { example: "e", seen: date("2002"), present: ["tray"] },

@@ -76,11 +76,12 @@ describe("what the serials say of the number made", () => {
   it.each([undefined, 200])(
     "of a range without a start is estimated from its span, whether it ends or not",
     (to) => {
-      const { value, low, inputs } = made(
+      const { value, low, inputs, caveats } = made(
         { serials: [range({ prefix: "N", to })] },
         numbers(114, 102, 107, 106),
       );
       expect([value, low]).toEqual([19, 13]);
+      expect(said(caveats)).toEqual(["assumes-random-serials"]);
       expect(inputs).toEqual({
         ranges: [{ prefix: "N", from: null, to: to ?? null, distinct: 4, span: 13 }],
       });

@@ -295,7 +295,8 @@ describe("survivors as complete", () => {
     expect(why(noShare, survivors)).toBe("no-example-recorded");
     expect(why(noShare, noSurvivors)).toBe("survivors-withheld");
     expect(why(pointFigure(0.5, basis), survivors)).toBe("survivors-withheld");
-    expect(why({ ...share, high: null }, survivors)).toBe("survivors-withheld");
+    for (const end of ["value", "low", "high"])
+      expect(why({ ...share, [end]: null }, survivors)).toBe("survivors-withheld");
   });
 });
 
@@ -370,6 +371,12 @@ describe("as complete as this one", () => {
       inputs: { offers: 2, years: 10 },
       caveats: [statement("assumes-constant-rate"), statement("counted-in-by-certain-part")],
     });
+  });
+
+  it("has no equal in an example of which nothing is recorded, however little of it there is itself", () => {
+    const { rank, asCompleteWait } = assess(0, [offered(unknown, "2002"), offered(box, "2003")]);
+    expect(rank).toEqual({ place: 2, of: 2 });
+    expect(asCompleteWait.inputs).toMatchObject({ offers: 1 });
   });
 
   it("is nothing where its reference has no part to count by", () => {
