@@ -32,9 +32,8 @@ const signature = (units: ComparedUnits): string =>
     units.dating,
   ]);
 
-/** Shares that cannot be the same, whatever was not examined. */
-const isApart = (first: Bounds, second: Bounds): boolean =>
-  first.low > second.high || second.low > first.high;
+/** A share that is more than another, whatever was not examined. */
+const isMore = (first: Bounds, second: Bounds): boolean => first.low > second.high;
 
 /**
  * Whether a part tells two or more examples apart: by the state of its units, the model of a substitute, whether its
@@ -48,7 +47,7 @@ export function contrastUnits(examples: readonly (ComparedUnits | null)[]): Cont
   const known = some.filter(isKnown);
   if (new Set(known.map(signature)).size > 1) return "differs";
   const shares = some.flatMap(({ share }) => share ?? []);
-  if (shares.some((first) => shares.some((second) => isApart(first, second)))) return "differs";
+  if (shares.some((first) => shares.some((second) => isMore(first, second)))) return "differs";
   return known.length === some.length ? "alike" : "unknown";
 }
 

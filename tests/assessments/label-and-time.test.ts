@@ -117,6 +117,15 @@ describe("the features that tell variants apart", () => {
     expect(ids(pair, ["x", ["0", "1"]], ["y", ["0", "1"]])).toEqual(["x", "y"]);
   });
 
+  it("tell as much where they part as many from as many, in whatever order that is summed", () => {
+    // One, two and three of six: (1·0 + 2·1 + 3·log₂ 3)/6 bits are left, or the same from the other end.
+    const six = [..."abcdef"].map((id, at) =>
+      of(id, { x: ["011222"[at] as string], y: ["000112"[at] as string] }),
+    );
+    expect(ids(six, ["x", ["0", "1", "2"], 1], ["y", ["0", "1", "2"], 2])).toEqual(["x", "y"]);
+    expect(ids(six, ["x", ["0", "1", "2"], 2], ["y", ["0", "1", "2"], 1])).toEqual(["y", "x"]);
+  });
+
   it("are not those of which all have the same, or nobody knows what any has", () => {
     expect(ids(pair, ["z", ["0", "1"]], ["unheard-of", ["0", "1"]])).toEqual([]);
   });

@@ -63,6 +63,12 @@ describe("two examples are told apart", () => {
       "differs",
     ],
     [
+      "substitutes of the same two models, found in another order",
+      found({ substitute: 2, models: ["tin", "card"] }),
+      found({ substitute: 2, models: ["card", "tin"] }),
+      "alike",
+    ],
+    [
       "numbers that match and another set's",
       found({ present: 1, marks: "matching" }),
       found({ present: 1, marks: "other-set" }),

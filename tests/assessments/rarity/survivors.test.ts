@@ -220,13 +220,15 @@ describe("the survival rate", () => {
       insufficient: statement("survivors-withheld"),
     });
     expect(rate(pointFigure(20, basis), made(100)).insufficient).toEqual(statement("survivors-withheld"));
-    expect(rate({ ...survivors(20, 10, 40), high: null }, made(100)).insufficient).toEqual(
-      statement("survivors-withheld"),
-    );
+    for (const end of ["value", "low", "high"])
+      expect(rate({ ...survivors(20, 10, 40), [end]: null }, made(100)).insufficient).toEqual(
+        statement("survivors-withheld"),
+      );
     expect(rate(survivors(20, 10, 40), unknown).insufficient).toEqual(statement("made-withheld"));
-    expect(rate(survivors(20, 10, 40), { ...made(100), high: null }).insufficient).toEqual(
-      statement("made-withheld"),
-    );
+    for (const end of ["low", "high"])
+      expect(rate(survivors(20, 10, 40), { ...made(100), [end]: null }).insufficient).toEqual(
+        statement("made-withheld"),
+      );
     expect(rate(survivors(20, 10, 40), made(0)).insufficient).toEqual(statement("made-withheld"));
     const conflict = namingConflict(survivors(20, 10, 40), made(15));
     expect(rate(conflict, made(15))).toMatchObject({
