@@ -63,14 +63,14 @@ async function buildOver(
   const grouped = groupFamilies(texts);
   const staging = openStaging(out);
   try {
-    const build = new SiteBuild(task, standing, staging.folder);
+    const build = new SiteBuild(task, standing, staging);
     const made = grouped ? await build.run(grouped) : null;
     if (!made) {
-      staging.discard();
+      staging.leave();
       const { diagnostics } = loadCollection(root);
       return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
     }
-    staging.publish();
+    staging.publish(build.unchanged > build.rewritten);
     standing.keep({ ...made.record, key, folder: staging.folder }, made.groups);
     const { items, pages, warnings } = made.record;
     const { rewritten, unchanged } = build;

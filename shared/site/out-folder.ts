@@ -26,10 +26,20 @@ export class OutFolderError extends Error {}
 export interface Staging {
   /** Where the site is to be written. */
   readonly folder: string;
-  /** Puts the finished site in the place of the last one, in one rename. */
-  readonly publish: () => void;
+  /** Whether an earlier site lies in it, most of whose files may be those of the new one. */
+  readonly isUsed: boolean;
+  /** Puts the finished site in the place of the last one, in one rename; that one may be kept to build the next in. */
+  readonly publish: (keepsLast: boolean) => void;
+  /** Nothing came of it, and nothing is wrong with the folder. */
+  readonly leave: () => void;
   readonly discard: () => void;
 }
+
+/**
+ * The site before the one that stands. The two have most files in common, by links, so that the next is made in it by
+ * changing a few: to link ten thousand pages anew, and to take ten thousand links away, takes longer than all the rest.
+ */
+const spare = "spare";
 
 const buildsFolder = (out: string) => path.join(path.dirname(out), `.${path.basename(out)}.builds`);
 
@@ -63,13 +73,13 @@ const isAlive = (process_: number): boolean => {
   }
 };
 
-/** Leftovers of builds that were killed, and sites that have been replaced; the one that stands is kept. */
+/** Leftovers of builds that were killed, and sites that have been replaced; the one that stands is kept, and the spare. */
 function sweep(builds: string, standing: string | undefined): void {
   for (const name of readdirSync(builds)) {
     const folder = path.join(builds, name);
     const builder = Number(name.split("-")[0]);
     if (standing?.startsWith(folder + path.sep) || standing === folder) continue;
-    if (builder !== process.pid && isAlive(builder)) continue;
+    if (name === spare || (builder !== process.pid && isAlive(builder))) continue;
     rmSync(folder, { recursive: true, force: true });
   }
 }
@@ -87,20 +97,41 @@ export function openStaging(out: string): Staging {
   let count = 0;
   while (existsSync(path.join(builds, `${process.pid}-${count}`))) count++;
   const folder = path.join(builds, `${process.pid}-${count}`);
-  mkdirSync(folder);
+  const ofSpare = path.join(builds, spare);
+  const isUsed = existsSync(out) && moved(ofSpare, folder);
+  if (!isUsed) mkdirSync(folder);
+  const discard = () => {
+    rmSync(folder, { recursive: true, force: true });
+    if (readdirSync(builds).length === 0) rmdirSync(builds);
+  };
   return {
     folder,
-    publish() {
+    isUsed,
+    publish(keepsLast) {
       refuseToReplace(out);
+      const last = standingFolder(out);
       if (lstatSync(out, { throwIfNoEntry: false })?.isDirectory()) rmdirSync(out);
       const link = `${folder}.link`;
       symlinkSync(path.relative(path.dirname(out), folder), link, "junction");
       renameSync(link, out);
+      rmSync(ofSpare, { recursive: true, force: true });
+      if (keepsLast && last !== undefined) moved(last, ofSpare);
       sweep(builds, folder);
     },
-    discard() {
-      rmSync(folder, { recursive: true, force: true });
-      if (readdirSync(builds).length === 0) rmdirSync(builds);
+    leave() {
+      if (!isUsed || existsSync(ofSpare) || !moved(folder, ofSpare)) discard();
     },
+    discard,
   };
+}
+
+/** False where it is not there any more: another build has taken it. */
+function moved(from: string, to: string): boolean {
+  try {
+    renameSync(from, to);
+    return true;
+  } catch (problem) {
+    if (problem instanceof Error && "code" in problem && problem.code === "ENOENT") return false;
+    throw problem;
+  }
 }

@@ -4,6 +4,7 @@ import type { Audience } from "../publication/published.ts";
 import type { CollectionTexts } from "../source/read-records.ts";
 import type { GroupedCollection } from "./family-groups.ts";
 import { makeGroups } from "./make-groups.ts";
+import type { Staging } from "./out-folder.ts";
 import type { OnProgress } from "./progress.ts";
 import type { SiteFile } from "./site-file.ts";
 import { type SiteFrame, siteFrame } from "./site-frame.ts";
@@ -30,14 +31,20 @@ export class SiteBuild {
   readonly #task: BuildTask;
   readonly #standing: StandingSite;
   readonly #folder: string;
+  readonly #isUsed: boolean;
   readonly #writer: SiteWriter;
   /** Photographs and recordings that cannot be shown. */
   readonly refused: Diagnostic[] = [];
 
-  constructor(task: BuildTask, standing: StandingSite, folder: string) {
+  constructor(
+    task: BuildTask,
+    standing: StandingSite,
+    { folder, isUsed }: Pick<Staging, "folder" | "isUsed">,
+  ) {
     this.#task = task;
     this.#standing = standing;
     this.#folder = folder;
+    this.#isUsed = isUsed;
     this.#writer = new SiteWriter(folder, (address) => standing.fileOf(address));
   }
 
@@ -77,6 +84,7 @@ export class SiteBuild {
     );
     if (whole.diagnostics.some(({ severity }) => severity === "error")) return null;
     const pageKeys = await this.#writeWhole(whole);
+    if (this.#isUsed) this.#writer.sweep();
     const warnings = new Set(kept.flatMap((group) => group.warnings));
     const { addresses } = this.#writer;
     return {
@@ -107,6 +115,7 @@ export class SiteBuild {
     }
     for (const file of files) this.#writer.write(file);
     if (changed.length > 0) {
+      for (const { file } of changed) this.#writer.clear(file.address);
       const { runEleventy } = await import("./run-eleventy.ts");
       const parts = changed.map(({ file, site }) => ({ files: [file], site }));
       await runEleventy(this.#folder, parts);

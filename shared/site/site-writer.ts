@@ -1,4 +1,14 @@
-import { copyFileSync, existsSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import path from "node:path";
 import { renderPage, type Site } from "../../templates/render-page.ts";
 import { fileOf, type SiteFile } from "./site-file.ts";
@@ -15,7 +25,8 @@ type Standing = (address: string) => string | null;
 export class SiteWriter {
   readonly #folder: string;
   readonly #standing: Standing;
-  readonly #made = new Set<string>();
+  /** Folders that files go into, and whether they were there before. */
+  readonly #folders = new Map<string, { readonly wasThere: boolean }>();
   readonly #addresses = new Set<string>();
   /** How many files were written, and how many stood as they should. */
   written = 0;
@@ -35,6 +46,7 @@ export class SiteWriter {
       const before = this.#standing(file.address);
       if (before && readFileSync(before).equals(readFileSync(file.from))) this.#link(before, to);
       else {
+        this.#clear(to);
         copyFileSync(file.from, to);
         this.written++;
       }
@@ -80,12 +92,18 @@ export class SiteWriter {
     const before = this.#standing(address);
     if (before && readFileSync(before).equals(bytes)) this.#link(before, to);
     else {
+      this.#clear(to);
       writeFileSync(to, bytes);
       this.written++;
     }
   }
 
   #link(before: string, to: string): void {
+    if (this.#wasThere(to) && isSameFile(before, to)) {
+      this.unchanged++;
+      return;
+    }
+    this.#clear(to);
     try {
       linkSync(before, to);
     } catch {
@@ -98,13 +116,49 @@ export class SiteWriter {
 
   #placeFor(address: string): string {
     this.#claim(address);
+    return this.#opened(address);
+  }
+
+  #opened(address: string): string {
     const to = path.join(this.#folder, fileOf(address));
     const folder = path.dirname(to);
-    if (!this.#made.has(folder)) {
-      mkdirSync(folder, { recursive: true });
-      this.#made.add(folder);
+    if (!this.#folders.has(folder)) {
+      this.#folders.set(folder, { wasThere: mkdirSync(folder, { recursive: true }) === undefined });
     }
     return to;
+  }
+
+  #wasThere(to: string): boolean {
+    return this.#folders.get(path.dirname(to))?.wasThere ?? false;
+  }
+
+  /** What lies there may be linked into a site that stands: it is taken away, and never written into. */
+  #clear(to: string): void {
+    if (this.#wasThere(to) && existsSync(to)) rmSync(to);
+  }
+
+  /** Makes way for a file that somebody else is to write. */
+  clear(address: string): void {
+    this.#clear(this.#opened(address));
+  }
+
+  /** Takes away whatever an earlier site has left in the folder. */
+  sweep(): void {
+    const files = new Set([...this.#addresses].map((address) => path.join(this.#folder, fileOf(address))));
+    const folders = new Set<string>();
+    for (const file of files) {
+      for (let at = path.dirname(file); !folders.has(at) && at !== this.#folder; at = path.dirname(at)) {
+        folders.add(at);
+      }
+    }
+    const walk = (folder: string): void => {
+      for (const entry of readdirSync(folder, { withFileTypes: true })) {
+        const full = path.join(folder, entry.name);
+        if (entry.isDirectory() && folders.has(full)) walk(full);
+        else if (!files.has(full)) rmSync(full, { recursive: true });
+      }
+    };
+    walk(this.#folder);
   }
 
   get addresses(): readonly string[] {
@@ -117,6 +171,11 @@ export class SiteWriter {
       throw new Error(`Two files of the site claim the address "${address}".`);
     this.#addresses.add(address);
   }
+}
+
+function isSameFile(one: string, other: string): boolean {
+  const [a, b] = [one, other].map((file) => statSync(file, { throwIfNoEntry: false }));
+  return a !== undefined && b !== undefined && a.ino === b.ino && a.dev === b.dev;
 }
 
 const encoder = new TextEncoder();

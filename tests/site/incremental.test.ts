@@ -1,4 +1,13 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
@@ -43,6 +52,7 @@ describe("a site that is built on the one that stands", () => {
       };
       remember();
       let built = 0;
+      let spared = 0;
       for (let step = 0; step < edits; step++) {
         done.push(randomEdit(root, random, step, shown));
         const fresh = path.join(scratch, `fresh-${step}`);
@@ -55,6 +65,12 @@ describe("a site that is built on the one that stands", () => {
         expect(onStanding.written === null, told).toBe(anew.written === null);
         if (anew.written) {
           expect(differences(siteFiles(out), siteFiles(fresh)), told).toEqual([]);
+          // The two have files in common, and nothing was written into those of the site that stood.
+          const spare = path.join(scratch, ".site.builds/spare");
+          if (existsSync(spare) && (onStanding.written?.rewritten ?? 0) > 0) {
+            expect(differences(siteFiles(spare), before), told).toEqual([]);
+            spared++;
+          }
           expect(onStanding.written?.warnings, told).toBe(anew.written.warnings);
           remember();
           built++;
@@ -70,6 +86,7 @@ describe("a site that is built on the one that stands", () => {
       }
       // Most edits are no mistakes.
       expect(built).toBeGreaterThan(edits / 2);
+      expect(spared).toBeGreaterThan(edits / 4);
     },
     edits * 20_000 + 60_000,
   );
