@@ -47,5 +47,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
     const made = page.make();
     return { files: [{ kind: "page", address: page.address, make: () => made }], site: whole.siteOf(made) };
   });
-  return { parts: [{ files: [...files, ...whole.files], site: frame.site }, ...ofWhole] };
+  return {
+    parts: [{ files: [...files, ...whole.otherFiles(), ...whole.searchFiles], site: frame.site }, ...ofWhole],
+  };
 }

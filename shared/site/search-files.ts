@@ -7,6 +7,7 @@ import type { SearchIndex } from "../pages/search/search-index.ts";
 
 /** A file of the site that is no text. */
 export interface PackedFile {
+  readonly kind: "bytes";
   readonly address: string;
   readonly bytes: Uint8Array;
 }
@@ -25,7 +26,18 @@ function packed(name: string, data: unknown, last: SearchMemory | undefined): Pa
   const text = JSON.stringify(data);
   const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
   const address = `/assets/search/${name}.${hash}.json.gz`;
-  return last?.files.get(address) ?? { address, bytes: gzipSync(text, { level: 9 }) };
+  let bytes: Uint8Array | undefined;
+  return (
+    last?.files.get(address) ?? {
+      kind: "bytes",
+      address,
+      // When they are asked for: of a preview's index most are not.
+      get bytes() {
+        bytes ??= gzipSync(text, { level: 9 });
+        return bytes;
+      },
+    }
+  );
 }
 
 /** What a preview keeps of the index that it made last: most of it is in the next one, too. */

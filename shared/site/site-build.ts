@@ -101,7 +101,7 @@ export class SiteBuild {
   }
 
   /** What shows the whole goes through Eleventy; returns what each of its pages was made from. */
-  async #writeWhole({ pages, files, siteOf }: WholeSite): Promise<Record<string, string>> {
+  async #writeWhole({ pages, searchFiles, otherFiles, siteOf }: WholeSite): Promise<Record<string, string>> {
     const keys: Record<string, string> = {};
     const changed: { file: SiteFile; site: SiteFrame["site"] }[] = [];
     const known = this.#standing.record?.pageKeys ?? {};
@@ -113,7 +113,7 @@ export class SiteBuild {
       if (Object.hasOwn(known, address) && known[address] === key) this.#writer.keep(address);
       else changed.push({ file: { kind: "page", address, make: () => page }, site });
     }
-    for (const file of files) this.#writer.write(file);
+    for (const file of [...otherFiles(), ...searchFiles]) this.#writer.write(file);
     if (changed.length > 0) {
       for (const { file } of changed) this.#writer.clear(file.address);
       const { runEleventy } = await import("./run-eleventy.ts");

@@ -23,9 +23,9 @@ export interface WholeSite {
   readonly pages: readonly PageMaker[];
   /** What is around a page: only one with a form to ask is told where a search begins. */
   readonly siteOf: (page: Page) => Site;
-  readonly files: readonly SiteFile[];
-  /** Those of them that are the search index. */
   readonly searchFiles: readonly PackedFile[];
+  /** Data, feed, styles, scripts: made when they are asked for. */
+  readonly otherFiles: () => readonly SiteFile[];
 }
 
 /**
@@ -74,14 +74,13 @@ export function wholeSite(
   return {
     diagnostics: checkTexts(frame.collection, frame.settingsDocument, () => collection),
     pages,
-    searchFiles: search.files,
     siteOf: (page) => (page.kind === "catalogue" && page.finder ? searching : frame.site),
-    files: [
+    searchFiles: search.files,
+    otherFiles: () => [
       ...articles.map(text),
       ...dataFiles(index, addressed).map(text),
       ...frame.assets.files.map(text),
       ...frame.assets.copied.map((file): SiteFile => ({ kind: "copy", ...file })),
-      ...search.files.map((file): SiteFile => ({ kind: "bytes", ...file })),
     ],
   };
 }

@@ -21,6 +21,12 @@ export interface Previewed {
   readonly lookedAt: () => ReadonlySet<string>;
 }
 
+interface Changes {
+  /** Files and folders, by their paths from the root. */
+  readonly changed: ReadonlySet<string>;
+  readonly areSettled: boolean;
+}
+
 const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 /** Whoever waits for an answer is served between two pieces of work. */
 const turn = () => new Promise((resolve) => setImmediate(resolve));
@@ -130,10 +136,15 @@ export class PreviewLoop {
   /** Takes in what has changed, and makes what depends on it, until something changes again. */
   async #follow(): Promise<void> {
     const started = performance.now();
-    const files = await this.#next();
+    let files = await this.#next();
     const live = this.#live;
     if (!live) return this.buildWhole();
-    const taken = await live.take(files);
+    let taken = await live.take(files.changed, files.areSettled);
+    if (taken === "unread") {
+      for (const file of files.changed) this.#changed.set(file, this.#changed.get(file) ?? performance.now());
+      files = await this.#atRest();
+      taken = await live.take(files.changed);
+    }
     if (taken === "whole") return this.buildWhole();
     if (await live.makeEdited()) await this.#tell();
     const first = seconds(started);
@@ -155,7 +166,7 @@ export class PreviewLoop {
     }
     if (taken === "stale")
       this.#previewed.out(
-        `${[...files].join(", ")}: shown after ${first} s, all after ${seconds(started)} s.`,
+        `${[...files.changed].join(", ")}: shown after ${first} s, all after ${seconds(started)} s.`,
       );
     if (this.#problems !== null) {
       this.#problems = null;
@@ -165,18 +176,21 @@ export class PreviewLoop {
   }
 
   /** The files that have changed: at once those that are known and there, the others when they have come to rest. */
-  async #next(): Promise<Set<string>> {
+  async #next(): Promise<Changes> {
     const { root } = this.#previewed;
-    const now = (file: string) => this.#live?.isKnown(file) && existsSync(path.join(root, file));
-    const known = [...this.#changed.keys()].filter(now);
-    if (known.length === 0) {
-      while (performance.now() - Math.max(...this.#changed.values()) < settled) await pause(settled / 2);
-      const all = new Set(this.#changed.keys());
-      this.#changed.clear();
-      return all;
-    }
+    const isThere = (file: string) => this.#live?.isKnown(file) && existsSync(path.join(root, file));
+    const known = [...this.#changed.keys()].filter(isThere);
+    if (known.length === 0) return this.#atRest();
     for (const file of known) this.#changed.delete(file);
-    return new Set(known);
+    return { changed: new Set(known), areSettled: false };
+  }
+
+  /** All that have changed, when none has for a while. */
+  async #atRest(): Promise<Changes> {
+    while (performance.now() - Math.max(...this.#changed.values()) < settled) await pause(settled / 2);
+    const changed = new Set(this.#changed.keys());
+    this.#changed.clear();
+    return { changed, areSettled: true };
   }
 
   /** Writes the site to disk, or has told what is wrong with it. */

@@ -20,8 +20,11 @@ import { groupId, type LiveSource, readSource, rereadSource } from "./live-sourc
 /** With more to be made again than this, a build that writes it out is as fast and takes less memory. */
 const mostItems = 1000;
 
-/** What became of a change: nothing to be done, something to be made, a mistake, or more than is held in memory. */
-export type Taken = "same" | "stale" | "unsound" | "whole";
+/**
+ * What became of a change: nothing to be done, something to be made, a mistake, more than is held in memory; or nothing
+ * yet, since every file would have to be read for it.
+ */
+export type Taken = "same" | "stale" | "unsound" | "whole" | "unread";
 
 /**
  * The site of a preview: as it was last built into a folder, and over it, in memory, whatever has changed since. A change
@@ -45,6 +48,8 @@ export class LiveSite {
   #whole: LiveFiles | null = null;
   #wholeAddresses: readonly string[] = [];
   #search: SearchMemory = { words: new RememberedWords(), files: new Map() };
+  /** Makes those of its files that are no pages. */
+  #others: (() => void) | null = null;
   #isWholeStale = false;
   #isWholeRefused = false;
   /** Every address on disk, and those of them at which nothing is any longer. */
@@ -103,7 +108,7 @@ export class LiveSite {
 
   /** Whether all that was taken in could be made, and was. */
   get isSettled(): boolean {
-    return this.isSound && this.#stale().length === 0 && !this.#isWholeStale;
+    return this.isSound && this.#stale().length === 0 && !this.#isWholeStale && !this.#others;
   }
 
   /** Whether anything is held in memory that is not on disk. */
@@ -129,15 +134,19 @@ export class LiveSite {
     return this.#source?.texts.files.some((known) => known.file === file) ?? false;
   }
 
-  /** Takes in that some files, by their paths from the root, were written, added or removed. */
-  async take(files: ReadonlySet<string>): Promise<Taken> {
+  /**
+   * Takes in that some files, by their paths from the root, were written, added or removed. While they may still be
+   * written to it is better not to read all there are: a file that is half written looks like a new beginning.
+   */
+  async take(files: ReadonlySet<string>, mayReadAll = true): Promise<Taken> {
     if ([...files].some((file) => file.startsWith("templates/"))) return "whole";
     const before = this.#source;
     const read = before
-      ? await rereadSource(this.#root, this.#audience, this.#tool, before, files)
+      ? await rereadSource(this.#root, this.#audience, this.#tool, before, files, mayReadAll)
       : await readSource(this.#root, this.#audience, this.#tool).then(
           (source) => source && { source, items: [] },
         );
+    if (read === undefined) return "unread";
     this.#source = read?.source ?? null;
     if (!read) return "unsound";
     if (read.source === before) return "same";
@@ -199,8 +208,12 @@ export class LiveSite {
       await this.#makeGroup(group, source);
       return true;
     }
-    if (!this.#isWholeStale || this.#refused.size > 0) return false;
-    await this.#makeWhole(source);
+    if (this.#refused.size > 0) return false;
+    if (this.#isWholeStale) await this.#makeWhole(source);
+    else if (this.#others) {
+      this.#others();
+      this.#others = null;
+    } else return false;
     return true;
   }
 
@@ -281,9 +294,15 @@ export class LiveSite {
     }
     const files = new LiveFiles();
     for (const page of whole.pages) files.addPage(page, whole.siteOf);
-    for (const file of whole.files) files.add(file, frame.site);
+    for (const file of whole.searchFiles) files.add(file, frame.site);
     this.#whole = files;
-    this.#wholeAddresses = files.addresses;
+    // Tables and feed come last, and until then nothing is said to be gone that may be among them.
+    this.#wholeAddresses = [...new Set([...this.#wholeAddresses, ...files.addresses])];
+    this.#others = () => {
+      for (const file of whole.otherFiles()) files.add(file, frame.site);
+      this.#wholeAddresses = files.addresses;
+      this.#gone = null;
+    };
     this.#gone = null;
   }
 

@@ -34,18 +34,23 @@ export async function readSource(root: string, audience: Audience, tool: string)
   return grouped && framed(root, audience, tool, texts, grouped);
 }
 
-/** The same after some files were written again, from as few of them as will do. */
+/**
+ * The same after some files were written again, from as few of them as will do. Undefined where all have to be read and
+ * that is not wanted yet.
+ */
 export async function rereadSource(
   root: string,
   audience: Audience,
   tool: string,
   before: LiveSource,
   files: ReadonlySet<string>,
-): Promise<ReadSource | null> {
+  mayReadAll: boolean,
+): Promise<ReadSource | null | undefined> {
   const known = changedTexts(root, before.texts, files);
   if (known?.changed.length === 0) return { source: before, items: [] };
   const grouped = known && regrouped(before.grouped, known.changed);
   if (!grouped) {
+    if (!mayReadAll) return undefined;
     const source = await readSource(root, audience, tool);
     return source && { source, items: [] };
   }
