@@ -60,6 +60,8 @@ export async function groupSite(
   texts: CollectionTexts,
   frame: SiteFrame,
   onPhotographs?: OnPhotographs,
+  /** The one item whose photographs and recordings are wanted, where only its own files are. */
+  only?: string,
 ): Promise<GroupSite> {
   const { words } = frame.site;
   const own = [...shared, ...group.texts];
@@ -74,7 +76,14 @@ export async function groupSite(
     ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
   ];
   if (hasErrors(found)) return unsound([]);
-  const media = await collectionMedia(frame.root, published, collection, words, onPhotographs);
+  const isShown = (id: string) => only === undefined || id === only;
+  const media = await collectionMedia(
+    frame.root,
+    { ...published, items: published.items.filter(({ id }) => isShown(id)) },
+    { ...collection, items: new Map([...collection.items].filter(([id]) => isShown(id))) },
+    words,
+    onPhotographs,
+  );
   const refused = refusedFiles({ collection }, media.refused);
   if (hasErrors(refused)) return unsound(refused);
 

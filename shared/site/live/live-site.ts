@@ -169,7 +169,7 @@ export class LiveSite {
       const group = source.grouped.groups.find(({ texts }) => texts.includes(item));
       const slice = group && itemSlice(group, item);
       if (!slice) continue;
-      const site = await this.#siteOf(slice, source);
+      const site = await this.#siteOf(slice, source, item.id);
       if (!site.isSound) continue;
       const ahead = this.#ahead.get(groupId(group)) ?? new LiveFiles();
       for (const file of site.filesOfItem(item.id)) ahead.add(file, source.frame.site);
@@ -187,7 +187,7 @@ export class LiveSite {
     for (const group of source.grouped.groups) {
       const item = group.texts.find((text) => text.kind === "item" && text.id === id);
       const slice = item && itemSlice(group, item);
-      const site = slice && (await this.#siteOf(slice, source));
+      const site = slice && (await this.#siteOf(slice, source, id));
       if (!site?.isSound) continue;
       const files = new LiveFiles();
       for (const file of site.filesOfItem(id)) files.add(file, source.frame.site);
@@ -233,8 +233,12 @@ export class LiveSite {
     return true;
   }
 
-  #siteOf(group: FamilyGroup, { grouped, watched, texts, frame }: LiveSource): Promise<GroupSite> {
-    return groupSite(group, grouped, watched, texts, frame);
+  #siteOf(
+    group: FamilyGroup,
+    { grouped, watched, texts, frame }: LiveSource,
+    only?: string,
+  ): Promise<GroupSite> {
+    return groupSite(group, grouped, watched, texts, frame, undefined, only);
   }
 
   /** The groups that have changed since they were made, without those that are known to have errors. */
