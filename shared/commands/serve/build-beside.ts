@@ -16,7 +16,7 @@ export function buildBeside(root: string, out: string): BesideBuild {
     stdio: ["ignore", "ignore", "pipe"],
   });
   try {
-    if (child.pid !== undefined) setPriority(child.pid, 10);
+    if (child.pid !== undefined) setPriority(child.pid, 5);
   } catch {
     // It has ended already, or the system knows no priorities.
   }
