@@ -27,8 +27,9 @@ const seed = Number(
 const pagesEvery = 100;
 const siteEvery = 500;
 
-/** No case takes longer than this, in milliseconds, on the slowest machine that runs it. */
-const bound = 20_000;
+/** No case takes longer than this, in milliseconds of the processor: a machine that has other things to do is no fault. */
+const bound = 10_000;
+const spent = (): number => process.cpuUsage().user / 1000;
 
 describe("whatever is done to the files of a collection", () => {
   let sound: readonly SoundCollection[] = [];
@@ -50,12 +51,12 @@ describe("whatever is done to the files of a collection", () => {
         const { files, isBuilt } = of;
         const folder = folders.get(of) ?? new FuzzedFolder();
         folder.hold(files, mutate(files, changes));
-        const started = performance.now();
+        const started = spent();
         const { sound: accepted, diagnostics } = loadCollection(folder.root);
         expectPlainWords(diagnostics, JSON.stringify(changes));
         expect(accepted === null).toBe(diagnostics.some(({ severity }) => severity === "error"));
-        longest = Math.max(longest, performance.now() - started);
-        expect(performance.now() - started).toBeLessThan(bound);
+        longest = Math.max(longest, spent() - started);
+        expect(spent() - started).toBeLessThan(bound);
         count++;
         pagesDue ||= count % pagesEvery === 0;
         siteDue ||= count % siteEvery === 0;

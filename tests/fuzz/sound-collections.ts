@@ -40,10 +40,10 @@ export async function soundCollections(): Promise<readonly SoundCollection[]> {
     {
       name: "lanterns",
       files: new Map(lanterns.map(([name, bytes]) => [name, bytes.toString("utf8")])),
-      weight: 50,
+      weight: 200,
       isBuilt: true,
     },
-    { name: "every kind", files: new Map(every), weight: 50, isBuilt: true },
+    { name: "every kind", files: new Map(every), weight: 200, isBuilt: true },
     {
       name: "demonstration",
       files: demonstration(picture, await webmFilm({ seconds: 30 })),

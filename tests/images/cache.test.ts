@@ -150,6 +150,35 @@ describe("builds beside and after one another", () => {
     expect(await readdir(parts)).toEqual(["new"]);
   });
 
+  it("let go of a picture that no build has asked for in a season, and of nothing else", async () => {
+    const folder = await withPictures();
+    await folder.render(...originals);
+    const entries = async () => (await readdir(folder.cacheFolder)).filter((name) => name !== "parts").sort();
+    const asked = async (entry: string, daysAgo: number) => {
+      const then = new Date(Date.now() - daysAgo * 24 * 60 * 60 * 1000);
+      await utimes(path.join(folder.cacheFolder, entry, "record.json"), then, then);
+    };
+    const [one = "", other = ""] = await entries();
+    // What is in a folder of another name is somebody else's.
+    await writeFile(path.join(folder.cacheFolder, "notes.txt"), "kept");
+    await utimes(path.join(folder.cacheFolder, "notes.txt"), 1, 1);
+    await asked(one, 89);
+    await asked(other, 89);
+    await folder.render("b.png");
+    expect(await entries()).toEqual([one, other, "notes.txt"].sort());
+
+    // Of the two only that of b.png was asked for just now.
+    const stamps = await Promise.all(
+      [one, other].map((entry) => stat(path.join(folder.cacheFolder, entry, "record.json"))),
+    );
+    const [unasked, inUse] =
+      (stamps[0]?.mtimeMs ?? 0) < (stamps[1]?.mtimeMs ?? 0) ? [one, other] : [other, one];
+    await asked(unasked, 91);
+    expect(await folder.render("b.png")).toMatchObject({ encoded: 0, reused: 1 });
+    expect(await entries()).toEqual([inUse, "notes.txt"].sort());
+    expect(await folder.render(...originals)).toMatchObject({ encoded: 1, reused: 1 });
+  });
+
   it("leave sharp's own setting as they found it", async () => {
     const folder = await withPictures();
     const before = sharp.concurrency();
