@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { TemplateError } from "../site/template-error.ts";
 import { packageVersion } from "../source/package-folder.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
 import { terminal } from "./terminal.ts";
@@ -68,13 +69,14 @@ const isUsage = (problem: unknown): problem is Error =>
   (problem instanceof TypeError && "code" in problem && String(problem.code).startsWith("ERR_PARSE_ARGS"));
 
 /**
- * What the machine refuses (no permission, no space, no such folder) is not a fault of the program either.
- * Eleventy wraps it in an error of its own, once or more.
+ * What the machine refuses (no permission, no space, no such folder) is not a fault of the program either, nor is what a
+ * template of the user's own does. Eleventy wraps both in errors of its own, once or more.
  */
-function refusal(problem: unknown): Error | null {
+function noFaultOfOurs(problem: unknown): string | null {
   if (!(problem instanceof Error)) return null;
-  if ("syscall" in problem) return problem;
-  return refusal("originalError" in problem ? problem.originalError : problem.cause);
+  if (problem instanceof TemplateError) return problem.message;
+  if ("syscall" in problem) return `The machine refused: ${problem.message}.`;
+  return noFaultOfOurs("originalError" in problem ? problem.originalError : problem.cause);
 }
 
 async function main(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
@@ -101,9 +103,9 @@ async function main(args: readonly string[], surroundings: Surroundings): Promis
   try {
     return await command.run(rest, surroundings);
   } catch (problem) {
-    const refused = refusal(problem);
-    if (refused) {
-      surroundings.err(`The machine refused: ${refused.message}.`);
+    const told = noFaultOfOurs(problem);
+    if (told !== null) {
+      surroundings.err(told);
       return 2;
     }
     if (!isUsage(problem)) throw problem;

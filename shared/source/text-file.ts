@@ -41,7 +41,17 @@ export function readTextFile(
         }),
       );
     }
-    const { size: found } = statSync(full);
+    const stat = statSync(full);
+    // Asked before it is opened: to open a pipe is to wait for it.
+    if (!stat.isFile()) {
+      return refuse(
+        diagnose("unreadable-file", startOf(file), {
+          found: "a pipe, socket or device",
+          expected: "a file that may be read",
+        }),
+      );
+    }
+    const { size: found } = stat;
     if (found > largest[size]) {
       return refuse(
         diagnose("file-too-large", startOf(file), {

@@ -154,6 +154,35 @@ describe("fittedcase build", () => {
     expect(style.length).toBeGreaterThan(1000);
   });
 
+  it.each([
+    [
+      "is no JavaScript",
+      "export default () => <h1>;",
+      /^templates\/pages\/missing\.js(?::\d+)?: SyntaxError: .+$/m,
+    ],
+    [
+      "gives nothing",
+      "export const page = 1;",
+      /^templates\/pages\/missing\.js: Found no default function; expected/m,
+    ],
+    [
+      "fails",
+      "\nexport default () => nothing.here;",
+      /^templates\/pages\/missing\.js:2: ReferenceError: nothing is not defined\.$/m,
+    ],
+  ])(
+    "names a template of the user's own that %s, in a line and without a stack trace",
+    async (_, text, told) => {
+      const root = writeCollection({ ...sound, "templates/pages/missing.js": text });
+      const out = path.join(scratch(), "site");
+      const { code, err } = await run(["build", "--root", root, "--out", out], root);
+      expect(err).toMatch(told);
+      expect(err).not.toMatch(/^\s+at /m);
+      expect(code).toBe(2);
+      expect(existsSync(out)).toBe(false);
+    },
+  );
+
   it("leads a former address to the present one", async () => {
     const root = writeCollection({ ...sound, "content/items/one/index.md": item("formerly: [uno]") });
     const out = path.join(scratch(), "site");

@@ -1,3 +1,5 @@
+import { execFileSync } from "node:child_process";
+import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportAsText } from "../../shared/diagnostics/report.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
@@ -38,5 +40,20 @@ describe("found by the fuzzer: a key", () => {
     expect(problems.filter(({ severity }) => severity === "error")).toMatchObject([
       { code: "yaml-syntax", line: 4, column: 3, found: "a list as a key" },
     ]);
+  });
+});
+
+describe("a file that is none", () => {
+  it.skipIf(process.platform === "win32")("is told of, and not waited for: a pipe among the records", () => {
+    const root = writeCollection(smallCollection(""));
+    execFileSync("mkfifo", [path.join(root, "content/pipe.md"), path.join(root, "content/sources.yaml")]);
+    const { diagnostics } = loadCollection(root);
+    expect(diagnostics).toContainEqual(
+      expect.objectContaining({
+        file: "content/sources.yaml",
+        code: "unreadable-file",
+        found: "a pipe, socket or device",
+      }),
+    );
   });
 });
