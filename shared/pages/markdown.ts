@@ -20,6 +20,18 @@ export interface Surroundings extends TextPlace {
   readonly below: number;
 }
 
+/** As browsers read addresses, escaped dots are dots (WHATWG URL, 4.1: double-dot URL path segment). */
+const stepsUp = /(?:^|\/)(?:\.|%2e){2}(?:[/?#]|$)/i;
+const anywhere = "https://host.invalid";
+
+/** The way from a page to wherever a text leads within the site; however many steps up it takes, not out of it. */
+function wayWithin(page: string, to: string): string {
+  if (hasScheme.test(to) || /^(?:[#?]|$)/.test(to)) return to;
+  if (!to.startsWith("/") && !stepsUp.test(to)) return to;
+  const { pathname, search, hash } = new URL(to, anywhere + page);
+  return relativeAddress(page, pathname.replace(/^\/{2,}/, "/") + search + hash);
+}
+
 function attribute(token: Token, name: string, change: (value: string) => string): void {
   const value = token.attrGet(name);
   if (value !== null) token.attrSet(name, change(value));
@@ -69,9 +81,9 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
       (child) => child.type !== "image" || isOwnImage(child.attrGet("src") ?? ""),
     );
     for (const child of token.children) {
-      if (child.type === "link_open") attribute(child, "href", (href) => relativeAddress(page, href));
+      if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(page, href));
       if (child.type === "image") {
-        attribute(child, "src", (src) => relativeAddress(page, src));
+        attribute(child, "src", (src) => wayWithin(page, src));
         child.attrSet("loading", "lazy");
       }
     }

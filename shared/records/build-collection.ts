@@ -25,6 +25,8 @@ export interface BuiltCollection {
 }
 
 const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+/** As the schemas have it: file systems take no longer names than 255, and the files of the site say more than the id. */
+const longestId = 80;
 
 /**
  * From what was read to what is known: validated, resolved, checked against each other. Reports every problem.
@@ -58,10 +60,11 @@ export function buildCollection(
     return records.filter((record) => {
       const { id, document, file } = record;
       const own = (document.data as { id?: unknown } | null)?.id;
-      if (!wellFormedId.test(id)) {
+      if (!wellFormedId.test(id) || id.length > longestId) {
+        const isLong = id.length > longestId;
         report("wrong-id", document, [], {
-          found: `the name "${id}"`,
-          expected: "small letters, digits and single hyphens",
+          found: isLong ? `a name of ${id.length} letters` : `the name "${id}"`,
+          expected: isLong ? `at most ${longestId}` : "small letters, digits and single hyphens",
         });
         return false;
       }

@@ -96,8 +96,31 @@ export function readYaml(source: YamlText): { data: unknown; diagnostics: Diagno
       ],
     };
   }
-  const diagnostics = hasMapForKey(data) ? keyProblems(source, block) : [];
+  const diagnostics = [
+    ...(hasMapForKey(data) ? keyProblems(source, block) : []),
+    ...halfLetters(source, block, data),
+  ];
   return { data: diagnostics.length > 0 ? undefined : data, diagnostics };
+}
+
+/** A pair of escapes that make one letter (UTF-16); or, in the group, half of one. */
+const surrogates =
+  /\\u[dD][89abAB][\da-fA-F]{2}\\u[dD][c-fC-F][\da-fA-F]{2}|(\\(?:u|U0000)[dD][89a-fA-F][\da-fA-F]{2})/g;
+
+const holdsHalf = (data: unknown): boolean => {
+  if (typeof data === "string") return /\p{Cs}/u.test(data);
+  if (typeof data !== "object" || data === null) return false;
+  return Object.entries(data).some(([key, value]) => holdsHalf(key) || holdsHalf(value));
+};
+
+/** No file in UTF-8 can hold half a letter (RFC 3629, 3): a page could not show what the record says. */
+function halfLetters(source: YamlText, block: string, data: unknown): Diagnostic[] {
+  if (!/\\[uU]/.test(block) || !holdsHalf(data)) return [];
+  const at = [...block.matchAll(surrogates)].find(({ 1: half }) => half !== undefined);
+  const start = source.start + (at?.index ?? 0);
+  const locus = locusBetween(source.file, source.text, start, start + (at?.[1]?.length ?? 1));
+  const found = `half of a letter${at?.[1] === undefined ? "" : `, ${at[1]}`}`;
+  return [diagnose("not-text", locus, { found, expected: "a whole one" })];
 }
 
 /** What js-yaml makes of a map in a key, as in `{{ name }}`; somebody may also have written it in quotation marks. */

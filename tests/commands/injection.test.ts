@@ -18,6 +18,8 @@ const schemes = [
   "file:///etc/passwd",
 ];
 
+const escaping = ["../../../../x", "/../x", "/..//x", "/a/../../x", "%2e%2e/%2e%2e/%2e%2e/x", "./../../../x"];
+
 const reference = `made: { count: 9, source: ledger, page: ${quoted} }
 serials: [{ prefix: H, from: 1, to: 99, made: 1931, source: ledger }]
 parts:
@@ -42,6 +44,8 @@ publish: { serial: shown }
 ${attack}
 
 ${schemes.map((scheme) => `[link](${scheme}) ![picture](${scheme}) <${scheme}>`).join("\n\n")}
+
+${escaping.map((way) => `[up](${way}) ![up](${way}.png)`).join("\n\n")}
 `;
 
 describe("what somebody writes into a record", () => {
@@ -97,6 +101,17 @@ describe("what somebody writes into a record", () => {
       );
       expect(foreign, name).toEqual([]);
     }
+  });
+
+  it("leads to no address above the site's own, however many steps up it takes", () => {
+    const html = pages.find(([name]) => name === "items/one/index.html")?.[1] ?? "";
+    const led = [...html.matchAll(/href="([^"]*)">up<|src="([^"]*)"[^>]*alt="up"/g)].map(
+      ([, to, from]) => to ?? from ?? "",
+    );
+    expect(led).toHaveLength(2 * escaping.length);
+    // WHATWG URL: resolved against a site two folders below the root of its host.
+    for (const to of led)
+      expect(new URL(to, "https://host.example/a/b/items/one/").pathname).toMatch(/^\/a\/b\/(?!.*\/\/)/);
   });
 
   it("starts no formula in a spreadsheet", () => {

@@ -57,3 +57,37 @@ describe("a file that is none", () => {
     );
   });
 });
+
+describe("half of a letter", () => {
+  // UTF-16 writes U+1F9ED as D83E DDED; YAML 1.2, 5.7, has an escape for either half.
+  it("is refused where it stands, and both halves together are a letter", () => {
+    const half = problemsOf(smallCollection("", { "content/items/one.md": item('"set": "No. \\uD83E"') }));
+    expect(half).toContainEqual(
+      expect.objectContaining({ file: "content/items/one.md", line: 4, column: 13, code: "not-text" }),
+    );
+    for (const whole of ['"No. \\uD83E\\uDDED"', '"No. \\U0001F9ED"', "'No. \\uD83E'"]) {
+      const found = problemsOf(smallCollection("", { "content/items/one.md": item(`set: ${whole}`) }));
+      expect(found.filter(({ severity }) => severity === "error")).toEqual([]);
+    }
+  });
+});
+
+describe("an id", () => {
+  // POSIX NAME_MAX is 255 bytes on the usual file systems; "data/items/<id>.json" has to be one of them.
+  it.each([
+    ["content/items", ".md", item("")],
+    ["content/items", "/index.md", item("")],
+    ["content/articles", ".md", "---\ntitle: A\n---\n"],
+    ["schemas/reference/chest", ".yaml", "name: A\n"],
+  ])(
+    "of %s that is longer than any file system takes is an error of its own (%s)",
+    (folder, ending, text) => {
+      const at = (length: number) =>
+        problemsOf(smallCollection("", { [`${folder}/${"a".repeat(length)}${ending}`]: text })).map(
+          ({ code }) => code,
+        );
+      expect(at(81)).toContain("wrong-id");
+      expect(at(80)).not.toContain("wrong-id");
+    },
+  );
+});
