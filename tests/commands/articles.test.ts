@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { withArticle } from "../collections/article.ts";
 import { type Files, writeCollection } from "../collections/collection.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 interface Told {
   readonly file: string;
@@ -15,7 +15,7 @@ interface Told {
 
 /** What `check` says of the texts of a collection; warnings of the records are another matter. */
 async function told(files: Files): Promise<{ code: number | null; found: Told[] }> {
-  const { code, out } = await run(["check", "--format", "json"], writeCollection(files));
+  const { code, out } = await runHere(["check", "--format", "json"], writeCollection(files));
   const { diagnostics } = JSON.parse(out) as { diagnostics: Told[] };
   return {
     code,
@@ -218,7 +218,7 @@ describe("check, of an article", () => {
     const root = writeCollection(
       withArticle("Text.\n\n```expect\nvariants/chest-a/distinct equals 7\n```\n"),
     );
-    const { code, err } = await run(["build"], root);
+    const { code, err } = await runHere(["build"], root);
     expect(code).toBe(1);
     expect(err).toContain("content/articles/chests.md:9:1  error  overturned");
     expect(err).toContain("Nothing was written.");

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { catalogue } from "../../shared/diagnostics/catalogue.ts";
 import { writeCollection } from "../collections/collection.ts";
 import { pilotage, pilotageFolder } from "./pilotage.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const read = (root: string, file: string) => readFileSync(path.join(root, file), "utf8");
 const item = "content/items/one.md";
@@ -14,7 +14,7 @@ describe("fittedcase check --fix", () => {
     const before =
       "\uFEFF---\r\ntitle: One   # a remark \r\nvariant: pilot-mk2\r\nserail: H2001\r\nfeatures: {arc:   'platinm'}\r\nparts:\r\n  sextnat: prsent # seen\r\n  shade: {state: \"absnt\",  quantity: 1}\r\n---\r\n\tsextnat in the text stays.";
     const root = pilotageFolder({ [item]: before });
-    const { code, out } = await run(["check", "--fix"], root);
+    const { code, out } = await runHere(["check", "--fix"], root);
     expect(code).toBe(0);
     expect(out).toContain(`${item}:7:3  Write "sextant" for "sextnat".`);
     expect(read(root, item)).toBe(
@@ -24,21 +24,21 @@ describe("fittedcase check --fix", () => {
         .replace("  sextnat: prsent", "  sextant: present")
         .replace("absnt", "absent"),
     );
-    expect((await run(["check", "--fix"], root)).out).toContain("Nothing to mend.");
+    expect((await runHere(["check", "--fix"], root)).out).toContain("Nothing to mend.");
   });
 
   it("goes on from a variant that was misspelt to its parts", async () => {
     const root = pilotageFolder({
       [item]: "---\ntitle: One\nvariant: pilot-mkk2\nparts: { shde: present }\n---\n",
     });
-    expect((await run(["check", "--fix"], root)).code).toBe(0);
+    expect((await runHere(["check", "--fix"], root)).code).toBe(0);
     expect(read(root, item)).toContain("variant: pilot-mk2\nparts: { shade: present }");
   });
 
   it("leaves alone what two names are near to", async () => {
     const before = "---\ntitle: One\nvariant: pilot-mk3\n---\n";
     const root = pilotageFolder({ [item]: before });
-    const { code, out } = await run(["check", "--fix"], root);
+    const { code, out } = await runHere(["check", "--fix"], root);
     expect(code).toBe(1);
     expect(out).toContain('Did you mean "pilot-mk1" or "pilot-mk2"?');
     expect(read(root, item)).toBe(before);
@@ -48,20 +48,20 @@ describe("fittedcase check --fix", () => {
     const before =
       "---\ntitle: One\nvariant: pilot-mk2\nparts:\n\tshade:\n\t\tstate: present\n---\n\tindented text\n";
     const root = pilotageFolder({ [item]: before });
-    expect((await run(["check", "--fix"], root)).code).toBe(0);
+    expect((await runHere(["check", "--fix"], root)).code).toBe(0);
     expect(read(root, item)).toBe(
       "---\ntitle: One\nvariant: pilot-mk2\nparts:\n  shade:\n    state: present\n---\n\tindented text\n",
     );
     const worse = before.replace("state: present", "state: [present");
     const other = pilotageFolder({ [item]: worse });
-    expect((await run(["check", "--fix"], other)).code).toBe(1);
+    expect((await runHere(["check", "--fix"], other)).code).toBe(1);
     expect(read(other, item)).toBe(worse);
   });
 
   it("mends one name among several in a cell of the log", async () => {
     const log = "seen,variant,kind,present,source\n1999,pilot-mk2,ofer,sextant;shde,works-ledgr\n";
     const root = pilotageFolder({ "content/sightings/b.csv": log });
-    expect((await run(["check", "--fix"], root)).code).toBe(0);
+    expect((await runHere(["check", "--fix"], root)).code).toBe(0);
     expect(read(root, "content/sightings/b.csv")).toBe(
       "seen,variant,kind,present,source\n1999,pilot-mk2,offer,sextant;shade,works-ledger\n",
     );
@@ -69,7 +69,7 @@ describe("fittedcase check --fix", () => {
 
   it("keeps its remarks out of what a program reads", async () => {
     const root = pilotageFolder({ [item]: "---\ntitle: One\nvariant: pilot-mk2\nserail: H2001\n---\n" });
-    const { out, err } = await run(["check", "--fix", "--format", "json"], root);
+    const { out, err } = await runHere(["check", "--fix", "--format", "json"], root);
     expect(JSON.parse(out).errors).toBe(0);
     expect(err).toContain('Write "serial" for "serail".');
   });
@@ -83,7 +83,7 @@ describe("fittedcase check --format sarif", () => {
 
   // SARIF 2.1.0, OASIS Standard, 27 March 2020; the sections are named beside each line.
   it("is a log of one run, as the standard has it", async () => {
-    const { code, out } = await run(["check", "--format", "sarif"], writeCollection(broken));
+    const { code, out } = await runHere(["check", "--format", "sarif"], writeCollection(broken));
     expect(code).toBe(1);
     const log = JSON.parse(out);
     expect(log.version).toBe("2.1.0"); // 3.13.2
@@ -109,7 +109,7 @@ describe("fittedcase check --format sarif", () => {
   });
 
   it("says how a slip is mended", async () => {
-    const { out } = await run(["check", "--format", "sarif"], writeCollection(broken));
+    const { out } = await runHere(["check", "--format", "sarif"], writeCollection(broken));
     const found = JSON.parse(out).runs[0].results.find(
       ({ ruleId }: { ruleId: string }) => ruleId === "unknown-part",
     );
@@ -131,7 +131,7 @@ describe("fittedcase check --format sarif", () => {
 describe("what check warns of although it is allowed", () => {
   const warnings = async (front: string) => {
     const root = pilotageFolder({ [item]: `---\ntitle: One\nvariant: pilot-mk2\n${front}---\n` });
-    const { code, out } = await run(["check", "--format", "json"], root);
+    const { code, out } = await runHere(["check", "--format", "json"], root);
     expect(code).toBe(0);
     const { diagnostics } = JSON.parse(out) as {
       diagnostics: { file: string; code: string; line: number; message: string }[];
@@ -167,7 +167,7 @@ describe("what check warns of although it is allowed", () => {
     const root = pilotageFolder({
       "content/sightings/b.csv": `seen,variant,kind\n${"1999,pilot-mk1,offer\n".repeat(1200)}`,
     });
-    const { out } = await run(["check"], root);
+    const { out } = await runHere(["check"], root);
     expect(out.match(/source-missing/g)).toHaveLength(1);
     expect(out).toContain("and 1,199 more in this file");
   });

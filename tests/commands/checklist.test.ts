@@ -5,10 +5,11 @@ import { describe, expect, it } from "vitest";
 import { installedBrowser } from "../../shared/commands/checklist/installed-browser.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 async function sheet(id: string, more = {}) {
   const root = pilotageFolder(more);
-  const ran = await run(["checklist", id], root);
+  const ran = await runHere(["checklist", id], root);
   expect(ran).toMatchObject({ code: 0, err: "" });
   return readFileSync(path.join(root, `checklist-${id}.html`), "utf8");
 }
@@ -89,7 +90,7 @@ describe("fittedcase checklist", () => {
     [["checklist", "pilot-mk2", "--out", "gone/x.html"], 2, "no folder"],
     [["checklist", "--help"], 0, ""],
   ])("%j exits with %d", async (args, code, said) => {
-    const ran = await run(args, pilotageFolder());
+    const ran = await runHere(args, pilotageFolder());
     expect(ran.err).toContain(said);
     expect(ran.code, ran.err).toBe(code);
   });

@@ -5,7 +5,8 @@ import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
 import { siteFiles } from "../collections/site-files.ts";
 import { pilotageFolder } from "./pilotage.ts";
-import { repository, run } from "./run.ts";
+import { repository } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const awkward = {
   "content/sightings/awkward.yaml": `- { seen: 1998-03-12, variant: pilot-mk2, kind: offer, price: 1250.125, currency: EUR, note: "=SUM(A1:A9)" }
@@ -49,7 +50,7 @@ function emptied(root: string): string {
 }
 
 async function exported(kind: string, root: string, folder: string, name: string): Promise<string> {
-  const ran = await run(["export", kind, "--root", root, "--out", name], folder);
+  const ran = await runHere(["export", kind, "--root", root, "--out", name], folder);
   expect(ran).toMatchObject({ code: 0, err: "" });
   return readFileSync(path.join(folder, name), "utf8");
 }
@@ -62,8 +63,8 @@ describe("fittedcase export", () => {
 
     // Into the same collection: nothing changes.
     const before = siteFiles(path.join(root, "content"));
-    await run(["import", kind, "all.csv", "--root", root], folder);
-    const back = await run(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", root], folder);
+    await runHere(["import", kind, "all.csv", "--root", root], folder);
+    const back = await runHere(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", root], folder);
     expect(back.code).toBe(0);
     expect(back.out).toMatch(/\n0 rows brought in; \d+ rows there already; 0 rows rejected\./);
     expect([...siteFiles(path.join(root, "content"))]).toEqual([...before]);
@@ -74,7 +75,7 @@ describe("fittedcase export", () => {
       cpSync(path.join(root, "content/items/w.webm"), path.join(bare, "content/items/awkward/w.webm"), {
         recursive: true,
       });
-    await run(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", bare], folder);
+    await runHere(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", bare], folder);
     const sorted = (csv: string) => (parse(csv) as string[][]).map((row) => JSON.stringify(row)).sort();
     expect(sorted(await exported(kind, bare, folder, "again.csv"))).toEqual(sorted(text));
   });
@@ -83,7 +84,7 @@ describe("fittedcase export", () => {
     const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-export-"));
     for (const kind of ["sightings", "items"]) {
       await exported(kind, repository, folder, `${kind}.csv`);
-      await run(["import", kind, `${kind}.csv`, "--root", repository], folder);
+      await runHere(["import", kind, `${kind}.csv`, "--root", repository], folder);
       const back = [
         "import",
         kind,
@@ -94,7 +95,7 @@ describe("fittedcase export", () => {
         "--root",
         repository,
       ];
-      const { code, out } = await run(back, folder);
+      const { code, out } = await runHere(back, folder);
       expect(code).toBe(0);
       expect(out).toMatch(
         /\n0 rows can be brought in; [\d,]+ rows there already; 0 rows would be rejected\./,
@@ -105,14 +106,14 @@ describe("fittedcase export", () => {
   it("writes no cell that a spreadsheet would run", async () => {
     const root = pilotageFolder(awkward);
     for (const kind of ["sightings", "items"]) {
-      const { out } = await run(["export", kind, "--root", root], "/");
+      const { out } = await runHere(["export", kind, "--root", root], "/");
       for (const row of parse(out) as string[][])
         for (const cell of row) expect(cell).not.toMatch(/^[=+\-@\t\r]/);
     }
   });
 
   it("is RFC 4180: a heading, CRLF at the end of each line, quotation marks doubled", async () => {
-    const { out } = await run(["export", "sightings"], pilotageFolder(awkward));
+    const { out } = await runHere(["export", "sightings"], pilotageFolder(awkward));
     expect(
       out.startsWith(
         "seen,variant,serial,example,source,kind,list,present,absent,condition,price,currency,relisted,note\r\n",
@@ -120,7 +121,7 @@ describe("fittedcase export", () => {
     ).toBe(true);
     expect(out).toContain('"two\nlines, ""quoted""; -x"\r\n');
     expect(out.endsWith("\r\n")).toBe(true);
-    const marked = await run(["export", "sightings", "--bom"], pilotageFolder());
+    const marked = await runHere(["export", "sightings", "--bom"], pilotageFolder());
     expect(marked.out.startsWith("\uFEFFseen")).toBe(true);
   });
 
@@ -131,14 +132,14 @@ describe("fittedcase export", () => {
     [["export", "items", "--out", "gone/items.csv"], 2],
     [["export", "--help"], 0],
   ])("%j exits with %d", async (args, code) => {
-    expect((await run(args, pilotageFolder())).code).toBe(code);
+    expect((await runHere(args, pilotageFolder())).code).toBe(code);
   });
 
   it("leaves nothing out in silence", async () => {
     const root = pilotageFolder({
       "content/sightings/wrong.csv": "seen,variant,kind\nsoon,pilot-mk2,offer\n",
     });
-    const { code, out, err } = await run(["export", "sightings"], root);
+    const { code, out, err } = await runHere(["export", "sightings"], root);
     expect({ code, out }).toEqual({ code: 1, out: "" });
     expect(err).toContain("wrong-date");
   });

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { pilotageFolder } from "./pilotage.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 import { spreadsheet } from "./spreadsheet.ts";
 
 const sheet = [
@@ -18,9 +18,9 @@ describe("fittedcase import items", () => {
     const root = pilotageFolder();
     const before = readFileSync(path.join(root, "content/items/river-office/index.md"), "utf8");
     const { folder, file } = spreadsheet(sheet, "cases.tsv");
-    expect((await run(["import", "items", file, "--root", root], folder)).code).toBe(0);
+    expect((await runHere(["import", "items", file, "--root", root], folder)).code).toBe(0);
     const importing = ["import", "items", file, "--map", "cases.map.yaml", "--root", root];
-    const { code, out } = await run(importing, folder);
+    const { code, out } = await runHere(importing, folder);
     expect(code).toBe(1);
     expect(out).toContain("1 row brought in; 0 rows there already; 2 rows rejected.");
     expect(out).toContain('row 3: arc: Found "gold"; expected "silver" or "platinum".');
@@ -29,9 +29,9 @@ describe("fittedcase import items", () => {
     );
     expect(readFileSync(path.join(root, "content/items/river-office/index.md"), "utf8")).toBe(before);
     expect(existsSync(path.join(root, "content/items/case-3"))).toBe(false);
-    expect((await run(["check"], root)).code).toBe(0);
+    expect((await runHere(["check"], root)).code).toBe(0);
 
-    const data = JSON.parse((await run(["explain", "case-2", "--json"], root)).out);
+    const data = JSON.parse((await runHere(["explain", "case-2", "--json"], root)).out);
     expect(data).toMatchObject({ title: "The ferry outfit", set: "007", examined: "2026-03-14" });
     expect(data.features).toContainEqual({ id: "arc", name: "Arc", value: "platinum" });
     // A count below what was issued leaves the rest unexamined: (10 + 3/4) / 13 and (10 + 4/4) / 13.
@@ -41,7 +41,7 @@ describe("fittedcase import items", () => {
     expect(data.confidential.paid).toEqual({ amount: 310, currency: "GBP" });
     expect(data.description).toContain("Found in a loft");
 
-    const again = await run(importing, folder);
+    const again = await runHere(importing, folder);
     expect(again.out).toContain("0 rows brought in; 1 row there already; 2 rows rejected.");
   });
 
@@ -50,8 +50,8 @@ describe("fittedcase import items", () => {
     const { folder, file } = spreadsheet(
       "id,title,variant\n../../../evil,One,pilot-mk2\n,/etc/passwd,pilot-mk2\n",
     );
-    await run(["import", "items", file, "--root", root], folder);
-    const { code, out } = await run(
+    await runHere(["import", "items", file, "--root", root], folder);
+    const { code, out } = await runHere(
       ["import", "items", file, "--map", "old list.map.yaml", "--root", root],
       folder,
     );
@@ -65,8 +65,8 @@ describe("fittedcase import items", () => {
     const { folder, file } = spreadsheet(
       "id,title,variant\na,One,pilot-mk2\na,One,pilot-mk2\na,Two,pilot-mk2\n",
     );
-    await run(["import", "items", file, "--root", root], folder);
-    const { out } = await run(
+    await runHere(["import", "items", file, "--root", root], folder);
+    const { out } = await runHere(
       ["import", "items", file, "--map", "old list.map.yaml", "--root", root],
       folder,
     );
@@ -76,13 +76,13 @@ describe("fittedcase import items", () => {
   it("imports with a map that was corrected by hand", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet("What;Kind of case;When\nThe ferry outfit;second;3/4/2025\n");
-    await run(["import", "items", file, "--root", root], folder);
+    await runHere(["import", "items", file, "--root", root], folder);
     const map = path.join(folder, "old list.map.yaml");
     writeFileSync(
       map,
       "import: items\ndates: day-month\ncolumns:\n  title: What\n  variant: { column: Kind of case, values: { second: pilot-mk2 } }\n  examined: When\n  status: { always: reference }\n",
     );
-    const { code } = await run(["import", "items", file, "--map", map, "--root", root], folder);
+    const { code } = await runHere(["import", "items", file, "--map", map, "--root", root], folder);
     expect(code).toBe(0);
     expect(readFileSync(path.join(root, "content/items/the-ferry-outfit/index.md"), "utf8")).toBe(
       "---\ntitle: The ferry outfit\nvariant: pilot-mk2\nexamined: 2025-04-03\nstatus: reference\n---\n",

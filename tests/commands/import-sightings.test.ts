@@ -3,7 +3,7 @@ import path from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
 import { pilotageFolder } from "./pilotage.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 import { asUtf16, asWindows1252, spreadsheet } from "./spreadsheet.ts";
 
 const log = (root: string, name = "old-list"): Record<string, string>[] =>
@@ -12,11 +12,11 @@ const log = (root: string, name = "old-list"): Record<string, string>[] =>
 /** Proposes a map, changes it, and imports with it. */
 async function bringIn(root: string, content: string | Uint8Array, correct = (map: string) => map) {
   const { folder, file } = spreadsheet(content);
-  const proposed = await run(["import", "sightings", file, "--root", root], folder);
+  const proposed = await runHere(["import", "sightings", file, "--root", root], folder);
   const map = path.join(folder, "old list.map.yaml");
   const text = readFileSync(map, "utf8");
   writeFileSync(map, correct(text));
-  const again = () => run(["import", "sightings", file, "--map", map, "--root", root], folder);
+  const again = () => runHere(["import", "sightings", file, "--map", map, "--root", root], folder);
   const imported = await again();
   if (imported.code !== 0 && imported.code !== 1) throw new Error(`The import did not run.\n${imported.err}`);
   const rejectedFile = path.join(folder, "old list.rejected.csv");
@@ -44,7 +44,7 @@ describe("fittedcase import sightings", () => {
   it("proposes a map and previews, and brings nothing in", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet(asWindows1252(messy));
-    const { code, out, err } = await run(["import", "sightings", file, "--root", root], folder);
+    const { code, out, err } = await runHere(["import", "sightings", file, "--root", root], folder);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toContain(
       "windows-1252, semicolons, headings in rows 2 and 3, 7 rows; 1 empty row and 1 repetition",
@@ -136,7 +136,7 @@ describe("fittedcase import sightings", () => {
         note: 'two "cases"; one lid',
       },
     ]);
-    expect((await run(["check"], root)).code).toBe(0);
+    expect((await runHere(["check"], root)).code).toBe(0);
     const left = parse(rejected()?.replace(/^\uFEFF/, "") ?? "", {
       delimiter: ";",
       from_line: 3,
@@ -167,7 +167,7 @@ describe("fittedcase import sightings", () => {
         .replace("sextent", "sextant")
         .replace("soon", "2002"),
     );
-    const corrected = await run(["import", "sightings", file, "--map", map, "--root", root], folder);
+    const corrected = await runHere(["import", "sightings", file, "--map", map, "--root", root], folder);
     expect(corrected.code).toBe(0);
     expect(corrected.out).toContain("3 rows brought in; 0 rows there already; 0 rows rejected.");
     expect(log(root)).toHaveLength(7);
@@ -250,13 +250,13 @@ describe("fittedcase import sightings", () => {
   it("tries without writing where asked to", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet("seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
-    const { code, out } = await run(["import", "sightings", file, "--dry-run", "--root", root], folder);
+    const { code, out } = await runHere(["import", "sightings", file, "--dry-run", "--root", root], folder);
     expect(code).toBe(0);
     expect(out).toContain("Nothing was written.");
     expect(readdirSync(folder)).toEqual(["old list.csv"]);
-    await run(["import", "sightings", file, "--root", root], folder);
+    await runHere(["import", "sightings", file, "--root", root], folder);
     const tried = ["import", "sightings", file, "--map", "old list.map.yaml", "--dry-run", "--root", root];
-    expect((await run(tried, folder)).code).toBe(1);
+    expect((await runHere(tried, folder)).code).toBe(1);
     expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
     expect(readdirSync(path.join(root, "content/sightings"))).toEqual(["log.csv"]);
   });
@@ -291,7 +291,7 @@ describe("fittedcase import sightings", () => {
       "wrong.yaml": "import: sightings\ncolums: { seen: seen }\n",
       "strange.yaml": "import: sightings\ncolumns: { seen: sen }\n",
     });
-    const { code, err } = await run(args, root);
+    const { code, err } = await runHere(args, root);
     expect(code).toBe(2);
     expect(err).toContain(said);
     expect(err).not.toContain("    at ");
@@ -301,7 +301,7 @@ describe("fittedcase import sightings", () => {
     const { folder, file } = spreadsheet(
       'seen,variant,kind,note\n1999,pilot-mk2,offer,"open\n2000,pilot-mk2,offer,x\n',
     );
-    const { code, err } = await run(["import", "sightings", file, "--root", pilotageFolder()], folder);
+    const { code, err } = await runHere(["import", "sightings", file, "--root", pilotageFolder()], folder);
     expect(code).toBe(1);
     expect(err).toContain("never closes");
   });

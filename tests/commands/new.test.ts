@@ -2,12 +2,12 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { pilotageFolder } from "./pilotage.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const read = (root: string, file: string) => readFileSync(path.join(root, file), "utf8");
 
 async function errorsOf(root: string): Promise<{ file: string; message: string }[]> {
-  const { out } = await run(["check", "--format", "json"], root);
+  const { out } = await runHere(["check", "--format", "json"], root);
   const { diagnostics } = JSON.parse(out) as {
     diagnostics: { file: string; severity: string; message: string }[];
   };
@@ -17,7 +17,7 @@ async function errorsOf(root: string): Promise<{ file: string; message: string }
 describe("fittedcase new", () => {
   it("lists every part of the variant in the order of unpacking, and passes check as it is", async () => {
     const root = pilotageFolder();
-    const { code, err } = await run(
+    const { code, err } = await runHere(
       ["new", "item", "attic-case", "--variant", "pilot-mk2", "--set", "7"],
       root,
     );
@@ -37,23 +37,23 @@ describe("fittedcase new", () => {
 
   it("claims nothing until a line is brought in, and is sound when every part is", async () => {
     const root = pilotageFolder();
-    await run(["new", "item", "attic-case", "--variant", "pilot-mk2"], root);
+    await runHere(["new", "item", "attic-case", "--variant", "pilot-mk2"], root);
     const file = path.join(root, "content/items/attic-case/index.md");
-    const before = JSON.parse((await run(["explain", "attic-case", "--json"], root)).out);
+    const before = JSON.parse((await runHere(["explain", "attic-case", "--json"], root)).out);
     expect(before.completeness.weighted).toEqual({ low: 0, high: 1 });
     writeFileSync(
       file,
       read(root, "content/items/attic-case/index.md").replace(/^ {2}# (?=[a-z-]+: (?:present|\{))/gm, "  "),
     );
     expect(await errorsOf(root)).toEqual([]);
-    const after = JSON.parse((await run(["explain", "attic-case", "--json"], root)).out);
+    const after = JSON.parse((await runHere(["explain", "attic-case", "--json"], root)).out);
     expect(after.completeness.weighted).toEqual({ low: 1, high: 1 });
   });
 
   it("quotes what YAML would read as something else", async () => {
     const root = pilotageFolder();
     const title = 'Case no. 7: "the #1", found - so they say';
-    await run(
+    await runHere(
       [
         "new",
         "item",
@@ -69,7 +69,7 @@ describe("fittedcase new", () => {
       ],
       root,
     );
-    const data = JSON.parse((await run(["explain", "seven", "--json"], root)).out);
+    const data = JSON.parse((await runHere(["explain", "seven", "--json"], root)).out);
     expect([data.title, data.serial, data.set]).toEqual([title, "2007", "007"]);
   });
 
@@ -79,9 +79,9 @@ describe("fittedcase new", () => {
         "---\ntitle: Odd\nvariant: pilot-mk2\nfeatures: { arc: silver }\nparts:\n  shade: { state: not-issued, evidence: issue-book }\n  oil-bottle: absent\nextras: [{ name: Second sextant }]\n---\n",
     });
     const made = await Promise.all([
-      run(["new", "variant", "pilot-mk3", "--family", "pilot", "--name", "Mark III"], root),
-      run(["new", "variant", "pilot-mk4", "--from", "pilot-mk2"], root),
-      run(["new", "variant", "pilot-mk5", "--from-item", "odd"], root),
+      runHere(["new", "variant", "pilot-mk3", "--family", "pilot", "--name", "Mark III"], root),
+      runHere(["new", "variant", "pilot-mk4", "--from", "pilot-mk2"], root),
+      runHere(["new", "variant", "pilot-mk5", "--from-item", "odd"], root),
     ]);
     expect(made.map(({ code }) => code)).toEqual([0, 0, 0]);
     expect(await errorsOf(root)).toEqual([]);
@@ -109,14 +109,14 @@ describe("fittedcase new", () => {
       ["item", "chest-one", "--variant", "chest-a"],
       ["article", "on-arcs", "--title", "On arcs"],
     ]) {
-      expect((await run(["new", ...args], root)).code).toBe(0);
+      expect((await runHere(["new", ...args], root)).code).toBe(0);
     }
     expect(await errorsOf(root)).toEqual([]);
   });
 
   it("shows in an article how it takes figures from the data, with ids that are there", async () => {
     const root = pilotageFolder();
-    await run(["new", "article", "on-arcs"], root);
+    await runHere(["new", "article", "on-arcs"], root);
     const file = path.join(root, "content/articles/on-arcs.md");
     const examples =
       read(root, "content/articles/on-arcs.md").match(/<(?:figure|table|plot):\S+>|\[@[^\]]+\]/g) ?? [];
@@ -128,13 +128,13 @@ describe("fittedcase new", () => {
   it("never writes over a file", async () => {
     const root = pilotageFolder();
     const before = read(root, "content/items/river-office/index.md");
-    const { code, err } = await run(["new", "item", "river-office", "--variant", "pilot-mk2"], root);
+    const { code, err } = await runHere(["new", "item", "river-office", "--variant", "pilot-mk2"], root);
     expect(code).toBe(2);
     expect(err).toContain("already there");
     expect(read(root, "content/items/river-office/index.md")).toBe(before);
     const again = ["new", "article", "on-arcs"];
-    expect((await run(again, root)).code).toBe(0);
-    expect((await run(again, root)).code).toBe(2);
+    expect((await runHere(again, root)).code).toBe(0);
+    expect((await runHere(again, root)).code).toBe(2);
   });
 
   it.each([
@@ -149,7 +149,7 @@ describe("fittedcase new", () => {
     [["variant", "x", "--family", "pilt"], 'Did you mean "pilot"?'],
   ])("new %j is refused, and writes nothing", async (args, said) => {
     const root = pilotageFolder();
-    const { code, err } = await run(["new", ...args], root);
+    const { code, err } = await runHere(["new", ...args], root);
     expect(code).toBe(2);
     expect(err).toContain(said);
     expect(err).not.toContain("    at ");

@@ -4,7 +4,8 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { pilotageFolder } from "./pilotage.ts";
-import { repository, run } from "./run.ts";
+import { repository } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 function compiled(root: string, name: string, out = "editor-schemas") {
   const schema = JSON.parse(readFileSync(path.join(root, out, `${name}.schema.json`), "utf8"));
@@ -16,7 +17,7 @@ function compiled(root: string, name: string, out = "editor-schemas") {
 describe("fittedcase schemas", () => {
   it("offers the collection's own parts, values, variants and sources", async () => {
     const root = pilotageFolder();
-    const { code, out } = await run(["schemas"], root);
+    const { code, out } = await runHere(["schemas"], root);
     expect(code).toBe(0);
     const settings = JSON.parse(out.slice(out.indexOf("{")))["yaml.schemas"];
     expect(settings["./editor-schemas/item.schema.json"]).toContain("content/items/*/index.md");
@@ -46,7 +47,7 @@ describe("fittedcase schemas", () => {
 
   it("refers to nothing outside of each file", async () => {
     const root = pilotageFolder();
-    await run(["schemas", "--out", "elsewhere"], root);
+    await runHere(["schemas", "--out", "elsewhere"], root);
     for (const name of [
       "collection",
       "item",
@@ -66,7 +67,7 @@ describe("fittedcase schemas", () => {
 
   it("takes every record of the demonstration collection", async () => {
     const out = path.join(pilotageFolder(), "schemas-out");
-    await run(["schemas", "--root", repository, "--out", out], "/");
+    await runHere(["schemas", "--root", repository, "--out", out], "/");
     const { sound } = loadCollection(repository);
     expect(sound).not.toBeNull();
     const { validate } = compiled("/", "item", out);
@@ -86,6 +87,6 @@ describe("fittedcase schemas", () => {
     [["schemas", "extra"], 2],
     [["schemas", "--help"], 0],
   ])("%j exits with %d", async (args, code) => {
-    expect((await run(args, pilotageFolder())).code).toBe(code);
+    expect((await runHere(args, pilotageFolder())).code).toBe(code);
   });
 });

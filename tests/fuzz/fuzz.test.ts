@@ -24,7 +24,7 @@ const seed = Number(
 );
 
 /** Every accepted collection is assessed; every page of it, and a site on the disk, are made of one in so many cases. */
-const pagesEvery = 100;
+const pagesEvery = 200;
 const siteEvery = 500;
 
 /** No case takes longer than this, in milliseconds of the processor: a machine that has other things to do is no fault. */
