@@ -173,4 +173,6 @@ const found = document.querySelector<HTMLElement>(".found");
 const row = document.querySelector<HTMLTemplateElement>("template.found-row");
 if (form && found && row && "DecompressionStream" in window) {
   search(form, { found, row, listed: document.querySelector<HTMLElement>(".listed") });
+} else {
+  document.documentElement.classList.add("answered");
 }
