@@ -1,9 +1,10 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
-import { type CollectionTexts, type RecordText, recordsIn, recordText } from "../source/read-records.ts";
+import type { CollectionTexts, RecordText } from "../source/read-records.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
+import { add, cutLog, type FamilyLog } from "./cut-log.ts";
 import { joinedSets } from "./joined-sets.ts";
 
 /**
@@ -29,9 +30,6 @@ export interface GroupedCollection {
   /** The dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
-
-/** A log, with the sightings of some families only. */
-type FamilyLog = (families: readonly string[]) => RecordText;
 
 const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
 const familyIn = (file: string): string => file.split("/")[2] ?? "";
@@ -59,11 +57,7 @@ export function variantOf({ file, text }: RecordText): string | undefined {
  * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
  */
 export function groupFamilies(texts: CollectionTexts): GroupedCollection | null {
-  const { tables, records, diagnostics } = recordsIn({
-    ...texts,
-    texts: texts.texts.filter(({ kind }) => kind === "sightings"),
-  });
-  if (diagnostics.some(({ severity }) => severity === "error")) return null;
+  if (texts.diagnostics.some(({ severity }) => severity === "error")) return null;
   const ofKind = (...kinds: string[]) => texts.texts.filter(({ kind }) => kinds.includes(kind));
 
   const families = new Map(ofKind("family").map((text) => [text.id, text]));
@@ -107,32 +101,10 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
     if (date) seen.set(text, date);
   };
   const logs: FamilyLog[] = [];
-  for (const { table, ...file } of tables) {
-    const lines = new Map<string, string[]>();
-    for (const row of table.rows) {
-      const family = familyOfVariant.get(row.cell("variant"));
-      if (family === undefined) return null;
-      see(row.cell("seen"));
-      add(lines, family, row.line);
-    }
-    logs.push((members) =>
-      recordText(file, [table.header, ...members.flatMap((family) => lines.get(family) ?? [])].join("\n")),
-    );
-  }
-  for (const { document, ...file } of records) {
-    const entries = new Map<string, [string, unknown][]>();
-    for (const [key, row] of Object.entries((document.data ?? {}) as Record<string, unknown>)) {
-      const { variant, seen: date } = (row ?? {}) as { variant?: unknown; seen?: unknown };
-      const family = typeof variant === "string" ? familyOfVariant.get(variant) : undefined;
-      if (family === undefined) return null;
-      see(String(date));
-      add(entries, family, [key, row]);
-    }
-    logs.push((members) => {
-      const own = members.flatMap((family) => entries.get(family) ?? []);
-      // JSON is YAML, too.
-      return recordText(file, JSON.stringify(Object.fromEntries(own)));
-    });
+  for (const text of ofKind("sightings")) {
+    const log = cutLog(text, familyOfVariant, see);
+    if (!log) return null;
+    logs.push(log);
   }
 
   const compared = comparedVariants(counts);
@@ -169,12 +141,6 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
         [...seen.values()].map((date) => ({ seen: date })),
       ),
   };
-}
-
-function add<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
-  const list = lists.get(key);
-  if (list) list.push(value);
-  else lists.set(key, [value]);
 }
 
 /** In the order in which they were found. */
