@@ -16,9 +16,14 @@ export function describe(name: string, body: () => void): void {
   around.pop();
 }
 
-/** Two tests of one name are told apart by their number. */
+const known = new Map<string, number>();
+
+/** Tests of one name, such as those of a table, are told apart by a number. */
 export function it(name: string, run: () => unknown): void {
-  described.push({ name: [...around, name, `#${described.length}`].join(" "), run });
+  const title = [...around, name].join(" ");
+  const count = (known.get(title) ?? 0) + 1;
+  known.set(title, count);
+  described.push({ name: count === 1 ? title : `${title} (${count})`, run });
 }
 
 it.each =

@@ -23,6 +23,7 @@ class InProcessRunner {
   #tests = null;
   /** How long each took when it last ran: the quick ones go first. */
   #costs = new Map();
+  #isWarm = false;
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -36,6 +37,7 @@ class InProcessRunner {
 
   async dryRun() {
     const tests = await this.#load();
+    this.#isWarm = true;
     const results = [];
     for (const test of tests) {
       switches.currentTestId = test.name;
@@ -58,6 +60,7 @@ class InProcessRunner {
         tests: [failed("loading", "loading", 0, error)],
       });
     }
+    if (mutantActivation !== "static") await this.#warmUp(tests);
     switches.activeMutant = activeMutant.id;
     const wanted = testFilter && new Set(testFilter);
     const cost = ({ name }) => this.#costs.get(name) ?? 0;
@@ -71,6 +74,13 @@ class InProcessRunner {
     switches.activeMutant = undefined;
     const endless = determineHitLimitReached(switches.hitCount, switches.hitLimit);
     return toMutantRunResult(endless ?? { status: DryRunStatus.Complete, tests: results });
+  }
+
+  /** What modules keep from one call to the next is kept from code as it stands, and from no mutant. */
+  async #warmUp(tests) {
+    if (this.#isWarm) return;
+    this.#isWarm = true;
+    for (const test of tests) await this.#run(test);
   }
 
   async #load() {
