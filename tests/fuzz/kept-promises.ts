@@ -39,6 +39,8 @@ export function expectNumbers(assessments: Assessments): void {
     if (typeof value === "number") mustBe(Number.isFinite(value), told);
     if (typeof value !== "object" || value === null || seen.has(value)) return;
     seen.add(value);
+    // A date that is open has bounds without end, by its own definition (shared/dates/edtf-interval.ts).
+    if ("earliestEnd" in value) return;
     const { low, high, value: middle } = value as { low?: unknown; high?: unknown; value?: unknown };
     if (typeof low === "number" && typeof high === "number") {
       mustBe(low <= high, told);
