@@ -3,6 +3,7 @@ import { request } from "node:http";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
+import { run } from "./run.ts";
 import { ask, served } from "./served.ts";
 
 const until = async (condition: () => Promise<boolean>): Promise<void> => {
@@ -34,6 +35,18 @@ function listen(port: number, page: string): { readonly told: readonly Told[]; r
 }
 
 describe("fittedcase serve", () => {
+  it("ends where its port is taken", async () => {
+    const root = writeCollection(smallCollection("parts:\n  sextant: { standing: core }\n"));
+    const preview = await served(root);
+    try {
+      const { code, err } = await run(["serve", "--root", root, "--port", String(preview.port)], root);
+      expect(code).toBe(2);
+      expect(err).toContain(`Found port ${preview.port} taken`);
+    } finally {
+      expect(await preview.stop()).toBe(0);
+    }
+  });
+
   it("tells an open page of what changes what it shows, and writes the site when all is quiet", async () => {
     const root = writeCollection(
       smallCollection("parts:\n  sextant: { standing: core }\n", {

@@ -59,7 +59,7 @@ export const serve: Command = {
     const loop = new PreviewLoop({ root, site, out, err, tell, lookedAt });
     await loop.buildWhole();
     const stopWatching = watchFolders(root, watched, (file) => loop.onChange(file));
-    await new Promise<void>((resolve, reject) => {
+    const ended = new Promise<void>((resolve, reject) => {
       server.on("error", (problem: Error & { code?: string }) =>
         reject(
           problem.code === "EADDRINUSE"
@@ -79,10 +79,14 @@ export const serve: Command = {
       process.once("SIGINT", resolve);
       process.once("SIGTERM", resolve);
     });
-    stopWatching();
-    loop.stop();
-    server.closeAllConnections();
-    server.close();
+    try {
+      await ended;
+    } finally {
+      stopWatching();
+      loop.stop();
+      server.closeAllConnections();
+      server.close();
+    }
     return 0;
   },
 };
