@@ -27,6 +27,9 @@ function setNumberIn(template: string, set: string, mark: string): string | null
   return pattern.exec(folded(mark))?.[1] ?? null;
 }
 
+/** Small parts bear the last figures of the set's number only: 90 for E 90. Common practice, no source. */
+const lastFigures = (set: string): string[] => /^.*?\D(\d+)$/.exec(set.trim())?.slice(1) ?? [];
+
 /** Marks observed against marks expected, `{set}` standing for the set's own number. */
 export function assessMarks(
   parts: Iterable<Part>,
@@ -43,20 +46,25 @@ export function assessMarks(
     const expected = part.marks.map((template) =>
       set === undefined ? template : template.replaceAll("{set}", set),
     );
-    const isThere = (mark: string) => found.some((each) => folded(each) === folded(mark));
+    const numbers = set === undefined ? ["{set}"] : [set, ...lastFigures(set)];
+    const isThere = (template: string) =>
+      numbers.some((number) => {
+        const mark = folded(template.replaceAll("{set}", number));
+        return found.some((each) => folded(each) === mark);
+      });
     const others =
       set === undefined
         ? []
         : found
             .flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []))
-            .filter((number) => folded(number) !== folded(set));
+            .filter((number) => !numbers.some((own) => folded(own) === folded(number)));
     const otherSet = others[0] ?? null;
     const verdict: MarkVerdict =
       found.length === 0
         ? "unread"
         : otherSet !== null
           ? "other-set"
-          : expected.every(isThere)
+          : part.marks.every(isThere)
             ? "matching"
             : "partial";
     findings.set(part.id, { expected, found, verdict, otherSet });

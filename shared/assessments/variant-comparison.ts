@@ -25,9 +25,11 @@ export function compareVariants(
   { features: declared }: Pick<Family, "features">,
   variants: readonly Variant[],
 ): VariantComparison {
-  const partNames = new Map(
-    variants.flatMap(({ parts }) => [...parts.values()].map(({ id, name }) => [id, name])),
-  );
+  // One part may have another name in another variant: a bottle became a tin.
+  const partNames = new Map<string, Set<string>>();
+  for (const { parts } of variants) {
+    for (const { id, name } of parts.values()) partNames.set(id, (partNames.get(id) ?? new Set()).add(name));
+  }
   const row = (kind: ComparisonRow["kind"], id: string, name: string, cells: (ComparisonCell | null)[]) => ({
     kind,
     id,
@@ -46,11 +48,11 @@ export function compareVariants(
       }),
     ),
   );
-  const parts = [...partNames].map(([id, name]) =>
+  const parts = [...partNames].map(([id, names]) =>
     row(
       "part",
       id,
-      name,
+      [...names].join(" / "),
       variants.map((variant) => {
         const part = variant.parts.get(id);
         return part ? { quantity: part.quantity, standing: part.standing } : null;

@@ -10,6 +10,8 @@ export interface IdentityView {
   readonly sentence: string;
   /** What it is, as far as the evidence goes. */
   readonly finding: string;
+  /** What every figure that is counted against the variant claimed must be read with; null where nothing is. */
+  readonly reservation: string | null;
   /** What speaks against the variant claimed. */
   readonly against: readonly string[];
   readonly observed: readonly {
@@ -55,6 +57,7 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     headline: verdicts[verdict].headline(item.variant.name),
     sentence: verdicts[verdict].sentence,
     finding: verdict === "contradicted" ? fits : verdicts[verdict].headline(item.variant.name),
+    reservation: verdict === "contradicted" ? say.reservation(item.variant.name) : null,
     against: contradictions.map((id) =>
       id === "serial"
         ? say.contradictionSerial

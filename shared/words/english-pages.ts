@@ -166,6 +166,8 @@ export const englishPages = {
       low === high ? `${low} of ${expected} units` : `${low} to ${high} of ${expected} units`,
     consumables: "Things used up",
     optional: "Optional things",
+    weightMeans:
+      "By weight: each part counts for what the reference says that it matters. Nothing was put on scales.",
     apart: "Counted apart: they never lower the figures above.",
     level: "Level reached",
     levelSure: (level: string) => `${level}, for certain`,
@@ -254,9 +256,9 @@ export const englishPages = {
     figuresNote: "Of each figure first the best estimate, then the range that the record allows.",
     rarityHere: "One as complete as this",
     rarityVariant: (variant: string) => `${variant}, in any state`,
-    asComplete: "As complete as this, of the recorded examples",
-    asCompleteSurvivors: "Surviving that are as complete",
-    asCompleteWait: "Wait for the next offered that is as complete",
+    asComplete: "At least as complete as this, of the recorded examples",
+    asCompleteSurvivors: "Surviving that are at least as complete",
+    asCompleteWait: "Wait for the next offered that is at least as complete",
     parts: "List of parts",
     part: "Part",
     state: "State",
@@ -338,6 +340,8 @@ export const englishPages = {
     contradictionSerial: "Its serial lies outside every range known for this variant.",
     contradiction: (feature: string, observed: string, expected: string) =>
       `${feature}: ${observed}, where the variant has ${expected}`,
+    reservation: (variant: string) =>
+      `Counted against ${variant}, which the evidence contradicts: it holds only if the outfit is one after all.`,
     fits: (variants: string) => `Fits ${variants}`,
     fitsNone: "Fits no variant of its family",
     candidates: "Held against every variant of the family",
@@ -409,7 +413,7 @@ export const englishPages = {
     appearance: "Offered",
     wait: "Wait for the next offered",
     class: "Class on the scale",
-    classSpan: (low: string, high: string) => (low === high ? low : `${low} — ${high}`),
+    classSpan: (low: string, high: string) => (low === high ? low : `from ${low}, to ${high}`),
     classNone: "outside the scale",
     classWithheld: "not known, since the number of survivors is not",
     scaleSource: (name: string, citation: string | null) =>

@@ -10,6 +10,10 @@ export function itemTemplate(page: ItemPage, site: PageSite): Html {
   const drawing = (kind: string, svg: string | null) => templates["parts/drawing"]({ kind, svg }, site);
   const links = (list: ItemPage["sources"]) => templates["parts/links"](list, site);
   const { completeness, rarity } = page;
+  const reserved = (matter: Html): Html =>
+    page.identity.reservation === null
+      ? matter
+      : html`<p class="reservation">${page.identity.reservation}</p>${matter}`;
 
   return html`<article class="entry-page">
 ${templates["parts/item-opening"](page, site)}
@@ -21,21 +25,21 @@ ${chapter(
     id: "completeness",
     title: ofCompleteness.title,
     note: html`<a href="${link(addresses.method("completeness"))}">${ofCompleteness.method}</a>`,
-    matter: templates["parts/completeness"](completeness, site),
+    matter: reserved(templates["parts/completeness"](completeness, site)),
   },
   site,
 )}
-${chapter({ id: "missing", title: say.missing, matter: templates["parts/findings"](page.findings, site) }, site)}
+${chapter({ id: "missing", title: say.missing, matter: reserved(templates["parts/findings"](page.findings, site)) }, site)}
 ${chapter(
   {
     id: "rarity",
     title: say.rarity,
     note: html`${say.figuresNote} <a href="${link(rarity.sightings.address)}">${rarity.sightings.name}</a>`,
-    matter: html`<h3>${say.rarityHere}</h3>
+    matter: reserved(html`<h3>${say.rarityHere}</h3>
 ${rarity.rank !== null && html`<p class="lead">${words.pages.capital(rarity.rank)}.</p>`}
 ${templates["parts/figures"]({ figures: rarity.here }, site)}
 <h3><a href="${link(page.variant.address)}">${say.rarityVariant(page.variant.name)}</a></h3>
-${templates["parts/figures"]({ figures: rarity.variant, class: rarity.class }, site)}`,
+${templates["parts/figures"]({ figures: rarity.variant, class: rarity.class }, site)}`),
   },
   site,
 )}
@@ -44,7 +48,7 @@ ${page.hazards.length > 0 && chapter({ id: "cautions", title: say.cautions, matt
 ${chapter({ id: "parts", title: say.parts, matter: templates["parts/parts-table"](page, site) }, site)}
 ${templates["parts/item-evidence"](page, site)}
 ${page.labels.length > 0 && chapter({ id: "labels", title: say.papers, matter: templates["parts/labels"](page.labels, site) }, site)}
-${chapter({ id: "dating", title: say.dating, note: html`<a href="${link(addresses.method("dating"))}">${words.pages.methods.title}</a>`, matter: templates["parts/dating"](page.dating, site) }, site)}
+${chapter({ id: "dating", title: say.dating, note: html`<a href="${link(addresses.method("dating"))}">${words.pages.methods.title}</a>`, matter: reserved(templates["parts/dating"](page.dating, site)) }, site)}
 ${chapter({ id: "custody", title: say.custody, note: html`<a href="${link(addresses.method("custody"))}">${words.pages.methods.title}</a>`, matter: templates["parts/custody"](page.custody, site) }, site)}
 ${
   (page.completing.wants.length > 0 || page.completing.spares.length > 0) &&
@@ -53,7 +57,7 @@ ${
       id: "completing",
       title: say.wants,
       note: say.wantsNote,
-      matter: templates["parts/completing"](page.completing, site),
+      matter: reserved(templates["parts/completing"](page.completing, site)),
     },
     site,
   )

@@ -16,5 +16,5 @@ ${row(say.level, view.level)}
 ${row(say.consumables, view.consumable)}
 ${row(say.optional, view.optional)}
 </dl>
-${(view.consumable !== null || view.optional !== null) && html`<p class="small">${say.apart}</p>`}`;
+<p class="small">${say.weightMeans}${(view.consumable !== null || view.optional !== null) && ` ${say.apart}`}</p>`;
 }

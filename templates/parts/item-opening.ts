@@ -34,7 +34,7 @@ ${cell(
     : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a href="#missing">${brief.more}</a>`}`,
   brief.inDoubt === null ? null : html`<a href="#missing">${brief.inDoubt}</a>`,
 )}
-</dl></section>
+</dl>${identity.reservation !== null && html`<p class="reservation">${identity.reservation}</p>`}</section>
 ${
   page.hazards.length > 0 &&
   html`<p class="handle"><strong>${say.handle}</strong> ${templates["parts/links"](

@@ -84,6 +84,17 @@ describe("the marks of a part", () => {
     expect(marked(["{set}"], "118", "118", "97")).toMatchObject({ verdict: "other-set", otherSet: "97" });
   });
 
+  // Small parts bear the last figures only. Common practice, no source.
+  it("are the set's own where they are the last figures of its number", () => {
+    expect(marked(["{set}"], "E 90", "90")).toMatchObject({ verdict: "matching", otherSet: null });
+    expect(marked(["{set}"], "E 90", "90", "E 90")).toMatchObject({ verdict: "matching", otherSet: null });
+    expect(marked(["No {set}"], "O-17", "No 17")).toMatchObject({ verdict: "matching", otherSet: null });
+    expect(marked(["{set}"], "E 90", "91")).toMatchObject({ verdict: "other-set", otherSet: "91" });
+    expect(marked(["{set}"], "E 90", "0")).toMatchObject({ verdict: "other-set", otherSet: "0" });
+    expect(marked(["{set}"], "1190", "90")).toMatchObject({ verdict: "other-set", otherSet: "90" });
+    expect(marked(["{set}", "RB"], "E 90", "90")).toMatchObject({ verdict: "partial", otherSet: null });
+  });
+
   it("are unread where none was noted", () => {
     expect(marked(["{set}"], "118")).toEqual({
       expected: ["118"],

@@ -273,7 +273,7 @@ describe("the nearest examples", () => {
 });
 
 describe("the variants of a family side by side", () => {
-  it("have a row for each feature declared and each part of any, by the name that it has last", () => {
+  it("have a row for each feature declared and each part of any, by every name that it has", () => {
     const found = compareVariants({ features }, [
       variant("a", {
         features: new Map([["lock", ["iron"]]]),
@@ -312,7 +312,7 @@ describe("the variants of a family side by side", () => {
         {
           kind: "part",
           id: "lens",
-          name: "Field lens",
+          name: "lens / Field lens",
           cells: [quantity(2, "issued"), quantity(2, "optional")],
           differs: true,
         },
