@@ -16,5 +16,5 @@ ${row(say.level, view.level)}
 ${row(say.consumables, view.consumable)}
 ${row(say.optional, view.optional)}
 </dl>
-<p class="small">${say.weightMeans}${(view.consumable !== null || view.optional !== null) && ` ${say.apart}`}</p>`;
+<p class="small"><span class="weight-means">${say.weightMeans}</span>${(view.consumable !== null || view.optional !== null) && ` ${say.apart}`}</p>`;
 }
