@@ -125,7 +125,8 @@ export function recordsIn({
       continue;
     }
     const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);
-    diagnostics.push(...result.diagnostics);
+    // One by one: a damaged file may have more to be told of than a call takes arguments.
+    for (const found of result.diagnostics) diagnostics.push(found);
     if (result.document) records.push({ ...file, document: result.document });
   }
   return { records, tables, files, beside, diagnostics };
