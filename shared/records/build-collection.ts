@@ -49,7 +49,7 @@ export function buildCollection(
 
   const sound = (record: { document: SourceDocument }, validate: Validate): boolean => {
     const problems = validate(record.document);
-    diagnostics.push(...problems);
+    for (const problem of problems) diagnostics.push(problem);
     return problems.length === 0;
   };
   const ofKind = (kind: FileKind) => read.records.filter((record) => record.kind === kind);

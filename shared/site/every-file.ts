@@ -33,7 +33,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
     if (!site.isSound) return problems(site.refused);
     listed.push(...site.listed);
     published.push(site.published);
-    files.push(...site.files());
+    for (const file of site.files()) files.push(file);
   }
   listed.sort((a, b) => (a.id < b.id ? -1 : 1));
   const whole = wholeSite(

@@ -26,19 +26,20 @@ export function loadCollection(root: string): LoadedCollection {
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {
-    if (collection) found.push(...checkTexts(collection, settings, null));
-    return { sound: null, diagnostics: inReadingOrder(found), filesRead };
+    const ofTexts = collection ? checkTexts(collection, settings, null) : [];
+    return { sound: null, diagnostics: inReadingOrder([...found, ...ofTexts]), filesRead };
   }
   const assessments = assessCollection(collection);
   const words = wordsFor(collection.settings.language);
-  if (settings) found.push(...checkSettings(collection, settings));
-  found.push(
+  const all = [
+    ...found,
+    ...(settings ? checkSettings(collection, settings) : []),
     ...concernsOf(collection, assessments),
     ...checkTexts(collection, settings, () => publishCollection(collection, assessments, "public", words)),
-  );
+  ];
   return {
-    sound: tally(found).errors > 0 ? null : { collection, assessments },
-    diagnostics: inReadingOrder(found),
+    sound: tally(all).errors > 0 ? null : { collection, assessments },
+    diagnostics: inReadingOrder(all),
     filesRead,
   };
 }

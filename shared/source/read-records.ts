@@ -116,17 +116,17 @@ export function recordsIn({
 }: CollectionTexts): ReadCollection {
   const records: ReadRecord[] = [];
   const tables: ReadTable[] = [];
+  // One by one, below: a damaged file may have more to be told of than a call takes arguments.
   const diagnostics = [...unreadable];
   for (const { text, hash: _, ...file } of texts) {
     if (file.file.endsWith(".csv")) {
       const table = readCsv(file.file, text);
-      diagnostics.push(...table.diagnostics);
+      for (const problem of table.diagnostics) diagnostics.push(problem);
       tables.push({ ...file, table });
       continue;
     }
     const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);
-    // One by one: a damaged file may have more to be told of than a call takes arguments.
-    for (const found of result.diagnostics) diagnostics.push(found);
+    for (const problem of result.diagnostics) diagnostics.push(problem);
     if (result.document) records.push({ ...file, document: result.document });
   }
   return { records, tables, files, beside, diagnostics };

@@ -11,6 +11,7 @@ import {
   type Node,
   parseDocument,
   visit,
+  type YAMLMap,
 } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween } from "../diagnostics/place.ts";
@@ -180,6 +181,22 @@ function syntaxProblems(source: YamlText, block: string, first: Error): Diagnost
   ];
 }
 
+type Pairs = ReadonlyMap<string, YAMLMap["items"][number]>;
+const knownPairs = new WeakMap<YAMLMap, Pairs>();
+
+/** By key, the first of each: a damaged file asks for a hundred thousand fields of one mapping. */
+function pairsOf(map: YAMLMap): Pairs {
+  const known = knownPairs.get(map);
+  if (known) return known;
+  const pairs = new Map<string, YAMLMap["items"][number]>();
+  for (const pair of map.items) {
+    const key = String((pair.key as { value?: unknown } | null)?.value ?? pair.key ?? "null");
+    if (!pairs.has(key)) pairs.set(key, pair);
+  }
+  knownPairs.set(map, pairs);
+  return pairs;
+}
+
 /** Reads the YAML a second time, keeping positions: ten times slower, so only for a file with a problem. */
 export function yamlLocator(source: YamlText): (path: Path, at: "key" | "value") => Locus {
   const block = source.text.slice(source.start, source.end);
@@ -200,10 +217,7 @@ export function yamlLocator(source: YamlText): (path: Path, at: "key" | "value")
       const resolved: Node | undefined = isAlias(node) ? (node as Alias).resolve(document) : (node as Node);
       const last = depth === path.length - 1;
       if (isMap(resolved)) {
-        const pair = resolved.items.find((each) => {
-          const key = (each.key as { value?: unknown } | null)?.value ?? each.key;
-          return String(key ?? "null") === String(segment);
-        });
+        const pair = pairsOf(resolved).get(String(segment));
         const key = pair?.key as Node | null | undefined;
         if (!pair || !key?.range) return here;
         here = between(key.range[0], key.range[1]);

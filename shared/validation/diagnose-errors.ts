@@ -38,34 +38,37 @@ export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorO
 
 const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
 
+function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Explanation {
+  const name = String(error.params.additionalProperty);
+  // What the reader makes of a mapping that stands where the name of a field should.
+  if (name === String({})) {
+    return {
+      code: "yaml-syntax",
+      path,
+      at: "key",
+      found: "a mapping as the name of a field",
+      expected: "a word",
+    };
+  }
+  const [code, expected] = unknownName(path);
+  return {
+    code,
+    path: [...path, name],
+    at: "key",
+    found: `"${name}"`,
+    expected,
+    remedy: suggestion(name, namesOf(schema)),
+  };
+}
+
 function explain(error: ErrorObject): Explanation | null {
   const path = pathOf(error.instancePath);
   const schema = (error.parentSchema ?? {}) as SchemaObject;
+  // Of the mapping around it nothing is said, which of a damaged one with a thousand such fields would take long.
+  if (error.keyword === "additionalProperties") return unknownField(error, path, schema);
   const found = inWords(error.data);
   const value = { path, at: "value" as const };
   switch (error.keyword) {
-    case "additionalProperties": {
-      const name = String(error.params.additionalProperty);
-      // What the reader makes of a mapping that stands where the name of a field should.
-      if (name === String({})) {
-        return {
-          code: "yaml-syntax",
-          path,
-          at: "key",
-          found: "a mapping as the name of a field",
-          expected: "a word",
-        };
-      }
-      const [code, expected] = unknownName(path);
-      return {
-        code,
-        path: [...path, name],
-        at: "key",
-        found: `"${name}"`,
-        expected,
-        remedy: suggestion(name, namesOf(schema)),
-      };
-    }
     case "required": {
       const name = String(error.params.missingProperty);
       return {

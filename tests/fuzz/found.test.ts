@@ -91,3 +91,23 @@ describe("an id", () => {
     },
   );
 });
+
+describe("found by the fuzzer: a file with more mistakes than a call takes arguments", () => {
+  const many = 130_000;
+
+  it("has each of them told of, whether they are fields of a record or rows of a log", {
+    timeout: 60_000,
+  }, () => {
+    const fields = Array.from({ length: many }, (_, at) => `f${at}: 1`).join("\n");
+    const rows = "2001,chest-a\n".repeat(many);
+    const problems = problemsOf(
+      smallCollection("", {
+        "content/items/one.md": item(fields),
+        "content/sightings/log.csv": `seen,variant,kind\n${rows}`,
+      }),
+    );
+    const count = (code: string) => problems.filter((problem) => problem.code === code).length;
+    expect(count("unknown-field")).toBe(many);
+    expect(count("csv-syntax")).toBe(many);
+  });
+});

@@ -24,8 +24,8 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
     const input = { prefix, from: from ?? null, to: to ?? null, distinct };
     return { why: statement("too-few-serials", { distinct, needed }), input };
   }
-  const largest = Math.max(...numbers);
-  const smallest = Math.min(...numbers);
+  const largest = numbers.reduce((a, b) => Math.max(a, b));
+  const smallest = numbers.reduce((a, b) => Math.min(a, b));
   if (from !== undefined) {
     const counted = largest - from + 1;
     return {
