@@ -1,4 +1,5 @@
-import type { Confidential, PublishedItem } from "../publication/published.ts";
+import type { Confidential, PublishedItem, PublishedVariant } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
 import { addresses } from "./addresses.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
@@ -35,6 +36,8 @@ export interface ItemPage extends PageHead {
     readonly complete: string | null;
     readonly level: string;
     readonly surviving: string;
+    /** The range within `surviving`, which no line should part. */
+    readonly survivingRange: string | null;
     readonly class: string | null;
     readonly rank: string | null;
     readonly missing: readonly Link[];
@@ -93,6 +96,15 @@ export interface ItemPage extends PageHead {
 }
 
 const shownInBrief = 6;
+
+/** The numbers of an interval alone, as the phrase of the figure has them. */
+function rangeOf(
+  figure: PublishedVariant["rarity"]["survivors"] | undefined,
+  { interval, numbers }: Words,
+): string | null {
+  if (!figure || figure.low === null || figure.high === null) return null;
+  return interval(numbers.count(figure.low), numbers.count(figure.high));
+}
 
 export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage {
   const { collection, words, variants } = index;
@@ -168,6 +180,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         variant === undefined || variant.rarity.survivors.value === null
           ? say.survivorsUnknown
           : say.surviving(words.phrase(variant.rarity.survivors)),
+      survivingRange: rangeOf(variant?.rarity.survivors, words),
       class: classed?.named ?? null,
       rank: placed,
       missing: missing.slice(0, shownInBrief).map(partLink),

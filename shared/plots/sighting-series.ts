@@ -5,6 +5,8 @@ import type { Shape } from "./mark-shape.ts";
 export interface DatedSighting extends Pick<PublishedSighting, "seen" | "kind"> {
   /** Whether the example was recorded complete as issued; left out where that is not to be shown. */
   readonly whole?: boolean;
+  /** Whether it is an earlier offer once more, which the figures do not count again. */
+  readonly relisted?: boolean;
 }
 
 /** Sightings that are marked alike. */

@@ -45,7 +45,7 @@ function drawSightings(
   const across = unitsAcross[breadth];
   const set = sightingSeries(sightings, yearsOf);
   const undated = sightings.length - set.placed.length;
-  const head = { idPrefix, label, description: describe(set, sightings.length, options), breadth };
+  const head = { idPrefix, label, description: describe(set, sightings, options), breadth };
   if (set.placed.length === 0) {
     const { none, undated: write } = words.plots.sightings;
     const text = undated === 0 ? none : write(words.numbers.count(undated), undated);
@@ -152,9 +152,15 @@ function drawWatching(
   return { markup, height: 26 };
 }
 
-function describe({ series, placed }: SightingSeriesSet, total: number, { words }: SightingsOptions): string {
-  const { none, kindCount, span, description, undated: undatedWords } = words.plots.sightings;
+function describe(
+  { series, placed }: SightingSeriesSet,
+  sightings: readonly DatedSighting[],
+  { words }: SightingsOptions,
+): string {
+  const { none, kindCount, again, span, description, undated: undatedWords } = words.plots.sightings;
   const { count } = words.numbers;
+  const total = sightings.length;
+  const relisted = sightings.filter((sighting) => sighting.relisted).length;
   if (total === 0) return none;
   const kindOf = new Map(series.map(({ id, kind }) => [id, kind]));
   const kinds = [...new Set(series.map(({ kind }) => kind))].map((kind) => {
@@ -163,7 +169,11 @@ function describe({ series, placed }: SightingSeriesSet, total: number, { words 
   });
   const years = placed.map(({ year }) => year).sort((a, b) => a - b);
   const undated = total - placed.length;
-  const facts = [...kinds, ...(undated > 0 ? [undatedWords(count(undated), undated)] : [])];
+  const facts = [
+    ...kinds,
+    ...(relisted > 0 ? [again(count(relisted))] : []),
+    ...(undated > 0 ? [undatedWords(count(undated), undated)] : []),
+  ];
   const when = years.length === 0 ? null : span(String(years[0]), String(years.at(-1)));
   return description(count(total), total, facts, when);
 }

@@ -7,7 +7,6 @@ import {
   isMap,
   isNode,
   isSeq,
-  LineCounter,
   type Node,
   parseDocument,
   visit,
@@ -124,6 +123,9 @@ function halfLetters(source: YamlText, block: string, data: unknown): Diagnostic
   return [diagnose("not-text", locus, { found, expected: "a whole one" })];
 }
 
+/** Its own pretty messages copy the whole line for each mistake, which takes minutes where a long line has thousands. */
+const quietly = { version: "1.2", logLevel: "silent", prettyErrors: false } as const;
+
 /** What js-yaml makes of a map in a key, as in `{{ name }}`; somebody may also have written it in quotation marks. */
 const mapAsKey = "[object Object]";
 
@@ -142,7 +144,7 @@ const isStructure = (key: Node, document: Document): boolean =>
 
 function keyProblems(source: YamlText, block: string): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
-  const document = parseDocument(block, { version: "1.2", logLevel: "silent", uniqueKeys: false });
+  const document = parseDocument(block, { ...quietly, uniqueKeys: false });
   visit(document, {
     Pair: (_, { key }) => {
       if (!isNode(key) || !key.range || !isStructure(key, document)) return;
@@ -164,11 +166,11 @@ function keyProblems(source: YamlText, block: string): Diagnostic[] {
 /** The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. */
 function syntaxProblems(source: YamlText, block: string, first: Error): Diagnostic[] {
   const expected = "YAML 1.2";
-  const slow = parseDocument(block, { version: "1.2", logLevel: "silent" });
+  const slow = parseDocument(block, quietly);
   const diagnostics = slow.errors.map((error) => {
     const [start, end] = error.pos;
     const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
-    const said = (error.message.split(/ at line \d|\n/)[0] ?? "").replace(/[.:]$/, "");
+    const said = error.message.replace(/[.:]$/, "");
     const tab = error.code === "TAB_AS_INDENT" ? "Indent with spaces." : undefined;
     return diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: tab });
   });
@@ -200,12 +202,7 @@ function pairsOf(map: YAMLMap): Pairs {
 /** Reads the YAML a second time, keeping positions: ten times slower, so only for a file with a problem. */
 export function yamlLocator(source: YamlText): (path: Path, at: "key" | "value") => Locus {
   const block = source.text.slice(source.start, source.end);
-  const document = parseDocument(block, {
-    version: "1.2",
-    logLevel: "silent",
-    uniqueKeys: false,
-    lineCounter: new LineCounter(),
-  });
+  const document = parseDocument(block, { ...quietly, uniqueKeys: false });
   const between = (start: number, end: number) => {
     const trimmed = block.slice(start, end).trimEnd().length;
     return locusBetween(source.file, source.text, source.start + start, source.start + start + trimmed);

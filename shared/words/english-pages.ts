@@ -92,7 +92,7 @@ export const englishPages = {
     contradicted: {
       short: "contradicted",
       headline: (variant: string) => `The evidence speaks against ${variant}`,
-      sentence: "It is held to be this variant, and what was observed does not agree.",
+      sentence: "It is catalogued as this variant, and what was observed does not agree.",
     },
   },
   inputs: {
@@ -186,7 +186,7 @@ export const englishPages = {
     lead: (count: number) =>
       `${capital(inWords(count))} ${count === 1 ? "outfit" : "outfits"}, each gone through part by part. Completeness is given by weight: what is certain, and what is possible.`,
     outfit: "Outfit",
-    held: "Held to be",
+    held: "Catalogued as",
     verdict: "Evidence",
     completeness: "Complete",
     level: "Level for certain",
@@ -205,7 +205,7 @@ export const englishPages = {
   item: {
     description: (variant: string, verdict: string, complete: string | null) =>
       `${variant}: ${verdict}${complete === null ? "" : `; ${complete} complete by weight`}.`,
-    heldToBe: "held to be",
+    heldToBe: "catalogued as",
     serial: "Serial",
     serialHidden: "not published",
     set: "Set",
@@ -221,7 +221,8 @@ export const englishPages = {
     whatMissing: "What is missing",
     surviving: (phrase: string) => `${phrase} survive`,
     survivorsUnknown: "Survivors not known",
-    place: (place: string, of: string) => `in completeness, place ${place} of ${of} recorded`,
+    place: (place: string, of: string) =>
+      `in completeness, place ${place} of the ${of} recorded part by part`,
     nothingMissing: "Nothing",
     missingCount: (count: number) => plural(count, "part"),
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,

@@ -56,6 +56,7 @@ export const englishPlots: PlotWords = {
       const when = years === null ? what : `${what}, ${years}`;
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },
+    again: (count) => `${count} of them offered again`,
     kindCount: (kind, count, number) => `${count} ${kinds[kind]?.[number === 1 ? 0 : 1] ?? kind}`,
     span: (from, to) => (from === to ? from : `${from} to ${to}`),
     none: "No sighting is recorded.",

@@ -71,7 +71,7 @@ const interval = (low: string, high: string) => (low === high ? low : `${low} to
 const phrase = figurePhrase(numbers, {
   about: (value) => `about ${value}`,
   interval,
-  years: (written) => `${written} years`,
+  years: (written) => (written === "1" ? "1 year" : `${written} years`),
   aYear: (written) => `${written} a year`,
   unknown: "not known",
 });

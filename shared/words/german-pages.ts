@@ -217,7 +217,7 @@ export const germanPages: PageWords = {
     whatMissing: "Was fehlt",
     surviving: (phrase) => `${phrase} erhalten`,
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
-    place: (place, of) => `in der Vollständigkeit Platz ${place} von ${of} festgehaltenen`,
+    place: (place, of) => `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen`,
     nothingMissing: "Nichts",
     missingCount: (count) => teile(count),
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,

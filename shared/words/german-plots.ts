@@ -57,6 +57,7 @@ export const germanPlots: PlotWords = {
       const when = years === null ? what : `${what}, ${years}`;
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },
+    again: (count) => `davon ${count} erneut angeboten`,
     kindCount: (kind, count, number) =>
       `${count} ${kinds[kind]?.[rules.select(number) === "one" ? 0 : 1] ?? kind}`,
     span: (from, to) => (from === to ? from : `${from} bis ${to}`),

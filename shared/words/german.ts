@@ -77,7 +77,7 @@ const interval = (low: string, high: string) => (low === high ? low : `${low} bi
 const phrase = figurePhrase(numbers, {
   about: (value) => `etwa ${value}`,
   interval,
-  years: (written) => `${written} Jahre`,
+  years: (written) => (written === "1" ? "1 Jahr" : `${written} Jahre`),
   aYear: (written) => `${written} im Jahr`,
   unknown: "nicht bekannt",
 });

@@ -59,6 +59,8 @@ export interface PlotWords {
       years: string | null,
     ) => string;
     readonly kindCount: (kind: string, count: string, number: number) => string;
+    /** Of those told of, so many are the same offer once more. */
+    readonly again: (count: string) => string;
     readonly span: (from: string, to: string) => string;
     readonly none: string;
   };

@@ -2,6 +2,13 @@ import type { ItemPage } from "../../shared/pages/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
+/** A text with a piece that no line may part. */
+function unparted(text: string, piece: string | null): Html | string {
+  const at = piece === null ? -1 : text.indexOf(piece);
+  if (piece === null || at < 0) return text;
+  return html`${text.slice(0, at)}<span class="unparted">${piece}</span>${text.slice(at + piece.length)}`;
+}
+
 /** In ten seconds: what it is, how complete, how rare, what is missing. Evidence against its label comes first. */
 export function itemOpening(page: ItemPage, site: PageSite): Html {
   const { words, link, templates } = site;
@@ -25,7 +32,7 @@ export function itemOpening(page: ItemPage, site: PageSite): Html {
 <section class="in-brief" aria-label="${say.brief}"><dl>
 ${cell("what", say.what, identity.finding, html`<a href="#identification">${identity.sentence}</a>`)}
 ${cell("complete", say.howComplete, brief.complete ?? "—", html`<a href="#completeness">${brief.complete === null ? ofCompleteness.noReference : brief.level}</a>`)}
-${cell("rare", say.howRare, brief.surviving, html`<a href="#rarity">${[brief.class, brief.rank].filter((text) => text !== null).join("; ")}</a>`)}
+${cell("rare", say.howRare, unparted(brief.surviving, brief.survivingRange), html`<a href="#rarity">${[brief.class, brief.rank].filter((text) => text !== null).join("; ")}</a>`)}
 ${cell(
   "missing",
   say.whatMissing,
