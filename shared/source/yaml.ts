@@ -10,6 +10,7 @@ import {
   type Node,
   parseDocument,
   visit,
+  type YAMLError,
   type YAMLMap,
 } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
@@ -126,6 +127,17 @@ function halfLetters(source: YamlText, block: string, data: unknown): Diagnostic
 /** Its own pretty messages copy the whole line for each mistake, which takes minutes where a long line has thousands. */
 const quietly = { version: "1.2", logLevel: "silent", prettyErrors: false } as const;
 
+/** A damaged file has hundreds of thousands of mistakes, and nobody asks where in the reader each was noticed. */
+function errorsIn(block: string): readonly YAMLError[] {
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
+  try {
+    return parseDocument(block, quietly).errors;
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit;
+  }
+}
+
 /** What js-yaml makes of a map in a key, as in `{{ name }}`; somebody may also have written it in quotation marks. */
 const mapAsKey = "[object Object]";
 
@@ -163,16 +175,21 @@ function keyProblems(source: YamlText, block: string): Diagnostic[] {
   return diagnostics;
 }
 
-/** The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. */
+/**
+ * The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. Of one line the first
+ * is told of: what follows it there is most often its doing.
+ */
 function syntaxProblems(source: YamlText, block: string, first: Error): Diagnostic[] {
   const expected = "YAML 1.2";
-  const slow = parseDocument(block, quietly);
-  const diagnostics = slow.errors.map((error) => {
+  const lines = new Set<number>();
+  const diagnostics = errorsIn(block).flatMap((error) => {
     const [start, end] = error.pos;
     const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
+    if (lines.has(locus.place.line)) return [];
+    lines.add(locus.place.line);
     const said = error.message.replace(/[.:]$/, "");
     const tab = error.code === "TAB_AS_INDENT" ? "Indent with spaces." : undefined;
-    return diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: tab });
+    return [diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: tab })];
   });
   if (diagnostics.length > 0) return diagnostics;
   const mark = first instanceof yaml.YAMLException ? first.mark : undefined;

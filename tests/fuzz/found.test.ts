@@ -113,18 +113,16 @@ describe("found by the fuzzer: a file with more mistakes than a call takes argum
 });
 
 describe("found by the fuzzer: one long line with thousands of mistakes", () => {
-  // The reader copied the line for each of them: 32 s of processor, which is 2 now.
-  it("is told of without a copy of the line for each", () => {
+  // Of 400 kB in such a line the reader made 400,000 errors, each with a copy of the line and a stack.
+  it("is told of once, where the first of them stands, and soon", () => {
     const before = process.cpuUsage().user;
     const problems = problemsOf(
-      smallCollection("", {
-        "content/items/one.md": item(`maker: ${"[@list, p. 3; @book]".repeat(20_000)}`),
-      }),
+      smallCollection("", { "content/items/one.md": item(`maker: ${"[@]".repeat(130_000)}\nset: [@]`) }),
     );
     expect((process.cpuUsage().user - before) / 1e6).toBeLessThan(10);
-    expect(problems.filter(({ code }) => code === "yaml-syntax").length).toBeGreaterThan(20_000);
-    expect(problems).toContainEqual(
-      expect.objectContaining({ file: "content/items/one.md", line: 4, column: 9, code: "yaml-syntax" }),
-    );
+    expect(problems.filter(({ code }) => code === "yaml-syntax")).toMatchObject([
+      { file: "content/items/one.md", line: 4, column: 9 },
+      { file: "content/items/one.md", line: 5 },
+    ]);
   });
 });
