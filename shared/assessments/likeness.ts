@@ -45,12 +45,21 @@ export function nearestTo(
   attributes: readonly Attribute[],
   most = 5,
 ): readonly Likeness[] {
-  return others
-    .flatMap(({ example, values }) => {
-      if (example === row.example) return [];
-      const { likeness, compared } = gower(row.values, values, attributes);
-      return likeness === null ? [] : [{ example, likeness, compared }];
-    })
-    .sort((a, b) => b.likeness - a.likeness || b.compared - a.compared)
-    .slice(0, most);
+  const nearest: Likeness[] = [];
+  for (const { example, values } of others) {
+    if (example === row.example) continue;
+    const { likeness, compared } = gower(row.values, values, attributes);
+    const last = nearest[most - 1];
+    // Most are less like this one than those that were found; of those equally like it the first stays before.
+    if (likeness === null || (last && !isNearer({ likeness, compared }, last))) continue;
+    const at = nearest.findIndex((other) => isNearer({ likeness, compared }, other));
+    nearest.splice(at < 0 ? nearest.length : at, 0, { example, likeness, compared });
+    nearest.length = Math.min(nearest.length, most);
+  }
+  return nearest;
 }
+
+type Near = Pick<Likeness, "likeness" | "compared">;
+
+const isNearer = (one: Near, other: Near): boolean =>
+  one.likeness > other.likeness || (one.likeness === other.likeness && one.compared > other.compared);

@@ -5,6 +5,7 @@ import type { FileKind } from "../source/collection-files.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { type ReadCollection, type ReadRecord, within } from "../source/read-records.ts";
 import type { JsonSchema } from "../source/record-schemas.ts";
+import { inWords } from "../validation/in-words.ts";
 import { itemSchemaFor, namesOnlyKnown } from "../validation/item-schema.ts";
 import type { Validate, Validator } from "../validation/validator.ts";
 import { articleFrom } from "./article.ts";
@@ -70,7 +71,7 @@ export function buildCollection(
       }
       if (own !== undefined && own !== id) {
         report("id-mismatch", document, ["id"], {
-          found: `"${String(own)}"`,
+          found: inWords(own),
           expected: `"${id}", as the file is named`,
         });
         return false;

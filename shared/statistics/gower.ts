@@ -42,16 +42,17 @@ export function gower(
   let likeness = 0;
   let weights = 0;
   let compared = 0;
-  attributes.forEach((attribute, index) => {
+  for (let index = 0; index < attributes.length; index++) {
+    const attribute = attributes[index] as Attribute;
     const weight = attribute.weight ?? 1;
     requireSize("weight", weight);
     const x = first[index] ?? null;
     const y = second[index] ?? null;
-    if (x === null || y === null || weight === 0) return;
+    if (x === null || y === null || weight === 0) continue;
     likeness += weight * (attribute.kind === "nominal" ? Number(x === y) : closeness(x, y, attribute.range));
     weights += weight;
     compared += 1;
-  });
+  }
   return { likeness: compared === 0 ? null : likeness / weights, compared };
 }
 

@@ -96,7 +96,7 @@ function explain(error: ErrorObject): Explanation | null {
         ...value,
         found,
         expected: isPart ? "a part of the variant" : oneOf(allowed),
-        remedy: suggestion(String(error.data), allowed),
+        remedy: typeof error.data === "object" ? undefined : suggestion(String(error.data), allowed),
       };
     }
     case "format":

@@ -126,3 +126,20 @@ describe("found by the fuzzer: one long line with thousands of mistakes", () => 
     ]);
   });
 });
+
+describe("found by the fuzzer: a mapping that has a field called toString", () => {
+  it("is told of where one of a few words is wanted, and where an id is", () => {
+    const problems = problemsOf(
+      smallCollection("", {
+        "content/items/one.md": item("status: { toString: 1 }"),
+        "content/items/two.md": item("id: { toString: 1 }"),
+      }),
+    );
+    expect(problems).toContainEqual(
+      expect.objectContaining({ file: "content/items/one.md", line: 4, found: "a mapping of fields" }),
+    );
+    expect(problems).toContainEqual(
+      expect.objectContaining({ file: "content/items/two.md", line: 4, code: "id-mismatch" }),
+    );
+  });
+});
