@@ -1,12 +1,9 @@
 import path from "node:path";
-import { type Diagnostic, inReadingOrder } from "../diagnostics/diagnostic.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Audience } from "../publication/published.ts";
-import { readTexts } from "../source/read-records.ts";
-import { groupFamilies } from "./family-groups.ts";
-import { loadCollection } from "./load-collection.ts";
-import { openStaging, standingFolder, sweepBuilds } from "./out-folder.ts";
+import { readTexts } from "../source/read-texts.ts";
+import { standingFolder, sweepBuilds } from "./out-folder.ts";
 import type { OnProgress } from "./progress.ts";
-import { type BuildTask, SiteBuild } from "./site-build.ts";
 import { siteKey, toolKey } from "./site-keys.ts";
 import { LostSite, type SiteRecord, StandingSite } from "./standing-site.ts";
 
@@ -42,41 +39,13 @@ export async function buildCollection(
     const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length };
     return { written, diagnostics: [], filesRead };
   }
+  // Most of the tool is behind this, and takes longer to load than to see that nothing has changed.
+  const { buildOver } = await import("./build-over.ts");
   const task = { root, audience, tool, texts, onProgress };
   try {
     return await buildOver(standing, task, key, out);
   } catch (problem) {
     if (!(problem instanceof LostSite)) throw problem;
     return await buildOver(new StandingSite(cacheFolder, out, undefined), task, key, out);
-  }
-}
-
-/** Builds beside the site that stands, with as much of it as is still right, and puts the new one in its place. */
-async function buildOver(
-  standing: StandingSite,
-  task: BuildTask,
-  key: string,
-  out: string,
-): Promise<BuildResult> {
-  const { root, texts } = task;
-  const filesRead = texts.files.length;
-  const grouped = groupFamilies(texts);
-  const staging = openStaging(out);
-  try {
-    const build = new SiteBuild(task, standing, staging);
-    const made = grouped ? await build.run(grouped) : null;
-    if (!made) {
-      staging.leave();
-      const { diagnostics } = loadCollection(root);
-      return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
-    }
-    staging.publish(build.unchanged > build.rewritten);
-    standing.keep({ ...made.record, key, folder: staging.folder }, made.groups);
-    const { items, pages, warnings } = made.record;
-    const { rewritten, unchanged } = build;
-    return { written: { items, pages, warnings, rewritten, unchanged }, diagnostics: [], filesRead };
-  } catch (problem) {
-    staging.discard();
-    throw problem;
   }
 }

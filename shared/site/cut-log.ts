@@ -1,4 +1,5 @@
-import { type RecordText, recordsIn, recordText } from "../source/read-records.ts";
+import { recordsIn } from "../source/read-records.ts";
+import { type RecordText, recordText } from "../source/read-texts.ts";
 
 /** A log, with the sightings of some families only. */
 export type FamilyLog = (families: readonly string[]) => RecordText;

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience, PublishedCollection } from "../publication/published.ts";
-import { readTexts } from "../source/read-records.ts";
+import { readTexts } from "../source/read-texts.ts";
 import type { SiteFiles } from "./add-site.ts";
 import { groupFamilies } from "./family-groups.ts";
 import { groupSite } from "./group-site.ts";

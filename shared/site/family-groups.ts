@@ -1,7 +1,7 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
-import type { CollectionTexts, RecordText } from "../source/read-records.ts";
+import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
 import { add, cutLog, type FamilyLog } from "./cut-log.ts";

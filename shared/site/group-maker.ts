@@ -1,6 +1,6 @@
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { CollectionTexts } from "../source/read-records.ts";
+import type { CollectionTexts } from "../source/read-texts.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
 import type { OnPhotographs } from "./progress.ts";

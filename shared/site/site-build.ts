@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience } from "../publication/published.ts";
-import type { CollectionTexts } from "../source/read-records.ts";
+import type { CollectionTexts } from "../source/read-texts.ts";
 import type { GroupedCollection } from "./family-groups.ts";
 import { makeGroups } from "./make-groups.ts";
 import type { Staging } from "./out-folder.ts";

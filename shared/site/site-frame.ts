@@ -8,7 +8,8 @@ import type { Audience, PublishedCollection } from "../publication/published.ts"
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import type { SourceDocument } from "../source/document.ts";
-import { type CollectionTexts, recordsIn } from "../source/read-records.ts";
+import { recordsIn } from "../source/read-records.ts";
+import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
 import { type Assets, readAssets } from "./assets.ts";

@@ -3,7 +3,7 @@ import path from "node:path";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import type { Audience } from "../publication/published.ts";
 import { packageFolder, packageVersion } from "../source/package-folder.ts";
-import type { CollectionTexts, RecordText } from "../source/read-records.ts";
+import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { digest } from "./standing-site.ts";
 

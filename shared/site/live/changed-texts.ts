@@ -1,4 +1,4 @@
-import { type CollectionTexts, type RecordText, reread } from "../../source/read-records.ts";
+import { type CollectionTexts, type RecordText, reread } from "../../source/read-texts.ts";
 
 export interface ChangedText {
   readonly before: RecordText;

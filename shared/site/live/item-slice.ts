@@ -1,4 +1,5 @@
-import { type RecordText, recordsIn, recordText } from "../../source/read-records.ts";
+import { recordsIn } from "../../source/read-records.ts";
+import { type RecordText, recordText } from "../../source/read-texts.ts";
 import { frontMatterOf, topWord } from "../../source/top-word.ts";
 import { type FamilyGroup, mentioned, variantOf } from "../family-groups.ts";
 

@@ -3,7 +3,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
-import type { RecordText } from "../../source/read-records.ts";
+import type { RecordText } from "../../source/read-texts.ts";
 import type { FamilyGroup } from "../family-groups.ts";
 import { type GroupSite, groupSite } from "../group-site.ts";
 import { standingFolder } from "../out-folder.ts";

@@ -1,6 +1,6 @@
 import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
-import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-records.ts";
+import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
 import { type SiteFrame, siteFrame } from "../site-frame.ts";
 import { besideByFolder, groupKey } from "../site-keys.ts";

@@ -1,4 +1,4 @@
-import type { RecordText } from "../../source/read-records.ts";
+import type { RecordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
 import { type GroupedCollection, mentioned, variantOf } from "../family-groups.ts";
 import type { ChangedText } from "./changed-texts.ts";
