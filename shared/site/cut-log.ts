@@ -24,7 +24,7 @@ export function cutLog(
       const family = familyOf.get(row.cell("variant"));
       if (family === undefined) return null;
       see(row.cell("seen"));
-      add(rows, family, row.line);
+      addUnder(rows, family, row.line);
     }
   }
   for (const { document } of read.records) {
@@ -32,8 +32,8 @@ export function cutLog(
       const { variant, seen } = (entry ?? {}) as { variant?: unknown; seen?: unknown };
       const family = typeof variant === "string" ? familyOf.get(variant) : undefined;
       if (family === undefined) return null;
-      see(String(seen));
-      add(entries, family, [key, entry]);
+      if (typeof seen !== "object") see(String(seen));
+      addUnder(entries, family, [key, entry]);
     }
   }
   const { text: _, hash: __, ...file } = log;
@@ -49,7 +49,8 @@ export function cutLog(
   };
 }
 
-export function add<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
+/** Adds to the list of a key, which begins with the first. */
+export function addUnder<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
   const list = lists.get(key);
   if (list) list.push(value);
   else lists.set(key, [value]);

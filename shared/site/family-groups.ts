@@ -4,7 +4,7 @@ import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
-import { add, cutLog, type FamilyLog } from "./cut-log.ts";
+import { addUnder, cutLog, type FamilyLog } from "./cut-log.ts";
 import { joinedSets } from "./joined-sets.ts";
 
 /**
@@ -109,7 +109,7 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
 
   const compared = comparedVariants(counts);
   const textsOf = new Map<string, RecordText[]>();
-  for (const text of own) add(textsOf, familyOf(text), text);
+  for (const text of own) addUnder(textsOf, familyOf(text), text);
   const groups = joinedSets([...families.keys()], together).map(
     (members): FamilyGroup => ({
       families: members,

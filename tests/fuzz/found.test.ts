@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportAsText } from "../../shared/diagnostics/report.ts";
+import { buildCollection as buildSite } from "../../shared/site/build-collection.ts";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
@@ -140,6 +141,19 @@ describe("found by the fuzzer: a mapping that has a field called toString", () =
     );
     expect(problems).toContainEqual(
       expect.objectContaining({ file: "content/items/two.md", line: 4, code: "id-mismatch" }),
+    );
+  });
+
+  it("is told of by a build where a date is wanted, since it cuts logs before anything is checked", async () => {
+    const root = writeCollection(
+      smallCollection("", {
+        "content/sightings/log.yaml": "- { seen: { toString: 1 }, variant: chest-a, kind: offer }\n",
+      }),
+    );
+    const { written, diagnostics } = await buildSite(root, path.join(root, "_site"), "public");
+    expect(written).toBeNull();
+    expect(diagnostics).toContainEqual(
+      expect.objectContaining({ file: "content/sightings/log.yaml", line: 1, severity: "error" }),
     );
   });
 });

@@ -41,7 +41,7 @@ const progress = (examined: number, of: number): string => `${examined} of ${of}
 export function benchIndex(reference: BenchReference, records: readonly BenchRecord[]): string {
   const title = reference.collection?.settings.title ?? "At the bench";
   const rows = records.map(({ file, data, problems }) => {
-    const variant = reference.collection?.variants.get(String(data.variant));
+    const variant = reference.collection?.variants.get(shownValue(data.variant));
     const examined = Object.keys(mapOf(data.parts)).length;
     const state =
       problems.length > 0
@@ -80,7 +80,7 @@ export function benchItem(
   const { collection } = reference;
   const title = collection?.settings.title ?? "At the bench";
   const all = [...reference.problems, ...problems];
-  const variant = collection?.variants.get(String(data.variant));
+  const variant = collection?.variants.get(shownValue(data.variant));
   if (!collection || problems.length > 0 || !variant)
     return benchNotice(
       title,

@@ -3,7 +3,7 @@ import { groupsInOrder } from "../../groups-in-order.ts";
 import { type BenchReference, benchRecord, problemsOf, versionOf, writeRecord } from "./bench-record.ts";
 import { editedRecord } from "./edited-record.ts";
 import type { Change } from "./edited-yaml.ts";
-import { fieldChanges, partChanges } from "./submitted-changes.ts";
+import { fieldChanges, partChanges, shownValue } from "./submitted-changes.ts";
 
 export interface Saved {
   /** As HTTP has it: 200, 404 no such item, 409 the file is another one by now, 422 it would not be sound. */
@@ -30,7 +30,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     );
   if (problems.length > 0)
     return refuse(422, `Not saved: the file has errors.\n\n${reportAsText(problems, 1)}`);
-  const variant = reference.collection?.variants.get(String(data.variant));
+  const variant = reference.collection?.variants.get(shownValue(data.variant));
   if (!variant) return refuse(422, "Not saved: the item's variant has no reference.");
   const family = reference.collection?.families.get(variant.family);
   const order = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? [])

@@ -36,13 +36,12 @@ export function linesOf(raw: unknown): Line[] {
   );
 }
 
-/** A value as it stands in a field of the page. */
+const shownWord = (value: unknown): string =>
+  value === undefined || typeof value === "object" ? "" : String(value);
+
+/** A value as it stands in a field of the page; a mapping stands in none. */
 export const shownValue = (value: unknown): string =>
-  Array.isArray(value)
-    ? value.map(String).join("; ")
-    : value === undefined || value === null
-      ? ""
-      : String(value);
+  Array.isArray(value) ? value.map(shownWord).join("; ") : shownWord(value);
 
 function writtenValue(field: LineField, shown: string): unknown {
   const text = field === "note" ? shown.replaceAll("\r\n", "\n").trim() : shown.trim();
