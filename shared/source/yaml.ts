@@ -10,7 +10,6 @@ import {
   type Node,
   parseDocument,
   visit,
-  type YAMLError,
   type YAMLMap,
 } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
@@ -124,15 +123,24 @@ function halfLetters(source: YamlText, block: string, data: unknown): Diagnostic
   return [diagnose("not-text", locus, { found, expected: "a whole one" })];
 }
 
-/** Its own pretty messages copy the whole line for each mistake, which takes minutes where a long line has thousands. */
-const quietly = { version: "1.2", logLevel: "silent", prettyErrors: false } as const;
-
-/** A damaged file has hundreds of thousands of mistakes, and nobody asks where in the reader each was noticed. */
-function errorsIn(block: string): readonly YAMLError[] {
+/**
+ * What the slow reader makes of a block, each piece with its place; null where that is nested deeper than it can go. A
+ * damaged file has hundreds of thousands of mistakes: neither the line of each is copied into its message, nor is it
+ * asked where in the reader it was noticed. A carriage return alone ends a line (YAML 1.2, 5.4), which it does not know.
+ */
+function slowlyRead(block: string, uniqueKeys: boolean): ReturnType<typeof parseDocument> | null {
   const { stackTraceLimit } = Error;
   Error.stackTraceLimit = 0;
   try {
-    return parseDocument(block, quietly).errors;
+    return parseDocument(block.replace(/\r(?!\n)/g, "\n"), {
+      version: "1.2",
+      logLevel: "silent",
+      prettyErrors: false,
+      uniqueKeys,
+    });
+  } catch (problem) {
+    if (problem instanceof RangeError) return null;
+    throw problem;
   } finally {
     Error.stackTraceLimit = stackTraceLimit;
   }
@@ -155,21 +163,20 @@ const isStructure = (key: Node, document: Document): boolean =>
   isCollection(isAlias(key) ? key.resolve(document) : key);
 
 function keyProblems(source: YamlText, block: string): Diagnostic[] {
+  const document = slowlyRead(block, false);
+  const remedy = "Put text that has braces in quotation marks.";
+  const found = (what: string) => ({ found: `a ${what} as a key`, expected: "text", remedy });
+  if (!document) {
+    const locus = locusBetween(source.file, source.text, source.start, source.start + 1);
+    return [diagnose("yaml-syntax", locus, found("map"))];
+  }
   const diagnostics: Diagnostic[] = [];
-  const document = parseDocument(block, { ...quietly, uniqueKeys: false });
   visit(document, {
     Pair: (_, { key }) => {
       if (!isNode(key) || !key.range || !isStructure(key, document)) return;
       const [start, end] = key.range;
       const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
-      const remedy = "Put text that has braces in quotation marks.";
-      diagnostics.push(
-        diagnose("yaml-syntax", locus, {
-          found: `a ${isSeq(key) ? "list" : "map"} as a key`,
-          expected: "text",
-          remedy,
-        }),
-      );
+      diagnostics.push(diagnose("yaml-syntax", locus, found(isSeq(key) ? "list" : "map")));
     },
   });
   return diagnostics;
@@ -182,7 +189,7 @@ function keyProblems(source: YamlText, block: string): Diagnostic[] {
 function syntaxProblems(source: YamlText, block: string, first: Error): Diagnostic[] {
   const expected = "YAML 1.2";
   const lines = new Set<number>();
-  const diagnostics = errorsIn(block).flatMap((error) => {
+  const diagnostics = (slowlyRead(block, true)?.errors ?? []).flatMap((error) => {
     const [start, end] = error.pos;
     const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
     if (lines.has(locus.place.line)) return [];
@@ -219,16 +226,17 @@ function pairsOf(map: YAMLMap): Pairs {
 /** Reads the YAML a second time, keeping positions: ten times slower, so only for a file with a problem. */
 export function yamlLocator(source: YamlText): (path: Path, at: "key" | "value") => Locus {
   const block = source.text.slice(source.start, source.end);
-  const document = parseDocument(block, { ...quietly, uniqueKeys: false });
+  const document = slowlyRead(block, false);
   const between = (start: number, end: number) => {
     const trimmed = block.slice(start, end).trimEnd().length;
     return locusBetween(source.file, source.text, source.start + start, source.start + start + trimmed);
   };
   return (path, at) => {
-    let node: unknown = document.contents;
+    let node: unknown = document?.contents;
     let here = between(0, Math.max(1, block.indexOf("\n")));
     for (const [depth, segment] of path.entries()) {
-      const resolved: Node | undefined = isAlias(node) ? (node as Alias).resolve(document) : (node as Node);
+      const resolved: Node | undefined =
+        document && isAlias(node) ? (node as Alias).resolve(document) : (node as Node);
       const last = depth === path.length - 1;
       if (isMap(resolved)) {
         const pair = pairsOf(resolved).get(String(segment));

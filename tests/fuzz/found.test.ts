@@ -157,3 +157,21 @@ describe("found by the fuzzer: a mapping that has a field called toString", () =
     );
   });
 });
+
+describe("found by the fuzzer: what the two readers of YAML see differently", () => {
+  const errorsOf = (files: Parameters<typeof smallCollection>[1]) =>
+    problemsOf(smallCollection("", files)).filter(({ severity }) => severity === "error");
+
+  it("a carriage return alone ends a line for both (YAML 1.2, 5.4): a map as a key is found behind it", () => {
+    expect(errorsOf({ "content/items/one.md": item("features:\r  {}: iron\rset: A 1") })).toMatchObject([
+      { file: "content/items/one.md", code: "yaml-syntax", found: "a map as a key" },
+    ]);
+  });
+
+  it("one goes on into depths in which the other is lost", () => {
+    const deep = "state: present".repeat(28_000);
+    expect(errorsOf({ "content/items/one.md": item(`parts: { case: ${deep} }`) })).toMatchObject([
+      { file: "content/items/one.md", line: 4, code: "yaml-syntax" },
+    ]);
+  });
+});
