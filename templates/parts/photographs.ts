@@ -20,7 +20,7 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
       marks,
       legend,
     }) => html`<figure class="plate" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}">
-<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: place === 1 }, site)}${markup(marks)}</div>
+<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: false }, site)}${markup(marks)}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${html`<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a>`}${
       legend.length > 0 &&
       html`<div role="group" aria-label="${say.legend}"><ol class="legend">${legend.map(
