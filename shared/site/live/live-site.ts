@@ -1,21 +1,19 @@
 import path from "node:path";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
-import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
 import type { RecordText } from "../../source/read-texts.ts";
 import type { FamilyGroup } from "../family-groups.ts";
 import { type GroupSite, groupSite } from "../group-site.ts";
 import { standingFolder } from "../out-folder.ts";
-import { type PackedFile, type SearchMemory, searchFiles } from "../search-files.ts";
 import { siteKey, toolKey } from "../site-keys.ts";
 import { StandingSite } from "../standing-site.ts";
-import { wholeSite } from "../whole-site.ts";
 import { groupProblems } from "./group-problems.ts";
 import { itemSlice } from "./item-slice.ts";
 import { type LiveAnswer, LiveFiles } from "./live-files.ts";
 import { type LiveGroup, madeGroup, standingGroup } from "./live-group.ts";
 import { groupId, type LiveSource, readSource, rereadSource } from "./live-source.ts";
+import { LiveWhole } from "./live-whole.ts";
 
 /** With more to be made again than this, a build that writes it out is as fast and takes less memory. */
 const mostItems = 1000;
@@ -39,19 +37,13 @@ export class LiveSite {
   readonly #tool: string;
   /** Null where what the files say cannot be shown. */
   #source: LiveSource | null;
-  readonly #groups = new Map<string, LiveGroup>();
+  readonly #groups: Map<string, LiveGroup>;
   /** Of single items, until their group is made. */
   readonly #ahead = new Map<string, LiveFiles>();
   #edited: readonly RecordText[] = [];
   /** By their keys, the groups that turned out to have errors, with those that are known. */
   #refused = new Map<string, readonly Diagnostic[]>();
-  #whole: LiveFiles | null = null;
-  #wholeAddresses: readonly string[] = [];
-  #search: SearchMemory = { words: new RememberedWords(), files: new Map() };
-  /** Makes those of its files that are no pages. */
-  #others: (() => void) | null = null;
-  #isWholeStale = false;
-  #isWholeRefused = false;
+  readonly #whole: LiveWhole;
   /** Every address on disk, and those of them at which nothing is any longer. */
   #onDisk: ReadonlySet<string>;
   #gone: ReadonlySet<string> | null = null;
@@ -62,6 +54,7 @@ export class LiveSite {
     out: string,
     tool: string,
     source: LiveSource,
+    groups: ReadonlyMap<string, LiveGroup>,
     onDisk: readonly string[],
   ) {
     this.#root = root;
@@ -69,7 +62,16 @@ export class LiveSite {
     this.#out = out;
     this.#tool = tool;
     this.#source = source;
+    this.#groups = new Map(groups);
     this.#onDisk = new Set(onDisk);
+    const ofGroups = new Set(
+      [...groups.values()].flatMap(({ addresses, copies }) => [...addresses, ...copies]),
+    );
+    this.#whole = new LiveWhole(
+      onDisk.filter((address) => !ofGroups.has(address)),
+      source.frame.published,
+      this.#listed(source),
+    );
   }
 
   /** On top of the site that was just built; null where its content has errors, or is no longer what it was built from. */
@@ -78,19 +80,13 @@ export class LiveSite {
     const source = await readSource(root, audience, tool);
     const standing = standingSite(root, out);
     if (!source || standing.record?.key !== siteKey(tool, root, source.texts)) return null;
-    const live = new LiveSite(root, audience, out, tool, source, standing.record.addresses);
-    const ofGroups = new Set<string>();
+    const groups = new Map<string, LiveGroup>();
     for (const group of source.grouped.groups) {
       const kept = standing.group(group.families, source.keys.get(group) ?? "");
       if (!kept) return null;
-      live.#groups.set(groupId(group), standingGroup(kept));
-      for (const address of [...kept.addresses, ...kept.copies]) ofGroups.add(address);
+      groups.set(groupId(group), standingGroup(kept));
     }
-    live.#wholeAddresses = standing.record.addresses.filter((address) => !ofGroups.has(address));
-    live.#remember(
-      searchFiles({ collection: source.frame.published, listed: live.#listed(source) }, live.#search).files,
-    );
-    return live;
+    return new LiveSite(root, audience, out, tool, source, groups, standing.record.addresses);
   }
 
   /** What an address answers with: null for nothing, undefined for what stands on disk. */
@@ -103,21 +99,21 @@ export class LiveSite {
       const found = files?.answer(address);
       if (found) return found;
     }
-    return this.#whole?.answer(address) ?? (this.#goneAddresses().has(address) ? null : undefined);
+    return this.#whole.answer(address) ?? (this.#goneAddresses().has(address) ? null : undefined);
   }
 
   /** Whether all that was taken in could be made, and was. */
   get isSettled(): boolean {
-    return this.isSound && this.#stale().length === 0 && !this.#isWholeStale && !this.#others;
+    return this.isSound && this.#stale().length === 0 && this.#whole.isSettled;
   }
 
   /** Whether anything is held in memory that is not on disk. */
   get isAhead(): boolean {
-    return this.#whole !== null || [...this.#groups.values()].some(({ files }) => files !== null);
+    return this.#whole.isAhead || [...this.#groups.values()].some(({ files }) => files !== null);
   }
 
   get isSound(): boolean {
-    return this.#source !== null && this.#refused.size === 0 && !this.#isWholeRefused;
+    return this.#source !== null && this.#refused.size === 0 && !this.#whole.isRefused;
   }
 
   /** What is known to be wrong; there may be more, which a build of the whole reports. */
@@ -152,8 +148,7 @@ export class LiveSite {
     if (read.source === before) return "same";
     this.#edited = read.items;
     this.#refused.clear();
-    this.#isWholeRefused = false;
-    this.#isWholeStale = true;
+    this.#whole.outdate();
     const items = this.#stale().flatMap(({ texts }) => texts.filter(({ kind }) => kind === "item"));
     return items.length > mostItems ? "whole" : "stale";
   }
@@ -209,11 +204,9 @@ export class LiveSite {
       return true;
     }
     if (this.#refused.size > 0) return false;
-    if (this.#isWholeStale) await this.#makeWhole(source);
-    else if (this.#others) {
-      this.#others();
-      this.#others = null;
-    } else return false;
+    if (this.#whole.isStale) await this.#makeWhole(source);
+    else if (!this.#whole.makeOthers()) return false;
+    this.#gone = null;
     return true;
   }
 
@@ -227,7 +220,7 @@ export class LiveSite {
     if (!source || !record || !this.isSettled) return false;
     if (record.key !== siteKey(this.#tool, this.#root, source.texts)) return false;
     for (const [id, group] of this.#groups) this.#groups.set(id, { ...group, files: null });
-    this.#whole = null;
+    this.#whole.rest();
     this.#onDisk = new Set(record.addresses);
     this.#gone = null;
     return true;
@@ -265,7 +258,6 @@ export class LiveSite {
   }
 
   async #makeWhole(source: LiveSource): Promise<void> {
-    this.#isWholeStale = false;
     const { grouped, frame, keys } = source;
     const wanted = new Set(grouped.groups.map(groupId));
     for (const id of this.#groups.keys()) if (!wanted.has(id)) this.#groups.delete(id);
@@ -284,30 +276,8 @@ export class LiveSite {
       groups.push(live);
       if (isToldOf && live.published) toldOf.push(live.published);
     }
-    const whole = wholeSite(
-      frame,
-      this.#listed(source),
-      toldOf,
-      groups.flatMap((group) => group.addresses),
-      this.#search,
-    );
-    this.#remember(whole.searchFiles);
-    if (whole.diagnostics.some(({ severity }) => severity === "error")) {
-      this.#isWholeRefused = true;
-      return;
-    }
-    const files = new LiveFiles();
-    for (const page of whole.pages) files.addPage(page, whole.siteOf);
-    for (const file of whole.searchFiles) files.add(file, frame.site);
-    this.#whole = files;
-    // Tables and feed come last, and until then nothing is said to be gone that may be among them.
-    this.#wholeAddresses = [...new Set([...this.#wholeAddresses, ...files.addresses])];
-    this.#others = () => {
-      for (const file of whole.otherFiles()) files.add(file, frame.site);
-      this.#wholeAddresses = files.addresses;
-      this.#gone = null;
-    };
-    this.#gone = null;
+    const addresses = groups.flatMap((group) => group.addresses);
+    this.#whole.make(frame, this.#listed(source), toldOf, addresses);
   }
 
   /** Every family, in order. */
@@ -317,19 +287,12 @@ export class LiveSite {
       .sort((a, b) => (a.id < b.id ? -1 : 1));
   }
 
-  #remember(files: readonly PackedFile[]): void {
-    this.#search = {
-      words: this.#search.words,
-      files: new Map(files.map((file) => [file.address, file])),
-    };
-  }
-
   #goneAddresses(): ReadonlySet<string> {
     if (this.#gone) return this.#gone;
     const gone = new Set(this.#onDisk);
     for (const { addresses: of, copies } of this.#groups.values())
       for (const address of [...of, ...copies]) gone.delete(address);
-    for (const address of this.#wholeAddresses) gone.delete(address);
+    for (const address of this.#whole.addresses) gone.delete(address);
     this.#gone = gone;
     return gone;
   }
