@@ -116,6 +116,15 @@ describe("separatingSets", () => {
       ["f0", "f2"],
       ["f1", "f2"],
     ]);
+    // And f3, which does the same as f0: every set with the one there is with the other, by hand.
+    const alike = separatingSets(featuresOf([1, 1, 1, 1]), variantsOf(letters("aaaa", "bbab", "babb")));
+    expect(alike.sets).toEqual([
+      ["f0", "f1"],
+      ["f0", "f2"],
+      ["f1", "f2"],
+      ["f1", "f3"],
+      ["f2", "f3"],
+    ]);
   });
 
   it("is not content with what a greedy choice finds", () => {
