@@ -49,9 +49,8 @@ export function nearestTo(
   for (const { example, values } of others) {
     if (example === row.example) continue;
     const { likeness, compared } = gower(row.values, values, attributes);
-    const last = nearest[most - 1];
-    // Most are less like this one than those that were found; of those equally like it the first stays before.
-    if (likeness === null || (last && !isNearer({ likeness, compared }, last))) continue;
+    if (likeness === null) continue;
+    // Of those that are equally near the first stays before.
     const at = nearest.findIndex((other) => isNearer({ likeness, compared }, other));
     nearest.splice(at < 0 ? nearest.length : at, 0, { example, likeness, compared });
     nearest.length = Math.min(nearest.length, most);

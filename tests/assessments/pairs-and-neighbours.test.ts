@@ -267,6 +267,22 @@ describe("the nearest examples", () => {
     expect(nearest(log, 2)).toHaveLength(2);
   });
 
+  it("are the first recorded of those that are equally near, and a later one takes the place of one less like", () => {
+    const log = rows(
+      { source: "one", lock: "iron", present: ["body", "lens", "oil"] },
+      { source: "far", absent: ["body"] },
+      { source: "a little", present: ["body"] },
+      { source: "as little", present: ["lens"] },
+      { source: "more", present: ["body", "lens"] },
+      { source: "as much", present: ["body", "oil"] },
+      { source: "half", present: ["body"], absent: ["oil"] },
+    );
+    const inOrder = ["more", "as much", "a little", "as little", "half", "far"];
+    for (const most of [1, 2, 3, 4, 5, 6, 7]) {
+      expect(nearest(log, most).map(([source]) => source)).toEqual(inOrder.slice(0, most));
+    }
+  });
+
   it("are five where nobody asks for more", () => {
     expect(nearest(rows(...Array.from({ length: 8 }, () => ({ present: ["body"] }))))).toHaveLength(5);
   });
