@@ -1,4 +1,13 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
@@ -155,4 +164,25 @@ describe("the site of a preview", () => {
     () => comparing(edits),
     edits * 20_000 + 60_000,
   );
+
+  it("leads on from a former address as soon as an item is renamed", async () => {
+    const root = generated();
+    const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-live-")), "site");
+    await buildCollection(root, out, "public");
+    const live = await LiveSite.over(root, out, "public");
+    if (!live) throw new Error("Found nothing of the site that was just built.");
+    const items = path.join(root, "content/items");
+    const [former = ""] = readdirSync(items).filter((id) => existsSync(path.join(items, id, "index.md")));
+    const before = textsOf(root);
+    renameSync(path.join(items, former), path.join(items, "called"));
+    const file = path.join(items, "called/index.md");
+    writeFileSync(file, readFileSync(file, "utf8").replace("---\n", `---\nformerly: [${former}]\n`));
+    await live.take(changedIn(before, textsOf(root)));
+    while (await live.makeNext(new Set()));
+    for (const address of [`/items/${former}/`, `/items/${former}`, `/items/${former}/index.html`]) {
+      const shown = shownAt(address, out, live);
+      expect(shown?.kind === "content" && String(shown.content)).toContain("url=../called/");
+    }
+    expect(shownAt("/items/called/", out, live)).not.toBeNull();
+  });
 });

@@ -19,10 +19,14 @@ function fileOf(site: string, address: string): string | null {
   }
 }
 
-/** The addresses of the site that somebody may mean by one: a folder is its page, with or without its last slash. */
+/**
+ * The addresses of the site that somebody may mean by one: a folder is its page, with or without its last slash. What
+ * leads on from a former address is told of by the name of its file.
+ */
 function addressesOf(address: string): string[] {
   const page = address.replace(/(^|\/)index\.html$/, "$1");
-  return page.endsWith("/") ? [page] : [page, `${page}/`];
+  const folder = page.endsWith("/") ? page : `${page}/`;
+  return [...new Set([page, folder, `${folder}index.html`])];
 }
 
 function decoded(pathname: string): string | null {
@@ -37,15 +41,17 @@ function decoded(pathname: string): string | null {
 export function shownAt(pathname: string, site: string, live: LiveSite | null): Shown | null {
   const address = decoded(pathname);
   if (address === null) return null;
+  let isGone = false;
   for (const each of live ? addressesOf(address) : []) {
     const answer = live?.answer(each);
-    if (answer === null) return null;
-    if (answer === undefined) continue;
+    // A page that is gone may have left word where it went.
+    isGone ||= answer === null;
+    if (!answer) continue;
     if (answer.kind === "copy") return { kind: "file", file: answer.from };
     const extension = each.endsWith("/") ? ".html" : path.extname(each);
     return { kind: "content", content: answer.content, extension };
   }
-  const file = fileOf(site, address);
+  const file = isGone ? null : fileOf(site, address);
   return file === null ? null : { kind: "file", file };
 }
 

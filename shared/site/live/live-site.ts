@@ -149,7 +149,11 @@ export class LiveSite {
     this.#edited = read.items;
     this.#refused.clear();
     this.#whole.outdate();
-    const items = this.#stale().flatMap(({ texts }) => texts.filter(({ kind }) => kind === "item"));
+    const stale = this.#stale();
+    // A group that is as it was again, or is there no longer, will not be made and take its place.
+    const willBeMade = new Set(stale.map(groupId));
+    for (const id of this.#ahead.keys()) if (!willBeMade.has(id)) this.#ahead.delete(id);
+    const items = stale.flatMap(({ texts }) => texts.filter(({ kind }) => kind === "item"));
     return items.length > mostItems ? "whole" : "stale";
   }
 
