@@ -6,7 +6,6 @@ const player = document.querySelector<HTMLMediaElement>(".recording video, .reco
 
 function follow(player: HTMLMediaElement): void {
   const moments = [...document.querySelectorAll<HTMLElement>("a.moment[data-seconds]")];
-  const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
 
   for (const moment of moments) {
     moment.addEventListener("click", (event) => {
@@ -14,7 +13,8 @@ function follow(player: HTMLMediaElement): void {
       event.preventDefault();
       const seconds = Number(moment.dataset.seconds);
       player.currentTime = seconds;
-      player.scrollIntoView({ block: "nearest", behavior: calm.matches ? "auto" : "smooth" });
+      // At once, as every link within a page: a slow way there ends where a photograph comes in meanwhile.
+      player.scrollIntoView({ block: "nearest" });
       player.focus({ preventScroll: true });
       // A browser may refuse to start what nobody is looking at; the place is found all the same.
       player.play().catch(() => {});
