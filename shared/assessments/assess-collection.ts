@@ -15,13 +15,14 @@ import {
   type ItemComparison,
   type LikenessTable,
 } from "./item-comparison.ts";
-import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestTo } from "./likeness.ts";
+import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestIn } from "./likeness.ts";
 import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
 import {
   assessAppearance,
   assessWait,
   isCountedOffer,
+  offersIn,
   type YearsWatched,
   yearsWatched,
 } from "./rarity/appearance.ts";
@@ -30,6 +31,7 @@ import { type Example, examplesOf, keysOf } from "./rarity/examples.ts";
 import { assessLevelRarity, type LevelRarity } from "./rarity/level-rarity.ts";
 import { assessMade } from "./rarity/made.ts";
 import { assessPartRate } from "./rarity/part-rate.ts";
+import { rankExamples } from "./rarity/ranked-examples.ts";
 import { assessClass, type RarityClass } from "./rarity/scale-class.ts";
 import {
   assessCoverage,
@@ -158,7 +160,6 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
     });
     const features = collection.families.get(variant.family)?.features ?? new Map();
     const likened = { features: [...features.keys()], parts: [...variant.parts.keys()] };
-    const attributes = attributesOf(likened);
     const rows = examples.map((example) =>
       likenessRow(example, likened, collection.items.get(example.items[0] ?? "")?.features),
     );
@@ -171,9 +172,11 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
         rowOfItem.set(each.item.id, likenessRow(alone, likened, each.item.features));
     }
     likenessTables.set(variant.id, { ...likened, rowOf: (id) => rowOfItem.get(id) });
+    const ranked = rankExamples(examples, watched);
+    const nearestTo = nearestIn(rows, attributesOf(likened));
     const nearestOf = (id: string) => {
       const row = rowOfItem.get(id);
-      return row ? nearestTo(row, rows, attributes) : [];
+      return row ? nearestTo(row) : [];
     };
     for (const { item, completeness } of examined) {
       items.set(item.id, {
@@ -191,9 +194,8 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
             keys: keysOf(item.example, item.serial),
             certain: completeness.main?.weighted.low ?? null,
           },
-          examples,
+          ranked,
           rarity.survivors,
-          watched,
           confidence,
         ),
         provenance: assessProvenance(variant.issued, item.provenance, item.examined),
@@ -215,7 +217,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
   ): VariantRarity {
     const made = assessMade(variant, serials, confidence);
     const survivors = namingConflict(assessSurvivors(examples, confidence), made);
-    const offers = sightings.filter((row) => isCountedOffer(row, watched));
+    const offers = offersIn(sightings.filter((row) => isCountedOffer(row, watched)));
     return {
       made,
       ...frequenciesOf(examples),

@@ -54,20 +54,24 @@ function unitsWanted({ absent, substitute, credit, expected, present }: PartFind
   return Math.min(lacking, Math.max(0, expected - present));
 }
 
-function gainOf(variant: Variant, examined: Examined, part: Part, units: number): number {
-  const finding = examined.completeness.parts.get(part.id);
-  if (!finding) return 0;
-  return (part.weight * (shareWith(finding, units) - shareWith(finding, 0))) / totalWeight(variant, examined);
+/** What so many more right units of a part would add to the certain, weighted completeness. */
+function gainsOf(variant: Variant, examined: Examined): (part: Part, units: number) => number {
+  const total = totalWeight(variant, examined);
+  return (part, units) => {
+    const finding = examined.completeness.parts.get(part.id);
+    return finding ? (part.weight * (shareWith(finding, units) - shareWith(finding, 0))) / total : 0;
+  };
 }
 
 /** What would make it whole, in the order of what each part would add: figures.md, section 6. */
 export function wantsOf(variant: Variant, examined: Examined): readonly Want[] {
+  const gainOf = gainsOf(variant, examined);
   return [...variant.parts.values()]
     .filter(({ standing }) => isMain(standing))
     .flatMap((part) => {
       const finding = examined.completeness.parts.get(part.id);
       const units = finding ? unitsWanted(finding) : 0;
-      return units === 0 ? [] : [{ part: part.id, units, gain: gainOf(variant, examined, part, units) }];
+      return units === 0 ? [] : [{ part: part.id, units, gain: gainOf(part, units) }];
     })
     .sort((a, b) => b.gain - a.gain);
 }
@@ -93,16 +97,20 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
   const variables = new Map<string, Map<string, number>>();
   const constraints = new Map<string, Constraint>();
   const moves = new Map<string, Omit<Move, "units">>();
-  const spares = examples.map((each) => ({ ...each, spares: sparesOf(each) }));
+  const donors = examples
+    .map(({ item, completeness }) => ({ item, spares: sparesOf({ item, completeness }) }))
+    .filter(({ spares }) => spares.length > 0);
+  if (donors.length === 0) return null;
   for (const recipient of examples) {
+    const gainOf = gainsOf(variant, recipient);
     for (const want of wantsOf(variant, recipient)) {
       const part = variant.parts.get(want.part);
       if (!part) continue;
       for (let unit = 1; unit <= want.units; unit++) {
-        const gain = gainOf(variant, recipient, part, unit) - gainOf(variant, recipient, part, unit - 1);
+        const gain = gainOf(part, unit) - gainOf(part, unit - 1);
         if (gain <= 0) continue;
         const slot = `${want.part} ${unit} in ${recipient.item.id}`;
-        for (const donor of spares) {
+        for (const donor of donors) {
           const spare = donor.spares.find((each) => each.part === want.part);
           // A case that has one to spare wants none: nothing goes from a case to itself.
           if (!spare) continue;
@@ -145,9 +153,10 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
     for (const { to, part, units } of inOrder) {
       if (to === examined.item.id) received.set(part, (received.get(part) ?? 0) + units);
     }
+    const gainOf = gainsOf(variant, examined);
     const gain = [...received].reduce((sum, [id, units]) => {
       const part = variant.parts.get(id);
-      return part ? sum + gainOf(variant, examined, part, units) : sum;
+      return part ? sum + gainOf(part, units) : sum;
     }, 0);
     return { item: examined.item.id, before, after: Math.min(1, before + gain) };
   });

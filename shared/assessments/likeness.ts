@@ -1,4 +1,5 @@
-import { type Attribute, type AttributeValue, gower } from "../statistics/gower.ts";
+import type { Attribute, AttributeValue } from "../statistics/gower.ts";
+import { gowerTable } from "../statistics/gower-table.ts";
 import { type Example, recordedShare } from "./rarity/examples.ts";
 
 /** One example as a row of attributes: features as seen, parts as far as they are recorded. */
@@ -38,27 +39,32 @@ export function likenessRow(
   };
 }
 
-/** The recorded examples most like this one: Gower (1971), unknowns left out of both sums. */
-export function nearestTo(
-  row: LikenessRow,
-  others: readonly LikenessRow[],
+/** What answers which of the recorded examples are most like a row: Gower (1971), unknowns left out of both sums. */
+export function nearestIn(
+  rows: readonly LikenessRow[],
   attributes: readonly Attribute[],
-  most = 5,
-): readonly Likeness[] {
-  const nearest: Likeness[] = [];
-  for (const { example, values } of others) {
-    if (example === row.example) continue;
-    const { likeness, compared } = gower(row.values, values, attributes);
-    if (likeness === null) continue;
-    // Of those that are equally near the first stays before.
-    const at = nearest.findIndex((other) => isNearer({ likeness, compared }, other));
-    nearest.splice(at < 0 ? nearest.length : at, 0, { example, likeness, compared });
-    nearest.length = Math.min(nearest.length, most);
-  }
-  return nearest;
+): (row: LikenessRow, most?: number) => readonly Likeness[] {
+  const likenesses = gowerTable(
+    rows.map(({ values }) => values),
+    attributes,
+  );
+  return (row, most = 5) => {
+    const nearest: Likeness[] = [];
+    for (const [at, { likeness, compared }] of likenesses(row.values).entries()) {
+      const example = rows[at]?.example;
+      if (likeness === null || !example || example === row.example) continue;
+      const near: Likeness = { example, likeness, compared };
+      if (nearest.length >= most && !isNearer(near, nearest.at(-1))) continue;
+      // Of those that are equally near the first stays before.
+      const before = nearest.findIndex((other) => isNearer(near, other));
+      nearest.splice(before < 0 ? nearest.length : before, 0, near);
+      nearest.length = Math.min(nearest.length, most);
+    }
+    return nearest;
+  };
 }
 
-type Near = Pick<Likeness, "likeness" | "compared">;
-
-const isNearer = (one: Near, other: Near): boolean =>
-  one.likeness > other.likeness || (one.likeness === other.likeness && one.compared > other.compared);
+const isNearer = (one: Likeness, other: Likeness | undefined): boolean =>
+  other === undefined ||
+  one.likeness > other.likeness ||
+  (one.likeness === other.likeness && one.compared > other.compared);

@@ -46,6 +46,10 @@ export function assessMarks(
     const expected = part.marks.map((template) =>
       set === undefined ? template : template.replaceAll("{set}", set),
     );
+    if (found.length === 0) {
+      findings.set(part.id, { expected, found, verdict: "unread", otherSet: null });
+      continue;
+    }
     const numbers = set === undefined ? ["{set}"] : [set, ...lastFigures(set)];
     const isThere = (template: string) =>
       numbers.some((number) => {
@@ -60,13 +64,7 @@ export function assessMarks(
             .filter((number) => !numbers.some((own) => folded(own) === folded(number)));
     const otherSet = others[0] ?? null;
     const verdict: MarkVerdict =
-      found.length === 0
-        ? "unread"
-        : otherSet !== null
-          ? "other-set"
-          : part.marks.every(isThere)
-            ? "matching"
-            : "partial";
+      otherSet !== null ? "other-set" : part.marks.every(isThere) ? "matching" : "partial";
     findings.set(part.id, { expected, found, verdict, otherSet });
   }
   return findings;

@@ -39,7 +39,8 @@ export function gower(
       );
     }
   }
-  let likeness = 0;
+  let agreeing = 0;
+  let partial = 0;
   let weights = 0;
   let compared = 0;
   for (let index = 0; index < attributes.length; index++) {
@@ -49,14 +50,18 @@ export function gower(
     const x = first[index] ?? null;
     const y = second[index] ?? null;
     if (x === null || y === null || weight === 0) continue;
-    likeness += weight * (attribute.kind === "nominal" ? Number(x === y) : closeness(x, y, attribute.range));
+    const close = attribute.kind === "nominal" ? Number(x === y) : closeness(x, y, attribute.range);
+    // Apart, so that whole agreements add up to the same number in any order.
+    if (close === 1) agreeing += weight;
+    else partial += weight * close;
     weights += weight;
     compared += 1;
   }
-  return { likeness: compared === 0 ? null : likeness / weights, compared };
+  return { likeness: compared === 0 ? null : (agreeing + partial) / weights, compared };
 }
 
-function closeness(x: AttributeValue, y: AttributeValue, range: number): number {
+/** 1 for two numbers that are the same, 0 for two as far apart as the range. */
+export function closeness(x: AttributeValue, y: AttributeValue, range: number): number {
   requireSize("range", range);
   const distance = Math.abs(requireFinite(x) - requireFinite(y));
   if (distance > range) {

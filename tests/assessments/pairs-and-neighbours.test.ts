@@ -8,7 +8,7 @@ import {
   everyPairUpTo,
   pairsAtMost,
 } from "../../shared/assessments/item-comparison.ts";
-import { attributesOf, likenessRow, nearestTo } from "../../shared/assessments/likeness.ts";
+import { attributesOf, likenessRow, nearestIn } from "../../shared/assessments/likeness.ts";
 import { examplesOf, type RecordedShare } from "../../shared/assessments/rarity/examples.ts";
 import { compareVariants } from "../../shared/assessments/variant-comparison.ts";
 import type { Item, PartLine } from "../../shared/records/item.ts";
@@ -223,7 +223,7 @@ describe("the nearest examples", () => {
   const nearest = (of: ReturnType<typeof rows>, most?: number) => {
     const [first] = of;
     if (!first) throw new Error("One is asked for.");
-    return nearestTo(first, of, attributesOf(compared), most).map(
+    return nearestIn(of, attributesOf(compared))(first, most).map(
       ({ example, likeness, compared: known }) => [example.rows[0]?.source, likeness, known],
     );
   };

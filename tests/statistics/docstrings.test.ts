@@ -66,6 +66,7 @@ describe("the docstrings of the estimators", () => {
     "coverage",
     "expected-entropy",
     "gower",
+    "gower-table",
     "normal-quantile",
     "poisson-rate",
     "quantile",

@@ -46,8 +46,19 @@ export function isCountedOffer(row: Sighting, watched: YearsWatched | null): boo
   return years !== null && years.first >= watched.first && years.last <= watched.last;
 }
 
+/** How many offers there were, and who tells of them. */
+export interface Offers {
+  readonly count: number;
+  readonly sources: Iterable<string | undefined>;
+}
+
+export const offersIn = (rows: readonly Sighting[]): Offers => ({
+  count: rows.length,
+  sources: rows.map(({ source }) => source),
+});
+
 function basisOf(
-  offers: readonly Sighting[],
+  { count, sources }: Offers,
   watched: YearsWatched | null,
   confidence: number,
 ): Omit<Basis, "unit" | "method"> & { exposure: number } {
@@ -56,12 +67,12 @@ function basisOf(
     exposure,
     confidence,
     inputs: {
-      offers: offers.length,
+      offers: count,
       years: exposure,
       first: watched?.first ?? null,
       last: watched?.last ?? null,
     },
-    sources: offers.map(({ source }) => source),
+    sources,
     caveats: [
       statement("assumes-constant-rate"),
       ...(watched && !watched.declared ? [statement("years-from-log")] : []),
@@ -70,27 +81,19 @@ function basisOf(
 }
 
 /** Offers a year. */
-export function assessAppearance(
-  offers: readonly Sighting[],
-  watched: YearsWatched | null,
-  confidence: number,
-): Figure {
+export function assessAppearance(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "offers a year", method: "garwood" };
   return exposure === 0
     ? withheld(statement("no-year-watched"), basis)
-    : figure(poissonRate(offers.length, exposure, confidence), basis);
+    : figure(poissonRate(offers.count, exposure, confidence), basis);
 }
 
 /** Years until the next. */
-export function assessWait(
-  offers: readonly Sighting[],
-  watched: YearsWatched | null,
-  confidence: number,
-): Figure {
+export function assessWait(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "years", method: "gamma-poisson" };
   return exposure === 0
     ? withheld(statement("no-year-watched"), basis)
-    : figure(waitingTime(offers.length, exposure, confidence), basis);
+    : figure(waitingTime(offers.count, exposure, confidence), basis);
 }

@@ -1,10 +1,8 @@
-import type { Sighting } from "../../records/sighting.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
-import { assessWait, isCountedOffer, type YearsWatched } from "./appearance.ts";
-import type { Example } from "./examples.ts";
-import { sourcesOf } from "./survivors.ts";
+import { assessWait } from "./appearance.ts";
+import type { RankedExamples } from "./ranked-examples.ts";
 
 export interface ItemRarity {
   /** The share of fully recorded examples that are at least as complete. */
@@ -14,52 +12,35 @@ export interface ItemRarity {
   readonly rank: { readonly place: number; readonly of: number } | null;
 }
 
-/** Sums of the same weights in another order differ by less than this. */
-const rounding = 1e-9;
-
 /** How rare one as complete as this is, among the recorded examples of its variant: figures.md, section 4. */
 export function assessItemRarity(
   item: { readonly id: string; readonly keys: readonly string[]; readonly certain: number | null },
-  examples: readonly Example[],
+  examples: RankedExamples,
   survivors: Figure,
-  watched: YearsWatched | null,
   confidence: number,
 ): ItemRarity {
   const { certain } = item;
-  // An item left out of the census may still be in the log; it is never held against itself.
-  const isThis = (example: Example) =>
-    example.items.includes(item.id) || item.keys.some((key) => example.keys.has(key));
-  const others = examples.filter((example) => example.recordedCompleteness !== null && !isThis(example));
-  const compared = certain === null ? others.length : others.length + 1;
-  const isAsComplete = (example: Example) =>
-    certain !== null &&
-    example.recordedCompleteness !== null &&
-    example.recordedCompleteness >= certain - rounding;
-  const asCompleteAmong = others.filter(isAsComplete).length + 1;
-  const above = others.filter(
-    (example) => certain !== null && (example.recordedCompleteness ?? 0) > certain + rounding,
-  ).length;
+  const { others, asComplete, above, sources } = examples.besides(item);
+  const compared = certain === null ? others : others + 1;
+  const asCompleteAmong = asComplete + 1;
 
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "wilson",
     inputs: { atLeastAsComplete: certain === null ? 0 : asCompleteAmong, compared, certain },
-    sources: sourcesOf(others),
+    sources,
     caveats: [statement("counted-in-by-certain-part"), statement("assumes-even-chance")],
   };
-  const asComplete =
+  const share =
     certain === null
       ? withheld(statement("no-part-in-reference"), basis)
       : figure(wilson(asCompleteAmong, compared, confidence), basis);
 
-  const offers: Sighting[] = examples
-    .filter(isAsComplete)
-    .flatMap(({ rows }) => rows.filter((row) => isCountedOffer(row, watched)));
-  const wait = assessWait(offers, watched, confidence);
+  const wait = assessWait(examples.offersAsComplete(certain), examples.watched, confidence);
   return {
-    asComplete,
-    asCompleteSurvivors: survivorsAsComplete(asComplete, survivors, asCompleteAmong, confidence),
+    asComplete: share,
+    asCompleteSurvivors: survivorsAsComplete(share, survivors, asCompleteAmong, confidence),
     asCompleteWait:
       certain === null
         ? withheld(statement("no-part-in-reference"), { ...wait, inputs: wait.inputs })

@@ -46,17 +46,23 @@ export function recordedShare({ shares }: Pick<Example, "shares">, part: string)
   return share === undefined || share === "not-issued" || !isRecorded(share) ? undefined : share;
 }
 
-function occasionOfRow(row: Sighting): Occasion {
+/** Most of a log says nothing of parts. */
+const saysNothing = () => undefined;
+
+function statesIn({ present, absent }: Sighting): Occasion["states"] {
+  if (present.length === 0 && absent.length === 0) return saysNothing;
   const states = new Map<string, Bounds>();
-  for (const id of row.absent) states.set(id, gone);
-  for (const id of row.present) states.set(id, there);
-  return {
-    keys: keysOf(row.example, row.serial),
-    seen: row.seen,
-    row,
-    states: (part) => states.get(part.id) ?? states.get("rest"),
-  };
+  for (const id of absent) states.set(id, gone);
+  for (const id of present) states.set(id, there);
+  return (part) => states.get(part.id) ?? states.get("rest");
 }
+
+const occasionOfRow = (row: Sighting): Occasion => ({
+  keys: keysOf(row.example, row.serial),
+  seen: row.seen,
+  row,
+  states: statesIn(row),
+});
 
 function occasionOfItem({ item, completeness }: CensusItem): Occasion {
   return {
@@ -123,16 +129,29 @@ export function recordedCompleteness(
   return weights === 0 ? null : certain / weights;
 }
 
+const noShares: Example["shares"] = new Map();
+
+/** Of each part what was said last, from occasions of which the last comes first. */
+function latestShares(occasions: readonly Occasion[], { parts }: Variant): Example["shares"] {
+  const shares = new Map<string, RecordedShare>();
+  for (const part of parts.values()) {
+    for (const { states } of occasions) {
+      const share = states(part);
+      if (share === undefined) continue;
+      shares.set(part.id, share);
+      break;
+    }
+  }
+  return shares;
+}
+
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
   // Of the same date they stay in the order of the log, with the items after it.
   const inOrder = [...occasions].sort(
     (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)),
   );
-  const shares = new Map<string, RecordedShare>();
-  for (const part of variant.parts.values()) {
-    const latest = inOrder.findLast((occasion) => occasion.states(part) !== undefined)?.states(part);
-    if (latest !== undefined) shares.set(part.id, latest);
-  }
+  const telling = inOrder.filter(({ states }) => states !== saysNothing).reverse();
+  const shares = telling.length === 0 ? noShares : latestShares(telling, variant);
   const rows = occasions.flatMap(({ row }) => (row ? [row] : []));
   const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
   return {

@@ -1,9 +1,9 @@
-import type { Level, Variant } from "../../records/variant.ts";
+import type { Level, Part, Variant } from "../../records/variant.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { neededBy } from "../needed-parts.ts";
 import { statement } from "../statement.ts";
-import { assessAppearance, assessWait, isCountedOffer, type YearsWatched } from "./appearance.ts";
+import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
 import { survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
 import { sourcesOf } from "./survivors.ts";
@@ -17,9 +17,9 @@ export interface LevelRarity {
 }
 
 /** Whether an example reaches a level; null where what is recorded of it does not decide. */
-function reaches(example: Example, level: Level, variant: Variant): boolean | null {
+function reaches(example: Example, needed: readonly Part[]): boolean | null {
   let undecided = false;
-  for (const { id } of neededBy(level, variant.parts)) {
+  for (const { id } of needed) {
     const share = example.shares.get(id);
     if (share === "not-issued") continue;
     if (share === undefined || !isRecorded(share)) undecided = true;
@@ -40,7 +40,8 @@ export function assessLevelRarity(
   watched: YearsWatched | null,
   confidence: number,
 ): LevelRarity {
-  const decided = examples.map((example) => ({ example, reaches: reaches(example, level, variant) }));
+  const needed = neededBy(level, variant.parts);
+  const decided = examples.map((example) => ({ example, reaches: reaches(example, needed) }));
   const recorded = decided.filter((each) => each.reaches !== null).map(({ example }) => example);
   const reaching = decided.filter((each) => each.reaches === true).map(({ example }) => example);
   const basis: Basis = {
@@ -55,7 +56,7 @@ export function assessLevelRarity(
     recorded.length === 0
       ? withheld(statement("no-example-recorded"), basis)
       : figure(wilson(reaching.length, recorded.length, confidence), basis);
-  const offers = reaching.flatMap(({ rows }) => rows.filter((row) => isCountedOffer(row, watched)));
+  const offers = offersIn(reaching.flatMap(({ rows }) => rows.filter((row) => isCountedOffer(row, watched))));
   return {
     share,
     survivors: survivorsAsComplete(share, survivors, reaching.length, confidence),

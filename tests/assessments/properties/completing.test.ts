@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessCompleteness } from "../../../shared/assessments/completeness.ts";
 import { reallocate, sparesOf, wantsOf } from "../../../shared/assessments/completing.ts";
-import { attributesOf, likenessRow, nearestTo } from "../../../shared/assessments/likeness.ts";
+import { attributesOf, likenessRow, nearestIn } from "../../../shared/assessments/likeness.ts";
 import { examplesOf } from "../../../shared/assessments/rarity/examples.ts";
 import type { Item } from "../../../shared/records/item.ts";
 import { line, part, sighting, variant } from "./given.ts";
@@ -101,13 +101,12 @@ describe("the nearest examples", () => {
           const lock = table[at]?.lock;
           return likenessRow(example, compared, lock === undefined ? undefined : new Map([["lock", lock]]));
         });
-        const attributes = attributesOf(compared);
+        const nearestTo = nearestIn(rows, attributesOf(compared));
         const likeness = (a: number, b: number) =>
-          nearestTo(rows[a] as (typeof rows)[number], rows, attributes, 9).find(
-            ({ example }) => example === rows[b]?.example,
-          )?.likeness;
+          nearestTo(rows[a] as (typeof rows)[number], 9).find(({ example }) => example === rows[b]?.example)
+            ?.likeness;
         rows.forEach((row, at) => {
-          const near = nearestTo(row, rows, attributes, 9);
+          const near = nearestTo(row, 9);
           expect(near.some(({ example }) => example === row.example)).toBe(false);
           expect(near.map(({ likeness: of }) => of)).toEqual(
             near.map(({ likeness: of }) => of).sort((a, b) => b - a),

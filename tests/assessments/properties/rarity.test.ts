@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   assessAppearance,
   isCountedOffer,
+  offersIn,
   yearsWatched,
 } from "../../../shared/assessments/rarity/appearance.ts";
 import { assessItemRarity } from "../../../shared/assessments/rarity/as-complete.ts";
@@ -10,6 +11,7 @@ import { type Example, examplesOf } from "../../../shared/assessments/rarity/exa
 import { assessLevelRarity } from "../../../shared/assessments/rarity/level-rarity.ts";
 import { assessMade } from "../../../shared/assessments/rarity/made.ts";
 import { assessPartRate } from "../../../shared/assessments/rarity/part-rate.ts";
+import { rankExamples } from "../../../shared/assessments/rarity/ranked-examples.ts";
 import { classOf } from "../../../shared/assessments/rarity/scale-class.ts";
 import {
   assessCoverage,
@@ -234,9 +236,8 @@ describe("as complete as this one", () => {
         const assess = (certain: number) =>
           assessItemRarity(
             { id: "one", keys: [], certain },
-            examples,
+            rankExamples(examples, null),
             assessSurvivors(examples, 0.95),
-            null,
             0.95,
           );
         const full = examples.filter(({ recordedCompleteness }) => recordedCompleteness !== null).length + 1;
@@ -260,7 +261,7 @@ describe("appearance", () => {
       fc.property(logs, fc.integer({ min: 1985, max: 2025 }), fc.nat(20), (log, first, length) => {
         const watched = yearsWatched(date(`${first}/${first + length}`), log);
         const offers = log.filter((each) => isCountedOffer(each, watched));
-        const figure = assessAppearance(offers, watched, 0.95);
+        const figure = assessAppearance(offersIn(offers), watched, 0.95);
         const counted = log.filter(({ kind, relisted, seen: { text } }) => {
           return kind === "offer" && !relisted && Number(text) >= first && Number(text) <= first + length;
         });

@@ -5,12 +5,14 @@ import {
   assessAppearance,
   assessWait,
   isCountedOffer,
+  offersIn,
   yearsWatched,
 } from "../../../shared/assessments/rarity/appearance.ts";
 import { assessItemRarity, survivorsAsComplete } from "../../../shared/assessments/rarity/as-complete.ts";
 import { examplesOf } from "../../../shared/assessments/rarity/examples.ts";
 import { assessLevelRarity } from "../../../shared/assessments/rarity/level-rarity.ts";
 import { assessPartRate } from "../../../shared/assessments/rarity/part-rate.ts";
+import { rankExamples } from "../../../shared/assessments/rarity/ranked-examples.ts";
 import { statement } from "../../../shared/assessments/statement.ts";
 import type { Sighting } from "../../../shared/records/sighting.ts";
 import type { Level } from "../../../shared/records/variant.ts";
@@ -91,7 +93,7 @@ describe("offers a year, and the years until the next", () => {
 
   // Published check B3: a count of 3 has the exact limits 0.618672 and 8.767273 [R]; the median wait by hand.
   it("are estimated from the offers and the years", () => {
-    const appearance = assessAppearance(offers, watched, 0.95);
+    const appearance = assessAppearance(offersIn(offers), watched, 0.95);
     expect(appearance.low).toBeCloseTo(0.0618672, 7);
     expect(appearance.high).toBeCloseTo(0.8767273, 7);
     const shared = {
@@ -102,14 +104,14 @@ describe("offers a year, and the years until the next", () => {
       insufficient: null,
     };
     expect(appearance).toMatchObject({ ...shared, value: 0.3, unit: "offers a year", method: "garwood" });
-    const wait = assessWait(offers, watched, 0.95);
+    const wait = assessWait(offersIn(offers), watched, 0.95);
     expect(wait).toMatchObject({ ...shared, unit: "years", method: "gamma-poisson" });
     expect(wait.value).toBeCloseTo(10 * (2 ** (1 / 3.5) - 1), 12);
   });
 
   it("say so where the years are only those of the log", () => {
     for (const assess of [assessAppearance, assessWait])
-      expect(says(assess(offers, { ...watched, declared: false }, 0.95))).toEqual([
+      expect(says(assess(offersIn(offers), { ...watched, declared: false }, 0.95))).toEqual([
         "assumes-constant-rate",
         "years-from-log",
       ]);
@@ -117,7 +119,7 @@ describe("offers a year, and the years until the next", () => {
 
   it("are withheld where no year was watched", () => {
     for (const assess of [assessAppearance, assessWait])
-      expect(assess([], null, 0.95)).toMatchObject({
+      expect(assess(offersIn([]), null, 0.95)).toMatchObject({
         value: null,
         inputs: { offers: 0, years: 0, first: null, last: null },
         caveats: [statement("assumes-constant-rate")],
@@ -308,9 +310,8 @@ describe("as complete as this one", () => {
   ) =>
     assessItemRarity(
       { id: "one", keys: more.keys ?? [], certain },
-      logged(...rows),
+      rankExamples(logged(...rows), watched),
       more.survivors ?? survivors,
-      watched,
       0.95,
     );
 
@@ -346,9 +347,8 @@ describe("as complete as this one", () => {
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
       { id: "one", keys: [], certain: 0.75 },
-      examples,
+      rankExamples(examples, watched),
       survivors,
-      watched,
       0.95,
     );
     expect(rank).toEqual({ place: 2, of: 2 });

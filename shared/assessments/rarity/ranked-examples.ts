@@ -1,0 +1,103 @@
+import { isCountedOffer, type Offers, type YearsWatched } from "./appearance.ts";
+import type { Example } from "./examples.ts";
+
+/** Sums of the same weights in another order differ by less than this. */
+const rounding = 1e-9;
+
+/** An item, by what it is known as, and its certain, weighted completeness. */
+interface Ranked {
+  readonly id: string;
+  readonly keys: readonly string[];
+  readonly certain: number | null;
+}
+
+/** The examples of a variant that an item is held against, less those that are the item itself. */
+interface Besides {
+  readonly others: number;
+  /** How many of them are at least as complete, and how many more complete. */
+  readonly asComplete: number;
+  readonly above: number;
+  readonly sources: Iterable<string | undefined>;
+}
+
+/** The fully recorded examples of a variant, the most complete first: put in order once, and asked by every item. */
+export interface RankedExamples {
+  readonly watched: YearsWatched | null;
+  readonly besides: (item: Ranked) => Besides;
+  /** Counted offers of examples that are at least as complete, the item itself among them. */
+  readonly offersAsComplete: (certain: number | null) => Offers;
+}
+
+const shareOf = ({ recordedCompleteness }: Example): number => recordedCompleteness ?? Number.NaN;
+const isAsComplete = (share: number, certain: number): boolean => share >= certain - rounding;
+const isAbove = (share: number, certain: number): boolean => share > certain + rounding;
+
+export function rankExamples(examples: readonly Example[], watched: YearsWatched | null): RankedExamples {
+  const ranked = examples
+    .filter(({ recordedCompleteness }) => recordedCompleteness !== null)
+    .sort((a, b) => shareOf(b) - shareOf(a));
+  const shares = ranked.map(shareOf);
+  /** How many of the first in order keep to a condition that the rest do not. */
+  const countWhile = (holds: (share: number) => boolean): number => {
+    let [from, to] = [0, shares.length];
+    while (from < to) {
+      const middle = (from + to) >>> 1;
+      if (holds(shares[middle] ?? 0)) from = middle + 1;
+      else to = middle;
+    }
+    return from;
+  };
+
+  const named = new Map<string, Example[]>();
+  const citing = new Map<string | undefined, number>();
+  const offers: number[] = [0];
+  /** After how many examples a source first tells of an offer. */
+  const tellsAfter = new Map<string | undefined, number>();
+  for (const [at, example] of ranked.entries()) {
+    for (const name of [...example.items.map(itemName), ...example.keys]) {
+      const known = named.get(name);
+      if (known) known.push(example);
+      else named.set(name, [example]);
+    }
+    for (const source of sourcesIn(example)) citing.set(source, (citing.get(source) ?? 0) + 1);
+    let count = offers[at] ?? 0;
+    for (const row of example.rows) {
+      if (!isCountedOffer(row, watched)) continue;
+      count++;
+      if (!tellsAfter.has(row.source)) tellsAfter.set(row.source, at);
+    }
+    offers.push(count);
+  }
+
+  return {
+    watched,
+    besides: ({ id, keys, certain }) => {
+      // An item left out of the census may still be in the log; it is never held against itself.
+      const own = new Set([itemName(id), ...keys].flatMap((name) => named.get(name) ?? []));
+      const others = (holds: (share: number) => boolean): number =>
+        countWhile(holds) - [...own].filter((example) => holds(shareOf(example))).length;
+      const citedByOwn = [...own].flatMap((example) => [...sourcesIn(example)]);
+      const isCitedBeside = (source: string | undefined, count: number) =>
+        count > citedByOwn.filter((cited) => cited === source).length;
+      return {
+        others: ranked.length - own.size,
+        asComplete: certain === null ? 0 : others((share) => isAsComplete(share, certain)),
+        above: certain === null ? 0 : others((share) => isAbove(share, certain)),
+        sources: [...citing].flatMap(([source, count]) => (isCitedBeside(source, count) ? [source] : [])),
+      };
+    },
+    offersAsComplete: (certain) => {
+      const among = certain === null ? 0 : countWhile((share) => isAsComplete(share, certain));
+      return {
+        count: offers[among] ?? 0,
+        sources: [...tellsAfter].flatMap(([source, at]) => (at < among ? [source] : [])),
+      };
+    },
+  };
+}
+
+/** No key of a sighting begins like this. */
+const itemName = (id: string): string => `item ${id}`;
+
+const sourcesIn = ({ rows }: Example): ReadonlySet<string | undefined> =>
+  new Set(rows.map(({ source }) => source));
