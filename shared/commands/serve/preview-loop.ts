@@ -18,6 +18,8 @@ export interface Previewed {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   readonly tell: (state: PreviewState) => Promise<void>;
+  /** Whoever asks is answered between two pieces of work. */
+  readonly served: () => Promise<void>;
   readonly lookedAt: () => ReadonlySet<string>;
 }
 
@@ -28,7 +30,7 @@ interface Changes {
 }
 
 const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
-/** Whoever waits for an answer is served between two pieces of work. */
+/** What other files have changed at the same time is told of before any is taken in. */
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
 const isTold = (file: string) => !file.split("/").some((name) => name.startsWith(".") || name.endsWith("~"));
@@ -150,7 +152,7 @@ export class PreviewLoop {
     const first = seconds(started);
     while (this.#changed.size === 0 && (await live.makeNext(this.#previewed.lookedAt()))) {
       await this.#tell();
-      await turn();
+      await this.#previewed.served();
     }
     if (this.#changed.size > 0) return;
     if (!live.isSettled) {

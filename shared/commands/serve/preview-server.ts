@@ -20,6 +20,8 @@ export interface PreviewServer {
    * are waited for, though not long: whatever is made meanwhile would keep them waiting.
    */
   readonly tell: (state: PreviewState) => Promise<void>;
+  /** Resolves when whoever asks has been answered, or has asked for long enough. */
+  readonly served: () => Promise<void>;
   /** The addresses of the site's pages that are open somewhere. */
   readonly lookedAt: () => ReadonlySet<string>;
 }
@@ -34,6 +36,8 @@ interface Listener {
 
 /** In milliseconds: a page that has not been loaded again by then is in nobody's sight. */
 const patience = 400;
+/** One question comes soon after another, or the browser has all that it wants. */
+const lull = 30;
 
 const isOfBench = (address: string) => /^\/__fittedcase\/bench(?:\/|\.css$|\.js$)/.test(address);
 
@@ -54,6 +58,7 @@ export function createPreviewServer(
   let state: PreviewState = { build: 0, problems: null };
   const listeners = new Set<Listener>();
   let onArrival = () => {};
+  let lastAsked = Number.NEGATIVE_INFINITY;
 
   /** The page of an address, or the page for what is not there; null where what is there is no page. */
   function pageAt(pathname: string): { readonly html: string; readonly status: number } | null {
@@ -102,6 +107,10 @@ export function createPreviewServer(
   }
 
   const server = createServer((request, response) => {
+    lastAsked = performance.now();
+    response.on("finish", () => {
+      lastAsked = performance.now();
+    });
     const refuse = (status: number, why: string) => {
       response.writeHead(status, { "content-type": "text/plain; charset=utf-8" });
       response.end(why);
@@ -174,6 +183,12 @@ export function createPreviewServer(
           resolve();
         };
       });
+    },
+    async served() {
+      const until = performance.now() + patience;
+      await new Promise((resolve) => setImmediate(resolve));
+      while (performance.now() < Math.min(until, lastAsked + lull))
+        await new Promise((resolve) => setTimeout(resolve, lull / 3));
     },
     lookedAt: () => new Set([...listeners].flatMap(({ page }) => (page === null ? [] : decodedPage(page)))),
   };

@@ -49,14 +49,14 @@ export const serve: Command = {
     const access = newAccess(hosts);
     const root = rootFolder(cwd, values.root);
     const site = path.join(root, ".cache/fittedcase/preview/site");
-    const { server, tell, lookedAt } = createPreviewServer(
+    const { server, tell, served, lookedAt } = createPreviewServer(
       root,
       site,
       access,
       () => loop.live,
       (address) => loop.onLook(address),
     );
-    const loop = new PreviewLoop({ root, site, out, err, tell, lookedAt });
+    const loop = new PreviewLoop({ root, site, out, err, tell, served, lookedAt });
     await loop.buildWhole();
     const stopWatching = watchFolders(root, watched, (file) => loop.onChange(file));
     const ended = new Promise<void>((resolve, reject) => {

@@ -1,10 +1,13 @@
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { fold, foldedWords } from "../search/fold.ts";
 import { itemWords } from "../search/item-words.ts";
+import { packRising } from "../search/packed-numbers.ts";
 import { yearsOf } from "../years-of.ts";
 
 /** What the search knows of an item. */
 export interface SearchedItem {
   readonly serial: string | null;
+  /** The number of its set, where the title does not say it: there it is found as well. */
   readonly set: string | null;
   readonly isAssembled: boolean;
   readonly low: number | null;
@@ -13,8 +16,8 @@ export interface SearchedItem {
   readonly of: number;
   /** First and last year of issue; null where it is open or not known. */
   readonly issued: readonly [number | null, number | null];
-  /** Places among the parts of its variant. */
-  readonly missing: readonly number[];
+  /** Places among the parts of its variant, packed. */
+  readonly missing: string;
   readonly places: readonly string[];
   /** With spaces between. */
   readonly words: string;
@@ -28,6 +31,8 @@ function issueOf(item: PublishedItem): readonly [number | null, number | null] {
   return [known(years?.first), known(years?.last)];
 }
 
+const saysSet = (title: string, set: string): boolean => foldedWords(title).includes(fold(set));
+
 export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts"]): SearchedItem {
   const { weighted, missing } = item.completeness;
   const places = item.provenance.events.flatMap(({ place }) =>
@@ -35,14 +40,14 @@ export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts
   );
   return {
     serial: item.serial,
-    set: item.set,
+    set: item.set === null || saysSet(item.title, item.set) ? null : item.set,
     isAssembled: item.assembled.length > 0,
     low: weighted?.low ?? null,
     high: weighted?.high ?? null,
     place: item.rarity.rank?.place ?? 0,
     of: item.rarity.rank?.of ?? 0,
     issued: issueOf(item),
-    missing: missing.map((id) => parts.findIndex((part) => part.id === id)).filter((at) => at >= 0),
+    missing: packRising(parts.flatMap(({ id }, at) => (missing.includes(id) ? [at] : []))),
     places: [...new Set(places)],
     words: [...itemWords(item)].join(" "),
   };

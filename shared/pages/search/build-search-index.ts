@@ -1,7 +1,6 @@
 import type { CatalogueIndex } from "../catalogue-index.ts";
 import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";
-import { fold, foldedWords } from "./fold.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import { type CutWords, cutWords } from "./remembered-words.ts";
 import { type Named, type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
@@ -29,12 +28,11 @@ class Register<Value> {
   }
 }
 
-const oneLine = (text: string | null): string => (text ?? "").replace(/\s+/g, " ");
-const lines = (texts: Iterable<string>): string => [...texts].join("\n");
+const manyBlanks = /\s\s|[^\S ]/;
+const oneLine = (text: string | null): string =>
+  text !== null && manyBlanks.test(text) ? text.replace(/\s+/g, " ") : (text ?? "");
+const lines = (texts: readonly string[]): string => texts.join("\n");
 const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
-
-/** A set number is most often in the title, where it is found as well. */
-const saysSet = (title: string, set: string): boolean => foldedWords(title).includes(fold(set));
 
 /** The search index of a collection: chosen fields of what is published, and nothing else. */
 export function buildSearchIndex(
@@ -61,11 +59,7 @@ export function buildSearchIndex(
       titles: lines(items.map(({ title }) => oneLine(title))),
       ids: lines(items.map(({ id }) => id)),
       serials: lines(items.map((item) => oneLine(item.searched.serial))),
-      sets: lines(
-        items.map(({ searched: { set }, title }) =>
-          set === null || saysSet(title, set) ? "" : oneLine(set),
-        ),
-      ),
+      sets: lines(items.map(({ searched: { set } }) => oneLine(set))),
       families: listed.map(({ id, name, maker }) => ({ id, name, maker })),
       variants: variants.map(({ family, searched: of }) => ({ ...of, family })),
       variant: column(({ variant }) => variantPlaces.get(variant.id) ?? 0),
@@ -90,7 +84,7 @@ export function buildSearchIndex(
     },
     details: {
       parts: variants.map(({ parts }) => parts),
-      missing: lines(items.map(({ searched: { missing } }) => packRising(rising(missing)))),
+      missing: lines(items.map(({ searched: { missing } }) => missing)),
       placesOf: lines(
         items.map(({ searched: of }) =>
           packRising(rising(of.places.map((place) => places.placeOf(place, () => oneLine(place))))),

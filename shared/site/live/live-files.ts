@@ -35,6 +35,10 @@ export class LiveFiles {
     return [...this.#makers.keys()];
   }
 
+  has(address: string): boolean {
+    return this.#makers.has(address);
+  }
+
   answer(address: string): LiveAnswer | undefined {
     const known = this.#answers.get(address);
     if (known) return known;

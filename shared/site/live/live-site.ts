@@ -14,6 +14,7 @@ import { type LiveAnswer, LiveFiles } from "./live-files.ts";
 import { type LiveGroup, madeGroup, standingGroup } from "./live-group.ts";
 import { groupId, type LiveSource, readSource, rereadSource } from "./live-source.ts";
 import { LiveWhole } from "./live-whole.ts";
+import { listedWith, type MadeAhead } from "./made-ahead.ts";
 
 /** With more to be made again than this, a build that writes it out is as fast and takes less memory. */
 const mostItems = 1000;
@@ -39,7 +40,7 @@ export class LiveSite {
   #source: LiveSource | null;
   readonly #groups: Map<string, LiveGroup>;
   /** Of single items, until their group is made. */
-  readonly #ahead = new Map<string, LiveFiles>();
+  readonly #ahead = new Map<string, MadeAhead>();
   #edited: readonly RecordText[] = [];
   /** By their keys, the groups that turned out to have errors, with those that are known. */
   #refused = new Map<string, readonly Diagnostic[]>();
@@ -91,7 +92,7 @@ export class LiveSite {
 
   /** What an address answers with: null for nothing, undefined for what stands on disk. */
   answer(address: string): LiveAnswer | null | undefined {
-    for (const files of this.#ahead.values()) {
+    for (const { files } of this.#ahead.values()) {
       const found = files.answer(address);
       if (found) return found;
     }
@@ -152,7 +153,10 @@ export class LiveSite {
     const stale = this.#stale();
     // A group that is as it was again, or is there no longer, will not be made and take its place.
     const willBeMade = new Set(stale.map(groupId));
-    for (const id of this.#ahead.keys()) if (!willBeMade.has(id)) this.#ahead.delete(id);
+    for (const [id, ahead] of this.#ahead) {
+      if (!willBeMade.has(id)) this.#ahead.delete(id);
+      else if (read.items.length === 0) ahead.listed = null;
+    }
     const items = stale.flatMap(({ texts }) => texts.filter(({ kind }) => kind === "item"));
     return items.length > mostItems ? "whole" : "stale";
   }
@@ -170,9 +174,13 @@ export class LiveSite {
       if (!slice) continue;
       const site = await this.#siteOf(slice, source, item.id);
       if (!site.isSound) continue;
-      const ahead = this.#ahead.get(groupId(group)) ?? new LiveFiles();
-      for (const file of site.filesOfItem(item.id)) ahead.add(file, source.frame.site);
-      this.#ahead.set(groupId(group), ahead);
+      const id = groupId(group);
+      const { files, listed } = this.#ahead.get(id) ?? {
+        files: new LiveFiles(),
+        listed: this.#groups.get(id)?.listed ?? null,
+      };
+      for (const file of site.filesOfItem(item.id)) files.add(file, source.frame.site);
+      this.#ahead.set(id, { files, listed: listed && listedWith(listed, item.id, site.listed) });
       made = true;
     }
     return made;
@@ -199,10 +207,16 @@ export class LiveSite {
     const source = this.#source;
     if (!source) return false;
     const stale = this.#stale();
-    const group =
-      stale.find((each) =>
-        this.#groups.get(groupId(each))?.addresses.some((address) => lookedAt.has(address)),
-      ) ?? stale[0];
+    const lookedAtGroup = stale.find((group) => {
+      const ahead = this.#ahead.get(groupId(group));
+      const isAwaited = (address: string) => lookedAt.has(address) && !ahead?.files.has(address);
+      return this.#groups.get(groupId(group))?.addresses.some(isAwaited);
+    });
+    // What an edited item says in lists and search is known before all that depends on it is.
+    const isListedAhead = stale.every(
+      (group) => this.#ahead.get(groupId(group))?.listed && !isToldOf(group, source),
+    );
+    const group = lookedAtGroup ?? (this.#whole.isStale && isListedAhead ? undefined : stale[0]);
     if (group) {
       await this.#makeGroup(group, source);
       return true;
@@ -252,12 +266,20 @@ export class LiveSite {
     const id = groupId(group);
     const key = source.keys.get(group) ?? "";
     const site = await this.#siteOf(group, source);
+    const ahead = this.#ahead.get(id);
+    const before = this.#groups.get(id);
     this.#ahead.delete(id);
     if (!site.isSound) {
       this.#refused.set(key, [...groupProblems(group, source), ...site.refused]);
+      // Lists that were made ahead of it go back to what it was.
+      if (ahead?.listed && !this.#whole.isStale) await this.#makeWhole(source);
       return;
     }
-    this.#groups.set(id, madeGroup(key, site, source.frame));
+    const made = madeGroup(key, site, source.frame);
+    const isAsListed =
+      JSON.stringify([ahead?.listed, before?.addresses]) === JSON.stringify([made.listed, made.addresses]);
+    if (!isAsListed) this.#whole.outdate();
+    this.#groups.set(id, made);
     this.#gone = null;
   }
 
@@ -268,9 +290,9 @@ export class LiveSite {
     const groups: LiveGroup[] = [];
     const toldOf: PublishedCollection[] = [];
     for (const group of grouped.groups) {
-      const isToldOf = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
+      const isTold = isToldOf(group, source);
       const known = this.#groups.get(groupId(group));
-      if (isToldOf && !known?.published) {
+      if (isTold && !known?.published) {
         const site = await this.#siteOf(group, source);
         if (site.isSound)
           this.#groups.set(groupId(group), madeGroup(keys.get(group) ?? "", site, source.frame));
@@ -278,7 +300,7 @@ export class LiveSite {
       const live = this.#groups.get(groupId(group));
       if (!live) continue;
       groups.push(live);
-      if (isToldOf && live.published) toldOf.push(live.published);
+      if (isTold && live.published) toldOf.push(live.published);
     }
     const addresses = groups.flatMap((group) => group.addresses);
     this.#whole.make(frame, this.#listed(source), toldOf, addresses);
@@ -287,7 +309,10 @@ export class LiveSite {
   /** Every family, in order. */
   #listed({ grouped }: LiveSource): ListedFamily[] {
     return grouped.groups
-      .flatMap((group) => this.#groups.get(groupId(group))?.listed ?? [])
+      .flatMap((group) => {
+        const id = groupId(group);
+        return this.#ahead.get(id)?.listed ?? this.#groups.get(id)?.listed ?? [];
+      })
       .sort((a, b) => (a.id < b.id ? -1 : 1));
   }
 
@@ -301,6 +326,10 @@ export class LiveSite {
     return gone;
   }
 }
+
+/** Whether the texts of the whole take something from a group. */
+const isToldOf = ({ families }: FamilyGroup, { grouped }: LiveSource): boolean =>
+  families.some((family) => grouped.toldOf?.has(family) ?? true);
 
 const standingSite = (root: string, out: string): StandingSite =>
   new StandingSite(path.join(root, ".cache/fittedcase"), out, standingFolder(out));
