@@ -52,6 +52,14 @@ export function variantOf({ file, text }: RecordText): string | undefined {
   return typeof data?.variant === "string" ? data.variant : undefined;
 }
 
+/** The addresses that an item had before; read in full only where there may be some. */
+export function formerIds({ file, text }: RecordText): string[] {
+  if (topWord(frontMatterOf(text), "formerly") === undefined) return [];
+  const data = markdownRecord(file, text).document?.data as { formerly?: unknown } | null | undefined;
+  const former = data?.formerly;
+  return Array.isArray(former) ? former.filter((id) => typeof id === "string") : [];
+}
+
 /**
  * Cuts a collection into groups of families. Null where it cannot be done: a file that cannot be read, an id that is
  * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
@@ -93,6 +101,16 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
     const ids = base === null ? null : mentioned(text.text);
     if (ids === null) together.push([...families.keys()]);
     else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
+  }
+
+  // No two items have one address: those that claim the same are read together, where it is found out.
+  const holders = new Map(familyOfItem);
+  for (const item of items.values()) {
+    for (const id of formerIds(item)) {
+      const holder = holders.get(id);
+      if (holder !== undefined) together.push([familyOf(item), holder]);
+      else holders.set(id, familyOf(item));
+    }
   }
 
   const seen = new Map<string, EdtfDate>();

@@ -165,14 +165,69 @@ describe("the site of a preview", () => {
     edits * 20_000 + 60_000,
   );
 
-  it("leads on from a former address as soon as an item is renamed", async () => {
+  const built = async () => {
     const root = generated();
     const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-live-")), "site");
     await buildCollection(root, out, "public");
     const live = await LiveSite.over(root, out, "public");
     if (!live) throw new Error("Found nothing of the site that was just built.");
     const items = path.join(root, "content/items");
-    const [former = ""] = readdirSync(items).filter((id) => existsSync(path.join(items, id, "index.md")));
+    const ids = readdirSync(items).filter((id) => existsSync(path.join(items, id, "index.md")));
+    const fileOf = (id: string) => `content/items/${id}/index.md`;
+    const read = (id: string) => readFileSync(path.join(root, fileOf(id)), "utf8");
+    const variantOf = (id: string) => /^variant: (.*)$/m.exec(read(id))?.[1] ?? "";
+    const write = async (id: string, text: string) => {
+      writeFileSync(path.join(root, fileOf(id)), text);
+      await live.take(new Set([fileOf(id)]));
+      return live.makeEdited();
+    };
+    const textAt = (address: string) => {
+      const shown = shownAt(address, out, live);
+      if (!shown) return "";
+      return String(shown.kind === "file" ? readFileSync(shown.file) : shown.content);
+    };
+    return { root, out, live, items, ids, read, write, variantOf, textAt };
+  };
+
+  it("shows an edited item in the lists before all that depends on it is made, and then no other", async () => {
+    const { live, ids, read, write, variantOf, textAt } = await built();
+    const [id = ""] = ids;
+    const list = `/items/by/variant/${variantOf(id)}/`;
+    expect(await write(id, read(id).replace(/^title: .*$/m, "title: The quernstone outfit"))).toBe(true);
+    expect(textAt(list)).not.toContain("The quernstone outfit");
+    await live.makeNext(new Set([`/items/${id}/`]));
+    expect(live.isSettled).toBe(false);
+    expect(textAt(list)).toContain("The quernstone outfit");
+    const pieces = [];
+    while (await live.makeNext(new Set())) pieces.push(textAt(list));
+    // The group, what sums up its family, then tables and feed.
+    expect(pieces).toHaveLength(3);
+    for (const piece of pieces) expect(piece).toBe(textAt(list));
+  });
+
+  it("takes the lists back where something else of the family forbids what was edited", async () => {
+    const { live, ids, read, write, variantOf, textAt } = await built();
+    const [id = ""] = ids;
+    const list = `/items/by/variant/${variantOf(id)}/`;
+    const before = textAt(list);
+    for (const other of ids.filter((each) => variantOf(each) !== variantOf(id))) {
+      const text = read(id);
+      const edited = text.replace(/^title: .*$/m, `title: The quernstone outfit\nformerly: [${other}]`);
+      await write(id, edited);
+      while (await live.makeNext(new Set()));
+      expect(live.isSettled).toBe(false);
+      expect(textAt(list)).toBe(before);
+      expect(textAt(`/items/${id}/`)).not.toContain("The quernstone outfit");
+      await write(id, text);
+      while (await live.makeNext(new Set()));
+      expect(live.isSettled).toBe(true);
+      expect(textAt(list)).toBe(before);
+    }
+  });
+
+  it("leads on from a former address as soon as an item is renamed", async () => {
+    const { root, out, live, items, ids } = await built();
+    const [former = ""] = ids;
     const before = textsOf(root);
     renameSync(path.join(items, former), path.join(items, "called"));
     const file = path.join(items, "called/index.md");

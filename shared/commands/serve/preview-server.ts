@@ -185,9 +185,9 @@ export function createPreviewServer(
       });
     },
     async served() {
-      const until = performance.now() + patience;
-      await new Promise((resolve) => setImmediate(resolve));
-      while (performance.now() < Math.min(until, lastAsked + lull))
+      // Whoever asked during the last piece of work is heard only now.
+      const from = performance.now();
+      while (performance.now() < Math.min(from + patience, Math.max(from, lastAsked) + lull))
         await new Promise((resolve) => setTimeout(resolve, lull / 3));
     },
     lookedAt: () => new Set([...listeners].flatMap(({ page }) => (page === null ? [] : decodedPage(page)))),

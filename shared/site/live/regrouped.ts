@@ -1,6 +1,6 @@
 import type { RecordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
-import { type GroupedCollection, mentioned, variantOf } from "../family-groups.ts";
+import { formerIds, type GroupedCollection, mentioned, variantOf } from "../family-groups.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
@@ -11,7 +11,7 @@ function bondsOf(text: RecordText): string | null {
   const named = mentioned(text.text);
   switch (text.kind) {
     case "item":
-      return JSON.stringify([variantOf(text), named]);
+      return JSON.stringify([variantOf(text), formerIds(text), named]);
     case "variant":
       return JSON.stringify([topWord(text.text, "extends"), named]);
     case "sightings":
