@@ -37,14 +37,13 @@ export function cutLog(
     }
   }
   const { text: _, hash: __, ...file } = log;
+  // What the function below takes from here it keeps in memory: never the rows as they were taken apart.
+  const isTable = read.tables.length > 0;
   return (families) => {
     const of = <Each>(kept: ReadonlyMap<string, Each[]>) =>
       families.flatMap((family) => kept.get(family) ?? []);
     // JSON is YAML, too.
-    const text =
-      read.tables.length > 0
-        ? [header, ...of(rows)].join("\n")
-        : JSON.stringify(Object.fromEntries(of(entries)));
+    const text = isTable ? [header, ...of(rows)].join("\n") : JSON.stringify(Object.fromEntries(of(entries)));
     return recordText(file, text);
   };
 }

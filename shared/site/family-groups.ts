@@ -153,13 +153,18 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
       ? null
       : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
     itemCount: items.size,
-    watched: (watching) =>
-      yearsWatched(
-        watching,
-        [...seen.values()].map((date) => ({ seen: date })),
-      ),
+    watched: watchedIn([...seen.values()]),
   };
 }
+
+/** Apart from the function above, all of whose logs a function within it would keep in memory. */
+const watchedIn =
+  (dates: readonly EdtfDate[]): GroupedCollection["watched"] =>
+  (watching) =>
+    yearsWatched(
+      watching,
+      dates.map((seen) => ({ seen })),
+    );
 
 /** In the order in which they were found. */
 function inOrder(some: readonly RecordText[], { texts }: CollectionTexts): RecordText[] {

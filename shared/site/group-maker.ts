@@ -19,12 +19,26 @@ export interface GroupSurroundings extends Pick<GroupedCollection, "shared" | "a
 export type MadeGroup =
   | {
       readonly isSound: true;
-      readonly kept: KeptGroup;
+      /** Read when all groups are made: until then it takes a third of the room as text. */
+      readonly kept: () => KeptGroup;
       /** How many of its files were written, and how many stood as they should; null where it was not made again. */
       readonly writing: { readonly written: number; readonly unchanged: number } | null;
     }
   /** Its records have errors, or what cannot be shown. */
   | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
+
+/** A group whose files were written. */
+export interface WrittenGroup {
+  /** What is kept of it, as JSON. */
+  readonly text: string;
+  readonly writing: { readonly written: number; readonly unchanged: number };
+}
+
+export const madeGroup = ({ text, writing }: WrittenGroup): MadeGroup => ({
+  isSound: true,
+  kept: () => JSON.parse(text) as KeptGroup,
+  writing,
+});
 
 /** Takes groups from their texts to their files, one after the other. */
 export class GroupMaker {
@@ -45,7 +59,7 @@ export class GroupMaker {
     return groupSite(group, this.#around, watched, found, this.#frame, onPhotographs);
   }
 
-  write(group: FamilyGroup, key: string, site: SoundGroup): MadeGroup {
+  write(group: FamilyGroup, key: string, site: SoundGroup): WrittenGroup {
     const writer = new SiteWriter(this.#folder, (address) => this.#standing.fileOf(address));
     const addresses: string[] = [];
     const copies = new Set<string>();
@@ -54,16 +68,17 @@ export class GroupMaker {
       if (file.kind === "copy") copies.add(file.address);
       else addresses.push(file.address);
     }
-    const kept = {
+    const kept: KeptGroup = {
       key,
       listed: site.listed,
       warnings: warningsOf(site, group),
       addresses,
       copies: [...copies],
     };
-    this.#standing.keepGroup(group.families, kept);
+    const text = JSON.stringify(kept);
+    this.#standing.keepGroup(group.families, text);
     const { written, unchanged } = writer;
-    return { isSound: true, kept, writing: { written, unchanged } };
+    return { text, writing: { written, unchanged } };
   }
 }
 

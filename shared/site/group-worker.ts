@@ -1,7 +1,7 @@
 import path from "node:path";
 import { parentPort, workerData } from "node:worker_threads";
 import type { FamilyGroup } from "./family-groups.ts";
-import { GroupMaker, type MadeGroup } from "./group-maker.ts";
+import { GroupMaker, type MadeGroup, type WrittenGroup } from "./group-maker.ts";
 import type { ThreadTask } from "./group-threads.ts";
 import { siteFrame } from "./site-frame.ts";
 import { LostSite, StandingSite } from "./standing-site.ts";
@@ -12,8 +12,14 @@ export interface GroupOrder {
   readonly key: string;
 }
 
+/** A written group, its text as UTF-8: bytes are handed over, where a text would be copied. */
+export interface PackedGroup extends Omit<WrittenGroup, "text"> {
+  readonly bytes: Uint8Array;
+}
+
 export type GroupAnswer =
   | { readonly photographs: readonly [done: number, of: number] }
+  | { readonly written: PackedGroup }
   | { readonly made: MadeGroup }
   | { readonly lost: string };
 
@@ -26,10 +32,17 @@ const kept = new StandingSite(path.join(root, ".cache/fittedcase"), out, standin
 const maker = new GroupMaker(around, frame, kept, folder);
 const answer = (message: GroupAnswer): void => parentPort?.postMessage(message);
 
+function answerWritten({ text, writing }: WrittenGroup): void {
+  const bytes = new TextEncoder().encode(text);
+  const message: GroupAnswer = { written: { bytes, writing } };
+  parentPort?.postMessage(message, [bytes.buffer]);
+}
+
 parentPort?.on("message", async ({ group, key }: GroupOrder) => {
   try {
     const site = await maker.site(group, (...photographs) => answer({ photographs }));
-    answer({ made: site.isSound ? maker.write(group, key, site) : site });
+    if (site.isSound) answerWritten(maker.write(group, key, site));
+    else answer({ made: site });
   } catch (problem) {
     if (!(problem instanceof LostSite)) throw problem;
     answer({ lost: problem.message });

@@ -1,7 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PublishedCollection } from "../publication/published.ts";
+import { collectGarbage } from "./collect-garbage.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import { GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
+import { GroupMaker, type GroupSurroundings, type MadeGroup, madeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
 import type { BuildTask } from "./site-build.ts";
 import type { SiteFrame } from "./site-frame.ts";
@@ -24,6 +25,8 @@ export interface MadeGroups {
   /** Photographs and recordings that cannot be shown. */
   readonly refused: readonly Diagnostic[];
 }
+
+const asItStands = (known: KeptGroup): MadeGroup => ({ isSound: true, kept: () => known, writing: null });
 
 /**
  * Every group of a collection, where it does not stand as it should: one that the texts of the whole take something
@@ -52,7 +55,9 @@ export async function makeGroups(
   const maker = new GroupMaker(around, frame, standing, folder);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
   const task = { root, audience, around, out: standing.out, standing: standing.site, folder };
-  const threads = areWorthThreads(apart) ? new GroupThreads(task, apart) : null;
+  const isApart = areWorthThreads(apart);
+  if (isApart) collectGarbage();
+  const threads = isApart ? new GroupThreads(task, apart) : null;
 
   const photographs = new Map<FamilyGroup, readonly [done: number, of: number]>();
   const sum = (at: 0 | 1) => [...photographs.values()].reduce((total, counts) => total + counts[at], 0);
@@ -62,11 +67,11 @@ export async function makeGroups(
   };
   const toldOf: PublishedCollection[] = [];
   const makeHere = async ({ group, key, known, isTold }: Order): Promise<MadeGroup> => {
-    if (known && !isTold) return { isSound: true, kept: known, writing: null };
+    if (known && !isTold) return asItStands(known);
     const site = await maker.site(group, photographsOf(group));
     if (!site.isSound) return site;
     if (isTold) toldOf.push(site.published);
-    return known ? { isSound: true, kept: known, writing: null } : maker.write(group, key, site);
+    return known ? asItStands(known) : madeGroup(maker.write(group, key, site));
   };
 
   const made: MadeGroup[] = [];

@@ -71,11 +71,12 @@ export class SiteBuild {
     );
     this.refused.push(...refused);
     if (!made) return null;
-    for (const { kept, writing } of made) {
-      if (writing) this.#writer.adoptGroup(kept, writing);
-      else this.#writer.keepGroup(kept);
+    const kept = made.map((group) => group.kept());
+    for (const [at, group] of kept.entries()) {
+      const writing = made[at]?.writing;
+      if (writing) this.#writer.adoptGroup(group, writing);
+      else this.#writer.keepGroup(group);
     }
-    const kept = made.map((group) => group.kept);
     const whole = wholeSite(
       frame,
       inOrder(grouped, kept),

@@ -83,8 +83,9 @@ export class StandingSite {
     return existsSync(file) ? file : null;
   }
 
-  keepGroup(families: readonly string[], group: KeptGroup): void {
-    write(this.#fileOf(families), JSON.stringify(group));
+  /** `text`: a kept group as JSON. */
+  keepGroup(families: readonly string[], text: string): void {
+    write(this.#fileOf(families), text);
   }
 
   /** Last of all; what is kept of groups that are there no longer goes. */
