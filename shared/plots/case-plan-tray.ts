@@ -47,14 +47,14 @@ export function casePlanTray(
   const before = known.get(key);
   if (before) return before;
   const width = unitsAcross[breadth] - 2 * rim[breadth];
-  const cost = ({ boxes, height }: TrayLayout): number => {
-    const labels = boxes.map((box, at) => {
-      const { level } = compartmentLabel(box, parts[at]?.wording ?? "", longestState);
-      return labelCosts[level] ?? 0;
-    });
-    return (
-      sumOf(labels) + (heightCosts[breadth] * height) / width + sumOf(boxes.map(slimness)) / boxes.length
-    );
+  const cost = ({ boxes, height }: TrayLayout, enough: number): number => {
+    const shape = (heightCosts[breadth] * height) / width + sumOf(boxes.map(slimness)) / boxes.length;
+    let labels = 0;
+    for (const [at, box] of boxes.entries()) {
+      if (labels + shape >= enough) break;
+      labels += labelCosts[compartmentLabel(box, parts[at]?.wording ?? "", longestState).level] ?? 0;
+    }
+    return labels + shape;
   };
   const layout = trayLayout(parts, { ...limits[breadth], width }, cost);
   const tray = withRim(layout, parts, rim[breadth]);

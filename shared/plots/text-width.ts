@@ -1,3 +1,5 @@
+import { remembered } from "../words/remembered.ts";
+
 /**
  * Advance widths in thousandths of the type size, of the face that the site sets data in; its reading face is
  * narrower in italics.
@@ -63,11 +65,15 @@ const allowance = 1.03;
  * How wide a line of text becomes at a type size, on the safe side. A drawing is made where no font can be
  * asked, so its labels are fitted by this.
  */
-export function textWidth(text: string, size: number): number {
+export const textWidth = (text: string, size: number): number =>
+  (thousandthsOf(text) / 1000) * size * allowance;
+
+/** A tray is tried in many shapes, and the same few words in each of them. */
+const thousandthsOf = remembered((text: string): number => {
   let thousandths = 0;
   for (const letter of text) thousandths += advanceOf.get(letter) ?? unlisted(letter);
-  return (thousandths / 1000) * size * allowance;
-}
+  return thousandths;
+});
 
 /** A letter with marks is as wide as without them; what it is otherwise is remembered. */
 function unlisted(letter: string): number {

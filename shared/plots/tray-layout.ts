@@ -27,11 +27,11 @@ export interface TrayLimits {
   readonly smallest: number;
 }
 
-/** Of the ways to fit the parts into a tray, the one that costs least. */
+/** Of the ways to fit the parts into a tray, the one that costs least; `cost` need not count on once it is `enough`. */
 export function trayLayout(
   parts: readonly TrayPart[],
   limits: TrayLimits,
-  cost: (layout: TrayLayout) => number,
+  cost: (layout: TrayLayout, enough: number) => number,
 ): TrayLayout {
   const planned = parts.filter((part) => part.plan !== null).length;
   const drawn = planned * 2 > parts.length ? layoutsByPlan(parts, limits) : [];
@@ -39,7 +39,7 @@ export function trayLayout(
   let best: TrayLayout | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of candidates) {
-    const costs = cost(candidate);
+    const costs = cost(candidate, least);
     if (best && costs >= least) continue;
     best = candidate;
     least = costs;
