@@ -3,13 +3,10 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { assessCollection } from "../../shared/assessments/assess-collection.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
-import { searchFiles } from "../../shared/site/search-files.ts";
-import { catalogueOf, publishedIn } from "../collections/collection.ts";
 import { command, repository } from "../commands/run.ts";
 import { generateCollection } from "./generate-collection.ts";
 import { previewDelays } from "./preview.ts";
+import { timesWithin } from "./times-within.ts";
 import { writeReport } from "./write-report.ts";
 
 interface Used {
@@ -49,13 +46,6 @@ function filesOf(folder: string): { readonly size: number; readonly ino: number 
     .filter((entry) => entry.isFile())
     .map((entry) => statSync(path.join(entry.parentPath, entry.name)));
 }
-
-const processor = (work: () => void): number => {
-  const before = process.cpuUsage();
-  work();
-  const { user, system } = process.cpuUsage(before);
-  return (user + system) / 1e6;
-};
 
 interface Measured {
   readonly files: number;
@@ -120,11 +110,7 @@ export async function benchmarkBuild(items: number, print: (line: string) => voi
     const whole = measure(root, scratch);
     const start = use(command, ["--version"], scratch);
     const preview = await previewDelays(root, 20);
-    const { sound } = loadCollection(root);
-    if (!sound) throw new Error("The generated collection has errors.");
-    const assessing = processor(() => void assessCollection(sound.collection));
-    const catalogue = catalogueOf(publishedIn(root));
-    const searching = processor(() => void searchFiles(catalogue));
+    const { assessing, searching } = timesWithin(root);
 
     const { limit, full, again, edited } = whole;
     const lines: Line[] = [

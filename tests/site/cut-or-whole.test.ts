@@ -34,8 +34,8 @@ function likeAnother(root: string, random: Random, step: number): string {
     set: () => taken("set"),
     example: () => taken("example"),
     title: () => taken("title"),
-    "former address": () =>
-      text.replace("---\n", `---\nformerly: [${random.pick([id(other), `old-${step % 3}`])}]\n`),
+    "present address, as a former one,": () => text.replace("---\n", `---\nformerly: [${id(other)}]\n`),
+    "former address": () => text.replace("---\n", `---\nformerly: [old-${step % 3}]\n`),
     marks: () =>
       text.replace(/marks: \["\d+"\]/g, `marks: [${/"\d+"/.exec(line("set") ?? "")?.[0] ?? '"1"'}]`),
   };

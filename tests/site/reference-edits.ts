@@ -88,9 +88,10 @@ export function referenceEdits(edited: EditedCollection): Edits {
       renameSync(at(`schemas/reference/${family()}`), at(`schemas/reference/family-called-${step}`)),
     "a family added": () => {
       const from = family();
-      const variantOf = random.pick(
-        namesIn(`schemas/reference/${from}`).filter((name) => name !== "family.yaml"),
-      );
+      const variants = namesIn(`schemas/reference/${from}`).filter((name) => name !== "family.yaml");
+      // Each of its variants may have been deleted.
+      if (variants.length === 0) return;
+      const variantOf = random.pick(variants);
       write(
         `schemas/reference/family-new-${step}/family.yaml`,
         read(`schemas/reference/${from}/family.yaml`),
