@@ -72,7 +72,7 @@ export function closeness(x: AttributeValue, y: AttributeValue, range: number): 
   return distance === 0 ? 1 : 1 - distance / range;
 }
 
-function requireSize(name: string, value: number): void {
+export function requireSize(name: string, value: number): void {
   if (Number.isFinite(value) && value >= 0) return;
   throw new RangeError(`Found ${name} = ${value}; expected a finite number of at least 0.`);
 }
