@@ -75,6 +75,12 @@ describe("gowerTable", () => {
 
   it.each<[AttributeValue[], AttributeValue[], Attribute[], string]>([
     [["a"], ["a"], [{ kind: "nominal", weight: 2 }], "Found attributes with weights; expected them even."],
+    [
+      ["a", "b"],
+      ["a", "b"],
+      [nominal, { kind: "nominal", weight: 0 }],
+      "Found attributes with weights; expected them even.",
+    ],
     [["a"], [], [nominal], "Found 0 values; expected one for each of 1 attributes."],
     [["a", "b"], ["a"], [nominal], "Found 2 values; expected one for each of 1 attributes."],
     [[1], [2], [{ kind: "numeric", range: -1 }], "Found range = -1; expected a finite number of at least 0."],

@@ -373,6 +373,42 @@ describe("as complete as this one", () => {
     });
   });
 
+  it("rests on what others than itself are known from, and waits by the offers of its equals", () => {
+    const own = { serial: "7" };
+    const { asComplete, asCompleteWait } = assess(
+      0.75,
+      [
+        { ...whole, ...own, source: "only of itself" },
+        { ...whole, ...own, source: "of itself and another" },
+        { ...offered(box, "2003"), source: "of itself and another" },
+        { ...offered(whole, "2004"), source: "of an equal" },
+        { ...offered(whole, "2005"), source: "of an equal" },
+        { ...offered(box, "2006"), source: "of an equal" },
+        { ...offered(bare, "1999"), source: "before all" },
+      ],
+      { keys: ["serial 7"] },
+    );
+    expect(asComplete.sources).toEqual(["before all", "of an equal", "of itself and another"]);
+    expect(asComplete.inputs).toMatchObject({ atLeastAsComplete: 4, compared: 6 });
+    expect(asCompleteWait.inputs).toMatchObject({ offers: 2 });
+    expect(asCompleteWait.sources).toEqual(["of an equal"]);
+  });
+
+  it("is held against other items, and against two examples that are said to be it", () => {
+    const items = [["other"], ["one"], ["one"], []];
+    const examples = logged(whole, whole, whole, whole).map((each, at) => ({
+      ...each,
+      items: items[at] ?? [],
+    }));
+    const { rank } = assessItemRarity(
+      { id: "one", keys: [], certain: 0.75 },
+      rankExamples(examples, watched),
+      survivors,
+      0.95,
+    );
+    expect(rank).toEqual({ place: 3, of: 3 });
+  });
+
   it("has no equal in an example of which nothing is recorded, however little of it there is itself", () => {
     const { rank, asCompleteWait } = assess(0, [offered(unknown, "2002"), offered(box, "2003")]);
     expect(rank).toEqual({ place: 2, of: 2 });
