@@ -24,6 +24,9 @@ export const catalogue = {
   "not-text": error("A record is not UTF-8 text."),
   "file-too-large": error("A record is larger than any record has reason to be."),
   "misplaced-file": warning("A file lies where nothing reads it."),
+  "turned-text": warning(
+    "A character that is not seen turns the letters after it round: what is read is not what is written.",
+  ),
   // Form
   "front-matter-missing": error("A Markdown record does not begin with a line of three hyphens."),
   "front-matter-unclosed": error("The front matter has no closing line of three hyphens."),

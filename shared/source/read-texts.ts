@@ -4,6 +4,7 @@ import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type CollectionFile, findCollectionFiles } from "./collection-files.ts";
 import { packageFolder } from "./package-folder.ts";
 import { readTextFile } from "./text-file.ts";
+import { turnedText } from "./turned-text.ts";
 
 /** A record file as it stands, not yet taken apart. */
 export interface RecordText extends CollectionFile {
@@ -42,7 +43,9 @@ export function readTexts(
     const size = file.kind === "sightings" ? "log" : "record";
     const { text, diagnostics: unreadable } = readTextFile(folder, file.file, size, file.isLinked);
     diagnostics.push(...unreadable);
-    if (text !== null) texts.push(recordText(file, text));
+    if (text === null) return;
+    texts.push(recordText(file, text));
+    diagnostics.push(...turnedText(file.file, text));
   };
 
   const found = findCollectionFiles(root);
