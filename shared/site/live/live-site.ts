@@ -206,17 +206,7 @@ export class LiveSite {
   async makeNext(lookedAt: ReadonlySet<string>): Promise<boolean> {
     const source = this.#source;
     if (!source) return false;
-    const stale = this.#stale();
-    const lookedAtGroup = stale.find((group) => {
-      const ahead = this.#ahead.get(groupId(group));
-      const isAwaited = (address: string) => lookedAt.has(address) && !ahead?.files.has(address);
-      return this.#groups.get(groupId(group))?.addresses.some(isAwaited);
-    });
-    // What an edited item says in lists and search is known before all that depends on it is.
-    const isListedAhead = stale.every(
-      (group) => this.#ahead.get(groupId(group))?.listed && !isToldOf(group, source),
-    );
-    const group = lookedAtGroup ?? (this.#whole.isStale && isListedAhead ? undefined : stale[0]);
+    const group = this.#nextGroup(lookedAt, source);
     if (group) {
       await this.#makeGroup(group, source);
       return true;
@@ -226,6 +216,21 @@ export class LiveSite {
     else if (!this.#whole.makeOthers()) return false;
     this.#gone = null;
     return true;
+  }
+
+  /** The group to be made next; undefined where none is to be, or lists and search can come before it. */
+  #nextGroup(lookedAt: ReadonlySet<string>, source: LiveSource): FamilyGroup | undefined {
+    const stale = this.#stale();
+    const lookedAtGroup = stale.find((group) => {
+      const ahead = this.#ahead.get(groupId(group));
+      const isAwaited = (address: string) => lookedAt.has(address) && !ahead?.files.has(address);
+      return this.#groups.get(groupId(group))?.addresses.some(isAwaited);
+    });
+    if (lookedAtGroup) return lookedAtGroup;
+    const isListedAhead = (group: FamilyGroup) =>
+      this.#ahead.get(groupId(group))?.listed && !isToldOf(group, source);
+    const isWholeNext = this.#whole.isStale && this.#refused.size === 0 && stale.every(isListedAhead);
+    return isWholeNext ? undefined : stale[0];
   }
 
   /**
@@ -277,7 +282,8 @@ export class LiveSite {
     }
     const made = madeGroup(key, site, source.frame);
     const isAsListed =
-      JSON.stringify([ahead?.listed, before?.addresses]) === JSON.stringify([made.listed, made.addresses]);
+      ahead?.listed &&
+      JSON.stringify([ahead.listed, before?.addresses]) === JSON.stringify([made.listed, made.addresses]);
     if (!isAsListed) this.#whole.outdate();
     this.#groups.set(id, made);
     this.#gone = null;
