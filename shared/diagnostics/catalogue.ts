@@ -71,6 +71,9 @@ export const catalogue = {
   overturned: error("The data are no longer as a text says: the sentence is to be rewritten."),
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
+  "serial-in-log": warning(
+    "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
+  ),
   "too-many-units": warning(
     "More units are accounted for than the reference lists; what goes beyond is surplus.",
   ),

@@ -41,6 +41,8 @@ export interface ItemPage extends PageHead {
     readonly class: string | null;
     readonly rank: string | null;
     readonly missing: readonly Link[];
+    /** What is said where none is. */
+    readonly noneMissing: string;
     readonly more: string | null;
     readonly inDoubt: string | null;
   };
@@ -123,6 +125,15 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const photos = photoViews(item, index.images, partLink);
   const recording = recordingView(item, index.recordings, partLink);
   const card = index.cards.get(item.id);
+  const lacking = (part: string): Link => {
+    const units = item.parts.find(({ id }) => id === part)?.units;
+    const { address, name } = partLink(part);
+    if (!units || units.absent >= units.expected) return { address, name };
+    return {
+      address,
+      name: `${name} (${say.unitsOf(numbers.count(units.absent), numbers.count(units.expected))})`,
+    };
+  };
   const missing = [...item.completeness.missing, ...item.completeness.partial];
   const doubtful = new Set([
     ...item.completeness.substitutes,
@@ -183,7 +194,8 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       survivingRange: rangeOf(variant?.rarity.survivors, words),
       class: classed?.named ?? null,
       rank: placed,
-      missing: missing.slice(0, shownInBrief).map(partLink),
+      missing: missing.slice(0, shownInBrief).map(lacking),
+      noneMissing: doubtful > 0 ? say.nothingMissingOfExamined : say.nothingMissing,
       more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,
       inDoubt: doubtful > 0 ? say.inDoubt(doubtful) : null,
     },

@@ -3,4 +3,6 @@ import type { Words } from "../words/words.ts";
 
 /** How the case plan is to be read: drawn by the reference, or laid out by weight. */
 export const planNote = (parts: readonly PublishedPart[], { pages }: Words): string =>
-  parts.every(({ plan }) => plan !== null) ? pages.item.planNoteDrawn : pages.item.planNoteByWeight;
+  parts.filter(({ plan }) => plan !== null).length * 2 > parts.length
+    ? pages.item.planNoteDrawn
+    : pages.item.planNoteByWeight;

@@ -262,6 +262,8 @@ function* sightingRows(
         expected: "each column once",
       });
     }
+    // What is no table at all has been told of.
+    if (table.columns.length === 0 && table.diagnostics.length > 0) continue;
     const missing = ((schema?.required as string[] | undefined) ?? []).filter(
       (each) => !table.columns.includes(each),
     );

@@ -5,7 +5,7 @@ import { checkPlan } from "./check-plan.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { foldSerial, numberInRange, rangeOf, type SerialRange } from "./serial.ts";
+import { foldSerial, numberInRange, rangeOf, rangesInWords, type SerialRange } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Variant } from "./variant.ts";
 import { reportWeakPoints } from "./weak-points.ts";
@@ -60,7 +60,14 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   for (const article of collection.articles.values()) {
     checkFormerAddresses(articleAddresses, report, article, article.formerly);
   }
-  for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
+  const logged = new Map<string, Sighting>();
+  for (const sighting of collection.sightings) {
+    checkSighting(collection, report, sighting);
+    if (sighting.serial === undefined) continue;
+    const key = serialKey(sighting.variant, sighting.serial);
+    if (!logged.has(key)) logged.set(key, sighting);
+  }
+  for (const item of collection.items.values()) checkLogged(report, item, logged);
   reportWeakPoints(collection, report);
   return diagnostics;
 }
@@ -195,6 +202,14 @@ function checkVariant(collection: Collection, around: Surroundings, report: Repo
   for (const [id, part] of variant.parts) {
     if (!own("parts", id)) continue;
     checkRanges(collection, report, document, ["parts", id, "serials"], part.serials);
+    const unknown = part.marks.flatMap((mark) => /\{(?!set\})[^{}]*\}/.exec(mark)?.[0] ?? [])[0];
+    if (unknown !== undefined) {
+      const finding = {
+        found: `"${unknown}" in a mark`,
+        expected: '"{set}", the number of the set, or what is written',
+      };
+      report("wrong-value", document, ["parts", id, "marks"], finding);
+    }
     for (const [at, hazard] of part.hazards.entries()) {
       checkHazard(collection, report, document, ["parts", id, "hazards", at], hazard);
     }
@@ -280,7 +295,7 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
     if (variant.serials.length > 0 && !rangeOf(variant.serials, item.serial)) {
       report("serial-out-of-range", document, ["serial"], {
         found: `"${item.serial}"`,
-        expected: `a serial within the ranges of "${variant.id}"`,
+        expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
       });
     }
   }
@@ -302,6 +317,20 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
       );
     }
   }
+}
+
+const serialKey = (variant: string, serial: string): string => `${variant} ${foldSerial(serial)}`;
+
+/** What is in the log counts as published: a mask beside it hides nothing. */
+function checkLogged(report: Report, item: Item, logged: ReadonlyMap<string, Sighting>) {
+  if (item.serial === undefined || item.publish.serial === "shown") return;
+  const sighting = logged.get(serialKey(item.variant, item.serial));
+  if (!sighting) return;
+  report("serial-in-log", item.document, ["serial"], {
+    found: `"${item.serial}", which is ${item.publish.serial} here, in the open in ${sighting.document.file}`,
+    expected: 'a row that names the example ("example:", in both) and gives no serial',
+    remedy: 'Where it was published before anyway, say "publish: { serial: shown }".',
+  });
 }
 
 /** An address is public: a serial that is not must not be read off it. */
@@ -347,7 +376,7 @@ function checkSighting(collection: Collection, report: Report, sighting: Sightin
   ) {
     report("serial-out-of-range", document, ["serial"], {
       found: `"${sighting.serial}"`,
-      expected: `a serial within the ranges of "${variant.id}"`,
+      expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
     });
   }
   const { issued } = variant;

@@ -59,3 +59,16 @@ export function numberInRange(range: SerialRange, serial: string): number | unde
 
 export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialRange | undefined =>
   ranges.find((range) => numberInRange(range, serial) !== undefined);
+
+/** "A1 to A240, B1 and on": the ranges as somebody would say them. */
+export const rangesInWords = (ranges: readonly SerialRange[]): string =>
+  ranges
+    .map(({ prefix, from, to }) => {
+      const [first, last] = [from, to].map((number) =>
+        number === undefined ? undefined : `${prefix}${number}`,
+      );
+      if (first !== undefined && last !== undefined) return `${first} to ${last}`;
+      if (first !== undefined) return `${first} and on`;
+      return last === undefined ? `${prefix}…` : `up to ${last}`;
+    })
+    .join(", ");

@@ -37,31 +37,46 @@ const expectedMarks = (part: Part, set: string | undefined): string[] =>
   });
 
 function reportMarks(item: Item, variant: Variant, report: Report): void {
-  const without = [...item.parts].flatMap(([id, lines]) => {
+  const without: string[] = [];
+  const withOthers: {
+    readonly id: string;
+    readonly read: readonly string[];
+    readonly wanted: readonly string[];
+  }[] = [];
+  for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
-    if (!part) return [];
-    const expected = expectedMarks(part, item.set).map(foldSerial);
-    const lacking = lines.some(({ state, belongs, marks }) => {
+    if (!part) continue;
+    const wanted = expectedMarks(part, item.set);
+    for (const { state, belongs, marks } of lines) {
       // A spare one belongs to another set.
-      if (state !== "present" || belongs === "spare") return false;
+      if (state !== "present" || belongs === "spare") continue;
       const read = marks.map(foldSerial);
-      return expected.some((mark) => !read.includes(mark));
-    });
-    return lacking ? [id] : [];
-  });
+      if (wanted.every((mark) => read.includes(foldSerial(mark)))) continue;
+      if (marks.length === 0) without.push(id);
+      else withOthers.push({ id, read: marks, wanted });
+      break;
+    }
+  }
   const [first] = without;
-  if (first === undefined) return;
-  report(
-    "mark-not-recorded",
-    item.document,
-    ["parts", first],
-    {
+  const [other] = withOthers;
+  if (first !== undefined) {
+    const finding = {
       found: `${someOf(without)} present without the marks that the reference expects`,
       expected: `"marks" as read on each, or "unverified"`,
-    },
-    "key",
-  );
+    };
+    report("mark-not-recorded", item.document, ["parts", first], finding, "key");
+  } else if (other) {
+    const more = withOthers.length > 1 ? `, and ${withOthers.length - 1} more with others than expected` : "";
+    const finding = {
+      found: `"${other.id}" present with the ${marksInWords(other.read)}${more}`,
+      expected: `the ${marksInWords(other.wanted)}, or "unverified"`,
+    };
+    report("mark-not-recorded", item.document, ["parts", other.id], finding, "key");
+  }
 }
+
+const marksInWords = (marks: readonly string[]): string =>
+  `${marks.length === 1 ? "mark" : "marks"} ${marks.map((mark) => `"${mark}"`).join(", ")}`;
 
 function reportCustody(item: Item, report: Report): void {
   const bare = item.provenance.flatMap(({ evidence, source, date }, at) =>

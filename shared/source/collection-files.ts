@@ -119,5 +119,24 @@ export function findCollectionFiles(root: string): FoundFiles {
     if (existsSync(path.join(root, folder)))
       walk(folder, lstatSync(path.join(root, folder)).isSymbolicLink());
   }
+  diagnostics.push(...recordless(files, beside));
   return { files, beside, diagnostics };
+}
+
+/** A folder of an item whose record has another name: without a word about it the item would be gone. */
+function recordless(files: readonly CollectionFile[], beside: ReadonlySet<string>): Diagnostic[] {
+  const read = new Set(files.map(({ file }) => file));
+  const told = new Set<string>();
+  return [...beside].flatMap((file) => {
+    const folder = /^content\/items\/[^/]+\//.exec(file)?.[0];
+    if (folder === undefined || !/\.(?:md|markdown|txt|ya?ml)$/i.test(file)) return [];
+    if (told.has(folder) || read.has(`${folder}index.md`) || read.has(`${folder.slice(0, -1)}.md`)) return [];
+    told.add(folder);
+    return [
+      diagnose("misplaced-file", startOf(file), {
+        found: "a text in the folder of an item that has no record",
+        expected: `the record as ${folder}index.md`,
+      }),
+    ];
+  });
 }

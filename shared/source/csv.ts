@@ -121,6 +121,21 @@ export function readCsv(file: string, text: string): CsvTable {
   };
   const header = raw[0];
   const columns = header?.record() ?? [];
+  const separator = columns.length === 1 ? /[;\t]/.exec(columns[0] ?? "")?.[0] : undefined;
+  if (separator !== undefined) {
+    const finding = {
+      found: `cells that ${separator === ";" ? "semicolons" : "tabs"} part`,
+      expected: "commas between them (RFC 4180)",
+      remedy: 'Save the sheet with commas, or bring it in with "fittedcase import sightings FILE".',
+    };
+    return {
+      columns: [],
+      header: "",
+      locateColumn: () => startOf(file, text),
+      rows: [],
+      diagnostics: [diagnose("csv-syntax", locateRow(0), finding)],
+    };
+  }
   const placeOf = new Map(columns.map((column, at) => [column, at]));
   const rows: CsvRow[] = [];
   for (const [index, { record }] of raw.entries()) {

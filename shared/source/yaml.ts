@@ -10,6 +10,7 @@ import {
   type Node,
   parseDocument,
   visit,
+  type YAMLError,
   type YAMLMap,
 } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
@@ -182,6 +183,16 @@ function keyProblems(source: YamlText, block: string): Diagnostic[] {
   return diagnostics;
 }
 
+/** What most often lies behind a mistake that the reader names in words of its own. */
+const yamlRemedies: Partial<Record<YAMLError["code"], string>> = {
+  TAB_AS_INDENT: "Indent with spaces.",
+  BLOCK_AS_IMPLICIT_KEY: "A value that holds a colon and a space stands in quotation marks.",
+  BLOCK_IN_FLOW: "Before it a comma, a bracket or a brace is missing.",
+  MULTILINE_IMPLICIT_KEY: "The name of a field is followed by a colon and a space.",
+  DUPLICATE_KEY: "Each field is given once.",
+  BAD_SCALAR_START: "A value that begins with a sign stands in quotation marks.",
+};
+
 /**
  * The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. Of one line the first
  * is told of: what follows it there is most often its doing.
@@ -195,8 +206,9 @@ function syntaxProblems(source: YamlText, block: string, first: Error): Diagnost
     if (lines.has(locus.place.line)) return [];
     lines.add(locus.place.line);
     const said = error.message.replace(/[.:]$/, "");
-    const tab = error.code === "TAB_AS_INDENT" ? "Indent with spaces." : undefined;
-    return [diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: tab })];
+    return [
+      diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: yamlRemedies[error.code] }),
+    ];
   });
   if (diagnostics.length > 0) return diagnostics;
   const mark = first instanceof yaml.YAMLException ? first.mark : undefined;

@@ -1,4 +1,5 @@
 import type { ErrorObject } from "ajv";
+import { parseEdtf } from "../dates/edtf-interval.ts";
 import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
@@ -57,9 +58,15 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
     at: "key",
     found: `"${name}"`,
     expected,
-    remedy: suggestion(name, namesOf(schema)),
+    remedy: suggestion(name, namesOf(schema)) ?? fieldsInWords(namesOf(schema)),
   };
 }
+
+/** Of a record with many fields the list helps nobody: DEVELOPERS.md and `schemas` have them. */
+const fieldsInWords = (names: readonly string[]): string | undefined =>
+  names.length === 0 || names.length > 14
+    ? undefined
+    : `It takes ${names.map((name) => `"${name}"`).join(", ")}.`;
 
 function explain(error: ErrorObject): Explanation | null {
   const path = pathOf(error.instancePath);
@@ -106,6 +113,7 @@ function explain(error: ErrorObject): Explanation | null {
             ...value,
             found,
             expected: 'a date as EDTF (ISO 8601-2), such as "1931", "1931/1938" or "1931-03~"',
+            remedy: dateRemedy(String(error.data)),
           }
         : { code: "wrong-value", ...value, found, expected: "an address (URI)" };
     case "pattern":
@@ -141,6 +149,21 @@ function explain(error: ErrorObject): Explanation | null {
     default:
       return { code: "wrong-value", ...value, found, expected: `what "${error.keyword}" asks for` };
   }
+}
+
+/** What is wrong with a date that looks like one. */
+function dateRemedy(text: string): string | undefined {
+  const written = /^(\d{1,2})\s*\.\s*(\d{1,2})\s*\.\s*(\d{4})$/.exec(text.trim());
+  if (written) {
+    const [, day = "", month = "", year = ""] = written;
+    const date = `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+    return parseEdtf(date) ? `Write "${date}".` : undefined;
+  }
+  const [from, to, ...more] = text.split("/");
+  if (to !== undefined && more.length === 0 && from && to && parseEdtf(from) && parseEdtf(to))
+    return "Its end lies before its beginning.";
+  if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return "There is no such day.";
+  return /^\d{4}-\d{2}$/.test(text) ? "There is no such month." : undefined;
 }
 
 function unknownName(path: Path): [DiagnosticCode, string] {

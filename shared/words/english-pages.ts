@@ -224,6 +224,7 @@ export const englishPages = {
     place: (place: string, of: string) =>
       `in completeness, place ${place} of the ${of} recorded part by part`,
     nothingMissing: "Nothing",
+    nothingMissingOfExamined: "Nothing, as far as it was examined",
     missingCount: (count: number) => plural(count, "part"),
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,
     andMore: (count: number) => `${count} more`,

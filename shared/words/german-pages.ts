@@ -219,6 +219,7 @@ export const germanPages: PageWords = {
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
     place: (place, of) => `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen`,
     nothingMissing: "Nichts",
+    nothingMissingOfExamined: "Nichts, soweit geprüft",
     missingCount: (count) => teile(count),
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
     andMore: (count) => `${count} weitere`,

@@ -37,7 +37,7 @@ ${cell(
   "missing",
   say.whatMissing,
   brief.missing.length === 0
-    ? say.nothingMissing
+    ? brief.noneMissing
     : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a href="#missing">${brief.more}</a>`}`,
   brief.inDoubt === null ? null : html`<a href="#missing">${brief.inDoubt}</a>`,
 )}

@@ -169,9 +169,9 @@ const sources = `## Invented. What your records rest on: they cite these by id.
 
 /** Where a row says nothing, its cell is empty. */
 const sightings = `seen,variant,serial,example,source,kind,present,absent,condition,note
-2006-04,grain-case-first,G27,,quay-sales,offer,rest,lens;spirit-lamp,sound,Invented like every row here
+2006-04,grain-case-first,,quayside-case,quay-sales,offer,rest,lens;spirit-lamp,sound,Invented like every row here
 2008,grain-case-first,G112,,quay-sales,offer,case;probe;balance,sieve,worn,
-2011-10,grain-case-first,G27,,quay-sales,offer,rest,lens;spirit-lamp,sound,The same example seen again
+2011-10,grain-case-first,,quayside-case,quay-sales,offer,rest,lens;spirit-lamp,sound,The same example seen again
 2013,grain-case-first,,tollhouse-case,quay-sales,record,rest,spirit-lamp,fine,"No number; known by a name, so that it can be recognised"
 2017-02-18,grain-case-first,G112,,quay-sales,offer,case;probe;balance,sieve,worn,
 2012-06,grain-case-second,G203,,quay-sales,offer,rest,thermometer,sound,

@@ -5,8 +5,10 @@ export const starterItem = `---
 title: Grain Case no. 27, the quayside case
 ## What it is held to be. The build tests that against the features and the serial.
 variant: grain-case-first
-## Its own number. The site shows it as collection.yaml says: masked, as things stand.
-serial: G27
+## Its own number. The site shows it as collection.yaml says: masked, as things stand. A log is published as it is: its
+## rows therefore know this case by the name that follows, and not by its number.
+serial: G94
+example: quayside-case
 ## The set's number, which the parts should bear.
 set: "27"
 ## Dates are EDTF: 2025-05-03, 2025-05, 2025, 1984~ (about), 1984? (uncertain), 1931/1938 (from, to).

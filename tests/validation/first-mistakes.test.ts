@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import { loadCollection } from "../../shared/site/load-collection.ts";
+import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
+
+/** What somebody gets wrong in the first hour, and the sentence that has to help. */
+const parts = 'parts:\n  lens: { standing: core, marks: ["{set}"] }\n';
+const one = (front: string): Files => ({ "content/items/one/index.md": item(front) });
+
+function told(more: Files, variant = parts): string[] {
+  const root = writeCollection(smallCollection(variant, { ...one(""), ...more }));
+  return loadCollection(root).diagnostics.map(
+    ({ file, line, code, message }) => `${file}:${line} ${code} ${message}`,
+  );
+}
+
+describe("a first mistake is told of in words that mend it", () => {
+  it.each<[string, Files, RegExp]>([
+    [
+      "a colon in a value",
+      one("note: Mint case: the late one"),
+      /yaml-syntax .* stands in quotation marks\.$/,
+    ],
+    [
+      "a comma left out",
+      one("parts:\n  lens: { state: present note: x }"),
+      /yaml-syntax .* a comma, .* is missing\.$/,
+    ],
+    ["a colon left out", one("status offered\nset: x"), /yaml-syntax .* followed by a colon and a space\.$/],
+    ["a date with full stops", one("examined: 4.3.2026"), /wrong-date .* Write "2026-03-04"\.$/],
+    ["a day that is none", one("examined: 2026-02-30"), /wrong-date .* There is no such day\.$/],
+    ["a month that is none", one("examined: 2026-13"), /wrong-date .* There is no such month\.$/],
+    [
+      "a range the wrong way round",
+      one("examined: 1950/1940"),
+      /wrong-date .* Its end lies before its beginning\.$/,
+    ],
+    [
+      "a field by another name",
+      one("parts: { lens: { state: present, qty: 1 } }"),
+      /unknown-field .* It takes .*"quantity"/,
+    ],
+    [
+      "semicolons in a log",
+      { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" },
+      /log\.csv:1 csv-syntax .*semicolons.*fittedcase import sightings/,
+    ],
+    [
+      "a record of another name",
+      { "content/items/two/index.txt": item("") },
+      /^content\/items\/two\/index\.txt:1 misplaced-file .* content\/items\/two\/index\.md/,
+    ],
+    [
+      "another set's mark",
+      one('set: "17"\nparts: { lens: { state: present, marks: ["71"] } }'),
+      /mark-not-recorded Found "lens" present with the mark "71"; expected the mark "17"/,
+    ],
+  ])("%s", (_, files, sentence) => {
+    const found = told(files);
+    expect(
+      found.filter((each) => sentence.test(each)),
+      found.join("\n"),
+    ).toHaveLength(1);
+  });
+
+  it("a log with semicolons is told of once", () => {
+    const log = { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" };
+    expect(told(log).filter((each) => each.includes("log.csv"))).toHaveLength(1);
+  });
+
+  it("a placeholder that is none", () => {
+    const found = told({}, parts.replace("{set}", "{serial}"));
+    expect(found.join("\n")).toMatch(/wrong-value Found "\{serial\}" in a mark; expected "\{set\}"/);
+  });
+
+  it("a text beside a record, or beside an item that is a file of its own, is none", () => {
+    const found = told({
+      "content/items/one/notes.txt": "x",
+      "content/items/two.md": item(""),
+      "content/items/two/notes.txt": "x",
+    });
+    expect(found.filter((each) => each.includes("misplaced-file"))).toEqual([]);
+  });
+});
