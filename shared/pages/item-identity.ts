@@ -55,7 +55,8 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
   return {
     verdict,
     headline: verdicts[verdict].headline(item.variant.name),
-    sentence: verdicts[verdict].sentence,
+    sentence:
+      verdict === "confirmed" && candidates.length === 1 ? say.onlyVariant : verdicts[verdict].sentence,
     finding: verdict === "contradicted" ? fits : verdicts[verdict].headline(item.variant.name),
     reservation: verdict === "contradicted" ? say.reservation(item.variant.name) : null,
     against: contradictions.map((id) =>

@@ -67,7 +67,11 @@ export function checkReferences(collection: Collection, around: Surroundings): D
     const key = serialKey(sighting.variant, sighting.serial);
     if (!logged.has(key)) logged.set(key, sighting);
   }
-  for (const item of collection.items.values()) checkLogged(report, item, logged);
+  const bearers = new Map<string, Item>();
+  for (const item of collection.items.values()) {
+    checkLogged(report, item, logged);
+    checkBearer(report, item, bearers);
+  }
   reportWeakPoints(collection, report);
   return diagnostics;
 }
@@ -320,6 +324,20 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
 }
 
 const serialKey = (variant: string, serial: string): string => `${variant} ${foldSerial(serial)}`;
+
+/** One outfit may be described twice, and then says so; otherwise one of two like serials is a slip. */
+function checkBearer(report: Report, item: Item, bearers: Map<string, Item>) {
+  if (item.serial === undefined) return;
+  const key = serialKey(item.variant, item.serial);
+  const other = bearers.get(key);
+  if (!other) bearers.set(key, item);
+  else if (item.example === undefined || item.example !== other.example) {
+    report("same-serial", item.document, ["serial"], {
+      found: `"${item.serial}", which "${other.id}" has, too`,
+      expected: 'a serial of its own; or in both the same "example", where it is one outfit described twice',
+    });
+  }
+}
 
 /** What is in the log counts as published: a mask beside it hides nothing. */
 function checkLogged(report: Report, item: Item, logged: ReadonlyMap<string, Sighting>) {

@@ -59,18 +59,16 @@ function reportMarks(item: Item, variant: Variant, report: Report): void {
   }
   const [first] = without;
   const [other] = withOthers;
+  const more = withOthers.length > 1 ? `, and ${withOthers.length - 1} more with others than expected` : "";
+  const others = other && `"${other.id}" with the ${marksInWords(other.read)}${more}`;
   if (first !== undefined) {
     const finding = {
-      found: `${someOf(without)} present without the marks that the reference expects`,
+      found: `${someOf(without)} present without the marks that the reference expects${others ? `, and ${others}` : ""}`,
       expected: `"marks" as read on each, or "unverified"`,
     };
     report("mark-not-recorded", item.document, ["parts", first], finding, "key");
-  } else if (other) {
-    const more = withOthers.length > 1 ? `, and ${withOthers.length - 1} more with others than expected` : "";
-    const finding = {
-      found: `"${other.id}" present with the ${marksInWords(other.read)}${more}`,
-      expected: `the ${marksInWords(other.wanted)}, or "unverified"`,
-    };
+  } else if (other && others) {
+    const finding = { found: others, expected: `the ${marksInWords(other.wanted)}, or "unverified"` };
     report("mark-not-recorded", item.document, ["parts", other.id], finding, "key");
   }
 }

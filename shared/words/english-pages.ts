@@ -66,7 +66,7 @@ export const englishPages = {
   standings: {
     core: "principal",
     issued: "issued",
-    consumable: "used up",
+    consumable: "consumable",
     optional: "optional",
   },
   /** Of an outfit with parts that came out of another case. */
@@ -167,8 +167,8 @@ export const englishPages = {
     consumables: "Things used up",
     optional: "Optional things",
     weightMeans:
-      "By weight: each part counts for what the reference says that it matters. Nothing was put on scales.",
-    apart: "Counted apart: they never lower the figures above.",
+      "By weight: each part counts for what the reference says that it matters, however heavy it is.",
+    apart: "Consumables and optional things are counted apart and never lower the figures above.",
     level: "Level reached",
     levelSure: (level: string) => `${level}, for certain`,
     levelPossible: (level: string) => `${level}, if every doubt is resolved in its favour`,
@@ -223,6 +223,7 @@ export const englishPages = {
     survivorsUnknown: "Survivors not known",
     place: (place: string, of: string) =>
       `in completeness, place ${place} of the ${of} recorded part by part`,
+    onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingMissingOfExamined: "Nothing, as far as it was examined",
     missingCount: (count: number) => plural(count, "part"),
@@ -481,6 +482,7 @@ export const englishPages = {
     variants: "Variants",
     comparison: "The variants side by side",
     differs: "Only what differs is shown.",
+    alone: "What the variant has",
     rest: (count: number) => `What they have in common: ${plural(count, "row")}`,
     featuresOf: "Features",
     partsOf: "Parts",

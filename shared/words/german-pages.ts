@@ -161,8 +161,8 @@ export const germanPages: PageWords = {
     consumables: "Zum Verbrauch Bestimmtes",
     optional: "Wahlweise Ausgegebenes",
     weightMeans:
-      "Nach Gewicht: Jedes Teil zählt so viel, wie es der Referenz nach ausmacht. Auf der Waage lag nichts.",
-    apart: "Für sich gezählt: Es senkt die Zahlen darüber nie.",
+      "Nach Gewicht: Jedes Teil zählt so viel, wie es der Referenz nach ausmacht, wie schwer es auch ist.",
+    apart: "Was zum Verbrauch bestimmt oder wahlweise ist, zählt für sich und senkt die Zahlen darüber nie.",
     level: "Erreichte Stufe",
     levelSure: (level) => `${level}, sicher`,
     levelPossible: (level) => `${level}, wenn jeder Zweifel zu seinen Gunsten ausgeht`,
@@ -218,6 +218,8 @@ export const germanPages: PageWords = {
     surviving: (phrase) => `${phrase} erhalten`,
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
     place: (place, of) => `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen`,
+    onlyVariant:
+      "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     missingCount: (count) => teile(count),
@@ -338,7 +340,7 @@ export const germanPages: PageWords = {
     contradiction: (feature, observed, expected) =>
       `${feature}: ${observed}, wo die Variante ${expected} hat`,
     reservation: (variant) =>
-      `Gerechnet gegen ${variant}, wogegen die Beobachtungen sprechen: gilt nur, falls die Ausrüstung doch eine ist.`,
+      `Gerechnet gegen ${variant}, wogegen die Beobachtungen sprechen: gilt nur, falls die Garnitur doch eine ist.`,
     fits: (variants) => `Passt zu ${variants}`,
     fitsNone: "Passt zu keiner Variante der Familie",
     candidates: "An jeder Variante der Familie gemessen",
@@ -476,6 +478,7 @@ export const germanPages: PageWords = {
     variants: "Varianten",
     comparison: "Die Varianten nebeneinander",
     differs: "Nur was verschieden ist, steht hier.",
+    alone: "Was die Variante hat",
     rest: (count) => `Was sie gemeinsam haben: ${counted(count, "Zeile", "Zeilen")}`,
     featuresOf: "Merkmale",
     partsOf: "Teile",

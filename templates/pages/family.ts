@@ -7,6 +7,7 @@ export function familyTemplate(page: FamilyPage, site: PageSite): Html {
   const { words, link, templates } = site;
   const { family: say, item: ofItem } = words.pages;
   const chapter = templates["parts/chapter"];
+  const isAlone = page.variants.length < 2;
   const figure = (label: string, view: FamilyPage["known"][number]["made"]) =>
     templates["parts/figure"]({ label, figure: view }, site);
   return html`<article>
@@ -34,9 +35,11 @@ ${chapter(
 ${chapter(
   {
     id: "comparison",
-    title: say.comparison,
-    note: say.differs,
-    matter: html`${templates["parts/comparison"]({ variants: page.variants, table: page.differing }, site)}
+    title: isAlone ? say.alone : say.comparison,
+    note: isAlone ? null : say.differs,
+    matter: isAlone
+      ? templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)
+      : html`${templates["parts/comparison"]({ variants: page.variants, table: page.differing }, site)}
 <details class="common"><summary>${page.commonTitle}</summary>${templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)}</details>`,
   },
   site,

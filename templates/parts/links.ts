@@ -7,5 +7,7 @@ export function links(list: readonly Link[], { link }: PageSite): Html {
   const written = list.map(({ address, name }) =>
     address === "" ? html`${name}` : html`<a href="${link(address)}">${name}</a>`,
   );
-  return html`${joined(written, ", ")}`;
+  // A name that has a comma of its own would read as two.
+  const between = list.length > 1 && list.some(({ name }) => name.includes(",")) ? "; " : ", ";
+  return html`${joined(written, between)}`;
 }

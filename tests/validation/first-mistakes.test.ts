@@ -52,7 +52,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "another set's mark",
       one('set: "17"\nparts: { lens: { state: present, marks: ["71"] } }'),
-      /mark-not-recorded Found "lens" present with the mark "71"; expected the mark "17"/,
+      /mark-not-recorded Found "lens" with the mark "71"; expected the mark "17"/,
     ],
   ])("%s", (_, files, sentence) => {
     const found = told(files);

@@ -7,6 +7,7 @@ const verdicts = {
   consistent: "Consistent. Nothing speaks against it, but something else is still possible.",
   contradicted: "Contradicted. Something observed is not found with this variant.",
 } as const;
+const alone = "Confirmed. What was observed agrees, and its family has no other variant on record.";
 const verdictColours = { confirmed: "green", consistent: "yellow", contradicted: "red" } as const;
 
 /** Is it what it is held to be, and what to look at next. */
@@ -15,7 +16,8 @@ export function identificationLines({ item, family }: Explained, setting: Settin
   const featureName = (id: string) =>
     id === "serial" ? "serial" : (item.features.find((feature) => feature.id === id)?.name ?? id);
   const seen = item.features.filter(({ value }) => value !== null);
-  const [first, ...others] = verdicts[verdict].split(". ");
+  const isAlone = verdict === "confirmed" && candidates.length === 1;
+  const [first, ...others] = (isAlone ? alone : verdicts[verdict]).split(". ");
   return [
     `  ${setting.paint(verdictColours[verdict], `${first}.`)} ${others.join(". ")}`,
     ...(seen.length > 0
