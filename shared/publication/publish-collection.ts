@@ -1,6 +1,7 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
 import type { FamilyKey } from "../assessments/family-key.ts";
 import type { Collection } from "../records/collection.ts";
+import type { ScaleClass } from "../records/register.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
 import { publishComparison } from "./publish-comparison.ts";
@@ -143,7 +144,7 @@ export function publishCollection(
           name: scale.name,
           citation: scale.citation ?? null,
           note: scale.note ?? null,
-          classes: scale.classes.map(({ id, words: said }) => ({ id, words: said ?? null })),
+          classes: scale.classes.map((each) => ({ id: each.id, words: wordsOf(each, settings.language) })),
         }
       : null,
     families,
@@ -161,4 +162,10 @@ export function publishCollection(
     })),
     sources: [...collection.sources.values()].map(publishSource),
   };
+}
+
+/** In the collection's language, or in that of its script and region, where the scale has it. */
+function wordsOf({ words, translated }: ScaleClass, language: string): string | null {
+  const tag = [language, language.split("-")[0] ?? ""].find((each) => Object.hasOwn(translated, each));
+  return tag === undefined ? (words ?? null) : (translated[tag] ?? null);
 }

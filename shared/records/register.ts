@@ -14,6 +14,8 @@ export interface Hazard {
 export interface ScaleClass {
   readonly id: string;
   readonly words: string | undefined;
+  /** The same in other languages, by their tags. */
+  readonly translated: Readonly<Record<string, string>>;
   readonly low: number | undefined;
   readonly high: number | undefined;
   readonly means: string | undefined;
@@ -33,7 +35,14 @@ interface RawScale {
   name: string;
   citation?: string;
   note?: string;
-  classes: { id: string | number; words?: string; low?: number; high?: number; means?: string }[];
+  classes: {
+    id: string | number;
+    words?: string;
+    in?: Record<string, string>;
+    low?: number;
+    high?: number;
+    means?: string;
+  }[];
 }
 
 export function hazardFrom(id: string, document: SourceDocument): Hazard {
@@ -52,6 +61,7 @@ export function scaleFrom(id: string, document: SourceDocument): Scale {
     classes: asList(raw.classes).map((each) => ({
       id: String(each.id),
       words: each.words,
+      translated: each.in ?? {},
       low: each.low,
       high: each.high,
       means: each.means,

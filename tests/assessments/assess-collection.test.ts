@@ -181,6 +181,7 @@ describe("the rarity of a variant and of its items", () => {
       low,
       high: low === 1 ? 3 : undefined,
       words: undefined,
+      translated: {},
       means: undefined,
     })),
   };

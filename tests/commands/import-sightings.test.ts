@@ -85,6 +85,20 @@ describe("fittedcase import sightings", () => {
     expect((await again()).out).toContain("0 rows brought in; 6 rows there already; 0 rows rejected.");
   });
 
+  it("tells of rows that a corrected map would bring in a second time", async () => {
+    const root = pilotageFolder();
+    const rows = ["Date,Model,Case no,Price", "2001,pilot-mk2,H1,100", "2002,pilot-mk2,H2,200"];
+    const without = (map: string) => map.replace(/^ {2}serial: .*\n/m, "");
+    const { folder, file, text, map, imported } = await bringIn(root, `${rows.join("\n")}\n`, without);
+    expect(imported.out).not.toContain("in other words");
+    writeFileSync(map, `${without(text)}  serial: Case no\n`);
+    const again = await runHere(
+      ["import", "sightings", file, "--map", map, "--root", root, "--dry-run"],
+      folder,
+    );
+    expect(again.out).toContain("2 rows may be in content/sightings/old-list.csv already, in other words");
+  });
+
   it("reads local dates and numbers, and rejects the rest with the words of check", async () => {
     const root = pilotageFolder();
     const { imported, rejected } = await bringIn(root, asWindows1252(messy));

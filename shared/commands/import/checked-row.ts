@@ -4,10 +4,17 @@ import type { ReadRow, RowProblem } from "./read-row.ts";
 
 /** A row that was held against the collection: it may come in, is there already, or is refused. */
 export type CheckedRow<Content> = { readonly row: ReadRow } & (
-  | { readonly fate: "new"; readonly content: Content }
+  | NewRow<Content>
   | { readonly fate: "known" }
   | { readonly fate: "rejected"; readonly problems: readonly RowProblem[] }
 );
+
+interface NewRow<Content> {
+  readonly fate: "new";
+  readonly content: Content;
+  /** The file of a row that may say the same in other words. */
+  readonly resembles?: string | undefined;
+}
 
 export interface RowDocuments {
   /** A record made of a row. Its places say which row and which field, and cost nothing to find. */

@@ -35,6 +35,30 @@ const keyOf = (row: Sighting): string =>
     ].map((value) => (typeof value === "string" ? oneForm(value) : value)),
   );
 
+/** What two rows of one sighting agree in, as far as both say it; how it was seen is what is most often corrected. */
+const tellingFields = (row: Sighting): readonly (string | undefined)[] =>
+  [
+    row.serial,
+    row.example,
+    row.source,
+    row.list,
+    row.condition,
+    row.price === undefined ? undefined : `${row.price} ${row.currency ?? ""}`,
+    row.present.length + row.absent.length === 0 ? undefined : JSON.stringify([row.present, row.absent]),
+    row.note,
+  ].map((value) => value && oneForm(value));
+
+/** Whether a row may say in other words what another says: something of it is the same, and nothing else. */
+function isAlike(one: Sighting, other: Sighting): boolean {
+  const [a, b] = [tellingFields(one), tellingFields(other)];
+  const both = a.flatMap((value, at) =>
+    value === undefined || b[at] === undefined ? [] : [value === b[at]],
+  );
+  return both.length > 0 && both.every(Boolean);
+}
+
+const dayAndVariant = ({ seen, variant }: Sighting): string => `${seen.text} ${variant}`;
+
 /** Holds rows against the collection as `check` would, and against the rows that its logs already have. */
 export function checkedSightings(
   rows: readonly ReadRow[],
@@ -83,6 +107,13 @@ export function checkedSightings(
   const there = new Map<string, number>();
   for (const sighting of known) there.set(keyOf(sighting), (there.get(keyOf(sighting)) ?? 0) + 1);
 
+  const knownOf = new Map<string, Sighting[]>();
+  for (const sighting of known) {
+    const others = knownOf.get(dayAndVariant(sighting));
+    if (others) others.push(sighting);
+    else knownOf.set(dayAndVariant(sighting), [sighting]);
+  }
+
   return made.map(({ row, cells, problems }): CheckedRow<SightingCells["cells"]> => {
     const refused = [...problems, ...(errors.get(row.number) ?? [])];
     const sighting = sound.get(row.number);
@@ -94,7 +125,10 @@ export function checkedSightings(
     }
     const key = keyOf(sighting);
     const left = there.get(key) ?? 0;
-    if (left === 0) return { row, fate: "new", content: cells };
+    if (left === 0) {
+      const alike = knownOf.get(dayAndVariant(sighting))?.find((other) => isAlike(sighting, other));
+      return { row, fate: "new", content: cells, resembles: alike?.document.file };
+    }
     there.set(key, left - 1);
     return { row, fate: "known" };
   });

@@ -64,6 +64,18 @@ export function twinLines(rows: readonly CheckedRow<unknown>[]): string[] {
       ];
 }
 
+/** Rows that would be brought in a second time, where the map says more of them than it did the first time. */
+export function alikeLines(rows: readonly CheckedRow<unknown>[]): string[] {
+  const alike = rows.flatMap((row) =>
+    row.fate === "new" && row.resembles !== undefined ? [row.resembles] : [],
+  );
+  if (alike.length === 0) return [];
+  const files = [...new Set(alike)].join(", ");
+  return [
+    `${counted(alike.length, "row")} may be in ${files} already, in other words: with the same date and variant, and nothing that speaks against it. Each would count as a sighting of its own: take out what are copies.`,
+  ];
+}
+
 /** The first rows as they were understood, field by field. */
 export function previewLines(rows: readonly CheckedRow<unknown>[], most = 5): string[] {
   return rows.slice(0, most).map(({ row, fate }) => {

@@ -7,7 +7,7 @@ import { type Command, type ExitCode, type Surroundings, UsageError } from "../c
 import { knownCollection } from "../known-collection.ts";
 import { rootFolder } from "../root-folder.ts";
 import { type CheckedSheet, checkedSheet, type Job, proposeMap } from "./checked-sheet.ts";
-import { counted, previewLines, reasonLines, tallyRows, twinLines } from "./import-report.ts";
+import { alikeLines, counted, previewLines, reasonLines, tallyRows, twinLines } from "./import-report.ts";
 import { rejectedText } from "./rejected-text.ts";
 import { SheetError } from "./sheet.ts";
 import { writeRows } from "./write-rows.ts";
@@ -45,7 +45,7 @@ function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
     `${counted(known, "row")} there already`,
     `${counted(rejected, "row")} ${would ? "would be rejected" : "rejected"}`,
   ];
-  return [`${parts.join("; ")}.`, ...twinLines(rows), ...reasonLines(rows)];
+  return [`${parts.join("; ")}.`, ...twinLines(rows), ...alikeLines(rows), ...reasonLines(rows)];
 }
 
 /** Proposes a map, or takes the one that is there, and shows what would come of it. */
