@@ -2,10 +2,11 @@ import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import { type Path, placeIn, type SourceDocument } from "../source/document.ts";
 import { checkPlan } from "./check-plan.ts";
+import { checkSerials } from "./check-serials.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { foldSerial, numberInRange, rangeOf, rangesInWords, type SerialRange } from "./serial.ts";
+import { numberInRange, rangeOf, rangesInWords, type SerialRange } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Variant } from "./variant.ts";
 import { reportWeakPoints } from "./weak-points.ts";
@@ -60,18 +61,8 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   for (const article of collection.articles.values()) {
     checkFormerAddresses(articleAddresses, report, article, article.formerly);
   }
-  const logged = new Map<string, Sighting>();
-  for (const sighting of collection.sightings) {
-    checkSighting(collection, report, sighting);
-    if (sighting.serial === undefined) continue;
-    const key = serialKey(sighting.variant, sighting.serial);
-    if (!logged.has(key)) logged.set(key, sighting);
-  }
-  const bearers = new Map<string, Item>();
-  for (const item of collection.items.values()) {
-    checkLogged(report, item, logged);
-    checkBearer(report, item, bearers);
-  }
+  for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
+  checkSerials(collection, report);
   reportWeakPoints(collection, report);
   return diagnostics;
 }
@@ -295,7 +286,6 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
   const variant = collection.variants.get(item.variant);
   if (!variant) return;
   if (item.serial !== undefined) {
-    if (item.publish.serial !== "shown") checkAddress(report, item, item.serial);
     if (variant.serials.length > 0 && !rangeOf(variant.serials, item.serial)) {
       report("serial-out-of-range", document, ["serial"], {
         found: `"${item.serial}"`,
@@ -321,49 +311,6 @@ function checkItem(collection: Collection, around: Surroundings, report: Report,
       );
     }
   }
-}
-
-const serialKey = (variant: string, serial: string): string => `${variant} ${foldSerial(serial)}`;
-
-/** One outfit may be described twice, and then says so; otherwise one of two like serials is a slip. */
-function checkBearer(report: Report, item: Item, bearers: Map<string, Item>) {
-  if (item.serial === undefined) return;
-  const key = serialKey(item.variant, item.serial);
-  const other = bearers.get(key);
-  if (!other) bearers.set(key, item);
-  else if (item.example === undefined || item.example !== other.example) {
-    report("same-serial", item.document, ["serial"], {
-      found: `"${item.serial}", which "${other.id}" has, too`,
-      expected: 'a serial of its own; or in both the same "example", where it is one outfit described twice',
-    });
-  }
-}
-
-/** What is in the log counts as published: a mask beside it hides nothing. */
-function checkLogged(report: Report, item: Item, logged: ReadonlyMap<string, Sighting>) {
-  if (item.serial === undefined || item.publish.serial === "shown") return;
-  const sighting = logged.get(serialKey(item.variant, item.serial));
-  if (!sighting) return;
-  report("serial-in-log", item.document, ["serial"], {
-    found: `"${item.serial}", which is ${item.publish.serial} here, in the open in ${sighting.document.file}`,
-    expected: 'a row that names the example ("example:", in both) and gives no serial',
-    remedy: 'Where it was published before anyway, say "publish: { serial: shown }".',
-  });
-}
-
-/** An address is public: a serial that is not must not be read off it. */
-function checkAddress(report: Report, item: Item, serial: string) {
-  const letters = (text: string) => foldSerial(text).replace(/[^\p{L}\p{N}]/gu, "");
-  const secret = letters(serial);
-  const leaking = [item.id, ...item.formerly].find(
-    (id) => secret.length >= 3 && letters(id).includes(secret),
-  );
-  if (leaking === undefined) return;
-  report("serial-in-address", item.document, ["serial"], {
-    found: `the address "${leaking}", which spells out the serial`,
-    expected: "an address that does not",
-    remedy: 'Rename the item, or say "publish: { serial: shown }".',
-  });
 }
 
 function checkSighting(collection: Collection, report: Report, sighting: Sighting) {

@@ -19,7 +19,7 @@ export interface GroupSurroundings extends Pick<GroupedCollection, "shared" | "a
 export type MadeGroup =
   | {
       readonly isSound: true;
-      /** Read when all groups are made: until then it takes a third of the room as text. */
+      /** Read when all groups are made: until then it takes a third of the room as bytes. */
       readonly kept: () => KeptGroup;
       /** How many of its files were written, and how many stood as they should; null where it was not made again. */
       readonly writing: { readonly written: number; readonly unchanged: number } | null;
@@ -27,16 +27,16 @@ export type MadeGroup =
   /** Its records have errors, or what cannot be shown. */
   | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
 
-/** A group whose files were written. */
+/** A group whose files were written. Plain data, which a thread hands over. */
 export interface WrittenGroup {
-  /** What is kept of it, as JSON. */
-  readonly text: string;
+  /** What is kept of it, as JSON in UTF-8. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
   readonly writing: { readonly written: number; readonly unchanged: number };
 }
 
-export const madeGroup = ({ text, writing }: WrittenGroup): MadeGroup => ({
+export const fromWritten = ({ bytes, writing }: WrittenGroup): MadeGroup => ({
   isSound: true,
-  kept: () => JSON.parse(text) as KeptGroup,
+  kept: () => JSON.parse(new TextDecoder().decode(bytes)) as KeptGroup,
   writing,
 });
 
@@ -75,10 +75,10 @@ export class GroupMaker {
       addresses,
       copies: [...copies],
     };
-    const text = JSON.stringify(kept);
-    this.#standing.keepGroup(group.families, text);
+    const bytes = new TextEncoder().encode(JSON.stringify(kept));
+    this.#standing.keepGroup(group.families, bytes);
     const { written, unchanged } = writer;
-    return { text, writing: { written, unchanged } };
+    return { bytes, writing: { written, unchanged } };
   }
 }
 

@@ -4,10 +4,10 @@ import { Worker } from "node:worker_threads";
 import type { Audience } from "../publication/published.ts";
 import { packageFolder } from "../source/package-folder.ts";
 import type { FamilyGroup } from "./family-groups.ts";
-import type { GroupSurroundings, MadeGroup } from "./group-maker.ts";
-import type { GroupAnswer, GroupOrder, PackedGroup } from "./group-worker.ts";
+import { fromWritten, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
+import type { GroupAnswer, GroupOrder } from "./group-worker.ts";
 import type { OnPhotographs } from "./progress.ts";
-import { type KeptGroup, LostSite } from "./standing-site.ts";
+import { LostSite } from "./standing-site.ts";
 
 /** What a thread is given once. Plain data. */
 export interface ThreadTask {
@@ -38,12 +38,6 @@ export const itemsIn = ({ texts }: FamilyGroup): number => texts.filter(({ kind 
 
 export const areWorthThreads = (groups: readonly FamilyGroup[]): boolean =>
   groups.length > 1 && groups.reduce((sum, group) => sum + itemsIn(group), 0) >= enough;
-
-const unpacked = ({ bytes, writing }: PackedGroup): MadeGroup => ({
-  isSound: true,
-  kept: () => JSON.parse(new TextDecoder().decode(bytes)) as KeptGroup,
-  writing,
-});
 
 /** The threads that make groups of families, each one group at a time: as many as the machine has cores. */
 export class GroupThreads {
@@ -96,7 +90,8 @@ export class GroupThreads {
     }
     this.#busy.delete(worker);
     if ("lost" in answer) order.reject(new LostSite(answer.lost));
-    else order.resolve("written" in answer ? unpacked(answer.written) : answer.made);
+    else if ("written" in answer) order.resolve(fromWritten(answer.written));
+    else order.resolve({ isSound: false, refused: answer.refused });
     this.#next();
   }
 

@@ -1,7 +1,8 @@
 import path from "node:path";
 import { parentPort, workerData } from "node:worker_threads";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { FamilyGroup } from "./family-groups.ts";
-import { GroupMaker, type MadeGroup, type WrittenGroup } from "./group-maker.ts";
+import { GroupMaker, type WrittenGroup } from "./group-maker.ts";
 import type { ThreadTask } from "./group-threads.ts";
 import { siteFrame } from "./site-frame.ts";
 import { LostSite, StandingSite } from "./standing-site.ts";
@@ -12,15 +13,10 @@ export interface GroupOrder {
   readonly key: string;
 }
 
-/** A written group, its text as UTF-8: bytes are handed over, where a text would be copied. */
-export interface PackedGroup extends Omit<WrittenGroup, "text"> {
-  readonly bytes: Uint8Array;
-}
-
 export type GroupAnswer =
   | { readonly photographs: readonly [done: number, of: number] }
-  | { readonly written: PackedGroup }
-  | { readonly made: MadeGroup }
+  | { readonly written: WrittenGroup }
+  | { readonly refused: readonly Diagnostic[] }
   | { readonly lost: string };
 
 // One of the threads that make groups. What goes wrong otherwise ends the thread, and the build with it.
@@ -32,17 +28,15 @@ const kept = new StandingSite(path.join(root, ".cache/fittedcase"), out, standin
 const maker = new GroupMaker(around, frame, kept, folder);
 const answer = (message: GroupAnswer): void => parentPort?.postMessage(message);
 
-function answerWritten({ text, writing }: WrittenGroup): void {
-  const bytes = new TextEncoder().encode(text);
-  const message: GroupAnswer = { written: { bytes, writing } };
-  parentPort?.postMessage(message, [bytes.buffer]);
-}
+/** Bytes are handed over, where a text would be copied. */
+const answerWritten = (written: WrittenGroup): void =>
+  parentPort?.postMessage({ written } satisfies GroupAnswer, [written.bytes.buffer]);
 
 parentPort?.on("message", async ({ group, key }: GroupOrder) => {
   try {
     const site = await maker.site(group, (...photographs) => answer({ photographs }));
     if (site.isSound) answerWritten(maker.write(group, key, site));
-    else answer({ made: site });
+    else answer({ refused: site.refused });
   } catch (problem) {
     if (!(problem instanceof LostSite)) throw problem;
     answer({ lost: problem.message });

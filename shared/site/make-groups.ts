@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { collectGarbage } from "./collect-garbage.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import { GroupMaker, type GroupSurroundings, type MadeGroup, madeGroup } from "./group-maker.ts";
+import { fromWritten, GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
 import type { BuildTask } from "./site-build.ts";
 import type { SiteFrame } from "./site-frame.ts";
@@ -71,7 +71,7 @@ export async function makeGroups(
     const site = await maker.site(group, photographsOf(group));
     if (!site.isSound) return site;
     if (isTold) toldOf.push(site.published);
-    return known ? asItStands(known) : madeGroup(maker.write(group, key, site));
+    return known ? asItStands(known) : fromWritten(maker.write(group, key, site));
   };
 
   const made: MadeGroup[] = [];

@@ -83,9 +83,9 @@ export class StandingSite {
     return existsSync(file) ? file : null;
   }
 
-  /** `text`: a kept group as JSON. */
-  keepGroup(families: readonly string[], text: string): void {
-    write(this.#fileOf(families), text);
+  /** `bytes`: a kept group as JSON. */
+  keepGroup(families: readonly string[], bytes: Uint8Array): void {
+    write(this.#fileOf(families), bytes);
   }
 
   /** Last of all; what is kept of groups that are there no longer goes. */
@@ -122,11 +122,11 @@ function read<Kept>(file: string): Kept | null {
 }
 
 /** A cache that cannot be written costs the next build time, and nothing else. */
-function write(file: string, text: string): void {
+function write(file: string, content: string | Uint8Array): void {
   const part = `${file}.${process.pid}`;
   try {
     mkdirSync(path.dirname(file), { recursive: true });
-    writeFileSync(part, text);
+    writeFileSync(part, content);
     renameSync(part, file);
   } catch {
     rmSync(part, { force: true });

@@ -164,7 +164,7 @@ export const englishPages = {
     possible: "possible",
     units: (low: string, high: string, expected: string) =>
       low === high ? `${low} of ${expected} units` : `${low} to ${high} of ${expected} units`,
-    consumables: "Things used up",
+    consumables: "Consumables",
     optional: "Optional things",
     weightMeans:
       "By weight: each part counts for what the reference says that it matters, however heavy it is.",

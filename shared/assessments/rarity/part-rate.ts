@@ -3,28 +3,27 @@ import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { statement } from "../statement.ts";
 import { type Example, recordedShare } from "./examples.ts";
+import { sourcesOf } from "./survivors.ts";
 
 /** Of the examples whose state of a part is recorded, the share that has it whole. A substitute is not it. */
 export function assessPartRate(part: Part, examples: readonly Example[], confidence: number): Figure {
-  let recorded = 0;
+  const recorded: Example[] = [];
   let having = 0;
-  const sources = new Set<string | undefined>();
   for (const example of examples) {
     const share = recordedShare(example, part.id);
     if (!share) continue;
-    recorded++;
+    recorded.push(example);
     if (share.low === 1) having++;
-    for (const { source } of example.rows) sources.add(source);
   }
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "wilson",
-    inputs: { having, recorded },
-    sources,
+    inputs: { having, recorded: recorded.length },
+    sources: sourcesOf(recorded),
     caveats: [statement("assumes-even-chance")],
   };
-  return recorded === 0
+  return recorded.length === 0
     ? withheld(statement("nothing-recorded-of-part"), basis)
-    : figure(wilson(having, recorded, confidence), basis);
+    : figure(wilson(having, recorded.length, confidence), basis);
 }

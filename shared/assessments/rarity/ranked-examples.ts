@@ -1,5 +1,6 @@
 import { isCountedOffer, type Offers, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
+import { sourcesOf } from "./survivors.ts";
 
 /** Sums of the same weights in another order differ by less than this. */
 const rounding = 1e-9;
@@ -59,7 +60,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       if (known) known.push(example);
       else named.set(name, [example]);
     }
-    for (const source of sourcesIn(example)) citing.set(source, (citing.get(source) ?? 0) + 1);
+    for (const source of sourcesOf([example])) citing.set(source, (citing.get(source) ?? 0) + 1);
     let count = offers[at] ?? 0;
     for (const row of example.rows) {
       if (!isCountedOffer(row, watched)) continue;
@@ -76,7 +77,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       const own = new Set([itemName(id), ...keys].flatMap((name) => named.get(name) ?? []));
       const others = (holds: (share: number) => boolean): number =>
         countWhile(holds) - [...own].filter((example) => holds(shareOf(example))).length;
-      const citedByOwn = [...own].flatMap((example) => [...sourcesIn(example)]);
+      const citedByOwn = [...own].flatMap((example) => [...sourcesOf([example])]);
       const isCitedBeside = (source: string | undefined, count: number) =>
         count > citedByOwn.filter((cited) => cited === source).length;
       return {
@@ -98,6 +99,3 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
 
 /** No key of a sighting begins like this. */
 const itemName = (id: string): string => `item ${id}`;
-
-const sourcesIn = ({ rows }: Example): ReadonlySet<string | undefined> =>
-  new Set(rows.map(({ source }) => source));

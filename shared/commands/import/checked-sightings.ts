@@ -1,5 +1,6 @@
 import { buildCollection } from "../../records/build-collection.ts";
 import type { Sighting } from "../../records/sighting.ts";
+import { addUnder } from "../../site/cut-log.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
@@ -108,11 +109,7 @@ export function checkedSightings(
   for (const sighting of known) there.set(keyOf(sighting), (there.get(keyOf(sighting)) ?? 0) + 1);
 
   const knownOf = new Map<string, Sighting[]>();
-  for (const sighting of known) {
-    const others = knownOf.get(dayAndVariant(sighting));
-    if (others) others.push(sighting);
-    else knownOf.set(dayAndVariant(sighting), [sighting]);
-  }
+  for (const sighting of known) addUnder(knownOf, dayAndVariant(sighting), sighting);
 
   return made.map(({ row, cells, problems }): CheckedRow<SightingCells["cells"]> => {
     const refused = [...problems, ...(errors.get(row.number) ?? [])];
