@@ -1,5 +1,6 @@
 import type { Collection } from "../records/collection.ts";
 import type { Item } from "../records/item.ts";
+import { foldSerial } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Variant } from "../records/variant.ts";
 import { assessCompleteness, type Completeness } from "./completeness.ts";
@@ -29,7 +30,7 @@ import {
 import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
 import { type Example, examplesOf, keysOf } from "./rarity/examples.ts";
 import { assessLevelRarity, type LevelRarity } from "./rarity/level-rarity.ts";
-import { assessMade } from "./rarity/made.ts";
+import { assessMade, type SeenSerials } from "./rarity/made.ts";
 import { assessPartRate } from "./rarity/part-rate.ts";
 import { rankExamples } from "./rarity/ranked-examples.ts";
 import { assessClass, type RarityClass } from "./rarity/scale-class.ts";
@@ -106,11 +107,16 @@ function grouping<Value>(values: Iterable<Value>, keyOf: (value: Value) => strin
   return groups;
 }
 
-/** Serials of a variant that may enter a published figure: the log's, and those of items that publish theirs. */
-const publicSerials = (sightings: readonly Sighting[], items: readonly Item[]): string[] =>
-  [...sightings, ...items.filter((item) => item.census && item.publish.serial === "shown")].flatMap(
-    ({ serial }) => serial ?? [],
-  );
+/** Serials of a variant: the log's are published already, and those of items where these show theirs. */
+function seenSerials(sightings: readonly Sighting[], items: readonly Item[]): SeenSerials {
+  const counted = items.filter(({ census }) => census);
+  const serialsOf = (records: readonly { readonly serial: string | undefined }[]) =>
+    records.flatMap(({ serial }) => serial ?? []);
+  const shown = serialsOf([...sightings, ...counted.filter(({ publish }) => publish.serial === "shown")]);
+  const known = new Set(shown.map(foldSerial));
+  const all = new Set(serialsOf(counted).map(foldSerial));
+  return { shown, withheld: [...all].filter((serial) => !known.has(serial)).length };
+}
 
 /** What the assessment of one family takes from all the others. */
 export interface Whole {
@@ -149,7 +155,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       variant,
       sightings,
       examples,
-      publicSerials(sightings, itemsOf.get(variant.id) ?? []),
+      seenSerials(sightings, itemsOf.get(variant.id) ?? []),
     );
     variants.set(variant.id, {
       variant: variant.id,
@@ -213,7 +219,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
     variant: Variant,
     sightings: readonly Sighting[],
     examples: readonly Example[],
-    serials: readonly string[],
+    serials: SeenSerials,
   ): VariantRarity {
     const made = assessMade(variant, serials, confidence);
     const survivors = namingConflict(assessSurvivors(examples, confidence), made);

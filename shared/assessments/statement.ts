@@ -33,6 +33,7 @@ export type StatementId =
   | "assumes-share-independent"
   | "lower-bound-only"
   | "serials-in-several-blocks"
+  | "serials-not-shown"
   | "estimate-exceeds-made"
   | "counted-in-by-certain-part"
   | "lists-share-nothing"

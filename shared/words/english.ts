@@ -57,6 +57,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "An estimate of the least that there can be: where some are seen much less readily than others there are more, and the upper end is no limit.",
   "serials-in-several-blocks": (values) =>
     `The serials run in ${count(numberOf(values, "ranges"))} separate blocks; each is counted or estimated by itself.`,
+  "serials-not-shown": (values) => {
+    const serials = numberOf(values, "serials");
+    return serials === 1
+      ? "Without the one serial that is not shown in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
+      : `Without the ${count(serials)} serials that are not shown in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
+  },
   "estimate-exceeds-made": (values) =>
     `More are estimated to survive than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",

@@ -61,6 +61,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "Eine Schätzung des Mindesten: Wo manche viel schwerer zu sehen sind als andere, sind es mehr, und das obere Ende ist keine Grenze.",
   "serials-in-several-blocks": (values) =>
     `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
+  "serials-not-shown": (values) => {
+    const serials = numberOf(values, "serials");
+    return serials === 1
+      ? "Ohne die eine Nummer, die nicht ganz gezeigt wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
+      : `Ohne die ${count(serials)} Nummern, die nicht ganz gezeigt werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
+  },
   "estimate-exceeds-made": (values) =>
     `Nach der Schätzung sind mehr erhalten als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",

@@ -217,6 +217,21 @@ describe("the rarity of a variant and of its items", () => {
     expect(made("hidden")).toEqual(seen(3, 7));
   });
 
+  it("says how many serials it left out, without those that the log has anyway", () => {
+    const hidden = { serial: "hidden", price: "hidden" } as const;
+    const { variants } = assess(
+      item("one", { serial: "14", publish: hidden }),
+      item("two", { serial: " 14", publish: hidden }),
+      item("three", { serial: "6", publish: hidden }),
+      item("four", { serial: "15", publish: hidden, census: false }),
+      item("five", { serial: "16", publish: { ...hidden, serial: "shown" } }),
+    );
+    expect(variants.get("a")?.rarity.made.caveats).toContainEqual({
+      says: "serials-not-shown",
+      values: { serials: 1 },
+    });
+  });
+
   it("holds an item by its certain part against the others, and not against itself in the log", () => {
     const { items } = assess(
       item("one", { serial: "6", census: false, parts: parts({ body: "present", tray: "absent" }) }),

@@ -40,11 +40,16 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
   };
 }
 
-/**
- * How many were made: as documented, else summed over the serial ranges, end by end.
- * `serials` are those seen of the variant and free to be published.
- */
-export function assessMade(variant: Variant, serials: readonly string[], confidence: number): Figure {
+/** Serials seen of a variant, as far as an estimate may be made from them. */
+export interface SeenSerials {
+  /** Those free to be published: an estimate from any other would give away how large it is. */
+  readonly shown: readonly string[];
+  /** How many there are besides. */
+  readonly withheld: number;
+}
+
+/** How many were made: as documented, else summed over the serial ranges, end by end. */
+export function assessMade(variant: Variant, serials: SeenSerials, confidence: number): Figure {
   const { made } = variant;
   const unit = "examples";
   if (made) {
@@ -64,7 +69,7 @@ export function assessMade(variant: Variant, serials: readonly string[], confide
         };
   }
   const ranges = variant.serials;
-  const totals = ranges.map((range) => totalOf(range, serials, confidence));
+  const totals = ranges.map((range) => totalOf(range, serials.shown, confidence));
   const isOpen = ranges.some((range) => range.from === undefined || range.to === undefined);
   const basis: Basis = {
     unit,
@@ -76,6 +81,9 @@ export function assessMade(variant: Variant, serials: readonly string[], confide
       ...(isOpen ? [statement("assumes-random-serials")] : []),
       ...(isOpen && ranges.length > 1
         ? [statement("serials-in-several-blocks", { ranges: ranges.length })]
+        : []),
+      ...(isOpen && serials.withheld > 0
+        ? [statement("serials-not-shown", { serials: serials.withheld })]
         : []),
     ],
   };

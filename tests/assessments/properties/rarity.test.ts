@@ -141,7 +141,7 @@ describe("survivors and coverage", () => {
       fc.property(logs, fc.integer({ min: 1, max: 30 }), (log, count) => {
         const made = assessMade(
           variant("a", { made: { low: count, high: count, source: "s", page: undefined, note: undefined } }),
-          [],
+          { shown: [], withheld: 0 },
           0.95,
         );
         const survivors = assessSurvivors(logged(log), 0.95);
@@ -164,7 +164,7 @@ describe("made", () => {
           const seen = (few: readonly number[]) =>
             assessMade(
               open,
-              few.map((each) => `N${each}`),
+              { shown: few.map((each) => `N${each}`), withheld: 0 },
               0.95,
             );
           const some = seen([largest, ...others.slice(0, 1)]);
@@ -184,7 +184,7 @@ describe("made", () => {
           range({ prefix: "ABCD"[at] as string, from: 100 * at, to: 100 * at + length }),
         );
         const sum = lengths.reduce((total, length) => total + length + 1, 0);
-        expect(assessMade(variant("a", { serials }), ["A1"], 0.95)).toMatchObject({
+        expect(assessMade(variant("a", { serials }), { shown: ["A1"], withheld: 0 }, 0.95)).toMatchObject({
           value: sum,
           low: sum,
           high: sum,
