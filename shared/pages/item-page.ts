@@ -86,7 +86,12 @@ export interface ItemPage extends PageHead {
   readonly completing: CompletingView;
   readonly nearest: readonly NearestView[];
   /** The other outfits of its variant, each with where the two stand side by side; of many only the list. */
-  readonly siblings: readonly { readonly outfit: Link; readonly beside: Link }[];
+  readonly siblings: readonly {
+    readonly outfit: Link;
+    /** Where the evidence speaks against its label. */
+    readonly verdict: string | null;
+    readonly beside: Link;
+  }[];
   readonly allSiblings: Link;
   readonly sources: readonly Link[];
   readonly cite: CiteView;

@@ -7,6 +7,10 @@ import type { ItemPage } from "./item-page.ts";
 /** A line for each is enough as long as they are few. */
 const listedUpTo = 12;
 
+/** A word where the evidence speaks against what an outfit is catalogued as. */
+const contradictionOf = (item: PublishedItem | undefined, { words }: CollectionIndex): string | null =>
+  item?.identification.verdict === "contradicted" ? words.pages.verdicts.contradicted.short : null;
+
 /** The other outfits of the same variant, each with where the two are set side by side. */
 export function siblingsOf({ id, variant }: PublishedItem, index: CollectionIndex): ItemPage["siblings"] {
   const all = index.variants.get(variant.id)?.items ?? [];
@@ -15,6 +19,7 @@ export function siblingsOf({ id, variant }: PublishedItem, index: CollectionInde
     .filter((other) => other.id !== id)
     .map((other) => ({
       outfit: { address: addresses.item(other.id), name: other.name },
+      verdict: contradictionOf(index.items.get(other.id), index),
       beside: {
         address: comparisonAddress(id, other.id, index),
         name: index.words.pages.compare.sideBySide,

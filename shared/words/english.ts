@@ -150,7 +150,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Each further example of which it is recorded; the interval narrows as they become more.",
   },
   "share-of-survivors": {
-    name: "Survivors as complete as this one",
+    name: "Survivors that are at least so complete",
     asks: "How many survive that are at least as complete?",
     formula: "Survivors × share, end by end.",
     source: "Interval arithmetic.",

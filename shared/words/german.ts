@@ -159,7 +159,7 @@ const methods: Record<Method, MethodWords> = {
       "Jedes weitere Exemplar, von dem es festgehalten wird; das Intervall wird enger, je mehr es sind.",
   },
   "share-of-survivors": {
-    name: "Erhaltene, so vollständig wie dieses",
+    name: "Erhaltene, die mindestens so vollständig sind",
     asks: "Wie viele sind erhalten, die mindestens so vollständig sind?",
     formula: "Erhaltene × Anteil, Ende für Ende.",
     source: "Intervallrechnung.",

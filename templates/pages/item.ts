@@ -71,8 +71,8 @@ ${
       matter: html`${
         page.siblings.length > 0 &&
         html`<ul class="contents">${page.siblings.map(
-          ({ outfit, beside }) =>
-            html`<li><span class="contents-name"><a href="${link(outfit.address)}">${outfit.name}</a></span> <span class="leader"></span> <span class="contents-figure"><a href="${link(beside.address)}">${beside.name}<span class="unseen">: ${outfit.name}</span></a></span></li>`,
+          ({ outfit, verdict, beside }) =>
+            html`<li><span class="contents-name"><a href="${link(outfit.address)}">${outfit.name}</a>${verdict !== null && html` <small><em>${verdict}</em></small>`}</span> <span class="leader"></span> <span class="contents-figure"><a href="${link(beside.address)}">${beside.name}<span class="unseen">: ${outfit.name}</span></a></span></li>`,
         )}</ul>`
       }<p>${links([page.allSiblings, page.variant, page.family])}</p>
 ${page.nearest.length > 0 && templates["parts/nearest"](page.nearest, site)}`,

@@ -1,0 +1,37 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { item, smallCollection, writeCollection } from "../collections/collection.ts";
+import { run } from "../commands/run.ts";
+
+const files = smallCollection("features: { lock: brass }\nparts: { key: { name: Key } }\n", {
+  "content/items/one.md": item("features: { lock: brass }").replace("A chest", "One"),
+  "content/items/two.md": item("features: { lock: iron }").replace("A chest", "Two"),
+});
+
+// The contract's verdict `contradicted`: what was observed does not agree with what the outfit is catalogued as.
+describe("an outfit whose evidence speaks against its label says so wherever it is named beside the others", () => {
+  let site: string;
+  beforeAll(async () => {
+    const root = writeCollection(files);
+    site = path.join(root, "site");
+    expect((await run(["build", "--root", root, "--out", site], root)).code).toBe(0);
+  });
+  const words = (file: string) =>
+    readFileSync(path.join(site, file), "utf8")
+      .replace(/<[^>]+>/g, " ")
+      .replace(/\s+/g, " ");
+
+  it.each([
+    ["index.html", "Two Chest A, contradicted"],
+    ["items/index.html", "Two Chest A contradicted"],
+    ["items/one/index.html", "Two contradicted"],
+    ["variants/chest-a/index.html", "Two Chest A contradicted"],
+  ])("on %s", (page, said) => {
+    expect(words(page)).toContain(said);
+  });
+
+  it("and of one that agrees nothing of the kind is said", () => {
+    expect(words("items/two/index.html")).toContain("One Side by side");
+  });
+});
