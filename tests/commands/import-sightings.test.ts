@@ -85,6 +85,35 @@ describe("fittedcase import sightings", () => {
     expect((await again()).out).toContain("0 rows brought in; 6 rows there already; 0 rows rejected.");
   });
 
+  it("reads a German list by its headings, and how each was seen by its words", async () => {
+    const root = pilotageFolder();
+    const rows = [
+      "Gesehen am;Ausführung;Seriennummer;Fehlende Teile;Art;Zuschlag;Währung;Bemerkung",
+      "12. März 1998;pilot-mk2;H2101;Sextant und shade;Auktion;1.250,50;EUR;Schön",
+      "um 1931;pilot-mk2;H2102;alles;erwähnt;;;",
+      "3.5.1999;pilot-mk2;unbekannt;Sextant;Sammlung;;;",
+    ];
+    const { text, imported } = await bringIn(root, asWindows1252(`${rows.join("\r\n")}\r\n`));
+    expect(text).toMatch(/headings: \[1\] \}$/m);
+    expect(imported).toMatchObject({ code: 0, err: "" });
+    expect(log(root)).toMatchObject([
+      { seen: "1998-03-12", serial: "H2101", absent: "sextant;shade", kind: "offer", price: "1250.5" },
+      { seen: "1931~", serial: "H2102", absent: "rest", kind: "mention" },
+      { seen: "1999-05-03", absent: "sextant", kind: "record" },
+    ]);
+  });
+
+  it("takes the column that says how each was seen by its cells, and headings that nobody knows for headings", async () => {
+    const root = pilotageFolder();
+    const rows = ["Kdy;Co;Jak", "2001;pilot-mk2;mentioned", "2002;pilot-mk2;record", "2003;Sextant;offer"];
+    const { text } = await bringIn(root, `${rows.join("\n")}\n`, (map) =>
+      map.replace("  # seen: …", "  seen: Kdy").replace("  # variant: …", "  variant: Co"),
+    );
+    expect(text).toMatch(/headings: \[1\] \}$/m);
+    expect(text).toMatch(/^ {2}kind: Jak$/m);
+    expect(log(root).map(({ kind }) => kind)).toEqual(["mention", "record"]);
+  });
+
   it("tells of rows that a corrected map would bring in a second time", async () => {
     const root = pilotageFolder();
     const rows = ["Date,Model,Case no,Price", "2001,pilot-mk2,H1,100", "2002,pilot-mk2,H2,200"];

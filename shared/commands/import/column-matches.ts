@@ -5,6 +5,7 @@ import type { Column, DataRow } from "./headings.ts";
 import { readPartWord } from "./part-words.ts";
 import { plainWords } from "./plain-words.ts";
 import { isRefused, saysNothing } from "./readings.ts";
+import { recordKindOf } from "./record-kinds.ts";
 import type { Separator } from "./sheet.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -60,6 +61,12 @@ function partOrFeature(heading: string, vocabulary: Vocabulary): ["parts" | "fea
   return feature === undefined ? undefined : ["features", feature];
 }
 
+/** Whether every cell of a column, and there are some, says how an example was seen, whatever stands above. */
+function saysHowSeen({ index }: Column, rows: readonly DataRow[]): boolean {
+  const cells = rows.map((row) => row.cells[index] ?? "").filter((cell) => !saysNothing(cell));
+  return cells.length > 0 && cells.every((cell) => recordKindOf(cell) !== undefined);
+}
+
 /** Finds the columns by their headings: own names and synonyms first, single parts next, then what is near. */
 export function columnMatches({ kind, columns, rows }: SheetFacts, vocabulary: Vocabulary): Matches {
   const fields = new Map<string, Column>();
@@ -94,6 +101,12 @@ export function columnMatches({ kind, columns, rows }: SheetFacts, vocabulary: V
     used.add(column);
   }
   take(1);
+  const kinds = fieldsOf(kind).find((field) => field.reader === "record-kind" && !fields.has(field.name));
+  const ofKinds = kinds && columns.find((column) => !used.has(column) && saysHowSeen(column, rows));
+  if (kinds && ofKinds) {
+    fields.set(kinds.name, ofKinds);
+    used.add(ofKinds);
+  }
   return { fields, parts, features, unused: columns.filter((column) => !used.has(column)) };
 }
 

@@ -18,7 +18,7 @@ export interface Field {
   readonly name: string;
   readonly reader: Reader;
   readonly required: boolean;
-  /** Other headings under which people keep it, in plain words. */
+  /** Other headings under which people keep it, in English and German, in plain words (plain-words.ts). */
   readonly headings: readonly string[];
 }
 
@@ -29,56 +29,97 @@ const field = (name: string, reader: Reader, headings: string, required = false)
   headings: headings === "" ? [] : headings.split(", "),
 });
 
-const variantHeadings = "model, type, pattern, mark, mk, version, issue, variety";
-const serialHeadings = "serial no, serial number, serial nr, number, no, nr, s n, sn";
+const variantHeadings =
+  "model, type, pattern, mark, mk, version, issue, variety, variante, modell, typ, muster, ausfuhrung";
+const serialHeadings =
+  "serial no, serial number, serial nr, number, no, nr, s n, sn, seriennummer, serien nr, fabriknummer, fabrik nr, nummer";
+const currencyHeadings = "cur, curr, ccy, money, wahrung";
+const germanNotes = "bemerkung, bemerkungen, anmerkung, anmerkungen, notiz, notizen, beschreibung";
 
 /** The columns of the log, in the order of the contract, which is that of the export. */
 const sightings: readonly Field[] = [
   field(
     "seen",
     "date",
-    "date, date seen, seen on, when, when seen, year, date of sale, sale date, sold, sold on",
+    "date, date seen, seen on, when, when seen, year, date of sale, sale date, sold, sold on, datum, gesehen, gesehen am, jahr, verkauft am, wann",
     true,
   ),
   field("variant", "variant", variantHeadings, true),
   field("serial", "text", serialHeadings),
-  field("example", "text", "known as, name, nickname, example name"),
+  field("example", "text", "known as, name, nickname, example name, bekannt als, bezeichnung"),
   field(
     "source",
     "source",
-    "found in, seen in, where, where seen, catalogue, publication, reference, ref, seller, venue",
+    "found in, seen in, where, where seen, catalogue, publication, reference, ref, seller, venue, quelle, wo, wo gesehen, fundstelle, katalog, anbieter, verkaufer",
   ),
-  field("kind", "record-kind", "kind of record, sort, occasion, how seen", true),
-  field("list", "text", "census, independent list, survey"),
-  field("present", "parts", "parts present, there, has, with, contents, contains, includes, included"),
+  field(
+    "kind",
+    "record-kind",
+    "kind of record, sort, occasion, how seen, art, art des nachweises, wie gesehen",
+    true,
+  ),
+  field("list", "text", "census, independent list, survey, liste, verzeichnis, zahlung"),
+  field(
+    "present",
+    "parts",
+    "parts present, there, has, with, contents, contains, includes, included, vorhanden, teile vorhanden, vorhandene teile, inhalt, mit",
+  ),
   field(
     "absent",
     "parts",
-    "parts absent, missing, lacking, lacks, without, not there, parts missing, not present, gone",
+    "parts absent, missing, lacking, lacks, without, not there, parts missing, not present, gone, fehlt, fehlend, fehlende teile, fehlteile, ohne",
   ),
-  field("condition", "text", "state, grade, shape"),
-  field("price", "amount", "sum, amount, hammer, hammer price, price realised, asking price, cost, value"),
-  field("currency", "text", "cur, curr, ccy, money"),
-  field("relisted", "flag", "offered again, again, repeat, relist, same as before"),
-  field("note", "text", "notes, remark, remarks, comment, comments, description, details, observations"),
+  field("condition", "text", "state, grade, shape, zustand, erhaltung"),
+  field(
+    "price",
+    "amount",
+    "sum, amount, hammer, hammer price, price realised, asking price, cost, value, preis, betrag, zuschlag, erlos",
+  ),
+  field("currency", "text", currencyHeadings),
+  field(
+    "relisted",
+    "flag",
+    "offered again, again, repeat, relist, same as before, wieder angeboten, erneut, nochmals",
+  ),
+  field(
+    "note",
+    "text",
+    `notes, remark, remarks, comment, comments, description, details, observations, ${germanNotes}`,
+  ),
 ];
 
 const items: readonly Field[] = [
-  field("id", "id", "ref, reference, inventory no, inventory number, item no, key"),
-  field("title", "text", "name, item, heading, description short", true),
+  field(
+    "id",
+    "id",
+    "ref, reference, inventory no, inventory number, item no, key, kennung, inventarnummer, inventar nr",
+  ),
+  field("title", "text", "name, item, heading, description short, titel, name des stucks, bezeichnung", true),
   field("variant", "variant", variantHeadings, true),
   field("serial", "text", serialHeadings),
-  field("set", "text", "set no, set number, set nr, outfit no, outfit number"),
-  field("examined", "date", "date examined, examined on, date, inspected, checked, looked over"),
-  field("updated", "date", "last changed, changed, modified, last updated"),
-  field("status", "text", "whereabouts"),
-  field("example", "text", "known as, nickname"),
-  field("census", "flag", "counted, count it"),
-  field("storage", "text", "where kept, kept in, location, shelf, stored, place"),
-  field("paid", "amount", "price paid, cost, paid for it, bought for"),
-  field("price", "amount", "asking price, asking, for sale at"),
-  field("currency", "text", "cur, curr, ccy, money"),
-  field("extras", "structure", "extra, also in the case, other contents, unlisted"),
+  field("set", "text", "set no, set number, set nr, outfit no, outfit number, satznummer, satz nr, satz"),
+  field(
+    "examined",
+    "date",
+    "date examined, examined on, date, inspected, checked, looked over, untersucht, untersucht am, gepruft, datum",
+  ),
+  field("updated", "date", "last changed, changed, modified, last updated, geandert, geandert am"),
+  field("status", "text", "whereabouts, stand, verbleib"),
+  field("example", "text", "known as, nickname, bekannt als"),
+  field("census", "flag", "counted, count it, gezahlt"),
+  field(
+    "storage",
+    "text",
+    "where kept, kept in, location, shelf, stored, place, lagerort, ort, standort, aufbewahrt",
+  ),
+  field(
+    "paid",
+    "amount",
+    "price paid, cost, paid for it, bought for, bezahlt, einkaufspreis, kaufpreis, gekauft fur",
+  ),
+  field("price", "amount", "asking price, asking, for sale at, preis, verkaufspreis"),
+  field("currency", "text", currencyHeadings),
+  field("extras", "structure", "extra, also in the case, other contents, unlisted, zusatzlich, beigaben"),
   field("labels", "structure", ""),
   field("provenance", "structure", ""),
   field("photos", "structure", ""),
@@ -90,7 +131,7 @@ const items: readonly Field[] = [
   field(
     "description",
     "text",
-    "notes, note, remark, remarks, comment, comments, details, text, observations",
+    `notes, note, remark, remarks, comment, comments, details, text, observations, ${germanNotes}`,
   ),
 ];
 

@@ -31,7 +31,9 @@ export function findHeadingRows(
       best = at;
     }
   }
-  if (best < 0) best = rows.findIndex((row) => filled(row) > 1);
+  // A single one may be a cell that says the same, below headings that nobody knows.
+  const first = rows.findIndex((row) => filled(row) > 1);
+  if (best < 0 || (most === 1 && first >= 0 && first < best)) best = first;
   if (best < 0) return [];
   const above = rows[best - 1];
   // A row of merged cells has gaps, and every heading in it spans at least one column of the row below.

@@ -5,6 +5,7 @@ import type { Mapping, Reading } from "./mapping.ts";
 import { readDate } from "./read-date.ts";
 import { readAmount } from "./read-number.ts";
 import { isRefused, readFlag, saysNothing } from "./readings.ts";
+import { recordKindOf } from "./record-kinds.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export interface RowProblem {
@@ -23,19 +24,10 @@ export interface ReadRow {
   readonly problems: readonly RowProblem[];
 }
 
-const recordKinds: Readonly<Record<string, string>> = Object.fromEntries(
-  Object.entries({
-    offer: "offer offered sale sold auction lot advert advertisement listing dealer saleroom bought",
-    record:
-      "record recorded described museum collection census catalogue examined inventory seen photographed",
-    mention: "mention mentioned named noted hearsay cited reported",
-  }).flatMap(([kind, words]) => words.split(" ").map((word) => [word, kind])),
-);
-
 const prose = new Set(["note", "description", "title", "condition"]);
 
 const everything =
-  /^(?:rest|(?:all|everything)(?: else| others| other parts| the rest)?|complete|the rest|others)$/i;
+  /^(?:rest|(?:all|everything)(?: else| others| other parts| the rest)?|complete|the rest|others|alles|alle|rest(?:liche)?|vollständig|komplett)$/i;
 
 /** The names in a cell of several. */
 function namesIn(cell: string, separator: string | undefined, isKnown: (name: string) => boolean): string[] {
@@ -46,7 +38,7 @@ function namesIn(cell: string, separator: string | undefined, isKnown: (name: st
         ? cell.split(/[;\n]/)
         : isKnown(cell)
           ? [cell]
-          : cell.split(/[,/+&]|\band\b/i);
+          : cell.split(/[,/+&]|\band\b|\bund\b/i);
   return parted.map((name) => name.trim()).filter((name) => name !== "");
 }
 
@@ -122,13 +114,8 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
           return void fields.set(field, vocabulary.source(cell) ?? cell);
         case "parts":
           return void fields.set(field, readParts(reading, cell, variant));
-        case "record-kind": {
-          const word = cell.toLowerCase();
-          return void fields.set(
-            field,
-            Object.hasOwn(recordKinds, word) ? (recordKinds[word] ?? cell) : cell,
-          );
-        }
+        case "record-kind":
+          return void fields.set(field, recordKindOf(cell) ?? cell);
         default:
           return void fields.set(field, cell);
       }

@@ -5,10 +5,12 @@ export const isRefused = <Value>(read: Read<Value>): read is { readonly reason: 
 
 /** Cells that people fill so that they are not empty, and that say nothing. */
 export const saysNothing = (cell: string): boolean =>
-  /^(?:|[-–—.?]+|n\.?\s*\/?\s*a\.?|none given|unknown|not known|not stated|unstated)$/i.test(cell.trim());
+  /^(?:|[-–—.?]+|n\.?\s*\/?\s*a\.?|none given|unknown|not known|not stated|unstated|unbekannt|nicht bekannt|keine angabe|k\.?\s*a\.?)$/i.test(
+    cell.trim(),
+  );
 
-const yes = new Set("yes y true 1 x ✓ ✔ present there has ja oui si sì sí".split(" "));
-const no = new Set("no n false 0 absent missing gone lacking nein non not without".split(" "));
+const yes = new Set("yes y true 1 x ✓ ✔ present there has ja oui si sì sí vorhanden".split(" "));
+const no = new Set("no n false 0 absent missing gone lacking nein non not without fehlt fehlend".split(" "));
 
 export function readFlag(cell: string): Read<boolean> {
   const word = cell.trim().toLowerCase();
