@@ -71,6 +71,7 @@ export const catalogue = {
   overturned: error("The data are no longer as a text says: the sentence is to be rewritten."),
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
+  "unnamed-group": warning("A part is in a group that its family, which names its groups, does not name."),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",

@@ -1,6 +1,7 @@
 import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { idSuggestion, wellFormedId } from "../diagnostics/plain-words.ts";
 import type { FileKind } from "../source/collection-files.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { type ReadCollection, type ReadRecord, within } from "../source/read-records.ts";
@@ -25,7 +26,6 @@ export interface BuiltCollection {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const wellFormedId = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 /** As the schemas have it: file systems take no longer names than 255, and the files of the site say more than the id. */
 const longestId = 80;
 
@@ -66,6 +66,7 @@ export function buildCollection(
         report("wrong-id", document, [], {
           found: isLong ? `a name of ${id.length} letters` : `the name "${id}"`,
           expected: isLong ? `at most ${longestId}` : "small letters, digits and single hyphens",
+          remedy: isLong ? undefined : idSuggestion(id),
         });
         return false;
       }

@@ -3,6 +3,7 @@ import { parseEdtf } from "../dates/edtf-interval.ts";
 import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { idSuggestion } from "../diagnostics/plain-words.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
 
@@ -107,6 +108,9 @@ function explain(error: ErrorObject): Explanation | null {
       };
     }
     case "format":
+      // What does not begin as it should is told of by its pattern.
+      if (schema.pattern !== undefined && !new RegExp(String(schema.pattern), "u").test(String(error.data)))
+        return null;
       return schema.format === "edtf"
         ? {
             code: "wrong-date",
@@ -178,8 +182,15 @@ function pattern(error: ErrorObject, path: Path, schema: SchemaObject, found: st
   if (isId) {
     const expected = "small letters, digits and single hyphens";
     return name === undefined
-      ? { code: "wrong-id", path, at: "value", found, expected }
-      : { code: "wrong-id", path: [...path, name], at: "key", found: `"${name}"`, expected };
+      ? { code: "wrong-id", path, at: "value", found, expected, remedy: idSuggestion(String(error.data)) }
+      : {
+          code: "wrong-id",
+          path: [...path, name],
+          at: "key",
+          found: `"${name}"`,
+          expected,
+          remedy: idSuggestion(name),
+        };
   }
   const examples = schema.examples as unknown[] | undefined;
   const like = examples?.[0] === undefined ? "another form" : `the form of ${inWords(examples[0])}`;

@@ -103,6 +103,14 @@ describe("fittedcase import sightings", () => {
     ]);
   });
 
+  it("says of a source that nobody knows where it could be told of", async () => {
+    const root = pilotageFolder();
+    const { imported } = await bringIn(root, "Date,Model,Source\n2001,pilot-mk2,Some old book\n");
+    expect(imported.out).toContain(
+      'row 2: source: Found "Some old book"; expected the id or the title of a source in content/sources.yaml.',
+    );
+  });
+
   it("takes the column that says how each was seen by its cells, and headings that nobody knows for headings", async () => {
     const root = pilotageFolder();
     const rows = ["Kdy;Co;Jak", "2001;pilot-mk2;mentioned", "2002;pilot-mk2;record", "2003;Sextant;offer"];

@@ -15,6 +15,14 @@ async function errorsOf(root: string): Promise<{ file: string; message: string }
 }
 
 describe("fittedcase new", () => {
+  it("refuses what cannot be part of an address, and says what could", async () => {
+    const root = pilotageFolder();
+    const { code, err } = await runHere(["new", "item", "Attic Case!", "--variant", "pilot-mk2"], root);
+    expect(code).toBe(2);
+    expect(err).toContain('Found "Attic Case!"; expected small letters, digits and single hyphens.');
+    expect(err).toContain('Did you mean "attic-case"?');
+  });
+
   it("lists every part of the variant in the order of unpacking, and passes check as it is", async () => {
     const root = pilotageFolder();
     const { code, err } = await runHere(

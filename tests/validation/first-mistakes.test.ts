@@ -13,6 +13,11 @@ function told(more: Files, variant = parts): string[] {
   );
 }
 
+it("a mistake of one value is told of once", () => {
+  const found = told({ "content/collection.yaml": "title: Chests\nurl: example.org\n" });
+  expect(found.filter((each) => each.startsWith("content/collection.yaml:2 "))).toHaveLength(1);
+});
+
 describe("a first mistake is told of in words that mend it", () => {
   it.each<[string, Files, RegExp]>([
     [
@@ -48,6 +53,16 @@ describe("a first mistake is told of in words that mend it", () => {
       "a record of another name",
       { "content/items/two/index.txt": item("") },
       /^content\/items\/two\/index\.txt:1 misplaced-file .* content\/items\/two\/index\.md/,
+    ],
+    [
+      "an address without its beginning",
+      { "content/collection.yaml": "title: Chests\nurl: example.org\n" },
+      /collection\.yaml:2 wrong-value .* "https:\/\/example\.org\/cases\/"\.$/,
+    ],
+    [
+      "a name where an id belongs",
+      { "content/items/two/index.md": item("").replace("chest-a", "Chest A") },
+      /wrong-id Found "Chest A"; .* Did you mean "chest-a"\?$/,
     ],
     [
       "another set's mark",

@@ -1,9 +1,9 @@
 import { distance } from "fastest-levenshtein";
+import { plainWords } from "../../diagnostics/plain-words.ts";
 import type { Encoding } from "./decoded-text.ts";
 import { type Field, fieldsOf, type TableKind } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { readPartWord } from "./part-words.ts";
-import { plainWords } from "./plain-words.ts";
 import { isRefused, saysNothing } from "./readings.ts";
 import { recordKindOf } from "./record-kinds.ts";
 import type { Separator } from "./sheet.ts";

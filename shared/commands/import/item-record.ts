@@ -1,6 +1,6 @@
+import { idFrom } from "../../diagnostics/plain-words.ts";
 import { readYaml } from "../../source/yaml.ts";
 import { readPartWord } from "./part-words.ts";
-import { idFrom } from "./plain-words.ts";
 import { currencyCode } from "./read-number.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
 import { isRefused } from "./readings.ts";

@@ -1,10 +1,10 @@
 import { nearestName } from "../../diagnostics/nearest-name.ts";
+import { plainWords } from "../../diagnostics/plain-words.ts";
 import { yamlLine } from "../yaml-line.ts";
 import { columnMatches, containsWords, isExport, type Matches, type SheetFacts } from "./column-matches.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { separatorNames } from "./mapping.ts";
-import { plainWords } from "./plain-words.ts";
 import { dateEvidence } from "./read-date.ts";
 import { provenDecimal } from "./read-number.ts";
 import { saysNothing } from "./readings.ts";

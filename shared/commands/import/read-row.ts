@@ -1,3 +1,4 @@
+import { wellFormedId } from "../../diagnostics/plain-words.ts";
 import { unguarded } from "../../pages/data/formula-guard.ts";
 import { fieldsOf, type Reader } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
@@ -110,8 +111,15 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
         }
         case "variant":
           return void fields.set(field, variant ?? cell);
-        case "source":
-          return void fields.set(field, vocabulary.source(cell) ?? cell);
+        case "source": {
+          const source = vocabulary.source(cell);
+          if (source === undefined && !wellFormedId.test(cell)) {
+            return refuse(
+              `Found "${cell}"; expected the id or the title of a source in content/sources.yaml. Add it there, or say in the map which it is.`,
+            );
+          }
+          return void fields.set(field, source ?? cell);
+        }
         case "parts":
           return void fields.set(field, readParts(reading, cell, variant));
         case "record-kind":

@@ -1,4 +1,4 @@
-import { plainWords } from "./plain-words.ts";
+import { plainWords } from "../../diagnostics/plain-words.ts";
 
 const kinds: ReadonlyMap<string, string> = new Map(
   Object.entries({

@@ -1,5 +1,5 @@
+import { plainWords } from "../../diagnostics/plain-words.ts";
 import type { Collection } from "../../records/collection.ts";
-import { plainWords } from "./plain-words.ts";
 
 /** What a collection calls things, found by their ids or their names, however they are written. */
 export interface Vocabulary {

@@ -1,12 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import { idFrom } from "../../diagnostics/plain-words.ts";
 import { staysInside } from "../../source/text-file.ts";
 import { UsageError } from "../command.ts";
 import { writeNewFile } from "../write-new-file.ts";
 import type { ItemFile } from "./checked-items.ts";
 import type { CheckedSheet } from "./checked-sheet.ts";
 import { logText } from "./log-text.ts";
-import { idFrom } from "./plain-words.ts";
 
 /** Puts the whole new text in the place of the old in one rename. */
 function replaceFile(root: string, file: string, text: string): void {

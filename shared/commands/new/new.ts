@@ -1,6 +1,7 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
+import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { CollectionFile } from "../../source/collection-files.ts";
 import { type Command, UsageError } from "../command.ts";
@@ -182,6 +183,12 @@ export const newRecord: Command = {
       throw new UsageError(`Found ${positionals.length - 1} ids; expected one.`);
     const stray = Object.keys(values).find((flag) => flag !== "root" && !kind.flags.includes(flag as Flag));
     if (stray) throw new UsageError(`Found --${stray}, which is not for a new ${word}.`);
+    if (!wellFormedId.test(id)) {
+      const hint = idSuggestion(id) ?? "";
+      throw new UsageError(
+        `Found "${id}"; expected small letters, digits and single hyphens. ${hint}`.trimEnd(),
+      );
+    }
     const root = rootFolder(cwd, values.root);
     const collection = knownCollection(root, err);
     if (!collection) return 1;

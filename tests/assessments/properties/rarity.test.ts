@@ -162,11 +162,7 @@ describe("made", () => {
           const open = variant("a", { serials: [range({ prefix: "N", from: 1 })] });
           const [largest = 0, ...others] = [...numbers].sort((a, b) => b - a);
           const seen = (few: readonly number[]) =>
-            assessMade(
-              open,
-              { shown: few.map((each) => `N${each}`), withheld: 0 },
-              0.95,
-            );
+            assessMade(open, { shown: few.map((each) => `N${each}`), withheld: 0 }, 0.95);
           const some = seen([largest, ...others.slice(0, 1)]);
           const all = seen([largest, ...others, ...others]);
           expect(all.low).toBe(largest);

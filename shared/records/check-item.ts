@@ -1,0 +1,65 @@
+import { suggestion } from "../diagnostics/nearest-name.ts";
+import type { Path } from "../source/document.ts";
+import { checkHazard, checkSource } from "./check-named.ts";
+import type { Collection } from "./collection.ts";
+import type { Item } from "./item.ts";
+import type { Report } from "./report.ts";
+import { rangeOf, rangesInWords } from "./serial.ts";
+
+/** An item against its variant, and what lies beside it. */
+export function checkItem(collection: Collection, files: ReadonlySet<string>, report: Report, item: Item) {
+  const { document } = item;
+  for (const [at, event] of item.provenance.entries()) {
+    checkSource(collection, report, document, ["provenance", at, "source"], event.source);
+  }
+  for (const [at, extra] of item.extras.entries()) {
+    for (const [index, hazard] of extra.hazards.entries()) {
+      checkHazard(collection, report, document, ["extras", at, "hazards", index], hazard);
+    }
+  }
+  const folder = document.file.slice(0, document.file.lastIndexOf("/") + 1);
+  const beside = (path: Path, file: string | undefined) => {
+    if (file === undefined || files.has(`${folder}${file.replace(/^\.\//, "")}`)) return;
+    const leaves = file.startsWith("/") || file.split(/[\\/]/).includes("..");
+    report(leaves ? "outside-root" : "missing-file", document, path, {
+      found: `"${file}"`,
+      expected: leaves ? "a file beside the item" : "a file of this name beside the item",
+      remedy: suggestion(
+        file,
+        [...files].filter((each) => each.startsWith(folder)).map((each) => each.slice(folder.length)),
+      ),
+    });
+  };
+  for (const [at, photo] of item.photos.entries()) beside(["photos", at, "file"], photo.file);
+  beside(["video", "src"], item.video?.src);
+  beside(["video", "captions"], item.video?.captions);
+
+  const variant = collection.variants.get(item.variant);
+  if (!variant) return;
+  if (item.serial !== undefined) {
+    if (variant.serials.length > 0 && !rangeOf(variant.serials, item.serial)) {
+      report("serial-out-of-range", document, ["serial"], {
+        found: `"${item.serial}"`,
+        expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
+      });
+    }
+  }
+  for (const [id, lines] of item.parts) {
+    const part = variant.parts.get(id);
+    if (!part) continue;
+    const units =
+      lines.length === 1
+        ? (lines[0]?.quantity ?? part.quantity)
+        : lines.reduce((sum, line) => sum + (line.quantity ?? 1), 0);
+    // A unit said to be spare is meant to be more than the case needs.
+    if (units > part.quantity && !lines.some(({ belongs }) => belongs === "spare")) {
+      report(
+        "too-many-units",
+        document,
+        ["parts", id],
+        { found: `${units} units`, expected: `at most ${part.quantity}` },
+        "key",
+      );
+    }
+  }
+}

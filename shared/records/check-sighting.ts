@@ -1,0 +1,48 @@
+import { suggestion } from "../diagnostics/nearest-name.ts";
+import { checkSource } from "./check-named.ts";
+import type { Collection } from "./collection.ts";
+import type { Report } from "./report.ts";
+import { numberInRange, rangesInWords } from "./serial.ts";
+import type { Sighting } from "./sighting.ts";
+/** A row of a log against its variant. */
+export function checkSighting(collection: Collection, report: Report, sighting: Sighting) {
+  const { document } = sighting;
+  const variant = collection.variants.get(sighting.variant);
+  if (!variant) return;
+  checkSource(collection, report, document, ["source"], sighting.source);
+  for (const column of ["present", "absent"] as const) {
+    for (const id of sighting[column]) {
+      if (id === "rest" || variant.parts.has(id)) continue;
+      report("unknown-part", document, [column], {
+        found: `"${id}"`,
+        expected: `a part of "${variant.id}", or "rest"`,
+        remedy: suggestion(id, variant.parts.keys()),
+      });
+    }
+    const both =
+      column === "present" ? sighting.present.find((id) => sighting.absent.includes(id)) : undefined;
+    if (both !== undefined) {
+      const finding = { found: `"${both}" both present and absent`, expected: "each part in one of the two" };
+      report("wrong-value", document, [column], finding);
+    }
+  }
+  if (
+    sighting.serial !== undefined &&
+    variant.serials.length > 0 &&
+    !variant.serials.some((range) => numberInRange(range, sighting.serial ?? "") !== undefined)
+  ) {
+    report("serial-out-of-range", document, ["serial"], {
+      found: `"${sighting.serial}"`,
+      expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
+    });
+  }
+  const { issued } = variant;
+  if (issued?.earliest !== undefined && issued.earliest !== null && sighting.seen.latest !== null) {
+    if (sighting.seen.latest < issued.earliest) {
+      report("sighting-before-made", document, ["seen"], {
+        found: `"${sighting.seen.text}"`,
+        expected: `a date not before "${issued.text}", when the variant was first issued`,
+      });
+    }
+  }
+}
