@@ -20,6 +20,7 @@ import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
+import { offSheet } from "./off-sheet.ts";
 import type { Link, PageHead } from "./page.ts";
 import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
@@ -99,6 +100,8 @@ export interface ItemPage extends PageHead {
   readonly displayCard: Link | null;
   /** The photographs for other programs, where there are any. */
   readonly manifest: Link | null;
+  /** What paper leaves out. */
+  readonly offSheet: string | null;
   readonly confidential: Confidential | null;
 }
 
@@ -260,6 +263,16 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       photos.length === 0
         ? null
         : { address: addresses.manifest(item.id), name: pages.photographs.manifest.link },
+    offSheet: offSheet(
+      {
+        photographs: photos.length,
+        isRecorded: recording !== null,
+        features: identity.observed.length,
+        isCompletable: item.wants.length + item.spares.length > 0,
+        others: item.nearest.length,
+      },
+      words,
+    ),
     confidential: item.confidential,
   };
 }

@@ -89,7 +89,7 @@ ${chapter(
 <dl class="closing">${templates["parts/cite"](page, site)}${page.displayCard && html`<div class="to-card"><dt>${words.pages.displayCard.term}</dt><dd><a href="${link(page.displayCard.address)}">${page.displayCard.name}</a></dd></div>`}${
       page.manifest &&
       html`<div><dt>${say.photographs}</dt><dd><a href="${link(page.manifest.address)}">${page.manifest.name}</a></dd></div>`
-    }</dl>`,
+    }</dl>${page.offSheet !== null && html`<p class="off-sheet">${page.offSheet}</p>`}`,
   },
   site,
 )}

@@ -43,6 +43,19 @@ describe("on paper", () => {
     },
   );
 
+  it("an entry says what it leaves out, and on a screen, which has it, nothing of the kind", async () => {
+    const page = await site.visit("/items/orm-head-coast-outfit/");
+    const note = page.locator(".off-sheet");
+    expect(await note.isVisible()).toBe(false);
+    expect(await page.locator(".plate").nth(1).isVisible()).toBe(true);
+    expect(await page.locator(".observed").isVisible()).toBe(true);
+    await page.emulateMedia({ media: "print" });
+    expect(await note.innerText()).toMatch(/further photographs, .*feature by feature/);
+    expect(await page.locator(".plate").nth(1).isVisible()).toBe(false);
+    expect(await page.locator(".observed").isVisible()).toBe(false);
+    await page.context().close();
+  });
+
   it("a card leaves nothing out for want of room", async () => {
     const page = await site.visit("/items/hale-ferrin-outfit/card/", {
       viewport: { width: 559, height: 793 },
