@@ -79,6 +79,9 @@ export const catalogue = {
   "too-many-units": warning(
     "More units are accounted for than the reference lists; what goes beyond is surplus.",
   ),
+  "date-ahead": warning(
+    "Something is said to have been seen, examined or changed on a day that is still to come.",
+  ),
   "sighting-before-made": warning("An example was seen before the first of its variant was issued."),
   "serial-out-of-range": warning("A serial lies in none of the ranges of its variant."),
   "feature-contradicts": warning(

@@ -1,5 +1,6 @@
 import { type Assessments, assessCollection } from "../assessments/assess-collection.ts";
 import { concernsOf } from "../assessments/concerns.ts";
+import type { DayNumber } from "../dates/day-number.ts";
 import { type Diagnostic, inReadingOrder } from "../diagnostics/diagnostic.ts";
 import { tally } from "../diagnostics/report.ts";
 import { checkSettings } from "../publication/check-settings.ts";
@@ -7,6 +8,7 @@ import { publishCollection } from "../publication/publish-collection.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
+import { datesAhead } from "../records/dates-ahead.ts";
 import { readCollection } from "../source/read-records.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
@@ -18,11 +20,15 @@ export interface LoadedCollection {
   readonly filesRead: number;
 }
 
-/** Content → records → assessments: the first half of the way, which `check` and `build` share. */
-export function loadCollection(root: string): LoadedCollection {
+/**
+ * Content → records → assessments: the first half of the way, which `check` and `build` share. Where it is said what day
+ * it is, dates that lie ahead are told of, too.
+ */
+export function loadCollection(root: string, today?: DayNumber): LoadedCollection {
   const read = readCollection(root);
   const { collection, diagnostics } = buildCollection(read, recordValidator());
-  const found = [...read.diagnostics, ...diagnostics];
+  const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
+  const found = [...read.diagnostics, ...diagnostics, ...ahead];
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {

@@ -39,14 +39,16 @@ export const check: Command = {
       throw new UsageError(`Found --format "${format}"; expected ${Object.keys(reporters).join(" or ")}.`);
     }
     const root = rootFolder(cwd, values.root);
-    let loaded = loadCollection(root);
+    // With a day to spare, for those whose day begins before that of Greenwich.
+    const today = Math.floor(Date.now() / 86_400_000) + 1;
+    let loaded = loadCollection(root, today);
     if (values.fix) {
       const mended: string[] = [];
       for (let round = 0; round < mostRounds; round++) {
         const done = mendFiles(root, loaded.diagnostics);
         if (done.length === 0) break;
         mended.push(...done);
-        loaded = loadCollection(root);
+        loaded = loadCollection(root, today);
       }
       const told =
         mended.length === 0
