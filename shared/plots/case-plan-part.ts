@@ -9,7 +9,7 @@ export interface CasePlanPart {
   /** Left, top, width, height, in any one unit. */
   readonly plan: readonly [number, number, number, number] | null;
   readonly summary?: PartSummary;
-  /** How many of the part are there: how far the compartment of an incomplete one is filled. */
+  /** How many of the part are there: how far a compartment that is partly filled is. */
   readonly units?: { readonly expected: number; readonly present: number };
 }
 

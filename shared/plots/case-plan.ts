@@ -4,7 +4,7 @@ import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
-import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
+import { isPartlyFilled, type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
 import { textWidth } from "./text-width.ts";
 import { type Breadth, twoWidths } from "./two-widths.ts";
@@ -23,6 +23,7 @@ const summaries: Readonly<Record<PartSummary, true>> = {
   incomplete: true,
   substitute: true,
   unverified: true,
+  "partly-examined": true,
   unexamined: true,
   absent: true,
   "not-issued": true,
@@ -94,7 +95,7 @@ function planSheet(
     readingOrder: [...parts.keys()].sort((a, b) => boxOf(a).y - boxOf(b).y || boxOf(a).x - boxOf(b).x),
     compartmentOf(at, part) {
       const surface: Surface = part.summary ?? "issued";
-      const look = `${at} ${surface} ${surface === "incomplete" ? filledShare(part) : ""}`;
+      const look = `${at} ${surface} ${isPartlyFilled(surface) ? filledShare(part) : ""}`;
       const before = states.get(look);
       if (before) return before;
       const state = part.summary ? options.stateWord(part.summary) : null;

@@ -11,16 +11,24 @@ const textures = {
   unexamined: { id: "dots", step: 5, lines: ["M1.2 1.2h0", "M3.7 3.7h0"], turn: 0 },
 } as const;
 
-type Textured = keyof typeof textures;
-const isTextured = (surface: Surface): surface is Textured => Object.hasOwn(textures, surface);
+type Texture = (typeof textures)[keyof typeof textures];
+
+const textureOf = (surface: Surface): Texture | undefined => {
+  // What nobody has looked for looks the same, whether something else is there or not.
+  const name = surface === "partly-examined" ? "unexamined" : surface;
+  return Object.hasOwn(textures, name) ? textures[name as keyof typeof textures] : undefined;
+};
+
+/** Whether as much of a compartment is filled as is there. */
+export const isPartlyFilled = (surface: Surface): boolean =>
+  surface === "incomplete" || surface === "partly-examined";
 
 /** The patterns that the surfaces are drawn with, under ids of their own. */
 export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string): string {
-  const used = [...new Set(surfaces)].filter(isTextured);
-  if (used.length === 0) return "";
-  const patterns = used.map((surface) => {
-    const { id, step, lines, turn } = textures[surface];
-    return element(
+  const used = new Set([...surfaces].flatMap((surface) => textureOf(surface) ?? []));
+  if (used.size === 0) return "";
+  const patterns = [...used].map(({ id, step, lines, turn }) =>
+    element(
       "pattern",
       {
         id: `${idPrefix}-${id}`,
@@ -30,14 +38,14 @@ export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string
         patternTransform: turn === 0 ? undefined : `rotate(${turn})`,
       },
       element("path", { class: `surface-${id}`, d: lines.join("") }),
-    );
-  });
+    ),
+  );
   return element("defs", {}, ...patterns);
 }
 
 /**
  * A compartment in its state, to stand in an element of the class `surface-` and the state, which looks and has
- * rounded corners as the style sheet says. `filled` says how much of an incomplete one is there.
+ * rounded corners as the style sheet says. `filled` says how much of a partly filled one is there.
  */
 export function surfaceMarkup(
   surface: Surface,
@@ -46,10 +54,11 @@ export function surfaceMarkup(
   { filled = 0.5, rounding = 3 }: { readonly filled?: number; readonly rounding?: number } = {},
 ): string {
   const { x, y, width, height } = box;
-  const fill = isTextured(surface) ? `url(#${idPrefix}-${textures[surface].id})` : undefined;
+  const texture = textureOf(surface);
+  const fill = texture && `url(#${idPrefix}-${texture.id})`;
   const pit = element("rect", { x, y, width, height, fill });
   const rx = Math.min(rounding, width / 3, height / 3);
-  if (surface === "incomplete") return pit + element("path", { d: lowerPart(box, rx, filled) });
+  if (isPartlyFilled(surface)) return pit + element("path", { d: lowerPart(box, rx, filled) });
   if (surface === "not-issued") {
     const strike = `M${coordinate(x + rx)} ${coordinate(y + height - rx)}L${coordinate(x + width - rx)} ${coordinate(y + rx)}`;
     return pit + element("path", { d: strike });

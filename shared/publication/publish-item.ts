@@ -31,7 +31,7 @@ function summaryOf(finding: PartFinding): PartSummary {
   if (finding.unexamined >= finding.expected) return "unexamined";
   if (finding.unverified > 0) return "unverified";
   if (finding.substitute > 0) return "substitute";
-  return finding.absent > 0 ? "incomplete" : "unexamined";
+  return finding.absent > 0 ? "incomplete" : "partly-examined";
 }
 
 /** Only fields that may be shown pass: those that the entry itself does not keep, with serials taken out. */

@@ -37,6 +37,8 @@ export type PartSummary =
   | "incomplete"
   | "substitute"
   | "unverified"
+  /** Some of its units are there, and nobody has looked for the others. */
+  | "partly-examined"
   | "unexamined"
   | "absent"
   | "not-issued";

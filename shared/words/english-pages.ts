@@ -51,6 +51,7 @@ export const englishPages = {
     incomplete: "incomplete",
     substitute: "substitute",
     unverified: "unverified",
+    "partly-examined": "partly seen",
     unexamined: "not examined",
     absent: "missing",
     "not-issued": "never issued",

@@ -55,6 +55,7 @@ export const germanPages: PageWords = {
   states: {
     present: "vorhanden",
     incomplete: "unvollzählig",
+    "partly-examined": "teils gesehen",
     substitute: "Ersatz",
     unverified: "ungesichert",
     unexamined: "ungeprüft",

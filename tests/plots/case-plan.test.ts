@@ -121,6 +121,22 @@ describe("casePlan", () => {
     expect(new Set(surfaces).size).toBe(summaries.length);
   });
 
+  it("fills a compartment as far as its units are there, whatever became of the others", () => {
+    const units = { expected: 4, present: 3 };
+    const depthOf = (summary: "incomplete" | "partly-examined" | "unexamined") => {
+      const parts = [plain({ summary, quantity: 4, units }), plain({ id: "other", summary: "present" })];
+      const [link] = all(parseMarkup(draw(parts)), "a");
+      const [pit] = link ? all(link, "rect") : [];
+      const [, top] = /^M\S+ (\S+)v/.exec((link && all(link, "path")[0]?.attributes.get("d")) ?? "") ?? [];
+      if (!pit || top === undefined) return null;
+      const { y, height } = rectangleOf(pit);
+      return (y + height - Number(top)) / height;
+    };
+    expect(depthOf("incomplete")).toBeCloseTo(3 / 4, 2);
+    expect(depthOf("partly-examined")).toBeCloseTo(3 / 4, 2);
+    expect(depthOf("unexamined")).toBeNull();
+  });
+
   it("is a plan of what was issued where no part has a state", () => {
     const [svg] = all(parseMarkup(draw([plain({ quantity: 2 })])), "svg");
     const [link] = svg ? all(svg, "a") : [];

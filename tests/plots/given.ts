@@ -12,6 +12,7 @@ export const summaries: readonly PartSummary[] = [
   "incomplete",
   "substitute",
   "unverified",
+  "partly-examined",
   "unexamined",
   "absent",
   "not-issued",

@@ -10,6 +10,7 @@ const colours = {
   incomplete: "yellow",
   substitute: "yellow",
   unverified: "yellow",
+  "partly-examined": "dim",
   unexamined: "dim",
   absent: "red",
   "not-issued": "dim",
