@@ -3,7 +3,7 @@ import type { Item } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Variant } from "../records/variant.ts";
-import { assessCompleteness, type Completeness } from "./completeness.ts";
+import { assessCompleteness, type Completeness, isAnyExamined } from "./completeness.ts";
 import { type Reallocation, reallocate, type Spare, sparesOf, type Want, wantsOf } from "./completing.ts";
 import { assessDating, type Dating } from "./dating.ts";
 import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
@@ -42,6 +42,7 @@ import {
   type Frequencies,
   frequenciesOf,
   namingConflict,
+  namingDoubt,
 } from "./rarity/survivors.ts";
 import { compareVariants, type VariantComparison } from "./variant-comparison.ts";
 
@@ -115,7 +116,7 @@ function seenSerials(sightings: readonly Sighting[], items: readonly Item[]): Se
   const shown = serialsOf([...sightings, ...counted.filter(({ publish }) => publish.serial === "shown")]);
   const known = new Set(shown.map(foldSerial));
   const all = new Set(serialsOf(counted).map(foldSerial));
-  return { shown, withheld: [...all].filter((serial) => !known.has(serial)).length };
+  return { shown, withheld: [...all].filter((serial) => !known.has(serial)) };
 }
 
 /** What the assessment of one family takes from all the others. */
@@ -145,16 +146,27 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
   const items = new Map<string, ItemAssessment>();
   const likenessTables = new Map<string, LikenessTable>();
   for (const variant of collection.variants.values()) {
+    const features = collection.families.get(variant.family)?.features ?? new Map();
+    const siblings = siblingsOf.get(variant.family) ?? [];
     const examined = (itemsOf.get(variant.id) ?? []).map((item) => ({
       item,
       completeness: assessCompleteness(variant, item),
+      identification: assessIdentification(item, siblings, features),
     }));
     const sightings = sightingsOf.get(variant.id) ?? [];
     const examples = examplesOf(variant, sightings, examined);
+    const contradicted = new Set(
+      examined
+        .filter(({ identification }) => identification.verdict === "contradicted")
+        .map(({ item }) => item.id),
+    );
     const rarity = assessVariantRarity(
       variant,
       sightings,
       examples,
+      // One that the log has, too, is held to be of this variant by somebody else.
+      examples.filter(({ rows, items: of }) => rows.length === 0 && of.every((id) => contradicted.has(id)))
+        .length,
       seenSerials(sightings, itemsOf.get(variant.id) ?? []),
     );
     variants.set(variant.id, {
@@ -164,7 +176,6 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       hazards: assessHazards(variant.parts.values(), () => true, [], collection.hazards),
       reallocation: reallocate(variant, examined),
     });
-    const features = collection.families.get(variant.family)?.features ?? new Map();
     const likened = { features: [...features.keys()], parts: [...variant.parts.keys()] };
     const rows = examples.map((example) =>
       likenessRow(example, likened, collection.items.get(example.items[0] ?? "")?.features),
@@ -184,10 +195,11 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       const row = rowOfItem.get(id);
       return row ? nearestTo(row) : [];
     };
-    for (const { item, completeness } of examined) {
+    for (const { item, completeness, identification } of examined) {
+      const isExamined = isAnyExamined(completeness);
       items.set(item.id, {
         item: item.id,
-        identification: assessIdentification(item, siblingsOf.get(variant.family) ?? [], features),
+        identification,
         completeness,
         dating: assessDating(variant, item),
         marks: assessMarks(variant.parts.values(), item),
@@ -198,7 +210,8 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
           {
             id: item.id,
             keys: keysOf(item.example, item.serial),
-            certain: completeness.main?.weighted.low ?? null,
+            certain: isExamined ? (completeness.main?.weighted.low ?? null) : null,
+            isExamined,
           },
           ranked,
           rarity.survivors,
@@ -219,10 +232,11 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
     variant: Variant,
     sightings: readonly Sighting[],
     examples: readonly Example[],
+    contradicted: number,
     serials: SeenSerials,
   ): VariantRarity {
     const made = assessMade(variant, serials, confidence);
-    const survivors = namingConflict(assessSurvivors(examples, confidence), made);
+    const survivors = namingDoubt(namingConflict(assessSurvivors(examples, confidence), made), contradicted);
     const offers = offersIn(sightings.filter((row) => isCountedOffer(row, watched)));
     return {
       made,

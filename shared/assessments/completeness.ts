@@ -50,6 +50,10 @@ export interface Completeness {
   readonly extras: readonly Extra[];
 }
 
+/** Whether anybody has looked for any part. */
+export const isAnyExamined = ({ parts }: Completeness): boolean =>
+  [...parts.values()].some(({ unexamined, expected }) => unexamined < expected);
+
 const found = new WeakMap<Part, Map<PartLine | "nothing", PartFinding>>();
 
 /** Of a part of which nothing was written, or one word, the finding is the same in every example. */

@@ -32,6 +32,8 @@ function numberAlone(digits: string): RegExp | null {
   return alone(digits.length === 4 ? digits : [...digits].join("[\\s.,'\u2019]?"));
 }
 
+const runsOf = (serial: string): readonly string[] => serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
+
 export type Redact = (text: string) => string;
 
 const known = new WeakMap<Item, Redact>();
@@ -63,7 +65,7 @@ function makeRedactor(item: Item): Redact {
   const secrets = serials
     .flatMap((serial) => (serial === undefined ? [] : [serial]))
     .flatMap((serial) => {
-      const runs = serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
+      const runs = runsOf(serial);
       const whole = { pattern: once(() => spelling(runs)), shown: publish(serial), has: mark(runs) };
       const numbers = runs.map((run) => ({
         pattern: once(() => (/^\p{Nd}+$/u.test(run) ? numberAlone(run) : null)),
@@ -78,4 +80,49 @@ function makeRedactor(item: Item): Redact {
       const found = redacted.includes(has) ? pattern() : null;
       return found ? redacted.replace(found, shown) : redacted;
     }, text);
+}
+
+/** A serial that its item does not show, with what is shown in its place. Plain data. */
+export interface HiddenSerial {
+  readonly serial: string;
+  readonly shown: string;
+}
+
+/**
+ * Those that can be told in a text about something else. A number alone cannot, unless it is long: the same may count
+ * anything.
+ */
+export function hiddenSerials(items: Iterable<Item>): HiddenSerial[] {
+  const hidden: HiddenSerial[] = [];
+  for (const { serial, publish } of items) {
+    if (serial === undefined || publish.serial === "shown") continue;
+    const isTold = /\p{L}/u.test(serial) || /\p{Nd}{6}/u.test(serial);
+    if (isTold) hidden.push({ serial, shown: publishSerial(serial, publish.serial) ?? dot.repeat(3) });
+  }
+  return hidden;
+}
+
+/** Takes hidden serials out of a text that may be about anything, whoever wrote it. */
+export function redactorOf(hidden: readonly HiddenSerial[]): Redact {
+  const byNumber = new Map<string, { readonly pattern: () => RegExp | null; readonly shown: string }[]>();
+  for (const { serial, shown } of hidden) {
+    const runs = runsOf(serial);
+    const secret = { pattern: once(() => spelling(runs)), shown };
+    const number = mark(runs);
+    if (number === "") continue;
+    const others = byNumber.get(number);
+    if (others) others.push(secret);
+    else byNumber.set(number, [secret]);
+  }
+  if (byNumber.size === 0) return (text) => text;
+  return (text) => {
+    let redacted = text;
+    for (const [number] of text.matchAll(/[0-9]+/g)) {
+      for (const { pattern, shown } of byNumber.get(number) ?? []) {
+        const found = pattern();
+        if (found) redacted = redacted.replace(found, shown);
+      }
+    }
+    return redacted;
+  };
 }

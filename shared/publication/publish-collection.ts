@@ -4,6 +4,7 @@ import type { Collection } from "../records/collection.ts";
 import type { ScaleClass } from "../records/register.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
+import { hiddenSerials, type Redact, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
@@ -48,9 +49,12 @@ export function publishCollection(
   const { settings } = collection;
   const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
 
+  const redact: Redact =
+    audience === "private" ? (text) => text : redactorOf(hiddenSerials(collection.items.values()));
+  const shown = (text: string | undefined): string | null => (text === undefined ? null : redact(text));
   const titleOf = (id: string) => {
     const item = collection.items.get(id);
-    return item ? publishTitle(item, audience) : id;
+    return item ? redact(publishTitle(item, audience)) : id;
   };
   const sets = new Map<string, Map<string, Reference>>();
   const setsOf = (family: string): ReadonlyMap<string, Reference> => {
@@ -81,6 +85,7 @@ export function publishCollection(
         ofVariant,
         audience,
         words,
+        redactAny: redact,
       }),
     ];
   });
@@ -97,6 +102,7 @@ export function publishCollection(
           .filter((item) => item.variant.id === variant.id)
           .map(({ id, title }) => ({ id, name: title })),
         words,
+        shown,
       }),
     ];
   });
@@ -105,14 +111,14 @@ export function publishCollection(
     id: family.id,
     name: family.name,
     maker: family.maker ?? null,
-    description: family.description ?? null,
+    description: shown(family.description),
     features: [...family.features.values()].map(({ id, name, values, look, effort, note }) => ({
       id,
       name,
       values,
-      look: look ?? null,
+      look: shown(look),
       effort,
-      note: note ?? null,
+      note: shown(note),
     })),
     variants: variants
       .filter((variant) => variant.family.id === family.id)
@@ -131,7 +137,7 @@ export function publishCollection(
       language: settings.language,
       confidence: settings.confidence,
       watching: settings.watching?.text ?? null,
-      description: settings.description ?? null,
+      description: shown(settings.description),
       notice: settings.notice ?? null,
       publisher: settings.publisher ?? null,
       rights: settings.rights ?? null,
@@ -156,9 +162,9 @@ export function publishCollection(
       title: article.title,
       authors: article.authors,
       updated: article.updated?.text ?? null,
-      abstract: article.abstract ?? null,
+      abstract: shown(article.abstract),
       formerly: article.formerly,
-      text: article.text,
+      text: redact(article.text),
     })),
     sources: [...collection.sources.values()].map(publishSource),
   };

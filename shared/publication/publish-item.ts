@@ -127,6 +127,8 @@ interface Surroundings {
   readonly ofVariant: VariantAssessment;
   readonly audience: Audience;
   readonly words: Words;
+  /** Takes the serials of whatever item out of a text. */
+  readonly redactAny: Redact;
 }
 
 /** Takes out of a text about an item whatever this audience is not to read in it. */
@@ -137,7 +139,8 @@ export const publishTitle = (item: Item, audience: Audience): string => redactFo
 
 export function publishItem(item: Item, assessment: ItemAssessment, around: Surroundings): PublishedItem {
   const { variant, family, audience, words } = around;
-  const redact = redactFor(item, audience);
+  const redactOwn = redactFor(item, audience);
+  const redact: Redact = (text) => around.redactAny(redactOwn(text));
   const { completeness, identification, dating, rarity, provenance } = assessment;
   const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);
 
@@ -155,7 +158,9 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
       !item.assembled.includes(part.id);
     const before = isPlain ? plainParts.get(finding) : undefined;
     if (before?.ofVariant === around.ofVariant && before.words === words) return [before.part];
-    const published = publishPart(part, family, around.ofVariant, words);
+    const published = publishPart(part, family, around.ofVariant, words, (text) =>
+      text === undefined ? null : around.redactAny(text),
+    );
     const made: PublishedItemPart[] = [
       {
         ...published,

@@ -15,7 +15,10 @@ import type {
   Reference,
 } from "./published.ts";
 
-const publishRange = (range: SerialRange): PublishedSerialRange => ({
+/** Null for nothing; otherwise without the serials that no item shows. */
+export type Shown = (text: string | undefined) => string | null;
+
+const publishRange = (range: SerialRange, shown: Shown): PublishedSerialRange => ({
   prefix: range.prefix,
   from: range.from ?? null,
   to: range.to ?? null,
@@ -23,7 +26,7 @@ const publishRange = (range: SerialRange): PublishedSerialRange => ({
   skipped: range.skipped,
   source: range.source ?? null,
   page: range.page ?? null,
-  note: range.note ?? null,
+  note: shown(range.note),
 });
 
 export function publishPart(
@@ -31,6 +34,7 @@ export function publishPart(
   family: Family | undefined,
   assessment: VariantAssessment,
   words: Words,
+  shown: Shown,
 ): PublishedPart {
   const rate = assessment.rarity.parts.get(part.id);
   if (!rate) throw new Error(`Part "${part.id}" was not assessed.`);
@@ -46,15 +50,15 @@ export function publishPart(
     marks: part.marks,
     hazards: part.hazards,
     plan: part.plan ?? null,
-    serials: part.serials.map(publishRange),
-    look: part.look ?? null,
-    note: part.note ?? null,
+    serials: part.serials.map((range) => publishRange(range, shown)),
+    look: shown(part.look),
+    note: shown(part.note),
     rate: publishFigure(rate, words),
   };
 }
 
 /** The log is published as it stands: whoever writes a serial into it takes it from what is public already. */
-const publishSighting = (row: Sighting): PublishedSighting => ({
+const publishSighting = (row: Sighting, shown: Shown): PublishedSighting => ({
   seen: row.seen.text,
   serial: row.serial ?? null,
   example: row.example ?? null,
@@ -63,13 +67,13 @@ const publishSighting = (row: Sighting): PublishedSighting => ({
   list: row.list ?? null,
   present: row.present,
   absent: row.absent,
-  condition: row.condition ?? null,
+  condition: shown(row.condition),
   price:
     row.price === undefined || row.currency === undefined
       ? null
       : { amount: row.price, currency: row.currency },
   relisted: row.relisted,
-  note: row.note ?? null,
+  note: shown(row.note),
 });
 
 interface Surroundings {
@@ -78,12 +82,13 @@ interface Surroundings {
   readonly sightings: readonly Sighting[];
   readonly items: readonly Reference[];
   readonly words: Words;
+  readonly shown: Shown;
 }
 
 export function publishVariant(
   variant: Variant,
   assessment: VariantAssessment,
-  { family, nameOf, sightings, items, words }: Surroundings,
+  { family, nameOf, sightings, items, words, shown }: Surroundings,
 ): PublishedVariant {
   const { rarity } = assessment;
   const figure = (each: typeof rarity.made) => publishFigure(each, words);
@@ -93,15 +98,15 @@ export function publishVariant(
     family: { id: variant.family, name: family?.name ?? variant.family },
     extends: variant.extends === undefined ? null : { id: variant.extends, name: nameOf(variant.extends) },
     issued: variant.issued?.text ?? null,
-    description: variant.description ?? null,
-    note: variant.note ?? null,
+    description: shown(variant.description),
+    note: shown(variant.note),
     features: [...variant.features].map(([id, values]) => ({
       id,
       name: family?.features.get(id)?.name ?? id,
       values,
     })),
-    serials: variant.serials.map(publishRange),
-    parts: [...variant.parts.values()].map((part) => publishPart(part, family, assessment, words)),
+    serials: variant.serials.map((range) => publishRange(range, shown)),
+    parts: [...variant.parts.values()].map((part) => publishPart(part, family, assessment, words, shown)),
     levels: variant.levels.map((level) => ({
       id: level.id,
       name: level.name,
@@ -136,7 +141,7 @@ export function publishVariant(
     reallocation: assessment.reallocation,
     hazards: assessment.hazards.map(publishHazard),
     sources: variant.sources,
-    sightings: sightings.map(publishSighting),
+    sightings: sightings.map((row) => publishSighting(row, shown)),
     items,
   };
 }

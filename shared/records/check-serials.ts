@@ -5,11 +5,14 @@ import { foldSerial } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 
 /** Serials against each other, and against all that would give away one that an item masks or hides. */
-export function checkSerials({ items, sightings }: Collection, report: Report): void {
+export function checkSerials({ items, sightings, variants }: Collection, report: Report): void {
+  // One outfit may be taken for two variants, but hardly for two families.
+  const familyKey = (variant: string, serial: string) =>
+    serialKey(variants.get(variant)?.family ?? "", serial);
   const logged = new Map<string, Sighting>();
   for (const sighting of sightings) {
     if (sighting.serial === undefined) continue;
-    const key = serialKey(sighting.variant, sighting.serial);
+    const key = familyKey(sighting.variant, sighting.serial);
     if (!logged.has(key)) logged.set(key, sighting);
   }
   const bearers = new Map<string, Item>();
@@ -18,7 +21,7 @@ export function checkSerials({ items, sightings }: Collection, report: Report): 
     const key = serialKey(item.variant, item.serial);
     if (item.publish.serial !== "shown") {
       checkAddress(report, item, item.serial);
-      checkLogged(report, item, item.serial, logged.get(key));
+      checkLogged(report, item, item.serial, logged.get(familyKey(item.variant, item.serial)));
     }
     const other = bearers.get(key);
     if (other) checkBearers(report, item, item.serial, other);
@@ -26,7 +29,7 @@ export function checkSerials({ items, sightings }: Collection, report: Report): 
   }
 }
 
-const serialKey = (variant: string, serial: string): string => `${variant} ${foldSerial(serial)}`;
+const serialKey = (of: string, serial: string): string => `${of} ${foldSerial(serial)}`;
 
 /** An address is public: a serial that is not must not be read off it. */
 function checkAddress(report: Report, item: Item, serial: string) {

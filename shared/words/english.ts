@@ -29,6 +29,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
       : `The sightings come from ${plural(numberOf(values, "lists"), "list")}; the method compares exactly two independent ones.`,
   "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
   "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
+  "no-part-examined": () => "Nobody has looked for any of its parts.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
   "made-unknown": () => "No record of the number made is known, and no range of serials.",
   "made-only-a-range": (values) =>
@@ -60,11 +61,17 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "serials-not-shown": (values) => {
     const serials = numberOf(values, "serials");
     return serials === 1
-      ? "Without the one serial that is not shown in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
-      : `Without the ${count(serials)} serials that are not shown in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
+      ? "Without the one serial that is not published in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
+      : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
   "estimate-exceeds-made": (values) =>
     `More are estimated to survive than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
+  "counts-contradicted": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "One of those counted is here under this name against the evidence, and may be no example of it."
+      : `${count(examples)} of those counted are here under this name against the evidence, and may be no examples of it.`;
+  },
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>

@@ -31,6 +31,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
   "no-part-in-reference": () =>
     "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
+  "no-part-examined": () => "Nach seinen Teilen hat noch niemand gesehen.",
   "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
   "made-unknown": () => "Weder eine Angabe der gefertigten Zahl noch eine Nummernreihe ist bekannt.",
   "made-only-a-range": (values) =>
@@ -64,11 +65,17 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "serials-not-shown": (values) => {
     const serials = numberOf(values, "serials");
     return serials === 1
-      ? "Ohne die eine Nummer, die nicht ganz gezeigt wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
-      : `Ohne die ${count(serials)} Nummern, die nicht ganz gezeigt werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
+      ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
+      : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
   },
   "estimate-exceeds-made": (values) =>
     `Nach der Schätzung sind mehr erhalten als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
+  "counts-contradicted": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Eines der gezählten gilt hier gegen den Befund als diese Variante und ist vielleicht kein Exemplar von ihr."
+      : `${count(examples)} der gezählten gelten hier gegen den Befund als diese Variante und sind vielleicht keine Exemplare von ihr.`;
+  },
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",

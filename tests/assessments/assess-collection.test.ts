@@ -217,6 +217,15 @@ describe("the rarity of a variant and of its items", () => {
     expect(made("hidden")).toEqual(seen(3, 7));
   });
 
+  it("gives no rank to an item of which nobody has looked for any part, and says why", () => {
+    const { items } = assess(item("one"), item("two", { parts: parts({ body: "unverified" }) }));
+    expect(items.get("one")?.rarity).toMatchObject({
+      rank: null,
+      asComplete: { value: null, insufficient: { says: "no-part-examined" } },
+    });
+    expect(items.get("two")?.rarity.rank).toMatchObject({ of: 4 });
+  });
+
   it("says how many serials it left out, without those that the log has anyway", () => {
     const hidden = { serial: "hidden", price: "hidden" } as const;
     const { variants } = assess(

@@ -4,7 +4,15 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { run } from "../commands/run.ts";
 
+const rows = [
+  "seen,variant,kind,example",
+  "2001,chest-a,record,A",
+  "2002,chest-a,record,A",
+  "2003,chest-a,record,B",
+];
+
 const files = smallCollection("features: { lock: brass }\nparts: { key: { name: Key } }\n", {
+  "content/sightings/log.csv": `${rows.join("\n")}\n`,
   "content/items/one.md": item("features: { lock: brass }").replace("A chest", "One"),
   "content/items/two.md": item("features: { lock: iron }").replace("A chest", "Two"),
 });
@@ -29,6 +37,15 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
     ["variants/chest-a/index.html", "Two Chest A contradicted"],
   ])("on %s", (page, said) => {
     expect(words(page)).toContain(said);
+  });
+
+  it("and so does every figure that counts it", () => {
+    const doubt = "One of those counted is here under this name against the evidence";
+    const { rarity } = JSON.parse(readFileSync(path.join(site, "data/variants/chest-a.json"), "utf8"));
+    expect(rarity.distinct).toBe(4);
+    expect(rarity.survivors.caveats[0]).toContain(doubt);
+    expect(words("variants/chest-a/index.html")).toContain(doubt);
+    expect(words("items/one/index.html")).toContain(doubt);
   });
 
   it("and of one that agrees nothing of the kind is said", () => {

@@ -14,12 +14,19 @@ export interface ItemRarity {
 
 /** How rare one as complete as this is, among the recorded examples of its variant: figures.md, section 4. */
 export function assessItemRarity(
-  item: { readonly id: string; readonly keys: readonly string[]; readonly certain: number | null },
+  item: {
+    readonly id: string;
+    readonly keys: readonly string[];
+    /** Null where there is nothing to be certain of: the reference lists no part, or nobody has looked for any. */
+    readonly certain: number | null;
+    readonly isExamined: boolean;
+  },
   examples: RankedExamples,
   survivors: Figure,
   confidence: number,
 ): ItemRarity {
   const { certain } = item;
+  const nothing = statement(item.isExamined ? "no-part-in-reference" : "no-part-examined");
   const { others, asComplete, above, sources } = examples.besides(item);
   const compared = certain === null ? others : others + 1;
   const asCompleteAmong = asComplete + 1;
@@ -34,7 +41,7 @@ export function assessItemRarity(
   };
   const share =
     certain === null
-      ? withheld(statement("no-part-in-reference"), basis)
+      ? withheld(nothing, basis)
       : figure(wilson(asCompleteAmong, compared, confidence), basis);
 
   const wait = assessWait(examples.offersAsComplete(certain), examples.watched, confidence);
@@ -43,7 +50,7 @@ export function assessItemRarity(
     asCompleteSurvivors: survivorsAsComplete(share, survivors, asCompleteAmong, confidence),
     asCompleteWait:
       certain === null
-        ? withheld(statement("no-part-in-reference"), { ...wait, inputs: wait.inputs })
+        ? withheld(nothing, { ...wait, inputs: wait.inputs })
         : { ...wait, caveats: [...wait.caveats, statement("counted-in-by-certain-part")] },
     rank: certain === null ? null : { place: above + 1, of: compared },
   };

@@ -1,4 +1,4 @@
-import { numberInRange, type SerialRange } from "../../records/serial.ts";
+import { numberInRange, rangeOf, type SerialRange } from "../../records/serial.ts";
 import type { Variant } from "../../records/variant.ts";
 import type { Estimate } from "../../statistics/interval.ts";
 import { serialTotal, serialTotalUnknownStart } from "../../statistics/serial-total.ts";
@@ -44,8 +44,7 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
 export interface SeenSerials {
   /** Those free to be published: an estimate from any other would give away how large it is. */
   readonly shown: readonly string[];
-  /** How many there are besides. */
-  readonly withheld: number;
+  readonly withheld: readonly string[];
 }
 
 /** How many were made: as documented, else summed over the serial ranges, end by end. */
@@ -70,7 +69,9 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
   }
   const ranges = variant.serials;
   const totals = ranges.map((range) => totalOf(range, serials.shown, confidence));
-  const isOpen = ranges.some((range) => range.from === undefined || range.to === undefined);
+  const open = ranges.filter((range) => range.from === undefined || range.to === undefined);
+  const isOpen = open.length > 0;
+  const leftOut = serials.withheld.filter((serial) => rangeOf(open, serial)).length;
   const basis: Basis = {
     unit,
     confidence,
@@ -82,9 +83,7 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
       ...(isOpen && ranges.length > 1
         ? [statement("serials-in-several-blocks", { ranges: ranges.length })]
         : []),
-      ...(isOpen && serials.withheld > 0
-        ? [statement("serials-not-shown", { serials: serials.withheld })]
-        : []),
+      ...(leftOut > 0 ? [statement("serials-not-shown", { serials: leftOut })] : []),
     ],
   };
   if (ranges.length === 0) return withheld(statement("made-unknown"), basis);

@@ -90,7 +90,15 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
       : [],
   };
   if (!isPair) return withheld(statement("not-two-lists", { lists: names.length }), basis);
-  return figure(chapman({ first: on(first), second: on(second), both }, confidence), basis);
+  const estimate = chapman({ first: on(first), second: on(second), both }, confidence);
+  // Seen elsewhere, more may be known than the two lists tell of.
+  const known = examples.length;
+  return figure(
+    estimate,
+    estimate.low < known
+      ? { ...basis, caveats: [statement("at-least-known", { known }), ...(basis.caveats ?? [])] }
+      : basis,
+  );
 }
 
 const exceedsMade = (survivors: Figure, made: Figure): boolean => {
@@ -105,6 +113,15 @@ export function namingConflict(survivors: Figure, made: Figure): Figure {
   return { ...survivors, caveats: [conflict, ...survivors.caveats] };
 }
 
+/** Where some are counted only since they are catalogued as what the evidence speaks against, the figure says so. */
+export function namingDoubt(survivors: Figure, contradicted: number): Figure {
+  if (contradicted === 0) return survivors;
+  return {
+    ...survivors,
+    caveats: [statement("counts-contradicted", { examples: contradicted }), ...survivors.caveats],
+  };
+}
+
 /** Of those made, the share that survives. */
 export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: number): Figure {
   const inputs = {
@@ -117,7 +134,7 @@ export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: 
     method: "survival-ratio",
     inputs,
     sources: [...survivors.sources, ...made.sources],
-    caveats: survivors.caveats.filter(({ says }) => says !== "estimate-exceeds-made"),
+    caveats: [...survivors.caveats.filter(({ says }) => says !== "estimate-exceeds-made"), ...made.caveats],
   };
   if (survivors.value === null || survivors.low === null || survivors.high === null) {
     return withheld(statement("survivors-withheld"), basis);

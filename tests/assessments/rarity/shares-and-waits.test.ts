@@ -309,7 +309,7 @@ describe("as complete as this one", () => {
     more: { keys?: string[]; survivors?: Figure; items?: string } = {},
   ) =>
     assessItemRarity(
-      { id: "one", keys: more.keys ?? [], certain },
+      { id: "one", keys: more.keys ?? [], certain, isExamined: true },
       rankExamples(logged(...rows), watched),
       more.survivors ?? survivors,
       0.95,
@@ -346,7 +346,7 @@ describe("as complete as this one", () => {
     expect(assess(0.75, rows, { keys: ["serial 7", "example x"] }).rank).toEqual({ place: 3, of: 3 });
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75 },
+      { id: "one", keys: [], certain: 0.75, isExamined: true },
       rankExamples(examples, watched),
       survivors,
       0.95,
@@ -401,7 +401,7 @@ describe("as complete as this one", () => {
       items: items[at] ?? [],
     }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75 },
+      { id: "one", keys: [], certain: 0.75, isExamined: true },
       rankExamples(examples, watched),
       survivors,
       0.95,

@@ -113,7 +113,9 @@ describe("survivors from two lists", () => {
       sources: ["north", "south"],
       insufficient: null,
     });
-    expect(said(found)).toEqual(["assumes-independent-lists"]);
+    // Its interval begins at the 6 that the two lists name; a seventh is known from elsewhere.
+    expect(found.caveats[0]).toEqual({ says: "at-least-known", values: { known: 7 } });
+    expect(said(found)).toEqual(["at-least-known", "assumes-independent-lists"]);
   });
 
   // By hand: (3·3)/1 − 1 = 8.
