@@ -5,6 +5,7 @@ import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval, unitsInWords } from "./completeness-words.ts";
 import { drawing } from "./drawings.ts";
 import { absoluteAddress } from "./linked-data.ts";
+import { noneMissing } from "./none-missing.ts";
 import type { Link, PageHead } from "./page.ts";
 
 /** A sheet to be printed and stood beside the piece. */
@@ -80,11 +81,12 @@ export function displayCardPage(item: PublishedItem, index: CollectionIndex): Di
   };
 }
 
-function missingOf({ completeness, parts }: PublishedItem, { words }: CollectionIndex): string {
+function missingOf(item: PublishedItem, { words }: CollectionIndex): string {
+  const { completeness, parts } = item;
   const { item: say, list } = words.pages;
   const missing = [...completeness.missing, ...completeness.partial];
   const names = missing.slice(0, shownMissing).map((id) => parts.find((part) => part.id === id)?.name ?? id);
   const more = missing.length - names.length;
-  if (names.length === 0) return say.nothingMissing;
+  if (names.length === 0) return noneMissing(item, words);
   return list(more > 0 ? [...names, say.andMore(more)] : names);
 }

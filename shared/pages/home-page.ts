@@ -63,7 +63,8 @@ export function homePage(index: CatalogueIndex): HomePage {
       settings.description === null
         ? ""
         : renderMarkdown(settings.description, { page: addresses.home, below: 1, index }),
-    publisher: settings.publisher,
+    // Once is enough where the collection is called after whoever publishes it.
+    publisher: settings.publisher === settings.title ? null : settings.publisher,
     opened: opened ?? null,
     entries: first.map(({ entry }) => entry),
     all: { address: addresses.items, name: say.allOutfits },

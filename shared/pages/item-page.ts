@@ -20,6 +20,7 @@ import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
+import { noneMissing } from "./none-missing.ts";
 import { offSheet } from "./off-sheet.ts";
 import type { Link, PageHead } from "./page.ts";
 import { planNote } from "./plan-note.ts";
@@ -203,7 +204,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       class: classed?.named ?? null,
       rank: placed,
       missing: missing.slice(0, shownInBrief).map(lacking),
-      noneMissing: doubtful > 0 ? say.nothingMissingOfExamined : say.nothingMissing,
+      noneMissing: noneMissing(item, words),
       more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,
       inDoubt: doubtful > 0 ? say.inDoubt(doubtful) : null,
     },

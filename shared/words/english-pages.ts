@@ -226,6 +226,7 @@ export const englishPages = {
       `in completeness, place ${place} of the ${of} recorded part by part`,
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
+    nothingExamined: "Nobody has looked for its parts",
     nothingMissingOfExamined: "Nothing, as far as it was examined",
     missingCount: (count: number) => plural(count, "part"),
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,

@@ -222,6 +222,7 @@ export const germanPages: PageWords = {
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
+    nothingExamined: "Nach seinen Teilen hat niemand gesehen",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     missingCount: (count) => teile(count),
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,

@@ -19,8 +19,8 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
       caption,
       marks,
       legend,
-    }) => html`<figure class="plate" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}">
-<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: sizesOf(place), first: false }, site)}${markup(marks)}</div>
+    }) => html`<figure class="${isTall(image) ? "plate plate-tall" : "plate"}" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}">
+<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: isTall(image) ? tallSizes : sizesOf(place), first: false }, site)}${markup(marks)}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${html`<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a>`}${
       legend.length > 0 &&
       html`<div role="group" aria-label="${say.legend}"><ol class="legend">${legend.map(
@@ -33,6 +33,12 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
 ${templates["parts/closer-look"](photos.length, site)}
 `;
 }
+
+/** One that is taller than it is wide would fill several screens at the whole width. */
+export const isTall = ({ width, height }: { readonly width: number; readonly height: number }): boolean =>
+  height > width;
+
+export const tallSizes = "(min-width: 34rem) 30rem, 91vw";
 
 /** The first has the whole width, the others half of it where there is room. */
 const sizesOf = (place: number): string =>
