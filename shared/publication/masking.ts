@@ -88,41 +88,82 @@ export interface HiddenSerial {
   readonly shown: string;
 }
 
-/**
- * Those that can be told in a text about something else. A number alone cannot, unless it is long: the same may count
- * anything.
- */
+/** Whether a text can be said to tell a serial: a number alone, unless it is long, may count anything. */
+const canBeTold = (serial: string): boolean => /\p{L}/u.test(serial) || /\p{Nd}{6}/u.test(serial);
+
+/** Of those that a text about something else can tell. */
 export function hiddenSerials(items: Iterable<Item>): HiddenSerial[] {
-  const hidden: HiddenSerial[] = [];
-  for (const { serial, publish } of items) {
-    if (serial === undefined || publish.serial === "shown") continue;
-    const isTold = /\p{L}/u.test(serial) || /\p{Nd}{6}/u.test(serial);
-    if (isTold) hidden.push({ serial, shown: publishSerial(serial, publish.serial) ?? dot.repeat(3) });
+  return [...items].flatMap(({ serial, publish }) =>
+    serial === undefined || publish.serial === "shown" || !canBeTold(serial)
+      ? []
+      : { serial, shown: publishSerial(serial, publish.serial) ?? dot.repeat(3) },
+  );
+}
+
+const between = /[\s./\u2010-\u2015-]/;
+const isLetter = (letter: string | undefined): boolean => letter !== undefined && /\p{L}/u.test(letter);
+
+/** The letters beside a number, past what may part them: most numbers of a text are told from a serial by these. */
+function lettersBeside(text: string, from: number, step: 1 | -1): string {
+  let at = from;
+  while (between.test(text.charAt(at))) at += step;
+  const start = at;
+  while (isLetter(text[at])) at += step;
+  return (step === 1 ? text.slice(start, at) : text.slice(at + 1, start + 1)).toUpperCase();
+}
+
+/** Which of some serials a text tells, of those that are wanted, however it spells them; with how to find each in it. */
+export function serialFinder<Known extends { readonly serial: string }>(serials: readonly Known[]) {
+  interface Entry {
+    readonly known: Known;
+    readonly pattern: () => RegExp | null;
+    /** Undefined where the serial has no letters there. */
+    readonly before: string | undefined;
+    readonly after: string | undefined;
   }
-  return hidden;
+  const byNumber = new Map<string, Entry[]>();
+  for (const known of serials) {
+    if (!canBeTold(known.serial)) continue;
+    const runs = runsOf(known.serial.toUpperCase());
+    const number = mark(runs);
+    if (number === "") continue;
+    const at = runs.indexOf(number);
+    const lettersAt = (place: number) => (isLetter(runs[place]?.[0]) ? runs[place] : undefined);
+    const entry = {
+      known,
+      pattern: once(() => spelling(runs)),
+      before: lettersAt(at - 1),
+      after: lettersAt(at + 1),
+    };
+    const others = byNumber.get(number);
+    if (others) others.push(entry);
+    else byNumber.set(number, [entry]);
+  }
+  return (
+    text: string,
+    isWanted: (known: Known) => boolean = () => true,
+  ): { readonly known: Known; readonly pattern: RegExp }[] => {
+    if (byNumber.size === 0) return [];
+    const told = new Map<Known, RegExp>();
+    for (const { 0: number, index } of text.matchAll(/[0-9]+/g)) {
+      const entries = byNumber.get(number);
+      if (!entries) continue;
+      const before = lettersBeside(text, index - 1, -1);
+      const after = lettersBeside(text, index + number.length, 1);
+      for (const entry of entries) {
+        if (entry.before !== undefined && entry.before !== before) continue;
+        if (entry.after !== undefined && entry.after !== after) continue;
+        const pattern = told.has(entry.known) || !isWanted(entry.known) ? null : entry.pattern();
+        if (pattern && text.search(pattern) >= 0) told.set(entry.known, pattern);
+      }
+    }
+    return [...told].map(([known, pattern]) => ({ known, pattern }));
+  };
 }
 
 /** Takes hidden serials out of a text that may be about anything, whoever wrote it. */
 export function redactorOf(hidden: readonly HiddenSerial[]): Redact {
-  const byNumber = new Map<string, { readonly pattern: () => RegExp | null; readonly shown: string }[]>();
-  for (const { serial, shown } of hidden) {
-    const runs = runsOf(serial);
-    const secret = { pattern: once(() => spelling(runs)), shown };
-    const number = mark(runs);
-    if (number === "") continue;
-    const others = byNumber.get(number);
-    if (others) others.push(secret);
-    else byNumber.set(number, [secret]);
-  }
-  if (byNumber.size === 0) return (text) => text;
-  return (text) => {
-    let redacted = text;
-    for (const [number] of text.matchAll(/[0-9]+/g)) {
-      for (const { pattern, shown } of byNumber.get(number) ?? []) {
-        const found = pattern();
-        if (found) redacted = redacted.replace(found, shown);
-      }
-    }
-    return redacted;
-  };
+  const find = serialFinder(hidden);
+  return (text) =>
+    find(text).reduce((redacted, { known, pattern }) => redacted.replace(pattern, known.shown), text);
 }

@@ -4,7 +4,7 @@ import type { Collection } from "../records/collection.ts";
 import type { ScaleClass } from "../records/register.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
-import { hiddenSerials, type Redact, redactorOf } from "./masking.ts";
+import { type HiddenSerial, hiddenSerials, type Redact, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
@@ -137,7 +137,7 @@ export function publishCollection(
       language: settings.language,
       confidence: settings.confidence,
       watching: settings.watching?.text ?? null,
-      description: shown(settings.description),
+      description: settings.description ?? null,
       notice: settings.notice ?? null,
       publisher: settings.publisher ?? null,
       rights: settings.rights ?? null,
@@ -162,11 +162,32 @@ export function publishCollection(
       title: article.title,
       authors: article.authors,
       updated: article.updated?.text ?? null,
-      abstract: shown(article.abstract),
+      abstract: article.abstract ?? null,
       formerly: article.formerly,
-      text: redact(article.text),
+      text: article.text,
     })),
     sources: [...collection.sources.values()].map(publishSource),
+  };
+}
+
+/** The texts of the whole collection, which may name the serial of any item, without those that are not shown. */
+export function withoutSerials(
+  published: PublishedCollection,
+  hidden: readonly HiddenSerial[],
+): PublishedCollection {
+  if (hidden.length === 0) return published;
+  const redact = redactorOf(hidden);
+  const shown = (text: string | null): string | null => text && redact(text);
+  const { settings, articles } = published;
+  return {
+    ...published,
+    settings: { ...settings, description: shown(settings.description) },
+    articles: articles.map((article) => ({
+      ...article,
+      title: redact(article.title),
+      abstract: article.abstract ?? null,
+      text: redact(article.text),
+    })),
   };
 }
 

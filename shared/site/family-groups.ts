@@ -1,6 +1,7 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
+import { serialFinder } from "../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
@@ -27,6 +28,8 @@ export interface GroupedCollection {
   /** The families that articles and settings take something from; null for all of them. */
   readonly toldOf: ReadonlySet<string> | null;
   readonly itemCount: number;
+  /** The serials of items that a text tells. */
+  readonly serialsTold: (text: string) => readonly string[];
   /** The dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
@@ -50,6 +53,21 @@ export function variantOf({ file, text }: RecordText): string | undefined {
   if (seen) return seen;
   const data = markdownRecord(file, text).document?.data as { variant?: unknown } | null | undefined;
   return typeof data?.variant === "string" ? data.variant : undefined;
+}
+
+/** Letters and digits on the key's own line, in whatever quotation marks. */
+const plainSerial = /^serial:[ \t]+(["']?)([\p{L}\p{N}][\p{L}\p{N} ./-]*)\1[ \t]*\r?$/mu;
+
+/** The serial of an item; read in full only where it cannot be seen at once. */
+export function serialOf({ file, text }: RecordText): string | undefined {
+  const yaml = frontMatterOf(text);
+  if (!yaml.includes("serial")) return undefined;
+  const plain = plainSerial.exec(yaml)?.[2];
+  if (plain !== undefined) return plain.trim();
+  if (!/^["']?serial["']?[ \t]*:/m.test(yaml)) return undefined;
+  const data = markdownRecord(file, text).document?.data as { serial?: unknown } | null | undefined;
+  const serial = data?.serial;
+  return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;
 }
 
 /** The addresses that an item had before; read in full only where there may be some. */
@@ -113,6 +131,18 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
     }
   }
 
+  // Whoever tells of an item of another family, by its serial, must know whether that is shown.
+  const serials = [...items.values()].flatMap((item) => {
+    const serial = serialOf(item);
+    return serial === undefined ? [] : { serial, family: familyOf(item) };
+  });
+  const serialsIn = serialFinder(serials);
+  for (const text of own) {
+    const family = familyOf(text);
+    for (const { known } of serialsIn(text.text, (each) => each.family !== family))
+      together.push([family, known.family]);
+  }
+
   const seen = new Map<string, EdtfDate>();
   const see = (text: string) => {
     const date = seen.has(text) ? undefined : parseEdtf(text);
@@ -153,6 +183,7 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
       ? null
       : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
     itemCount: items.size,
+    serialsTold: (text) => serialsIn(text).map(({ known }) => known.serial),
     watched: watchedIn([...seen.values()]),
   };
 }

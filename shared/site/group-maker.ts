@@ -71,6 +71,7 @@ export class GroupMaker {
     const kept: KeptGroup = {
       key,
       listed: site.listed,
+      hidden: site.hidden,
       warnings: warningsOf(site, group),
       addresses,
       copies: [...copies],

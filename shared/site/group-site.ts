@@ -12,6 +12,7 @@ import { variantData } from "../pages/data/variant-data.ts";
 import { listFamilies } from "../pages/listed/list-families.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import { familyPages, itemPages } from "../pages/site-pages.ts";
+import { type HiddenSerial, hiddenSerials } from "../publication/masking.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
@@ -38,6 +39,8 @@ export interface SoundGroup {
   readonly listed: readonly ListedFamily[];
   readonly media: CollectionMedia;
   readonly diagnostics: readonly Diagnostic[];
+  /** Serials that the texts of the whole must not tell either. */
+  readonly hidden: readonly HiddenSerial[];
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
   /** Those of one item alone, with the photographs and recordings of the group. */
@@ -100,6 +103,7 @@ export async function groupSite(
     },
     media,
     diagnostics: [...found, ...refused],
+    hidden: frame.audience === "private" ? [] : hiddenSerials(collection.items.values()),
     files: () => filesOf(index, media, versions),
     filesOfItem: (id) => filesOf(index, media, versions, id),
   };

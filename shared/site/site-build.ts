@@ -80,6 +80,7 @@ export class SiteBuild {
     const whole = wholeSite(
       frame,
       inOrder(grouped, kept),
+      kept.flatMap(({ hidden }) => hidden),
       toldOf,
       kept.flatMap(({ addresses }) => addresses),
     );

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import type { HiddenSerial } from "../publication/masking.ts";
 import { fileOf } from "./site-file.ts";
 
 /** What is kept of a group of families beside its files: enough for the pages of the whole. */
@@ -10,6 +11,8 @@ export interface KeptGroup {
   readonly key: string;
   readonly listed: readonly ListedFamily[];
   readonly warnings: readonly string[];
+  /** Serials that the texts of the whole must not tell. */
+  readonly hidden: readonly HiddenSerial[];
   /** Of its files, pages and others. */
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */

@@ -10,6 +10,8 @@ import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { PageMaker } from "../pages/page-maker.ts";
 import { type Page, wholePages } from "../pages/site-pages.ts";
 import { fieldReference } from "../publication/field-reference.ts";
+import type { HiddenSerial } from "../publication/masking.ts";
+import { withoutSerials } from "../publication/publish-collection.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
@@ -35,6 +37,7 @@ export interface WholeSite {
 export function wholeSite(
   frame: SiteFrame,
   listed: readonly ListedFamily[],
+  hidden: readonly HiddenSerial[],
   toldOf: readonly PublishedCollection[],
   pageAddresses: readonly string[],
   lastSearch?: SearchMemory,
@@ -43,7 +46,7 @@ export function wholeSite(
   const inOrder = <Record extends { readonly id: string }>(records: readonly Record[]): Record[] =>
     [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
   const collection: PublishedCollection = {
-    ...frame.published,
+    ...withoutSerials(frame.published, hidden),
     families: toldOf.flatMap(({ families }) => families),
     variants: toldOf.flatMap(({ variants }) => variants),
     items: inOrder(toldOf.flatMap(({ items }) => items)),

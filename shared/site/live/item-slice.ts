@@ -1,7 +1,8 @@
+import { serialFinder } from "../../publication/masking.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { type RecordText, recordText } from "../../source/read-texts.ts";
 import { frontMatterOf, topWord } from "../../source/top-word.ts";
-import { type FamilyGroup, mentioned, variantOf } from "../family-groups.ts";
+import { type FamilyGroup, mentioned, serialOf, variantOf } from "../family-groups.ts";
 
 type Row = { readonly variant?: unknown } | null;
 
@@ -17,6 +18,7 @@ function kept<Told>(tell: (text: RecordText) => Told): (text: RecordText) => Tol
 
 const isSelfContained = kept(({ text }) => mentioned(text)?.length === 0);
 const variantNamed = kept(variantOf);
+const serialNamed = kept(serialOf);
 const setNamed = kept(({ text }) => topWord(frontMatterOf(text), "set"));
 
 /** A log with the sightings of one variant only. */
@@ -41,7 +43,7 @@ const logsByVariant = kept((text) => {
 
 /**
  * A group cut down to what the page of one of its items is made from: its variant with all examples, the references of
- * the other variants, and the outfits whose set it may name by the marks of its parts. Null where more may be in it: some
+ * the other variants, and the outfits whose set it may name by the marks of its parts, or whose serial in its text. Null where more may be in it: some
  * text takes something from the data of others.
  */
 export function itemSlice(group: FamilyGroup, item: RecordText): FamilyGroup | null {
@@ -53,9 +55,16 @@ export function itemSlice(group: FamilyGroup, item: RecordText): FamilyGroup | n
     // One that is not plain to see may be any.
     return set !== undefined && (set === null || item.text.includes(set));
   };
+  const serials = group.texts.flatMap((text) => {
+    const serial = text.kind === "item" && variantNamed(text) !== variant ? serialNamed(text) : undefined;
+    return serial === undefined ? [] : { serial, text };
+  });
+  const told = new Set(serialFinder(serials)(item.text).map(({ known }) => known.text));
   const texts = group.texts.flatMap((text) => {
     if (text.kind === "sightings") return logsByVariant(text)(variant);
-    return text.kind !== "item" || variantNamed(text) === variant || mayBeMarked(text) ? text : [];
+    return text.kind !== "item" || variantNamed(text) === variant || mayBeMarked(text) || told.has(text)
+      ? text
+      : [];
   });
   return texts.every(isSelfContained) ? { ...group, texts } : null;
 }

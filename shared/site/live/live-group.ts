@@ -1,4 +1,5 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
+import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import type { SoundGroup } from "../group-site.ts";
 import type { SiteFrame } from "../site-frame.ts";
@@ -10,6 +11,7 @@ export interface LiveGroup {
   /** Of everything that it was made from. */
   readonly key: string;
   readonly listed: readonly ListedFamily[];
+  readonly hidden: readonly HiddenSerial[];
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */
   readonly copies: readonly string[];
@@ -19,9 +21,10 @@ export interface LiveGroup {
   readonly published: PublishedCollection | null;
 }
 
-export const standingGroup = ({ key, listed, addresses, copies }: KeptGroup): LiveGroup => ({
+export const standingGroup = ({ key, listed, hidden, addresses, copies }: KeptGroup): LiveGroup => ({
   key,
   listed,
+  hidden,
   addresses,
   copies,
   files: null,
@@ -37,5 +40,13 @@ export function madeGroup(key: string, site: SoundGroup, { site: around }: SiteF
     files.add(file, around);
     (file.kind === "copy" ? copies : addresses).push(file.address);
   }
-  return { key, listed: site.listed, addresses, copies, files, published: site.published };
+  return {
+    key,
+    listed: site.listed,
+    hidden: site.hidden,
+    addresses,
+    copies,
+    files,
+    published: site.published,
+  };
 }

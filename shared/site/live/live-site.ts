@@ -309,7 +309,8 @@ export class LiveSite {
       if (isTold && live.published) toldOf.push(live.published);
     }
     const addresses = groups.flatMap((group) => group.addresses);
-    this.#whole.make(frame, this.#listed(source), toldOf, addresses);
+    const hidden = groups.flatMap((group) => group.hidden);
+    this.#whole.make(frame, this.#listed(source), hidden, toldOf, addresses);
   }
 
   /** Every family, in order. */

@@ -1,5 +1,6 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { RememberedWords } from "../../pages/search/remembered-words.ts";
+import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import { type PackedFile, type SearchMemory, searchFiles } from "../search-files.ts";
 import type { SiteFrame } from "../site-frame.ts";
@@ -62,11 +63,12 @@ export class LiveWhole {
   make(
     frame: SiteFrame,
     listed: readonly ListedFamily[],
+    hidden: readonly HiddenSerial[],
     toldOf: readonly PublishedCollection[],
     addresses: readonly string[],
   ): void {
     this.#isStale = false;
-    const whole = wholeSite(frame, listed, toldOf, addresses, this.#search);
+    const whole = wholeSite(frame, listed, hidden, toldOf, addresses, this.#search);
     this.#remember(whole.searchFiles);
     if (whole.diagnostics.some(({ severity }) => severity === "error")) {
       this.#isRefused = true;

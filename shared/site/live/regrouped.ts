@@ -1,17 +1,17 @@
 import type { RecordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
-import { formerIds, type GroupedCollection, mentioned, variantOf } from "../family-groups.ts";
+import { formerIds, type GroupedCollection, mentioned, serialOf, variantOf } from "../family-groups.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
  * What the cutting of a collection into groups takes from a text; null for a log, whose every line it takes. Where this
  * is as before, the groups are as before.
  */
-function bondsOf(text: RecordText): string | null {
-  const named = mentioned(text.text);
+function bondsOf(text: RecordText, { serialsTold }: GroupedCollection): string | null {
+  const named = [mentioned(text.text), serialsTold(text.text)];
   switch (text.kind) {
     case "item":
-      return JSON.stringify([variantOf(text), formerIds(text), named]);
+      return JSON.stringify([variantOf(text), formerIds(text), serialOf(text), named]);
     case "variant":
       return JSON.stringify([topWord(text.text, "extends"), named]);
     case "sightings":
@@ -27,8 +27,8 @@ export function regrouped(
   changed: readonly ChangedText[],
 ): GroupedCollection | null {
   for (const { before, after } of changed) {
-    const bonds = bondsOf(after);
-    if (bonds === null || bonds !== bondsOf(before)) return null;
+    const bonds = bondsOf(after, grouped);
+    if (bonds === null || bonds !== bondsOf(before, grouped)) return null;
   }
   const now = new Map(changed.map(({ before, after }) => [before, after]));
   const replaced = (texts: readonly RecordText[]): readonly RecordText[] =>
