@@ -185,7 +185,7 @@ export function withoutSerials(
     articles: articles.map((article) => ({
       ...article,
       title: redact(article.title),
-      abstract: article.abstract ?? null,
+      abstract: shown(article.abstract),
       text: redact(article.text),
     })),
   };

@@ -58,6 +58,22 @@ price: { amount: ${canaries.askingPrice}, currency: EUR }
 It bears the serial h-271828, and its sextant P314159. On the base 271828 alone, or 271 828 and 314,159.
 `.replace(`["No. H 271828", ${canaries.labelText}]`, '["No. H 271828"]');
 
+/** Texts about something else that tell the serial of the chest, in the words of whoever wrote them. */
+const elsewhere: Files = {
+  "content/collection.yaml": "title: Chests\ndescription: The best is H271828.\n",
+  "content/articles/all.md":
+    "---\ntitle: All of H271828\nabstract: On h 271828.\n---\nWe saw H-271828 and H 271828.\n",
+  "content/items/two.md": "---\ntitle: Beside H271828\nvariant: chest-a\n---\nBought with h271828.\n",
+  "content/sightings/log.csv": "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n",
+  "schemas/reference/chest/family.yaml":
+    "name: Chests\ndescription: As in H271828.\nfeatures:\n  lock: { name: Lock, values: [iron], look: See H271828., note: Not H271828. }\n",
+  "schemas/reference/box/family.yaml": "name: Boxes\n",
+  "schemas/reference/box/box-a.yaml":
+    "name: Box A\nnote: Like H271828.\ndescription: Unlike H 271828.\nparts: { lid: { name: Lid, look: As H271828., note: Of H271828. } }\n",
+  "content/items/three.md":
+    "---\ntitle: Three\nvariant: box-a\nparts: { lid: { state: present, note: From H271828. } }\n---\nOf another family, and found beside H 271828.\n",
+};
+
 async function photograph(): Promise<Uint8Array> {
   return sharp({ create: { width: 640, height: 480, channels: 3, background: "#a08050" } })
     .withExif({
@@ -84,6 +100,7 @@ describe("what is private", () => {
     const files: Files = smallCollection(
       'serials: [{ prefix: H, from: 271001, to: 272000, made: 1931 }]\nparts:\n  sextant: { standing: core, marks: ["P31"], serials: [{ prefix: P, from: 1, made: 1931 }] }\n',
       {
+        ...elsewhere,
         "content/items/one/index.md": frontMatter,
         [`content/items/one/${canaries.fileName}.jpg`]: await photograph(),
         [`content/items/one/${canaries.filmName}.webm`]: await webmFilm({ seconds: 2 }),
@@ -122,6 +139,22 @@ describe("what is private", () => {
       expect(contains(publicSite, spelt)).toEqual([]);
     }
     expect(contains(publicSite, serial.slice(0, -2)).length).toBeGreaterThan(0);
+  });
+
+  it("a masked serial is told by no text about something else, of whatever family", () => {
+    const shown = [
+      ["index.html", "The best is H2718"],
+      ["articles/all/index.html", "We saw H2718"],
+      ["items/two/index.html", "Bought with H2718"],
+      ["sightings/chest-a/index.html", "with H2718"],
+      ["families/chest/index.html", "As in H2718"],
+      ["variants/box-a/index.html", "Unlike H2718"],
+      ["items/three/index.html", "found beside H2718"],
+    ];
+    for (const [file = "", words = ""] of shown) {
+      expect(publicSite.get(file)?.toString(), file).toContain(`${words}••`);
+      expect(privateSite.get(file)?.toString().toUpperCase(), file).toMatch(/H[ .-]?271828/);
+    }
   });
 
   it("no picture carries a profile of its camera or place", async () => {
