@@ -94,7 +94,11 @@ export function addSite(
     render: ({ fittedcaseAddress }: PaginatedData) => texts.get(fittedcaseAddress) ?? "",
   });
   eleventyConfig.on("eleventy.after", ({ directories }) => {
-    const writer = new SiteWriter(path.join(directories.output, folder));
+    const writer = new SiteWriter({
+      folder: path.join(directories.output, folder),
+      isUsed: true,
+      twin: null,
+    });
     for (const file of others) writer.write(file);
   });
 }

@@ -4,6 +4,7 @@ import { groupFamilies } from "./family-groups.ts";
 import { loadCollection } from "./load-collection.ts";
 import { openStaging } from "./out-folder.ts";
 import { type BuildTask, SiteBuild } from "./site-build.ts";
+import { spareRecord, stampOfFolders } from "./spare-site.ts";
 import type { StandingSite } from "./standing-site.ts";
 
 /** Builds beside the site that stands, with as much of it as is still right, and puts the new one in its place. */
@@ -16,19 +17,23 @@ export async function buildOver(
   const { root, texts } = task;
   const filesRead = texts.files.length;
   const grouped = groupFamilies(texts);
-  const staging = openStaging(out);
+  const staging = openStaging(out, standing.record && ((folder) => standing.isSpare(folder)));
   try {
-    const build = new SiteBuild(task, standing, staging);
+    const build = new SiteBuild(task, standing, staging.into);
     const made = grouped ? await build.run(grouped) : null;
     if (!made) {
       staging.leave();
       const { diagnostics } = loadCollection(root);
       return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
     }
-    staging.publish(build.unchanged > build.rewritten);
-    standing.keep({ ...made.record, key, folder: staging.folder }, made.groups);
-    const { items, pages, warnings } = made.record;
-    const { rewritten, unchanged } = build;
+    const { items, pages, warnings, addresses } = made.record;
+    const { written: rewritten, unchanged, lacking } = build.writing;
+    const { folder, twin } = staging.into;
+    const last = unchanged > rewritten ? standing.record : null;
+    const spare = spareRecord(twin, last, addresses, lacking);
+    const stamp = stampOfFolders(folder, addresses);
+    staging.publish(spare !== null);
+    standing.keep({ ...made.record, key, folder, stamp, spare }, made.groups);
     return { written: { items, pages, warnings, rewritten, unchanged }, diagnostics: [], filesRead };
   } catch (problem) {
     staging.discard();

@@ -3,9 +3,10 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
+import type { SiteFolder } from "./out-folder.ts";
 import type { OnPhotographs } from "./progress.ts";
 import type { SiteFrame } from "./site-frame.ts";
-import { SiteWriter } from "./site-writer.ts";
+import { SiteWriter, type Writing } from "./site-writer.ts";
 import type { KeptGroup, StandingSite } from "./standing-site.ts";
 
 /** What a group is given of the collection, besides its own texts. Plain data, as a group is. */
@@ -21,8 +22,8 @@ export type MadeGroup =
       readonly isSound: true;
       /** Read when all groups are made: until then it takes a third of the room as bytes. */
       readonly kept: () => KeptGroup;
-      /** How many of its files were written, and how many stood as they should; null where it was not made again. */
-      readonly writing: { readonly written: number; readonly unchanged: number } | null;
+      /** Null where it was not made again. */
+      readonly writing: Writing | null;
     }
   /** Its records have errors, or what cannot be shown. */
   | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
@@ -31,7 +32,7 @@ export type MadeGroup =
 export interface WrittenGroup {
   /** What is kept of it, as JSON in UTF-8. */
   readonly bytes: Uint8Array<ArrayBuffer>;
-  readonly writing: { readonly written: number; readonly unchanged: number };
+  readonly writing: Writing;
 }
 
 export const fromWritten = ({ bytes, writing }: WrittenGroup): MadeGroup => ({
@@ -45,13 +46,13 @@ export class GroupMaker {
   readonly #around: GroupSurroundings;
   readonly #frame: SiteFrame;
   readonly #standing: StandingSite;
-  readonly #folder: string;
+  readonly #into: SiteFolder;
 
-  constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, folder: string) {
+  constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, into: SiteFolder) {
     this.#around = around;
     this.#frame = frame;
     this.#standing = standing;
-    this.#folder = folder;
+    this.#into = into;
   }
 
   site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {
@@ -60,7 +61,7 @@ export class GroupMaker {
   }
 
   write(group: FamilyGroup, key: string, site: SoundGroup): WrittenGroup {
-    const writer = new SiteWriter(this.#folder, (address) => this.#standing.fileOf(address));
+    const writer = new SiteWriter(this.#into, this.#standing);
     const addresses: string[] = [];
     const copies = new Set<string>();
     for (const file of site.files()) {
@@ -78,8 +79,7 @@ export class GroupMaker {
     };
     const bytes = new TextEncoder().encode(JSON.stringify(kept));
     this.#standing.keepGroup(group.families, bytes);
-    const { written, unchanged } = writer;
-    return { bytes, writing: { written, unchanged } };
+    return { bytes, writing: writer.writing };
   }
 }
 

@@ -6,6 +6,7 @@ import { packageFolder } from "../source/package-folder.ts";
 import type { FamilyGroup } from "./family-groups.ts";
 import { fromWritten, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
 import type { GroupAnswer, GroupOrder } from "./group-worker.ts";
+import type { SiteFolder } from "./out-folder.ts";
 import type { OnPhotographs } from "./progress.ts";
 import { LostSite } from "./standing-site.ts";
 
@@ -18,7 +19,7 @@ export interface ThreadTask {
   /** The folder of the site that stands; undefined where none does. */
   readonly standing: string | undefined;
   /** Where the new one is written. */
-  readonly folder: string;
+  readonly into: SiteFolder;
 }
 
 interface Order extends GroupOrder {

@@ -20,12 +20,12 @@ export type GroupAnswer =
   | { readonly lost: string };
 
 // One of the threads that make groups. What goes wrong otherwise ends the thread, and the build with it.
-const { root, audience, around, out, standing, folder } = workerData as ThreadTask;
+const { root, audience, around, out, standing, into } = workerData as ThreadTask;
 const frame = await siteFrame(root, audience, around.found, around);
 if (!frame)
   throw new Error("What all families share was sound for the build, but is not for one of its threads.");
 const kept = new StandingSite(path.join(root, ".cache/fittedcase"), out, standing);
-const maker = new GroupMaker(around, frame, kept, folder);
+const maker = new GroupMaker(around, frame, kept, into);
 const answer = (message: GroupAnswer): void => parentPort?.postMessage(message);
 
 /** Bytes are handed over, where a text would be copied. */

@@ -1,13 +1,15 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { collectGarbage } from "./collect-garbage.ts";
+import { digest } from "./digest.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { fromWritten, GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
+import type { SiteFolder } from "./out-folder.ts";
 import type { BuildTask } from "./site-build.ts";
 import type { SiteFrame } from "./site-frame.ts";
 import { besideByFolder, groupKey } from "./site-keys.ts";
-import { digest, type KeptGroup, type StandingSite } from "./standing-site.ts";
+import type { KeptGroup, StandingSite } from "./standing-site.ts";
 
 interface Order {
   readonly group: FamilyGroup;
@@ -37,7 +39,7 @@ export async function makeGroups(
   grouped: GroupedCollection,
   frame: SiteFrame,
   standing: StandingSite,
-  folder: string,
+  into: SiteFolder,
 ): Promise<MadeGroups> {
   const { shared, articles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
@@ -52,9 +54,9 @@ export async function makeGroups(
   const ofWhole = new Set([...shared, ...articles].map(({ file }) => file));
   const found = { ...texts, texts: [], files: texts.files.filter(({ file }) => ofWhole.has(file)) };
   const around: GroupSurroundings = { shared, articles, itemCount, found, watched };
-  const maker = new GroupMaker(around, frame, standing, folder);
+  const maker = new GroupMaker(around, frame, standing, into);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
-  const task = { root, audience, around, out: standing.out, standing: standing.site, folder };
+  const task = { root, audience, around, out: standing.out, standing: standing.site, into };
   const isApart = areWorthThreads(apart);
   if (isApart) collectGarbage();
   const threads = isApart ? new GroupThreads(task, apart) : null;

@@ -19,16 +19,25 @@ export const defaultOut = (root: string, audience: Audience): string =>
 /** Something in the surroundings, not in the content, kept a site from being written. */
 export class OutFolderError extends Error {}
 
+/** Where a site is written. Plain data, which a thread is given. */
+export interface SiteFolder {
+  readonly folder: string;
+  /** Whether a site lies in it, most of whose files may be those of the new one. */
+  readonly isUsed: boolean;
+  /** Where every file is linked as soon as it is written, so that the next site can be made in it; null where none is wanted. */
+  readonly twin: string | null;
+}
+
 /**
  * Where builds go. The out path is a symbolic link to the newest whole build, and each build has a folder of
  * its own beside it: a build that fails, or is killed, never touches what visitors see.
  */
 export interface Staging {
-  /** Where the site is to be written. */
-  readonly folder: string;
-  /** Whether an earlier site lies in it, most of whose files may be those of the new one. */
-  readonly isUsed: boolean;
-  /** Puts the finished site in the place of the last one, in one rename; that one may be kept to build the next in. */
+  readonly into: SiteFolder;
+  /**
+   * Puts the finished site in the place of the last one, in one rename; that one may be kept to build the next in, where
+   * there is no twin.
+   */
   readonly publish: (keepsLast: boolean) => void;
   /** Nothing came of it, and nothing is wrong with the folder. */
   readonly leave: () => void;
@@ -36,8 +45,9 @@ export interface Staging {
 }
 
 /**
- * The site before the one that stands. The two have most files in common, by links, so that the next is made in it by
- * changing a few: to link ten thousand pages anew, and to take ten thousand links away, takes longer than all the rest.
+ * The site before the one that stands, or its twin where it was made from nothing. The two have most files in common, by
+ * links, so that the next is made in it by changing a few: to link ten thousand pages anew, and to take ten thousand links
+ * away, takes longer than all the rest.
  */
 const spare = "spare";
 
@@ -73,40 +83,40 @@ const isAlive = (process_: number): boolean => {
   }
 };
 
-/** Leftovers of builds that were killed, and sites that have been replaced; the one that stands is kept, and the spare. */
-function sweep(builds: string, standing: string | undefined): void {
+/** Takes away leftovers of builds that were killed, and sites that have been replaced: all but the one that stands, and the spare. */
+export function sweepBuilds(out: string): void {
+  const builds = buildsFolder(out);
   for (const name of readdirSync(builds)) {
     const folder = path.join(builds, name);
     const builder = Number(name.split("-")[0]);
-    if (standing?.startsWith(folder + path.sep) || standing === folder) continue;
     if (name === spare || (builder !== process.pid && isAlive(builder))) continue;
+    // Asked last: a builder that is alive no longer may have published meanwhile, but will not any more.
+    const standing = linkTarget(out);
+    if (standing === folder || standing?.startsWith(folder + path.sep)) continue;
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-/** Takes away what builds left behind that did not come to their end. */
-export function sweepBuilds(out: string): void {
-  sweep(buildsFolder(out), linkTarget(out));
-}
-
-export function openStaging(out: string): Staging {
+/** `isKnown` says whether a folder is the spare as it was left; null where nothing is known of the site that stands. */
+export function openStaging(out: string, isKnown: ((spare: string) => boolean) | null): Staging {
   refuseToReplace(out);
   const builds = buildsFolder(out);
   mkdirSync(builds, { recursive: true });
-  sweep(builds, linkTarget(out));
+  sweepBuilds(out);
   let count = 0;
   while (existsSync(path.join(builds, `${process.pid}-${count}`))) count++;
   const folder = path.join(builds, `${process.pid}-${count}`);
   const ofSpare = path.join(builds, spare);
-  const isUsed = existsSync(out) && moved(ofSpare, folder);
+  const isUsed = isKnown !== null && moved(ofSpare, folder) && (isKnown(folder) || cleared(folder));
   if (!isUsed) mkdirSync(folder);
+  const twin = isKnown === null ? `${folder}-twin` : null;
+  if (twin !== null) mkdirSync(twin);
   const discard = () => {
-    rmSync(folder, { recursive: true, force: true });
+    for (const own of [folder, twin ?? folder]) rmSync(own, { recursive: true, force: true });
     if (readdirSync(builds).length === 0) rmdirSync(builds);
   };
   return {
-    folder,
-    isUsed,
+    into: { folder, isUsed, twin },
     publish(keepsLast) {
       refuseToReplace(out);
       const last = standingFolder(out);
@@ -114,9 +124,11 @@ export function openStaging(out: string): Staging {
       const link = `${folder}.link`;
       symlinkSync(path.relative(path.dirname(out), folder), link, "junction");
       renameSync(link, out);
-      rmSync(ofSpare, { recursive: true, force: true });
-      if (keepsLast && last !== undefined) moved(last, ofSpare);
-      sweep(builds, folder);
+      // Whatever is the spare now is swept up below: another build may be about to take it away as well.
+      moved(ofSpare, `${folder}-last`);
+      const next = twin ?? (keepsLast ? last : undefined);
+      if (next !== undefined) moved(next, ofSpare);
+      sweepBuilds(out);
     },
     leave() {
       if (!isUsed || existsSync(ofSpare) || !moved(folder, ofSpare)) discard();
@@ -125,13 +137,20 @@ export function openStaging(out: string): Staging {
   };
 }
 
-/** False where it is not there any more: another build has taken it. */
+/** False: nothing is there any more. */
+function cleared(folder: string): false {
+  rmSync(folder, { recursive: true, force: true });
+  return false;
+}
+
+/** False where another build was sooner: it has taken the one folder, or put its own in the other's place. */
 function moved(from: string, to: string): boolean {
   try {
     renameSync(from, to);
     return true;
   } catch (problem) {
-    if (problem instanceof Error && "code" in problem && problem.code === "ENOENT") return false;
+    const code = problem instanceof Error && "code" in problem ? problem.code : undefined;
+    if (code === "ENOENT" || code === "ENOTEMPTY" || code === "EEXIST") return false;
     throw problem;
   }
 }

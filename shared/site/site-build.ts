@@ -2,14 +2,15 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience } from "../publication/published.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
+import { digest } from "./digest.ts";
 import type { GroupedCollection } from "./family-groups.ts";
 import { makeGroups } from "./make-groups.ts";
-import type { Staging } from "./out-folder.ts";
+import type { SiteFolder } from "./out-folder.ts";
 import type { OnProgress } from "./progress.ts";
 import type { SiteFile } from "./site-file.ts";
 import { type SiteFrame, siteFrame } from "./site-frame.ts";
-import { SiteWriter } from "./site-writer.ts";
-import { digest, type KeptGroup, type SiteRecord, type StandingSite } from "./standing-site.ts";
+import { SiteWriter, type Writing } from "./site-writer.ts";
+import type { KeptGroup, SiteRecord, StandingSite } from "./standing-site.ts";
 import { type WholeSite, wholeSite } from "./whole-site.ts";
 
 export interface BuildTask {
@@ -22,7 +23,7 @@ export interface BuildTask {
 }
 
 interface Built {
-  readonly record: Omit<SiteRecord, "key" | "folder">;
+  readonly record: Omit<SiteRecord, "key" | "folder" | "stamp" | "spare">;
   readonly groups: readonly (readonly string[])[];
 }
 
@@ -30,29 +31,20 @@ interface Built {
 export class SiteBuild {
   readonly #task: BuildTask;
   readonly #standing: StandingSite;
-  readonly #folder: string;
-  readonly #isUsed: boolean;
+  readonly #into: SiteFolder;
   readonly #writer: SiteWriter;
   /** Photographs and recordings that cannot be shown. */
   readonly refused: Diagnostic[] = [];
 
-  constructor(
-    task: BuildTask,
-    standing: StandingSite,
-    { folder, isUsed }: Pick<Staging, "folder" | "isUsed">,
-  ) {
+  constructor(task: BuildTask, standing: StandingSite, into: SiteFolder) {
     this.#task = task;
     this.#standing = standing;
-    this.#folder = folder;
-    this.#isUsed = isUsed;
-    this.#writer = new SiteWriter(folder, (address) => standing.fileOf(address));
+    this.#into = into;
+    this.#writer = new SiteWriter(into, standing);
   }
 
-  get rewritten(): number {
-    return this.#writer.written;
-  }
-  get unchanged(): number {
-    return this.#writer.unchanged;
+  get writing(): Writing {
+    return this.#writer.writing;
   }
 
   /** Null where the content has errors. */
@@ -67,7 +59,7 @@ export class SiteBuild {
       grouped,
       frame,
       this.#standing,
-      this.#folder,
+      this.#into,
     );
     this.refused.push(...refused);
     if (!made) return null;
@@ -86,7 +78,7 @@ export class SiteBuild {
     );
     if (whole.diagnostics.some(({ severity }) => severity === "error")) return null;
     const pageKeys = await this.#writeWhole(whole);
-    if (this.#isUsed) this.#writer.sweep();
+    if (this.#into.isUsed) this.#writer.sweep(this.#standing.spareAddresses);
     const warnings = new Set(kept.flatMap((group) => group.warnings));
     const { addresses } = this.#writer;
     return {
@@ -120,7 +112,7 @@ export class SiteBuild {
       for (const { file } of changed) this.#writer.clear(file.address);
       const { runEleventy } = await import("./run-eleventy.ts");
       const parts = changed.map(({ file, site }) => ({ files: [file], site }));
-      await runEleventy(this.#folder, parts);
+      await runEleventy(this.#into.folder, parts);
       for (const { file } of changed) this.#writer.adopt(file.address);
     }
     return keys;

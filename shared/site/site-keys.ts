@@ -4,8 +4,8 @@ import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import type { Audience } from "../publication/published.ts";
 import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
+import { digest } from "./digest.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import { digest } from "./standing-site.ts";
 
 function filesBelow(folder: string): string[] {
   let names: string[];

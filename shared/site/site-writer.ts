@@ -5,17 +5,25 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  rmdirSync,
   rmSync,
-  statSync,
   writeFileSync,
 } from "node:fs";
 import path from "node:path";
-import { renderPage, type Site } from "../../templates/render-page.ts";
+import type { Site } from "../../templates/render-page.ts";
+import { contentOf, encoded } from "./file-content.ts";
+import type { SiteFolder } from "./out-folder.ts";
 import { fileOf, type SiteFile } from "./site-file.ts";
-import { type KeptGroup, LostSite } from "./standing-site.ts";
+import { type KeptGroup, LostSite, type StandingSite } from "./standing-site.ts";
 
-/** Where the same address is in the site that stands; null where it is not. */
-type Standing = (address: string) => string | null;
+/** What came of writing. Plain data, which a thread hands over. */
+export interface Writing {
+  /** How many files were written, and how many stood as they should. */
+  readonly written: number;
+  readonly unchanged: number;
+  /** The addresses of files that the folder for the next site will not have. */
+  readonly lacking: readonly string[];
+}
 
 /**
  * The way around Eleventy: what there are thousands of, the pages and data of items, is rendered by the same function,
@@ -23,36 +31,44 @@ type Standing = (address: string) => string | null;
  * again but linked.
  */
 export class SiteWriter {
-  readonly #folder: string;
-  readonly #standing: Standing;
-  /** Folders that files go into, and whether they were there before. */
-  readonly #folders = new Map<string, { readonly wasThere: boolean }>();
+  readonly #into: SiteFolder;
+  readonly #standing: StandingSite | null;
+  readonly #folders = new Set<string>();
   readonly #addresses = new Set<string>();
-  /** How many files were written, and how many stood as they should. */
-  written = 0;
-  unchanged = 0;
+  readonly #lacking: string[] = [];
+  #written = 0;
+  #unchanged = 0;
 
-  constructor(folder: string, standing: Standing = () => null) {
-    this.#folder = folder;
+  constructor(into: SiteFolder, standing: StandingSite | null = null) {
+    this.#into = into;
     this.#standing = standing;
+  }
+
+  get writing(): Writing {
+    return { written: this.#written, unchanged: this.#unchanged, lacking: this.#lacking };
   }
 
   /** `site` is asked for by pages only. */
   write(file: SiteFile, site?: Site): void {
     // Two items may show one photograph.
     if (file.kind === "copy" && this.#addresses.has(file.address)) return;
-    const to = this.#placeFor(file.address);
+    this.#claim(file.address);
     if (file.kind === "copy") {
-      const before = this.#standing(file.address);
-      if (before && readFileSync(before).equals(readFileSync(file.from))) this.#link(before, to);
-      else {
-        this.#clear(to);
-        copyFileSync(file.from, to);
-        this.written++;
-      }
+      const { from } = file;
+      this.#put(
+        file.address,
+        () => readFileSync(from),
+        (to) => copyFileSync(from, to),
+      );
       return;
     }
-    this.#put(file.address, to, contentOf(file, site));
+    const content = contentOf(file, site);
+    const bytes = typeof content === "string" ? encoded(content) : content;
+    this.#put(
+      file.address,
+      () => bytes,
+      (to) => writeFileSync(to, bytes),
+    );
   }
 
   /** A group that stands as it should. Two groups may show one photograph. */
@@ -62,107 +78,110 @@ export class SiteWriter {
   }
 
   /** Takes a group into account that a writer of its own has written. */
-  adoptGroup({ addresses, copies }: KeptGroup, writing: { written: number; unchanged: number }): void {
+  adoptGroup({ addresses, copies }: KeptGroup, { written, unchanged, lacking }: Writing): void {
     for (const address of addresses) this.#claim(address);
     for (const address of copies) this.#addresses.add(address);
-    this.written += writing.written;
-    this.unchanged += writing.unchanged;
+    for (const address of lacking) this.#lacking.push(address);
+    this.#written += written;
+    this.#unchanged += unchanged;
   }
 
   /** What stands stays. Throws where it does not stand. */
   keep(address: string): void {
-    const before = this.#standing(address);
-    if (before === null) throw new LostSite(address);
-    this.#link(before, this.#placeFor(address));
+    this.#claim(address);
+    this.#stay(address);
+  }
+
+  /** Makes way for a file that somebody else is to write, and says where. */
+  clear(address: string): string {
+    const { folder, isUsed, twin } = this.#into;
+    const file = fileOf(address);
+    const below = path.dirname(file);
+    if (!this.#folders.has(below)) {
+      this.#folders.add(below);
+      mkdirSync(path.join(folder, below), { recursive: true });
+      if (twin !== null) mkdirSync(path.join(twin, below), { recursive: true });
+    }
+    const to = path.join(folder, file);
+    // What lies there may be linked into a site that stands: it is taken away, and never written into.
+    if (isUsed) rmSync(to, { force: true });
+    return to;
   }
 
   /** Takes a file into account that somebody else has written to its place. */
   adopt(address: string): void {
     this.#claim(address);
-    const to = path.join(this.#folder, fileOf(address));
-    const before = this.#standing(address);
+    const to = path.join(this.#into.folder, fileOf(address));
+    const before = this.#standing?.fileOf(address);
     if (before && readFileSync(before).equals(readFileSync(to))) {
       rmSync(to);
-      this.#link(before, to);
-    } else this.written++;
+      this.#link(address);
+    } else this.#wrote(address, to);
   }
 
-  #put(address: string, to: string, content: string | Uint8Array): void {
-    const bytes = typeof content === "string" ? encoded(content) : content;
-    const before = this.#standing(address);
-    if (before && readFileSync(before).equals(bytes)) this.#link(before, to);
-    else {
-      this.#clear(to);
-      writeFileSync(to, bytes);
-      this.written++;
+  /** Takes away what an earlier site had in the folder, and this one has not. */
+  sweep(earlier: Iterable<string>): void {
+    const { folder } = this.#into;
+    for (const address of earlier) {
+      if (this.#addresses.has(address)) continue;
+      const file = path.join(folder, fileOf(address));
+      rmSync(file, { force: true });
+      for (let at = path.dirname(file); at !== folder && isEmpty(at); at = path.dirname(at)) rmdirSync(at);
     }
-  }
-
-  #link(before: string, to: string): void {
-    if (this.#wasThere(to) && isSameFile(before, to)) {
-      this.unchanged++;
-      return;
-    }
-    this.#clear(to);
-    try {
-      linkSync(before, to);
-    } catch {
-      if (!existsSync(before)) throw new LostSite(before);
-      // Another disk, or one without links.
-      copyFileSync(before, to);
-    }
-    this.unchanged++;
-  }
-
-  #placeFor(address: string): string {
-    this.#claim(address);
-    return this.#opened(address);
-  }
-
-  #opened(address: string): string {
-    const to = path.join(this.#folder, fileOf(address));
-    const folder = path.dirname(to);
-    if (!this.#folders.has(folder)) {
-      this.#folders.set(folder, { wasThere: mkdirSync(folder, { recursive: true }) === undefined });
-    }
-    return to;
-  }
-
-  #wasThere(to: string): boolean {
-    return this.#folders.get(path.dirname(to))?.wasThere ?? false;
-  }
-
-  /** What lies there may be linked into a site that stands: it is taken away, and never written into. */
-  #clear(to: string): void {
-    if (this.#wasThere(to) && existsSync(to)) rmSync(to);
-  }
-
-  /** Makes way for a file that somebody else is to write. */
-  clear(address: string): void {
-    this.#clear(this.#opened(address));
-  }
-
-  /** Takes away whatever an earlier site has left in the folder. */
-  sweep(): void {
-    const files = new Set([...this.#addresses].map((address) => path.join(this.#folder, fileOf(address))));
-    const folders = new Set<string>();
-    for (const file of files) {
-      for (let at = path.dirname(file); !folders.has(at) && at !== this.#folder; at = path.dirname(at)) {
-        folders.add(at);
-      }
-    }
-    const walk = (folder: string): void => {
-      for (const entry of readdirSync(folder, { withFileTypes: true })) {
-        const full = path.join(folder, entry.name);
-        if (entry.isDirectory() && folders.has(full)) walk(full);
-        else if (!files.has(full)) rmSync(full, { recursive: true });
-      }
-    };
-    walk(this.#folder);
   }
 
   get addresses(): readonly string[] {
     return [...this.#addresses];
+  }
+
+  #put(address: string, bytes: () => Uint8Array, write: (to: string) => void): void {
+    const before = this.#standing?.fileOf(address);
+    if (before && readFileSync(before).equals(bytes())) {
+      this.#stay(address);
+      return;
+    }
+    const to = this.clear(address);
+    write(to);
+    this.#wrote(address, to);
+  }
+
+  #stay(address: string): void {
+    if (this.#into.isUsed && this.#standing?.inSpare.has(address)) this.#unchanged++;
+    else this.#link(address);
+  }
+
+  #link(address: string): void {
+    const before = this.#standing?.fileOf(address);
+    if (!before) throw new LostSite(address);
+    const to = this.clear(address);
+    try {
+      linkSync(before, to);
+    } catch {
+      if (!existsSync(before)) throw new LostSite(address);
+      // Another disk, or one without links; or it is a photograph, which another group has put there.
+      if (!existsSync(to)) {
+        copyFileSync(before, to);
+        this.#lacking.push(address);
+      }
+    }
+    this.#unchanged++;
+  }
+
+  #wrote(address: string, to: string): void {
+    this.#written++;
+    if (!this.#linkedToTwin(address, to)) this.#lacking.push(address);
+  }
+
+  #linkedToTwin(address: string, to: string): boolean {
+    const { twin } = this.#into;
+    if (twin === null) return false;
+    const inTwin = path.join(twin, fileOf(address));
+    try {
+      linkSync(to, inTwin);
+      return true;
+    } catch {
+      return existsSync(inTwin);
+    }
   }
 
   /** No two files have one address, whoever writes them. */
@@ -173,28 +192,4 @@ export class SiteWriter {
   }
 }
 
-function isSameFile(one: string, other: string): boolean {
-  const [a, b] = [one, other].map((file) => statSync(file, { throwIfNoEntry: false }));
-  return a !== undefined && b !== undefined && a.ino === b.ino && a.dev === b.dev;
-}
-
-const encoder = new TextEncoder();
-let room = new Uint8Array(1 << 18);
-
-/** The bytes of a text, good until the next is asked for: a page more would be a buffer more to clear away. */
-function encoded(text: string): Uint8Array {
-  // A letter of a JavaScript string takes three bytes at most.
-  if (room.length < text.length * 3) room = new Uint8Array(text.length * 3);
-  return room.subarray(0, encoder.encodeInto(text, room).written);
-}
-
-/** What a file of the site is to hold. */
-export function contentOf(
-  file: Exclude<SiteFile, { kind: "copy" }>,
-  site: Site | undefined,
-): string | Uint8Array {
-  if (file.kind === "bytes") return file.bytes;
-  if (file.kind === "text") return file.text;
-  if (!site) throw new Error(`Nothing is known of the site around the page "${file.address}".`);
-  return renderPage(file.make(), site);
-}
+const isEmpty = (folder: string): boolean => existsSync(folder) && readdirSync(folder).length === 0;

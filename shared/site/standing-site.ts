@@ -1,9 +1,10 @@
-import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { HiddenSerial } from "../publication/masking.ts";
+import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
+import { type SpareRecord, stampOfFolders } from "./spare-site.ts";
 
 /** What is kept of a group of families beside its files: enough for the pages of the whole. */
 export interface KeptGroup {
@@ -33,15 +34,13 @@ export interface SiteRecord {
   readonly pageKeys: Readonly<Record<string, string>>;
   /** Of every group, in no order: what is kept of a group under another key belongs to a build that failed. */
   readonly groupKeys: readonly string[];
+  /** Of its folders, as they were left. */
+  readonly stamp: string;
+  /** Null where there is none. */
+  readonly spare: SpareRecord | null;
 }
 
 const record = "site.json";
-
-export const digest = (...texts: readonly string[]): string => {
-  const hash = createHash("sha1");
-  for (const text of texts) hash.update(`${text.length} `).update(text);
-  return hash.digest("base64url");
-};
 
 /** What stood a moment ago is gone: somebody else has built meanwhile. */
 export class LostSite extends Error {}
@@ -56,6 +55,7 @@ export class StandingSite {
   /** The folder of the build that stands; undefined where there is none to go by. */
   readonly site: string | undefined;
   readonly record: SiteRecord | null;
+  #inSpare: ReadonlySet<string> | undefined;
 
   /** `standing` is the folder of the build that stands at `out`; undefined where there is none. */
   constructor(cacheFolder: string, out: string, standing: string | undefined) {
@@ -84,6 +84,25 @@ export class StandingSite {
     if (!this.record || this.site === undefined) return null;
     const file = path.join(this.site, fileOf(address));
     return existsSync(file) ? file : null;
+  }
+
+  /** The addresses of which the spare has the very files that the standing site has. */
+  get inSpare(): ReadonlySet<string> {
+    if (this.#inSpare) return this.#inSpare;
+    const inSpare = new Set(this.record?.spare ? this.record.addresses : []);
+    for (const address of this.record?.spare?.lacking ?? []) inSpare.delete(address);
+    this.#inSpare = inSpare;
+    return inSpare;
+  }
+
+  /** Of every file of the spare. */
+  get spareAddresses(): string[] {
+    return [...this.inSpare, ...(this.record?.spare?.others ?? [])];
+  }
+
+  /** Whether a folder is the spare, and as the last build left it. */
+  isSpare(folder: string): boolean {
+    return this.record?.spare?.stamp === stampOfFolders(folder, this.spareAddresses);
   }
 
   /** `bytes`: a kept group as JSON. */

@@ -1,4 +1,5 @@
 import {
+  appendFileSync,
   cpSync,
   existsSync,
   mkdtempSync,
@@ -140,5 +141,56 @@ describe("a site that is built on the one that stands", () => {
     expect(edited.written?.rewritten).toBe(rewritten.length);
     expect(rewritten).toContain(`items/${item}/index.html`);
     expect(rewritten.length).toBeLessThan(20);
+  });
+
+  /** A site that was made from nothing, and its spare. */
+  const standing = async () => {
+    const root = generated();
+    const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
+    const out = path.join(scratch, "site");
+    await buildCollection(root, out, "public");
+    const items = readdirSync(path.join(root, "content/items"));
+    const edit = (id = items[0]) =>
+      appendFileSync(path.join(root, `content/items/${id}/index.md`), "One more word.\n");
+    return { root, scratch, out, items, edit, spare: path.join(scratch, ".site.builds/spare") };
+  };
+
+  it("is made in a twin of the first, which has the very same files", async () => {
+    const { root, out, edit, spare } = await standing();
+    expect(stampsOf(spare)).toEqual(stampsOf(out));
+    const { ino } = statSync(spare);
+    edit();
+    await buildCollection(root, out, "public");
+    expect(statSync(out).ino).toBe(ino);
+  });
+
+  it("is as it should be where somebody has been at the spare", async () => {
+    const { root, scratch, out, items, edit, spare } = await standing();
+    const page = (id = "") => path.join(spare, "items", id, "index.html");
+    const exchanged = (file: string) => {
+      rmSync(file);
+      writeFileSync(file, "Another page.");
+    };
+    const ways: Readonly<Record<string, () => void>> = {
+      "took a page away": () => rmSync(page(items[1])),
+      "took a folder away": () => rmSync(path.dirname(page(items[1])), { recursive: true }),
+      "took all away": () => rmSync(spare, { recursive: true }),
+      "put a page in the place of another": () => exchanged(page(items[1])),
+      "put something in the place of the home page": () => exchanged(path.join(spare, "index.html")),
+      "added a page": () => writeFileSync(path.join(spare, "items/more.html"), "One more page."),
+      "added a folder": () => writeFiles(spare, { "more/index.html": "One more page." }),
+      "wrote into the page that was edited last": () => writeFileSync(page(items[0]), "Another page."),
+    };
+    for (const [name, way] of Object.entries(ways)) {
+      edit();
+      await buildCollection(root, out, "public");
+      expect(existsSync(spare), name).toBe(true);
+      way();
+      edit();
+      await buildCollection(root, out, "public");
+      const fresh = path.join(scratch, "fresh");
+      await buildCollection(root, fresh, "public");
+      expect(differences(siteFiles(out), siteFiles(fresh)), name).toEqual([]);
+    }
   });
 });

@@ -1,10 +1,10 @@
 import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
+import { digest } from "../digest.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
 import { type SiteFrame, siteFrame } from "../site-frame.ts";
 import { besideByFolder, groupKey } from "../site-keys.ts";
-import { digest } from "../standing-site.ts";
 import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
 
