@@ -6,14 +6,18 @@ import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { OnPhotographs } from "./progress.ts";
 import type { SiteFrame } from "./site-frame.ts";
+import { besideByFolder, stampsBeside } from "./site-keys.ts";
 import { SiteWriter, type Writing } from "./site-writer.ts";
-import type { KeptGroup, StandingSite } from "./standing-site.ts";
+import type { KeptGroup, KeptVariant, StandingSite } from "./standing-site.ts";
+import { variantKeys } from "./variant-keys.ts";
 
 /** What a group is given of the collection, besides its own texts. Plain data, as a group is. */
 export interface GroupSurroundings extends Pick<GroupedCollection, "shared" | "articles" | "itemCount"> {
   /** What lies beside the records, and what could not be read; the texts themselves come with the groups. */
   readonly found: CollectionTexts;
   readonly watched: YearsWatched | null;
+  /** Of all of this. */
+  readonly key: string;
 }
 
 /** What came of a group. */
@@ -47,12 +51,14 @@ export class GroupMaker {
   readonly #frame: SiteFrame;
   readonly #standing: StandingSite;
   readonly #into: SiteFolder;
+  readonly #beside: ReadonlyMap<string, readonly string[]>;
 
   constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, into: SiteFolder) {
     this.#around = around;
     this.#frame = frame;
     this.#standing = standing;
     this.#into = into;
+    this.#beside = besideByFolder(around.found);
   }
 
   site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {
@@ -64,22 +70,47 @@ export class GroupMaker {
     const writer = new SiteWriter(this.#into, this.#standing);
     const addresses: string[] = [];
     const copies = new Set<string>();
-    for (const file of site.files()) {
+    for (const file of site.filesBeside()) {
       writer.write(file, this.#frame.site);
       if (file.kind === "copy") copies.add(file.address);
       else addresses.push(file.address);
     }
+    const variants = this.#writeItems(group, site, writer);
     const kept: KeptGroup = {
       key,
       listed: site.listed,
       hidden: site.hidden,
       warnings: warningsOf(site, group),
-      addresses,
+      addresses: [...addresses, ...variants.flatMap(({ addresses: of }) => of)],
       copies: [...copies],
+      variants,
     };
     const bytes = new TextEncoder().encode(JSON.stringify(kept));
     this.#standing.keepGroup(group.families, bytes);
     return { bytes, writing: writer.writing };
+  }
+
+  /** The files of items, without those of variants that are as they were. */
+  #writeItems(group: FamilyGroup, site: SoundGroup, writer: SiteWriter): KeptVariant[] {
+    const { root } = this.#frame;
+    const keys = variantKeys(group, site.published, site.sightings, this.#around.key, (items) =>
+      stampsBeside(root, items, this.#beside),
+    );
+    const last = this.#standing.lastGroup(group.families)?.variants ?? [];
+    return site.published.variants.map(({ id }) => {
+      const key = keys.get(id) ?? null;
+      const known = last.find((variant) => key !== null && variant.key === key);
+      if (known) {
+        for (const address of known.addresses) writer.keep(address);
+        return known;
+      }
+      const addresses: string[] = [];
+      for (const file of site.filesOfVariant(id)) {
+        writer.write(file, this.#frame.site);
+        addresses.push(file.address);
+      }
+      return { key, addresses };
+    });
   }
 }
 

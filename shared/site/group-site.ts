@@ -14,9 +14,10 @@ import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import { familyPages, itemPages } from "../pages/site-pages.ts";
 import { type HiddenSerial, hiddenSerials } from "../publication/masking.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
-import type { PublishedCollection } from "../publication/published.ts";
+import type { PublishedCollection, PublishedItem } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
+import type { Sighting } from "../records/sighting.ts";
 import { recordsIn } from "../source/read-records.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
@@ -36,6 +37,7 @@ export type GroupSite =
 export interface SoundGroup {
   readonly isSound: true;
   readonly published: PublishedCollection;
+  readonly sightings: readonly Sighting[];
   readonly listed: readonly ListedFamily[];
   readonly media: CollectionMedia;
   readonly diagnostics: readonly Diagnostic[];
@@ -43,6 +45,10 @@ export interface SoundGroup {
   readonly hidden: readonly HiddenSerial[];
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
+  /** Those that are of no item alone, with photographs and recordings. */
+  readonly filesBeside: () => Iterable<SiteFile>;
+  /** Those of the items of one variant, without photographs and recordings. */
+  readonly filesOfVariant: (id: string) => Iterable<SiteFile>;
   /** Those of one item alone, with the photographs and recordings of the group. */
   readonly filesOfItem: (id: string) => Iterable<SiteFile>;
 }
@@ -92,11 +98,16 @@ export async function groupSite(
   if (hasErrors(refused)) return unsound(refused);
 
   const versions = new Map<string, string>();
+  const recorded: Recorded = (file) => {
+    versions.set(file.address, versionOf(file.text));
+    return { kind: "text", ...file };
+  };
   const index = indexCollection(published, words, media, versions, itemCount);
   let listed: readonly ListedFamily[] | undefined;
   return {
     isSound: true,
     published,
+    sightings: collection.sightings,
     get listed() {
       listed ??= listFamilies(index);
       return listed;
@@ -104,36 +115,60 @@ export async function groupSite(
     media,
     diagnostics: [...found, ...refused],
     hidden: frame.audience === "private" ? [] : hiddenSerials(collection.items.values()),
-    files: () => filesOf(index, media, versions),
-    filesOfItem: (id) => filesOf(index, media, versions, id),
+    *files() {
+      yield* familyFiles(index, recorded);
+      yield* itemFiles(published.items, index, media, recorded);
+      yield* mediaFiles(media);
+    },
+    *filesBeside() {
+      yield* familyFiles(index, recorded);
+      yield* mediaFiles(media);
+    },
+    filesOfVariant: (id) =>
+      itemFiles(
+        published.items.filter(({ variant }) => variant.id === id),
+        index,
+        media,
+        recorded,
+      ),
+    *filesOfItem(id) {
+      yield* itemFiles(
+        published.items.filter((item) => item.id === id),
+        index,
+        media,
+        recorded,
+      );
+      yield* mediaFiles(media);
+    },
   };
 }
 
-function* filesOf(
+/** A record as a file: its page, which comes after it, names the version of its data. */
+type Recorded = (file: OutputFile) => SiteFile;
+
+function* familyFiles(index: CollectionIndex, recorded: Recorded): Generator<SiteFile> {
+  const { collection } = index;
+  for (const family of collection.families) yield recorded(familyData(family));
+  for (const variant of collection.variants) yield recorded(variantData(variant));
+  for (const page of familyPages(index)) yield { kind: "page", ...page };
+}
+
+function* itemFiles(
+  items: readonly PublishedItem[],
   index: CollectionIndex,
   media: CollectionMedia,
-  versions: Map<string, string>,
-  /** Where the files of one item are wanted and no others. */
-  only?: string,
+  recorded: Recorded,
 ): Generator<SiteFile> {
   const { collection, words } = index;
-  const record = (file: OutputFile): SiteFile => {
-    // The page of a record names the version of its data, and comes after it.
-    versions.set(file.address, versionOf(file.text));
-    return { kind: "text", ...file };
-  };
-  if (only === undefined) {
-    for (const family of collection.families) yield record(familyData(family));
-    for (const variant of collection.variants) yield record(variantData(variant));
-    for (const page of familyPages(index)) yield { kind: "page", ...page };
-  }
-  for (const item of collection.items) {
-    if (only !== undefined && item.id !== only) continue;
-    yield record(itemData(item));
+  for (const item of items) {
+    yield recorded(itemData(item));
     for (const page of itemPages(item, index)) yield { kind: "page", ...page };
     const manifest = iiifManifest(item, collection, words, media);
     if (manifest) yield { kind: "text", ...manifest };
   }
-  for (const file of media.files) yield { kind: "text", ...file };
-  for (const { from, address } of media.copied) yield { kind: "copy", from, address };
+}
+
+function* mediaFiles({ files, copied }: CollectionMedia): Generator<SiteFile> {
+  for (const file of files) yield { kind: "text", ...file };
+  for (const { from, address } of copied) yield { kind: "copy", from, address };
 }

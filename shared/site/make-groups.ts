@@ -1,14 +1,13 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { collectGarbage } from "./collect-garbage.ts";
-import { digest } from "./digest.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { fromWritten, GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { BuildTask } from "./site-build.ts";
 import type { SiteFrame } from "./site-frame.ts";
-import { besideByFolder, groupKey } from "./site-keys.ts";
+import { aroundKey, besideByFolder, groupKey } from "./site-keys.ts";
 import type { KeptGroup, StandingSite } from "./standing-site.ts";
 
 interface Order {
@@ -44,16 +43,16 @@ export async function makeGroups(
   const { shared, articles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
   const beside = besideByFolder(texts);
-  const assets = digest(tool, JSON.stringify([frame.site.assets, frame.site.logo]));
+  const key = aroundKey(tool, frame.site, grouped, watched);
   const orders = grouped.groups.map((group): Order => {
-    const key = groupKey(assets, root, group, grouped, watched, beside);
     const isTold = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
-    return { group, key, known: standing.group(group.families, key), isTold };
+    const own = groupKey(key, root, group, beside);
+    return { group, key: own, known: standing.group(group.families, own), isTold };
   });
 
   const ofWhole = new Set([...shared, ...articles].map(({ file }) => file));
   const found = { ...texts, texts: [], files: texts.files.filter(({ file }) => ofWhole.has(file)) };
-  const around: GroupSurroundings = { shared, articles, itemCount, found, watched };
+  const around: GroupSurroundings = { shared, articles, itemCount, found, watched, key };
   const maker = new GroupMaker(around, frame, standing, into);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
   const task = { root, audience, around, out: standing.out, standing: standing.site, into };

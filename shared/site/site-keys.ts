@@ -6,6 +6,7 @@ import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { digest } from "./digest.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import type { SiteFrame } from "./site-frame.ts";
 
 function filesBelow(folder: string): string[] {
   let names: string[];
@@ -48,7 +49,7 @@ function stampOf(root: string, file: string): string {
   return stat ? `${stat.size} ${stat.mtimeNs} ${stat.ctimeNs} ${stat.ino}` : "none";
 }
 
-const keyOfTexts = (texts: readonly RecordText[]): string =>
+export const keyOfTexts = (texts: readonly RecordText[]): string =>
   digest(...texts.flatMap(({ file, hash }) => [file, hash]));
 
 const folderOf = (file: string): string => file.slice(0, file.lastIndexOf("/") + 1);
@@ -67,25 +68,39 @@ export const siteKey = (
     ...[...beside].flatMap((file) => [file, stampOf(root, file)]),
   );
 
-/** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
-export function groupKey(
-  /** The tool, and what is around every page. */
-  around: string,
-  root: string,
-  group: FamilyGroup,
+/** Of all that a group is given besides its own files: the tool, what is around every page, and what all share. */
+export const aroundKey = (
+  tool: string,
+  { assets, logo }: SiteFrame["site"],
   { shared, itemCount }: GroupedCollection,
   watched: YearsWatched | null,
+): string => digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, watched, itemCount]));
+
+/** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
+export function groupKey(
+  around: string,
+  root: string,
+  { texts, compared }: FamilyGroup,
   beside: ReadonlyMap<string, readonly string[]>,
 ): string {
-  const own = group.texts.filter(({ kind }) => kind === "item").map(({ file }) => folderOf(file));
-  const files = [...new Set(own)].flatMap((folder) => beside.get(folder) ?? []);
+  const items = texts.filter(({ kind }) => kind === "item");
   return digest(
     around,
-    keyOfTexts(shared),
-    keyOfTexts(group.texts),
-    JSON.stringify([watched, itemCount, [...group.compared]]),
-    ...files.flatMap((file) => [file, stampOf(root, file)]),
+    keyOfTexts(texts),
+    JSON.stringify([...compared]),
+    ...stampsBeside(root, items, beside),
   );
+}
+
+/** Of what lies beside items. */
+export function stampsBeside(
+  root: string,
+  items: readonly RecordText[],
+  beside: ReadonlyMap<string, readonly string[]>,
+): string[] {
+  const folders = new Set(items.map(({ file }) => folderOf(file)));
+  const files = [...folders].flatMap((folder) => beside.get(folder) ?? []);
+  return files.flatMap((file) => [file, stampOf(root, file)]);
 }
 
 /** What lies beside the items, by folder. */

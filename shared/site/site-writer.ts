@@ -122,8 +122,10 @@ export class SiteWriter {
   /** Takes away what an earlier site had in the folder, and this one has not. */
   sweep(earlier: Iterable<string>): void {
     const { folder } = this.#into;
+    // A page and one that leads on from where it was have two addresses, and one file.
+    const wanted = new Set([...this.#addresses].map(fileOf));
     for (const address of earlier) {
-      if (this.#addresses.has(address)) continue;
+      if (wanted.has(fileOf(address))) continue;
       const file = path.join(folder, fileOf(address));
       rmSync(file, { force: true });
       for (let at = path.dirname(file); at !== folder && isEmpty(at); at = path.dirname(at)) rmdirSync(at);

@@ -6,6 +6,13 @@ import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
 import { type SpareRecord, stampOfFolders } from "./spare-site.ts";
 
+/** What is kept of the items of one variant. */
+export interface KeptVariant {
+  /** Of everything that their files were made from; null where more may be in them. */
+  readonly key: string | null;
+  readonly addresses: readonly string[];
+}
+
 /** What is kept of a group of families beside its files: enough for the pages of the whole. */
 export interface KeptGroup {
   /** Of everything that its files were made from. */
@@ -18,6 +25,7 @@ export interface KeptGroup {
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */
   readonly copies: readonly string[];
+  readonly variants: readonly KeptVariant[];
 }
 
 export interface SiteRecord {
@@ -67,9 +75,15 @@ export class StandingSite {
   }
 
   group(families: readonly string[], key: string): KeptGroup | null {
-    if (!this.record?.groupKeys?.includes(key)) return null;
+    const last = this.record?.groupKeys.includes(key) ? this.lastGroup(families) : null;
+    return last?.key === key ? last : null;
+  }
+
+  /** What is kept of a group as it stands, whatever it was made from. */
+  lastGroup(families: readonly string[]): KeptGroup | null {
+    if (!this.record) return null;
     const kept = read<KeptGroup>(this.#fileOf(families));
-    return kept?.key === key ? kept : null;
+    return kept && this.record.groupKeys.includes(kept.key) ? kept : null;
   }
 
   /** Whether the site that stands was made from the same, and is all there. */

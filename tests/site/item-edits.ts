@@ -33,6 +33,10 @@ export function itemEdits(edited: EditedCollection, pictures: readonly Uint8Arra
     "a mistake": () => replace(item(), /^ {2}part-\d+: present$/m, "  part-99: present"),
     "a title": () => replace(item(), /^title: .*$/m, `title: Outfit named in step ${step}`),
     "a set number": () => replace(item(), /^set: .*$/m, `set: "${1 + random.below(900)}"`),
+    "a mark that names the set of another": () => {
+      const set = /^set: (.*)$/m.exec(read(item()))?.[1];
+      if (set !== undefined) replace(item(), /marks: \["\d+"\]/, `marks: [${set}]`);
+    },
     "a serial": () => replace(item(), /^serial: ([A-Z]+).*$/m, `serial: $1${1001 + random.below(300)}`),
     "a status": () =>
       replace(item(), /^status: .*$/m, `status: ${random.pick(["offered", "sold", "reference"])}`),

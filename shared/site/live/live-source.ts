@@ -1,10 +1,9 @@
 import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
-import { digest } from "../digest.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
 import { type SiteFrame, siteFrame } from "../site-frame.ts";
-import { besideByFolder, groupKey } from "../site-keys.ts";
+import { aroundKey, besideByFolder, groupKey } from "../site-keys.ts";
 import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
 
@@ -14,7 +13,7 @@ export interface LiveSource {
   readonly grouped: GroupedCollection;
   readonly frame: SiteFrame;
   readonly watched: YearsWatched | null;
-  /** Of the tool and of what is around every page. */
+  /** Of all that a group is given besides its own files. */
   readonly around: string;
   readonly keys: ReadonlyMap<FamilyGroup, string>;
 }
@@ -60,7 +59,7 @@ export async function rereadSource(
     const source = await framed(root, audience, tool, texts, grouped);
     return source && { source, items: [] };
   }
-  const keys = keysOf(root, grouped, before.watched, before.around, texts, before);
+  const keys = keysOf(root, grouped, before.around, texts, before);
   const items = changed.map(({ after }) => after);
   return {
     source: { ...before, texts, grouped, keys },
@@ -78,8 +77,8 @@ async function framed(
   const frame = await siteFrame(root, audience, texts, grouped);
   if (!frame || frame.refused.length > 0) return null;
   const watched = grouped.watched(frame.collection.settings.watching);
-  const around = digest(tool, JSON.stringify([frame.site.assets, frame.site.logo]));
-  const keys = keysOf(root, grouped, watched, around, texts);
+  const around = aroundKey(tool, frame.site, grouped, watched);
+  const keys = keysOf(root, grouped, around, texts);
   return { texts, grouped, frame, watched, around, keys };
 }
 
@@ -87,7 +86,6 @@ async function framed(
 function keysOf(
   root: string,
   grouped: GroupedCollection,
-  watched: YearsWatched | null,
   around: string,
   texts: CollectionTexts,
   before?: LiveSource,
@@ -95,7 +93,7 @@ function keysOf(
   let beside: ReturnType<typeof besideByFolder> | undefined;
   const keyOf = (group: FamilyGroup): string => {
     beside ??= besideByFolder(texts);
-    return groupKey(around, root, group, grouped, watched, beside);
+    return groupKey(around, root, group, beside);
   };
   return new Map(grouped.groups.map((group) => [group, before?.keys.get(group) ?? keyOf(group)]));
 }

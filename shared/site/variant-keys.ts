@@ -1,0 +1,48 @@
+import type { PublishedCollection } from "../publication/published.ts";
+import type { Sighting } from "../records/sighting.ts";
+import type { RecordText } from "../source/read-texts.ts";
+import { addUnder } from "./cut-log.ts";
+import { digest } from "./digest.ts";
+import { type FamilyGroup, mentioned } from "./family-groups.ts";
+import { keyOfTexts } from "./site-keys.ts";
+
+/**
+ * By variant, of everything that the pages and data of its items are made from: all examples and sightings of the
+ * variant, the references of the group, and the outfits whose sets its marks name. None where some text takes something
+ * from the data of others.
+ */
+export function variantKeys(
+  { texts, compared }: FamilyGroup,
+  { items, variants }: PublishedCollection,
+  sightings: readonly Sighting[],
+  /** Of all that a group is given besides its own files. */
+  around: string,
+  stampsBeside: (items: readonly RecordText[]) => readonly string[],
+): ReadonlyMap<string, string> {
+  if (texts.some(({ text }) => mentioned(text)?.length !== 0)) return new Map();
+  const references = texts.filter(({ kind }) => kind === "family" || kind === "variant");
+  const aroundAll = digest(around, keyOfTexts(references));
+
+  const variantOf = new Map(items.map(({ id, variant }) => [id, variant.id]));
+  const textsOf = new Map<string, RecordText[]>();
+  for (const text of texts) {
+    const variant = text.kind === "item" ? variantOf.get(text.id) : undefined;
+    if (variant !== undefined) addUnder(textsOf, variant, text);
+  }
+  const namedIn = new Map<string, unknown[]>();
+  for (const { variant, parts } of items) {
+    for (const { matching } of parts) {
+      if (matching?.otherItem) addUnder(namedIn, variant.id, matching.otherItem);
+    }
+  }
+  const rowsOf = new Map<string, unknown[]>();
+  for (const { variant, document } of sightings) addUnder(rowsOf, variant, document.data);
+
+  return new Map(
+    variants.map(({ id }) => {
+      const own = textsOf.get(id) ?? [];
+      const others = [compared.has(id), namedIn.get(id), rowsOf.get(id)];
+      return [id, digest(aroundAll, id, keyOfTexts(own), JSON.stringify(others), ...stampsBeside(own))];
+    }),
+  );
+}
