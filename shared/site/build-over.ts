@@ -1,6 +1,7 @@
 import { inReadingOrder } from "../diagnostics/diagnostic.ts";
 import type { BuildResult } from "./build-collection.ts";
 import { groupFamilies } from "./family-groups.ts";
+import { KeptLogs } from "./kept-logs.ts";
 import { loadCollection } from "./load-collection.ts";
 import { openStaging } from "./out-folder.ts";
 import { type BuildTask, SiteBuild } from "./site-build.ts";
@@ -16,7 +17,9 @@ export async function buildOver(
 ): Promise<BuildResult> {
   const { root, texts } = task;
   const filesRead = texts.files.length;
-  const grouped = groupFamilies(texts);
+  const logs = new KeptLogs(task.tool, standing.logs);
+  const grouped = groupFamilies(texts, logs.cut);
+  if (grouped && logs.changed) standing.keepLogs(logs.changed);
   const staging = openStaging(out, standing.record && ((folder) => standing.isSpare(folder)));
   try {
     const build = new SiteBuild(task, standing, staging.into);

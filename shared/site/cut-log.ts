@@ -1,30 +1,32 @@
 import { recordsIn } from "../source/read-records.ts";
 import { type RecordText, recordText } from "../source/read-texts.ts";
 
-/** A log, with the sightings of some families only. */
-export type FamilyLog = (families: readonly string[]) => RecordText;
+/** A log by families. Plain data, which can be kept. */
+export interface CutLog {
+  /** Of a table; null where the log is no table. */
+  readonly header: string | null;
+  /** By family, its rows as they are written; of what is no table its entries as JSON, which is YAML, too. */
+  readonly shares: readonly (readonly [family: string, text: string])[];
+  /** The dates of its sightings, each once. */
+  readonly dates: readonly string[];
+}
 
-/**
- * A log by families; null where it is not sound. One log at a time: taken apart, its rows take many times the room of
- * its text.
- */
-export function cutLog(
-  log: RecordText,
-  familyOf: ReadonlyMap<string, string>,
-  see: (date: string) => void,
-): FamilyLog | null {
+export type LogCutter = (log: RecordText, familyOf: ReadonlyMap<string, string>) => CutLog | null;
+
+/** Null where the log is not sound. One at a time: taken apart, its rows take many times the room of its text. */
+export const cutLog: LogCutter = (log, familyOf) => {
   const read = recordsIn({ texts: [log], files: [log], beside: new Set(), diagnostics: [] });
   if (read.diagnostics.some(({ severity }) => severity === "error")) return null;
-  const rows = new Map<string, string[]>();
-  const entries = new Map<string, [string, unknown][]>();
-  let header = "";
+  const shares = new Map<string, string[]>();
+  const dates = new Set<string>();
+  let header: string | null = null;
   for (const { table } of read.tables) {
     header = table.header;
     for (const row of table.rows) {
       const family = familyOf.get(row.cell("variant"));
       if (family === undefined) return null;
-      see(row.cell("seen"));
-      addUnder(rows, family, row.line);
+      dates.add(row.cell("seen"));
+      addUnder(shares, family, row.line);
     }
   }
   for (const { document } of read.records) {
@@ -32,20 +34,27 @@ export function cutLog(
       const { variant, seen } = (entry ?? {}) as { variant?: unknown; seen?: unknown };
       const family = typeof variant === "string" ? familyOf.get(variant) : undefined;
       if (family === undefined) return null;
-      if (typeof seen !== "object") see(String(seen));
-      addUnder(entries, family, [key, entry]);
+      if (typeof seen !== "object") dates.add(String(seen));
+      addUnder(shares, family, `${JSON.stringify(key)}:${JSON.stringify(entry)}`);
     }
   }
-  const { text: _, hash: __, ...file } = log;
-  // What the function below takes from here it keeps in memory: never the rows as they were taken apart.
-  const isTable = read.tables.length > 0;
-  return (families) => {
-    const of = <Each>(kept: ReadonlyMap<string, Each[]>) =>
-      families.flatMap((family) => kept.get(family) ?? []);
-    // JSON is YAML, too.
-    const text = isTable ? [header, ...of(rows)].join("\n") : JSON.stringify(Object.fromEntries(of(entries)));
-    return recordText(file, text);
+  const between = header === null ? "," : "\n";
+  return {
+    header,
+    shares: [...shares].map(([family, rows]) => [family, rows.join(between)]),
+    dates: [...dates],
   };
+};
+
+/** A log, with the sightings of some families only. */
+export function shareOf(
+  { text: _, hash: __, ...file }: RecordText,
+  { header, shares }: CutLog,
+  families: readonly string[],
+): RecordText {
+  const wanted = new Map(shares);
+  const own = families.flatMap((family) => wanted.get(family) ?? []);
+  return recordText(file, header === null ? `{${own.join(",")}}` : [header, ...own].join("\n"));
 }
 
 /** Adds to the list of a key, which begins with the first. */

@@ -5,7 +5,7 @@ import { serialFinder } from "../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
-import { addUnder, cutLog, type FamilyLog } from "./cut-log.ts";
+import { addUnder, type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
 import { joinedSets } from "./joined-sets.ts";
 
 /**
@@ -82,7 +82,7 @@ export function formerIds({ file, text }: RecordText): string[] {
  * Cuts a collection into groups of families. Null where it cannot be done: a file that cannot be read, an id that is
  * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
  */
-export function groupFamilies(texts: CollectionTexts): GroupedCollection | null {
+export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): GroupedCollection | null {
   if (texts.diagnostics.some(({ severity }) => severity === "error")) return null;
   const ofKind = (...kinds: string[]) => texts.texts.filter(({ kind }) => kinds.includes(kind));
 
@@ -148,11 +148,12 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
     const date = seen.has(text) ? undefined : parseEdtf(text);
     if (date) seen.set(text, date);
   };
-  const logs: FamilyLog[] = [];
+  const logs: (readonly [RecordText, CutLog])[] = [];
   for (const text of ofKind("sightings")) {
-    const log = cutLog(text, familyOfVariant, see);
+    const log = cut(text, familyOfVariant);
     if (!log) return null;
-    logs.push(log);
+    for (const date of log.dates) see(date);
+    logs.push([text, log]);
   }
 
   const compared = comparedVariants(counts);
@@ -166,7 +167,7 @@ export function groupFamilies(texts: CollectionTexts): GroupedCollection | null 
           members.flatMap((family) => textsOf.get(family) ?? []),
           texts,
         ),
-        ...logs.map((log) => log(members)),
+        ...logs.map(([text, log]) => shareOf(text, log, members)),
       ],
       compared: new Set([...compared].filter((id) => members.includes(familyOfVariant.get(id) ?? ""))),
     }),

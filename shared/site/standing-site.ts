@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { HiddenSerial } from "../publication/masking.ts";
+import type { CutLog } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
 import { type SpareRecord, stampOfFolders } from "./spare-site.ts";
@@ -49,6 +50,7 @@ export interface SiteRecord {
 }
 
 const record = "site.json";
+const logs = "logs.json";
 
 /** What stood a moment ago is gone: somebody else has built meanwhile. */
 export class LostSite extends Error {}
@@ -124,10 +126,23 @@ export class StandingSite {
     write(this.#fileOf(families), bytes);
   }
 
+  /** As they were cut; they name what they were made from. */
+  get logs(): Readonly<Record<string, CutLog>> {
+    return read(path.join(this.#folder, logs)) ?? {};
+  }
+
+  keepLogs(cuts: Readonly<Record<string, CutLog>>): void {
+    write(path.join(this.#folder, logs), JSON.stringify(cuts));
+  }
+
   /** Last of all; what is kept of groups that are there no longer goes. */
   keep(site: SiteRecord, groups: readonly (readonly string[])[]): void {
     write(path.join(this.#folder, record), JSON.stringify(site));
-    const wanted = new Set([record, ...groups.map((families) => path.basename(this.#fileOf(families)))]);
+    const wanted = new Set([
+      record,
+      logs,
+      ...groups.map((families) => path.basename(this.#fileOf(families))),
+    ]);
     for (const name of existsSync(this.#folder) ? readdirSync(this.#folder) : []) {
       if (!wanted.has(name)) rmSync(path.join(this.#folder, name), { force: true });
     }
