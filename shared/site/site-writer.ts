@@ -94,15 +94,9 @@ export class SiteWriter {
 
   /** Makes way for a file that somebody else is to write, and says where. */
   clear(address: string): string {
-    const { folder, isUsed, twin } = this.#into;
-    const file = fileOf(address);
-    const below = path.dirname(file);
-    if (!this.#folders.has(below)) {
-      this.#folders.add(below);
-      mkdirSync(path.join(folder, below), { recursive: true });
-      if (twin !== null) mkdirSync(path.join(twin, below), { recursive: true });
-    }
-    const to = path.join(folder, file);
+    const { folder, isUsed } = this.#into;
+    const to = path.join(folder, fileOf(address));
+    this.#open(path.dirname(to));
     // What lies there may be linked into a site that stands: it is taken away, and never written into.
     if (isUsed) rmSync(to, { force: true });
     return to;
@@ -169,6 +163,12 @@ export class SiteWriter {
     this.#unchanged++;
   }
 
+  #open(folder: string): void {
+    if (this.#folders.has(folder)) return;
+    mkdirSync(folder, { recursive: true });
+    this.#folders.add(folder);
+  }
+
   #wrote(address: string, to: string): void {
     this.#written++;
     if (!this.#linkedToTwin(address, to)) this.#lacking.push(address);
@@ -179,6 +179,7 @@ export class SiteWriter {
     if (twin === null) return false;
     const inTwin = path.join(twin, fileOf(address));
     try {
+      this.#open(path.dirname(inTwin));
       linkSync(to, inTwin);
       return true;
     } catch {

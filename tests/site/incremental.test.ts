@@ -5,6 +5,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   writeFileSync,
@@ -191,6 +192,37 @@ describe("a site that is built on the one that stands", () => {
       const fresh = path.join(scratch, "fresh");
       await buildCollection(root, fresh, "public");
       expect(differences(siteFiles(out), siteFiles(fresh)), name).toEqual([]);
+    }
+  });
+
+  it("leads on from where an item was, and has the item there again when it comes back", async () => {
+    const { root, scratch, out, items, edit } = await standing();
+    const [former = "", other] = items;
+    const folder = path.join(root, "content/items");
+    const text = readFileSync(path.join(folder, former, "index.md"), "utf8");
+    const steps = [
+      () => {
+        renameSync(path.join(folder, former), path.join(folder, "called"));
+        writeFileSync(
+          path.join(folder, "called/index.md"),
+          text.replace("---\n", `---\nformerly: [${former}]\n`),
+        );
+      },
+      () => edit(other),
+      () => edit(other),
+      () => {
+        renameSync(path.join(folder, "called"), path.join(folder, former));
+        writeFileSync(path.join(folder, former, "index.md"), text);
+      },
+      () => edit(other),
+      () => edit(other),
+    ];
+    for (const [at, step] of steps.entries()) {
+      step();
+      await buildCollection(root, out, "public");
+      const fresh = path.join(scratch, "fresh");
+      await buildCollection(root, fresh, "public");
+      expect(differences(siteFiles(out), siteFiles(fresh)), `step ${at}`).toEqual([]);
     }
   });
 });
