@@ -93,7 +93,7 @@ export class GroupMaker {
   /** The files of items, without those of variants that are as they were. */
   #writeItems(group: FamilyGroup, site: SoundGroup, writer: SiteWriter): KeptVariant[] {
     const { root } = this.#frame;
-    const keys = variantKeys(group, site.published, site.sightings, this.#around.key, (items) =>
+    const keys = variantKeys(group, site, this.#around.key, (items) =>
       stampsBeside(root, items, this.#beside),
     );
     const last = this.#standing.lastGroup(group.families)?.variants ?? [];

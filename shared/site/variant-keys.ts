@@ -1,27 +1,30 @@
-import type { PublishedCollection } from "../publication/published.ts";
-import type { Sighting } from "../records/sighting.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { addUnder } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { type FamilyGroup, mentioned } from "./family-groups.ts";
+import type { SoundGroup } from "./group-site.ts";
 import { keyOfTexts } from "./site-keys.ts";
 
 /**
  * By variant, of everything that the pages and data of its items are made from: all examples and sightings of the
- * variant, the references of the group, and the outfits whose sets its marks name. None where some text takes something
+ * variant, the references of the group, the outfits whose sets its marks name, and the serials that its texts must not
+ * tell. None where some text takes something
  * from the data of others.
  */
 export function variantKeys(
   { texts, compared }: FamilyGroup,
-  { items, variants }: PublishedCollection,
-  sightings: readonly Sighting[],
+  {
+    published: { items, variants },
+    sightings,
+    hidden,
+  }: Pick<SoundGroup, "published" | "sightings" | "hidden">,
   /** Of all that a group is given besides its own files. */
   around: string,
   stampsBeside: (items: readonly RecordText[]) => readonly string[],
 ): ReadonlyMap<string, string> {
   if (texts.some(({ text }) => mentioned(text)?.length !== 0)) return new Map();
   const references = texts.filter(({ kind }) => kind === "family" || kind === "variant");
-  const aroundAll = digest(around, keyOfTexts(references));
+  const aroundAll = digest(around, keyOfTexts(references), JSON.stringify(hidden));
 
   const variantOf = new Map(items.map(({ id, variant }) => [id, variant.id]));
   const textsOf = new Map<string, RecordText[]>();
