@@ -27,6 +27,9 @@ parts:
 extras: [{ name: "-strap" }]
 labels: [{ kind: plate, text: [one, "two: three"], private: [text] }]
 video: { src: w.webm, moments: [{ part: sextant, at: "1:17" }] }
+materials: "Oak; brass"
+measurements: ["Case: 310 × 240 mm", "Weight: 4.2 kg"]
+distinguishing: "[118] burnt into the lid\\nand a crack beside it"
 private: { insured: 3100.50, note: null, list: [1, "1", true] }
 publish: { serial: shown }
 formerly: [old-one, old-two]
@@ -101,6 +104,14 @@ describe("fittedcase export", () => {
         /\n0 rows can be brought in; [\d,]+ rows there already; 0 rows would be rejected\./,
       );
     }
+  });
+
+  it("has a column for every field of an item", async () => {
+    const schema = readFileSync(path.join(repository, "schemas/records/item.schema.json"), "utf8");
+    const { out } = await runHere(["export", "items"], pilotageFolder());
+    const [headings = []] = parse(out) as string[][];
+    const columns = new Set(headings.map((heading) => heading.split(".")[0]));
+    expect(Object.keys(JSON.parse(schema).properties).filter((field) => !columns.has(field))).toEqual([]);
   });
 
   it("writes no cell that a spreadsheet would run", async () => {

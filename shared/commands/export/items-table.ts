@@ -1,6 +1,6 @@
 import type { Collection } from "../../records/collection.ts";
 import type { Item } from "../../records/item.ts";
-import { fieldsOf } from "../import/fields.ts";
+import { fieldsOf, type Reader } from "../import/fields.ts";
 import { yamlLine } from "../yaml-line.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -14,6 +14,10 @@ function cellOf(value: unknown): string {
 
 const namesOf = (value: unknown): string => (Array.isArray(value) ? value.join(";") : cellOf(value));
 
+/** A single line stands as it is; several, and what would be read as a list, are one. */
+const linesOf = (value: unknown): string =>
+  typeof value === "string" && /\n|^[[{]/.test(value) ? cellOf([value]) : cellOf(value);
+
 const mapOf = (value: unknown): Raw => (typeof value === "object" && value !== null ? (value as Raw) : {});
 
 /** One row an item, with a column for each feature and part that any variant has. */
@@ -23,9 +27,10 @@ export function itemsTable({ items, variants, families }: Collection): string[][
   const fields = fieldsOf("items").filter(({ name }) => name !== "currency");
   const row = (item: Item): string[] => {
     const raw = mapOf(item.document.data);
-    const field = (name: string, reader: string): string => {
+    const field = (name: string, reader: Reader): string => {
       if (name === "id") return item.id;
       if (name === "description") return item.description.trim();
+      if (reader === "lines") return linesOf(raw[name]);
       return reader === "names" ? namesOf(raw[name]) : cellOf(raw[name]);
     };
     const [seen, found] = [mapOf(raw.features), mapOf(raw.parts)];

@@ -11,6 +11,7 @@ export type Reader =
   | "source"
   | "parts"
   | "names"
+  | "lines"
   | "record-kind"
   | "structure";
 
@@ -107,6 +108,13 @@ const items: readonly Field[] = [
   field("status", "text", "whereabouts, stand, verbleib"),
   field("example", "text", "known as, nickname, bekannt als"),
   field("census", "flag", "counted, count it, gezahlt"),
+  field("materials", "text", "material, made of, werkstoff, werkstoffe, materialien"),
+  field("measurements", "lines", "dimensions, size, abmessungen, masse, grosse"),
+  field(
+    "distinguishing",
+    "lines",
+    "distinguishing features, distinguishing marks, damage, besondere merkmale, besondere kennzeichen, schaden",
+  ),
   field(
     "storage",
     "text",

@@ -33,14 +33,27 @@ const order = [
   "provenance",
   "photos",
   "video",
+  "materials",
+  "measurements",
   "price",
+  "distinguishing",
   "storage",
   "paid",
   "private",
   "formerly",
 ];
 
-const plainText = new Set(["title", "variant", "serial", "set", "example", "examined", "updated", "storage"]);
+const plainText = new Set([
+  "title",
+  "variant",
+  "serial",
+  "set",
+  "example",
+  "examined",
+  "updated",
+  "materials",
+  "storage",
+]);
 
 /** A row as the front matter of an item, its id and its description. */
 export function itemRecord(row: ReadRow, vocabulary: Vocabulary): ItemRecord {
@@ -73,6 +86,7 @@ export function itemRecord(row: ReadRow, vocabulary: Vocabulary): ItemRecord {
         ? structure(field, cell)
         : { amount: Number(cell), ...(currency === undefined ? {} : { currency: currencyCode(currency) }) };
     } else if (isStructure(cell) && order.includes(field)) data[field] = structure(field, cell);
+    else if (field === "measurements" || field === "distinguishing") data[field] = cell.split("\n");
     else if (field === "extras") data[field] = names(cell).map((name) => ({ name }));
     else if (field === "labels") data[field] = [{ kind: "label", text: cell.split("\n") }];
     else if (order.includes(field)) {
