@@ -1,9 +1,9 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
 import type { FamilyKey } from "../assessments/family-key.ts";
 import type { Collection } from "../records/collection.ts";
-import type { ScaleClass } from "../records/register.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
+import { inLanguage } from "./in-language.ts";
 import { type HiddenSerial, hiddenSerials, type Redact, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
@@ -84,6 +84,7 @@ export function publishCollection(
         setNamed: (set) => setsOf(variant.family).get(set) ?? null,
         ofVariant,
         audience,
+        language: settings.language,
         words,
         redactAny: redact,
       }),
@@ -101,6 +102,7 @@ export function publishCollection(
         items: items
           .filter((item) => item.variant.id === variant.id)
           .map(({ id, title }) => ({ id, name: title })),
+        language: settings.language,
         words,
         shown,
       }),
@@ -150,7 +152,10 @@ export function publishCollection(
           name: scale.name,
           citation: scale.citation ?? null,
           note: scale.note ?? null,
-          classes: scale.classes.map((each) => ({ id: each.id, words: wordsOf(each, settings.language) })),
+          classes: scale.classes.map(({ id, words, translated }) => ({
+            id,
+            words: inLanguage(translated, settings.language) ?? words ?? null,
+          })),
         }
       : null,
     families,
@@ -189,10 +194,4 @@ export function withoutSerials(
       text: redact(article.text),
     })),
   };
-}
-
-/** In the collection's language, or in that of its script and region, where the scale has it. */
-function wordsOf({ words, translated }: ScaleClass, language: string): string | null {
-  const tag = [language, language.split("-")[0] ?? ""].find((each) => Object.hasOwn(translated, each));
-  return tag === undefined ? (words ?? null) : (translated[tag] ?? null);
 }

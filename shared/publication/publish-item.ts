@@ -126,6 +126,7 @@ interface Surroundings {
   readonly setNamed: (set: string) => Reference | null;
   readonly ofVariant: VariantAssessment;
   readonly audience: Audience;
+  readonly language: string;
   readonly words: Words;
   /** Takes the serials of whatever item out of a text. */
   readonly redactAny: Redact;
@@ -256,7 +257,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     wants: assessment.wants,
     spares: assessment.spares,
     nearest: assessment.nearest.map((near) => publishLikeness(near, around.titleOf, words)),
-    hazards: assessment.hazards.map(publishHazard),
+    hazards: assessment.hazards.map((finding) => publishHazard(finding, around.language)),
     labels: item.labels.map((label) => {
       const show = showing(label, audience, redact);
       return {

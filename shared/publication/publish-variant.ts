@@ -81,6 +81,7 @@ interface Surroundings {
   readonly nameOf: (variant: string) => string;
   readonly sightings: readonly Sighting[];
   readonly items: readonly Reference[];
+  readonly language: string;
   readonly words: Words;
   readonly shown: Shown;
 }
@@ -88,7 +89,7 @@ interface Surroundings {
 export function publishVariant(
   variant: Variant,
   assessment: VariantAssessment,
-  { family, nameOf, sightings, items, words, shown }: Surroundings,
+  { family, nameOf, sightings, items, language, words, shown }: Surroundings,
 ): PublishedVariant {
   const { rarity } = assessment;
   const figure = (each: typeof rarity.made) => publishFigure(each, words);
@@ -139,7 +140,7 @@ export function publishVariant(
       ),
     },
     reallocation: assessment.reallocation,
-    hazards: assessment.hazards.map(publishHazard),
+    hazards: assessment.hazards.map((finding) => publishHazard(finding, language)),
     sources: variant.sources,
     sightings: sightings.map((row) => publishSighting(row, shown)),
     items,

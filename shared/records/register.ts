@@ -6,6 +6,8 @@ export interface Hazard {
   readonly id: string;
   readonly name: string;
   readonly caution: string;
+  /** The same in other languages, by their tags. */
+  readonly translated: Readonly<Record<string, { readonly name?: string; readonly caution?: string }>>;
   readonly source: string;
   readonly url: string | undefined;
   readonly note: string | undefined;
@@ -30,6 +32,15 @@ export interface Scale {
   readonly classes: readonly ScaleClass[];
 }
 
+interface RawHazard {
+  name: string;
+  caution: string;
+  in?: Hazard["translated"];
+  source: string;
+  url?: string;
+  note?: string;
+}
+
 interface RawScale {
   kind: Scale["kind"];
   name: string;
@@ -46,8 +57,16 @@ interface RawScale {
 }
 
 export function hazardFrom(id: string, document: SourceDocument): Hazard {
-  const raw = document.data as Omit<Hazard, "id">;
-  return { id, name: raw.name, caution: raw.caution, source: raw.source, url: raw.url, note: raw.note };
+  const { in: translated = {}, ...raw } = document.data as RawHazard;
+  return {
+    id,
+    name: raw.name,
+    caution: raw.caution,
+    translated,
+    source: raw.source,
+    url: raw.url,
+    note: raw.note,
+  };
 }
 
 export function scaleFrom(id: string, document: SourceDocument): Scale {

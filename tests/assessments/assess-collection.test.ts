@@ -12,6 +12,7 @@ const hazard = (id: string): Hazard => ({
   id,
   name: id,
   caution: "",
+  translated: {},
   source: "",
   url: undefined,
   note: undefined,

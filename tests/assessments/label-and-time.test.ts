@@ -239,7 +239,7 @@ describe("hazards", () => {
   const register = new Map(
     ["lead", "mercury", "radium"].map((id) => [
       id,
-      { id, name: id, caution: "", source: "", url: undefined, note: undefined },
+      { id, name: id, caution: "", translated: {}, source: "", url: undefined, note: undefined },
     ]),
   );
   const parts = [

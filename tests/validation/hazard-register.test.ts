@@ -7,6 +7,7 @@ import { repository } from "../commands/run.ts";
 interface Hazard {
   name: string;
   caution: string;
+  in: { de: { name: string; caution: string } };
   source: string;
   note?: string;
 }
@@ -43,5 +44,13 @@ describe("the register of hazards that comes with the tool", () => {
     expect(caution.length).toBeGreaterThan(60);
     expect(source.trim()).not.toBe("");
     expect(caution).toMatch(/local|licen[cs]ed|national|authority|qualified|conservator|permit|law/i);
+  });
+
+  it.each([...register])("%s: says the same in German", (_, { caution, in: { de } }) => {
+    expect(de.caution).toMatch(/örtlich|zugelassen|national|Behörde|Fach|fachkundig|Recht|Vorschrift/);
+    // As many sentences, and the same numbers.
+    const sentences = (text: string) => text.match(/\.(?:\s|$)/g)?.length;
+    expect(sentences(de.caution)).toBe(sentences(caution));
+    expect(de.caution.match(/\d+/g)).toEqual(caution.match(/\d+/g));
   });
 });

@@ -148,7 +148,7 @@ describe("hazards", () => {
     const register = new Map(
       ["lead", "mercury"].map((id) => [
         id,
-        { id, name: id, caution: "", source: "", url: undefined, note: undefined },
+        { id, name: id, caution: "", translated: {}, source: "", url: undefined, note: undefined },
       ]),
     );
     const reference = variant("a", {
