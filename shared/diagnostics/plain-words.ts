@@ -1,9 +1,8 @@
+import { fold } from "./fold.ts";
+
 /** A heading or a name without case, accents and punctuation: the form in which two are compared. */
 export const plainWords = (text: string): string =>
-  text
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
+  fold(text)
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
 

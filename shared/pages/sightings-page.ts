@@ -53,23 +53,31 @@ export interface SightingsIndexPage extends PageHead {
 /** "rest" stands for whatever neither list names. */
 const rest = "rest";
 
-function partWords(ids: readonly string[], variant: PublishedVariant, allOthers: string): string | null {
+function partWords(
+  ids: readonly string[],
+  variant: PublishedVariant,
+  allOthers: string,
+  { words }: CollectionIndex,
+): string | null {
   if (ids.length === 0) return null;
-  const nameOf = (id: string) => variant.parts.find((part) => part.id === id)?.name.toLowerCase() ?? id;
+  const nameOf = (id: string) => {
+    const name = variant.parts.find((part) => part.id === id)?.name;
+    return name === undefined ? id : words.pages.nameInText(name);
+  };
   return ids.map((id) => (id === rest ? allOthers : nameOf(id))).join(", ");
 }
 
 function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: CollectionIndex): SightingRow {
   const { words } = index;
   const say = words.pages.sightings;
-  const others = (list: readonly string[], other: readonly string[]) =>
-    list.length === 1 && other.length === 0 ? say.all : say.allOthers;
+  const { present, absent } = row;
+  const others = present.length + absent.length === 1 ? say.all : say.allOthers;
   return {
     seen: words.date(row.seen),
     example: row.serial ?? row.example?.replaceAll("-", " ") ?? null,
     kind: say.kinds[row.kind] ?? row.kind,
-    present: partWords(row.present, variant, others(row.present, row.absent)),
-    absent: partWords(row.absent, variant, others(row.absent, row.present)),
+    present: partWords(present, variant, others.present, index),
+    absent: partWords(absent, variant, others.absent, index),
     condition: row.condition?.replaceAll("-", " ") ?? null,
     price: row.price && words.numbers.money(row.price.amount, row.price.currency),
     source: row.source === null ? null : sourceLink(row.source, index),

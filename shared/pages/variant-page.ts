@@ -184,7 +184,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         quantity: numbers.count(part.quantity),
         standing: pages.standings[part.standing],
         weight: numbers.quantity(part.weight),
-        marks: part.marks.map((mark) => mark.replaceAll(setMark, `(${pages.item.set.toLowerCase()})`)),
+        marks: part.marks.map((mark) => mark.replaceAll(setMark, `(${pages.nameInText(pages.item.set)})`)),
         look: part.look,
         note: part.note,
         hazards: part.hazards,

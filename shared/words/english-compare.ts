@@ -29,7 +29,7 @@ export const englishCompare = {
   likenessOf: (share: string) => `${share} alike`,
   likenessNone: "Nothing is known of both, so how alike they are cannot be said.",
   likenessBasis: (features: number, parts: number) =>
-    `By ${plural(features, "feature")} and ${plural(parts, "part")} known of both; what is not known of either is left out.`,
+    `By ${[features > 0 && plural(features, "feature"), parts > 0 && plural(parts, "part")].filter(Boolean).join(" and ")} known of both; what is not known of either is left out.`,
   compared: "What was compared",
   comparedFeatures: "Features",
   comparedParts: "Parts",

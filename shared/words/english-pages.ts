@@ -21,10 +21,15 @@ const spoken: readonly string[] = [
 const inWords = (number: number): string => spoken[number] ?? String(number);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** How a label, and the name of a thing, are written within a sentence. */
+const inText = (label: string): string => label.toLowerCase();
+
 /** What the pages say of themselves in English. A second language is a file of the same shape. */
 export const englishPages = {
   list,
   capital,
+  inText,
+  nameInText: inText,
   /** As markdown-it takes them: outer opening and closing, inner opening and closing. */
   quotes: "“”‘’",
   site: {
@@ -592,8 +597,8 @@ export const englishPages = {
     note: "Remarks",
     present: "with",
     absent: "without",
-    allOthers: "all the rest",
-    all: "everything",
+    allOthers: { present: "all the rest", absent: "all the rest" },
+    all: { present: "everything", absent: "everything" },
     unnamed: "not named",
     relisted: "offered again",
     list: (list: string) => `list: ${list}`,

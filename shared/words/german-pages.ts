@@ -24,6 +24,9 @@ const spoken: readonly string[] = [
 ];
 const inWords = (number: number): string => spoken[number] ?? String(number);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Within a sentence only the first word of a label, which is no noun, loses its capital; a name keeps it. */
+const inText = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 const teile = (count: number) => counted(count, "Teil", "Teile");
 const nachweise = (count: number) => counted(count, "Nachweis", "Nachweise");
 
@@ -31,6 +34,8 @@ const nachweise = (count: number) => counted(count, "Nachweis", "Nachweise");
 export const germanPages: PageWords = {
   list,
   capital,
+  inText,
+  nameInText: (name) => name,
   quotes: "„“‚‘",
   site: {
     skip: "Zum Text",
@@ -584,8 +589,8 @@ export const germanPages: PageWords = {
     note: "Bemerkungen",
     present: "mit",
     absent: "ohne",
-    allOthers: "allem Übrigen",
-    all: "alles",
+    allOthers: { present: "allem Übrigen", absent: "alles Übrige" },
+    all: { present: "allem", absent: "alles" },
     unnamed: "nicht benannt",
     relisted: "erneut angeboten",
     list: (list) => `Liste: ${list}`,
@@ -687,7 +692,7 @@ export const germanPages: PageWords = {
     openNote: (title, complete, hasConsumables) =>
       `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; was zum Verbrauch bestimmt war, ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
     outfits: "Die Garnituren",
-    completeByWeight: "vollständig nach Gewicht, vom Gewissen zum Möglichen",
+    completeByWeight: "vollständig nach Gewicht, vom Sicheren zum Möglichen",
     allOutfits: "Alle Garnituren, zum Vergleich",
     families: "Die Familien und ihre Varianten",
     articles: "Zu lesen",

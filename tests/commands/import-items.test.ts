@@ -45,6 +45,19 @@ describe("fittedcase import items", () => {
     expect(again.out).toContain("0 rows brought in; 1 row there already; 2 rows rejected.");
   });
 
+  // As a keyboard without these letters writes them: common practice, no source.
+  it("spells out in an id what has no plain letter", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet(
+      "title,variant\nStraßenlaterne Öller,pilot-mk2\nÆskulap Ærø,pilot-mk2\nŒuvre Łódź Đurđa,pilot-mk2\n",
+    );
+    await runHere(["import", "items", file, "--root", root], folder);
+    await runHere(["import", "items", file, "--map", "old list.map.yaml", "--root", root], folder);
+    for (const id of ["strassenlaterne-oller", "aeskulap-aero", "oeuvre-lodz-durda"]) {
+      expect(existsSync(path.join(root, `content/items/${id}/index.md`)), id).toBe(true);
+    }
+  });
+
   it("leads nowhere outside the collection, whatever a cell says", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet(

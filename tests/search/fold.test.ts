@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fold, foldedWords, wordsIn } from "../../shared/pages/search/fold.ts";
+import { fold } from "../../shared/diagnostics/fold.ts";
+import { foldedWords, wordsIn } from "../../shared/pages/search/folded-words.ts";
 
 describe("folding", () => {
   // Decompositions: Unicode Character Database, UnicodeData.txt (compatibility decomposition, NFKD). The letters

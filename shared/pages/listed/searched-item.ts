@@ -1,5 +1,6 @@
+import { fold } from "../../diagnostics/fold.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
-import { fold, foldedWords } from "../search/fold.ts";
+import { foldedWords } from "../search/folded-words.ts";
 import { itemWords } from "../search/item-words.ts";
 import { packRising } from "../search/packed-numbers.ts";
 import { yearsOf } from "../years-of.ts";

@@ -105,7 +105,7 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
   if (names[0] === "completeness") {
     const { completeness } = pages;
     const { weighted, counted, level } = completenessView(item, index);
-    const inText = (label: string) => label.toLowerCase();
+    const { inText } = pages;
     return note("completeness", `${completeness.title}, ${inText(completeness.weighted)}`, {
       phrase: weighted ?? pages.inputs.unknown,
       withheld: null,

@@ -1,4 +1,5 @@
-import { fold, wordsIn } from "./fold.ts";
+import { fold } from "../../diagnostics/fold.ts";
+import { wordsIn } from "./folded-words.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
 import { nearWords } from "./near-words.ts";
 import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";

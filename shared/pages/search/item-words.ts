@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { foldedWords } from "./fold.ts";
+import { foldedWords } from "./folded-words.ts";
 import { longestWord } from "./search-index.ts";
 
 /** What Markdown has beside its words: where links lead to, and how rules and tables are drawn. */

@@ -1,4 +1,4 @@
-import { wordsIn } from "./fold.ts";
+import { wordsIn } from "./folded-words.ts";
 import type { OpenCatalogue } from "./open-catalogue.ts";
 import { unpackRising } from "./packed-numbers.ts";
 import { longestWord, type WordFile } from "./search-index.ts";

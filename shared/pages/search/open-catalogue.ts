@@ -1,4 +1,4 @@
-import { fold } from "./fold.ts";
+import { fold } from "../../diagnostics/fold.ts";
 import { unpackNumbers } from "./packed-numbers.ts";
 import type { SearchDetails, SearchIndex } from "./search-index.ts";
 
