@@ -58,6 +58,46 @@ describe("fittedcase import items", () => {
     }
   });
 
+  it("understands what a list calls the status of an item, and asks about other words", async () => {
+    const root = pilotageFolder();
+    const words = [
+      "zum Verkauf",
+      "For sale",
+      "verkauft",
+      "In der Sammlung",
+      "kept",
+      "Vergleich",
+      "verliehen",
+    ];
+    const { folder, file } = spreadsheet(
+      `id,Titel,variant,Stand\n${words.map((word, at) => `n-${at},N ${at},pilot-mk2,${word}\n`).join("")}`,
+    );
+    await runHere(["import", "items", file, "--root", root], folder);
+    const map = path.join(folder, "old list.map.yaml");
+    const proposed = readFileSync(map, "utf8");
+    expect(proposed).toContain(
+      "      ## Not understood. Say of each which it is, collection, offered, sold, reference, and take the # away.\n      # verliehen: ",
+    );
+    const importing = ["import", "items", file, "--map", map, "--root", root];
+    const { out } = await runHere(importing, folder);
+    expect(out).toContain("6 rows brought in; 0 rows there already; 1 row rejected.");
+    writeFileSync(map, proposed.replace(/# verliehen: .*/, "verliehen: collection"));
+    expect((await runHere(importing, folder)).code).toBe(0);
+    const statuses = words.map(
+      (_, at) =>
+        /^status: (.*)$/m.exec(readFileSync(path.join(root, `content/items/n-${at}/index.md`), "utf8"))?.[1],
+    );
+    expect(statuses).toEqual([
+      "offered",
+      "offered",
+      "sold",
+      "collection",
+      "collection",
+      "reference",
+      "collection",
+    ]);
+  });
+
   it("leads nowhere outside the collection, whatever a cell says", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet(

@@ -122,6 +122,27 @@ describe("fittedcase import sightings", () => {
     expect(log(root).map(({ kind }) => kind)).toEqual(["mention", "record"]);
   });
 
+  it("asks about words for how an example was seen that it does not know", async () => {
+    const { text, imported } = await bringIn(
+      pilotageFolder(),
+      "seen,variant,kind,serial\n1998,pilot-mk2,offer,H2101\n1999,pilot-mk2,Tausch,H2102\n",
+      (map) => map.replace(/# Tausch: .*/, "Tausch: offer"),
+    );
+    expect(text).toContain("Say of each which it is, offer, record, mention, and take the # away.");
+    expect(imported.out).toContain("2 rows brought in; 0 rows there already; 0 rows rejected.");
+  });
+
+  it("takes a column that is headed as a part is, and rejects the rows that it cannot read", async () => {
+    const root = pilotageFolder();
+    const { text, imported } = await bringIn(
+      root,
+      "seen,variant,kind,serial,Sextant\n1998,pilot-mk2,offer,H2101,yes\n1999,pilot-mk2,offer,H2102,lent out\n",
+    );
+    expect(text).toContain("sextant: Sextant");
+    expect(imported.out).toContain('row 3: sextant: Found "lent out"; expected one of present,');
+    expect(log(root).map(({ present }) => present)).toEqual(["sextant"]);
+  });
+
   it("tells of rows that a corrected map would bring in a second time", async () => {
     const root = pilotageFolder();
     const rows = ["Date,Model,Case no,Price", "2001,pilot-mk2,H1,100", "2002,pilot-mk2,H2,200"];
@@ -302,6 +323,11 @@ describe("fittedcase import sightings", () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet("seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
     const { code, out } = await runHere(["import", "sightings", file, "--dry-run", "--root", root], folder);
+    expect(
+      out,
+    ).toContain(`Nothing was written. To have the map of the columns written, for you to correct, run:
+  fittedcase import sightings ${file.includes(" ") ? `"${file}"` : file} --root ${root}\n`);
+    expect(out).not.toContain("--map");
     expect(code).toBe(0);
     expect(out).toContain("Nothing was written.");
     expect(readdirSync(folder)).toEqual(["old list.csv"]);

@@ -3,9 +3,9 @@ import { plainWords } from "../../diagnostics/plain-words.ts";
 import type { Encoding } from "./decoded-text.ts";
 import { type Field, fieldsOf, type TableKind } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
+import { recordKinds } from "./known-words.ts";
 import { readPartWord } from "./part-words.ts";
 import { isRefused, saysNothing } from "./readings.ts";
-import { recordKindOf } from "./record-kinds.ts";
 import type { Separator } from "./sheet.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -64,7 +64,7 @@ function partOrFeature(heading: string, vocabulary: Vocabulary): ["parts" | "fea
 /** Whether every cell of a column, and there are some, says how an example was seen, whatever stands above. */
 function saysHowSeen({ index }: Column, rows: readonly DataRow[]): boolean {
   const cells = rows.map((row) => row.cells[index] ?? "").filter((cell) => !saysNothing(cell));
-  return cells.length > 0 && cells.every((cell) => recordKindOf(cell) !== undefined);
+  return cells.length > 0 && cells.every((cell) => recordKinds.of(cell) !== undefined);
 }
 
 /** Finds the columns by their headings: own names and synonyms first, single parts next, then what is near. */
@@ -93,9 +93,9 @@ export function columnMatches({ kind, columns, rows }: SheetFacts, vocabulary: V
       .slice(0, 500)
       .map((row) => row.cells[column.index] ?? "")
       .filter((cell) => !saysNothing(cell));
+    // The heading is the part's own name: a cell that says something else is a row to correct, no other column.
     const fits =
-      cells.filter((cell) => /^[[{]/.test(cell) || !isRefused(readPartWord(cell))).length >=
-      cells.length * 0.8;
+      cells.filter((cell) => /^[[{]/.test(cell) || !isRefused(readPartWord(cell))).length >= cells.length / 2;
     if (where === "parts" ? parts.has(id) || !fits : features.has(id) || kind === "sightings") continue;
     (where === "parts" ? parts : features).set(id, column);
     used.add(column);

@@ -13,6 +13,7 @@ export type Reader =
   | "names"
   | "lines"
   | "record-kind"
+  | "status"
   | "structure";
 
 export interface Field {
@@ -105,7 +106,7 @@ const items: readonly Field[] = [
     "date examined, examined on, date, inspected, checked, looked over, untersucht, untersucht am, gepruft, datum",
   ),
   field("updated", "date", "last changed, changed, modified, last updated, geandert, geandert am"),
-  field("status", "text", "whereabouts, stand, verbleib"),
+  field("status", "status", "whereabouts, stand, verbleib"),
   field("example", "text", "known as, nickname, bekannt als"),
   field("census", "flag", "counted, count it, gezahlt"),
   field("materials", "text", "material, made of, werkstoff, werkstoffe, materialien"),

@@ -60,13 +60,17 @@ function preview(job: Job, rootFlag: string, { out }: Surroundings): ExitCode {
   );
   out(resultLines(sheet, true).join("\n"));
   if (!there && !job.dryRun) writeFileSync(job.mapPath, text, { flag: "wx" });
+  const command = `  fittedcase import ${job.kind} ${quoted(job.file)}`;
+  if (!there && job.dryRun) {
+    out("\nNothing was written. To have the map of the columns written, for you to correct, run:");
+    out(`${command}${rootFlag}`);
+    return 0;
+  }
   const wrote = there
     ? `The map ${job.mapFile} is there already; it was used and left as it is.`
-    : job.dryRun
-      ? "Nothing was written."
-      : `Wrote ${job.mapFile}, which says how each column is read.`;
+    : `Wrote ${job.mapFile}, which says how each column is read.`;
   out(`\n${wrote} Nothing was brought in yet. Look through the map, correct it, and then run:`);
-  out(`  fittedcase import ${job.kind} ${quoted(job.file)} --map ${quoted(job.mapFile)}${rootFlag}`);
+  out(`${command} --map ${quoted(job.mapFile)}${rootFlag}`);
   return 0;
 }
 

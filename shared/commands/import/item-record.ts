@@ -51,6 +51,7 @@ const plainText = new Set([
   "example",
   "examined",
   "updated",
+  "status",
   "materials",
   "storage",
 ]);
@@ -76,8 +77,7 @@ export function itemRecord(row: ReadRow, vocabulary: Vocabulary): ItemRecord {
       .filter((name) => name !== "");
 
   for (const [field, cell] of row.fields) {
-    if (field === "status") data[field] = cell.toLowerCase();
-    else if (plainText.has(field)) data[field] = cell;
+    if (plainText.has(field)) data[field] = cell;
     else if (field === "census") data[field] = cell === "true";
     else if (field === "assembled" || field === "formerly") data[field] = names(cell);
     else if (field === "price" || field === "paid") {

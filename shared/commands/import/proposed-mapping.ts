@@ -4,6 +4,7 @@ import { yamlLine } from "../yaml-line.ts";
 import { columnMatches, containsWords, isExport, type Matches, type SheetFacts } from "./column-matches.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
+import { knownWordsOf } from "./known-words.ts";
 import { separatorNames } from "./mapping.ts";
 import { dateEvidence } from "./read-date.ts";
 import { provenDecimal } from "./read-number.ts";
@@ -116,17 +117,27 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
 
   function fieldLines(field: Field, found: Column): string[] {
     const plain = [`  ${field.name}: ${column(found.heading)}`];
+    const few = knownWordsOf[field.reader];
     const known =
-      field.reader === "variant" ? names.variants : field.reader === "source" ? names.sources : undefined;
+      field.reader === "variant"
+        ? names.variants
+        : field.reader === "source"
+          ? names.sources
+          : few?.all.map((word) => ({ id: word, name: word }));
     if (!known) return plain;
-    const resolve = field.reader === "variant" ? vocabulary.variant : vocabulary.source;
+    const resolve = few ? few.of : field.reader === "variant" ? vocabulary.variant : vocabulary.source;
     const unknown = distinct(rows, found).filter((word) => resolve(word) === undefined);
     if (unknown.length === 0) return plain;
     return [
       `  ${field.name}:`,
       `    column: ${column(found.heading)}`,
       "    values:",
-      comment("Not known to the collection. Say what each stands for, and take the # away.", "      "),
+      comment(
+        few
+          ? `Not understood. Say of each which it is, ${few.all.join(", ")}, and take the # away.`
+          : "Not known to the collection. Say what each stands for, and take the # away.",
+        "      ",
+      ),
       ...translation(unknown, known),
     ];
   }

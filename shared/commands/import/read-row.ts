@@ -2,11 +2,11 @@ import { wellFormedId } from "../../diagnostics/plain-words.ts";
 import { unguarded } from "../../pages/data/formula-guard.ts";
 import { fieldsOf, type Reader } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
+import { knownWordsOf } from "./known-words.ts";
 import type { Mapping, Reading } from "./mapping.ts";
 import { readDate } from "./read-date.ts";
 import { readAmount } from "./read-number.ts";
 import { isRefused, readFlag, saysNothing } from "./readings.ts";
-import { recordKindOf } from "./record-kinds.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export interface RowProblem {
@@ -123,7 +123,8 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
         case "parts":
           return void fields.set(field, readParts(reading, cell, variant));
         case "record-kind":
-          return void fields.set(field, recordKindOf(cell) ?? cell);
+        case "status":
+          return void fields.set(field, knownWordsOf[reader]?.of(cell) ?? cell);
         default:
           return void fields.set(field, cell);
       }
