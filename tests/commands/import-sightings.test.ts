@@ -122,6 +122,46 @@ describe("fittedcase import sightings", () => {
     expect(log(root).map(({ kind }) => kind)).toEqual(["mention", "record"]);
   });
 
+  // What each country writes: CLDR, by way of its tables for numbers and dates.
+  it.each([
+    [
+      "de",
+      '"2.000 €",12.3.1998',
+      ["dates: day-month", 'decimal: ","'],
+      { price: "2000", seen: "1998-03-12" },
+    ],
+    ["en-US", '"2,000",3/12/1998', ["dates: month-day", "decimal: ."], { price: "2000", seen: "1998-03-12" }],
+    ["en-GB", "2000.,3/12/1998", ["dates: day-month"], null],
+    ["en", "DM 800,3/12/1998", ["# dates: day-month"], null],
+    ["en", "2.000,1998", ["# dates: day-month"], null],
+  ])(
+    "reads what the file proves nothing of as a collection in %s would (%s)",
+    async (language, cells, lines, first) => {
+      const root = pilotageFolder({ "content/collection.yaml": `title: T\nlanguage: ${language}\n` });
+      const { text, rejected } = await bringIn(
+        root,
+        `Price,Date seen,Model,Kind\n${cells},pilot-mk2,offer\n`,
+      );
+      for (const line of lines) expect(text.split("\n")).toContain(line);
+      expect(text.includes("look whether your file does")).toBe(language !== "en");
+      if (first) expect(log(root)).toMatchObject([first]);
+      else expect(rejected()).not.toBeNull();
+    },
+  );
+
+  it("believes the file before the language", async () => {
+    const root = pilotageFolder({ "content/collection.yaml": "title: T\nlanguage: de\n" });
+    const rows = '"2,000.50",3/25/1998,pilot-mk2,offer\n"1,000",3/12/1998,pilot-mk2,offer\n';
+    const { text } = await bringIn(root, `Price,Date seen,Model,Kind\n${rows}`);
+    expect(text).toContain(
+      "dates: month-day\n## The sign before the decimals, as your numbers show.\ndecimal: .\n",
+    );
+    expect(log(root)).toMatchObject([
+      { price: "2000.5", seen: "1998-03-25" },
+      { price: "1000", seen: "1998-03-12" },
+    ]);
+  });
+
   it("asks about words for how an example was seen that it does not know", async () => {
     const { text, imported } = await bringIn(
       pilotageFolder(),

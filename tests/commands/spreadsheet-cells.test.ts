@@ -4,7 +4,7 @@ import { decodedText, detectEncoding } from "../../shared/commands/import/decode
 import { columnsOf, findHeadingRows } from "../../shared/commands/import/headings.ts";
 import { logText } from "../../shared/commands/import/log-text.ts";
 import { dateEvidence, readDate } from "../../shared/commands/import/read-date.ts";
-import { provenDecimal, readAmount } from "../../shared/commands/import/read-number.ts";
+import { provenDecimals, readAmount } from "../../shared/commands/import/read-number.ts";
 import { readSheet } from "../../shared/commands/import/sheet.ts";
 import { csvLine } from "../../shared/pages/data/csv-line.ts";
 import { guarded, unguarded } from "../../shared/pages/data/formula-guard.ts";
@@ -81,14 +81,13 @@ describe("a date in a spreadsheet", () => {
     expect(date("25/3/98", { order: undefined, twoDigitYearsFrom: undefined })).toBeNull();
   });
 
-  it("proves an order only where no other cell speaks against it", () => {
+  it("proves an order by a number that is no month, and tells where two speak against each other", () => {
     expect(dateEvidence(["3/12/98", "25/3/98"])).toEqual({
-      order: "day-month",
-      by: "25/3/98",
+      proofs: new Map([["day-month", "25/3/98"]]),
       twoDigitYears: true,
     });
-    expect(dateEvidence(["3/25/1998", "25/3/1998"]).order).toBeUndefined();
-    expect(dateEvidence(["3/12/1998"]).order).toBeUndefined();
+    expect(dateEvidence(["3/25/1998", "25/3/1998"]).proofs.size).toBe(2);
+    expect(dateEvidence(["3/12/1998"]).proofs.size).toBe(0);
   });
 });
 
@@ -98,6 +97,9 @@ describe("a number in a spreadsheet", () => {
     ["\u00a31,250.50", { number: 1250.5, currency: "GBP" }],
     ["1\u202f250", { number: 1250 }],
     ["1'250.50", { number: 1250.5 }],
+    ["1400 Euro", { number: 1400, currency: "EUR" }],
+    ["DM 800", { number: 800, currency: "DEM" }],
+    ["800,- DM", { number: 800, currency: "DEM" }],
     ["CHF 420.-", { number: 420, currency: "CHF" }],
     ["1.234.567", { number: 1234567 }],
     ["0.125", { number: 0.125 }],
@@ -111,8 +113,8 @@ describe("a number in a spreadsheet", () => {
     expect(readAmount("1.250", undefined)).toHaveProperty("reason");
     expect(readAmount("1.250", ",")).toMatchObject({ value: { number: 1250 } });
     expect(readAmount("1.250", ".")).toMatchObject({ value: { number: 1.25 } });
-    expect(provenDecimal(["1.250", "1.250,50"])).toBe(",");
-    expect(provenDecimal(["1.250", "12,50", "12.5"])).toBeUndefined();
+    expect([...provenDecimals(["1.250", "1.250,50"])]).toEqual([","]);
+    expect(provenDecimals(["1.250", "12,50", "12.5"]).size).toBe(2);
   });
 
   it.each(["abc", "12.34.56", "1,25,000", "--5", ""])("%j is none", (cell) => {

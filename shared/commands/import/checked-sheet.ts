@@ -69,6 +69,7 @@ export function proposeMap(
       columns,
       rows,
       thisYear,
+      language: known.collection.settings.language,
     },
     {
       variants: [...known.collection.variants.values()],

@@ -21,6 +21,8 @@ export interface SheetFacts {
   readonly columns: readonly Column[];
   readonly rows: readonly DataRow[];
   readonly thisYear: number;
+  /** The collection's, as BCP 47. */
+  readonly language: string;
 }
 
 /** Which column each field, part and feature is read from. */

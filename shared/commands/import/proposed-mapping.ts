@@ -1,13 +1,13 @@
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { plainWords } from "../../diagnostics/plain-words.ts";
 import { yamlLine } from "../yaml-line.ts";
-import { columnMatches, containsWords, isExport, type Matches, type SheetFacts } from "./column-matches.ts";
+import { columnMatches, containsWords, isExport, type SheetFacts } from "./column-matches.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { knownWordsOf } from "./known-words.ts";
+import { habitsOf } from "./language-habits.ts";
 import { separatorNames } from "./mapping.ts";
-import { dateEvidence } from "./read-date.ts";
-import { provenDecimal } from "./read-number.ts";
+import { comment, dateLines, decimalLines } from "./proposed-rules.ts";
 import { saysNothing } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -29,8 +29,6 @@ function distinct(rows: readonly DataRow[], column: Column, most = 40): string[]
     .slice(0, most)
     .map(([cell]) => cell);
 }
-
-const comment = (text: string, indent = "") => `${indent}## ${text}`;
 
 /** Words that the collection does not know, each with the nearest that it does, to be brought in by hand. */
 function translation(
@@ -59,23 +57,24 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
     return found ? rows.map((row) => row.cells[found.index] ?? "") : [];
   };
 
-  const dates = dateLines(facts, matches, [
-    ...cellsOf("seen"),
-    ...cellsOf("examined"),
-    ...cellsOf("updated"),
-  ]);
-  const amounts = isExport(facts, matches) ? [] : [...cellsOf("price"), ...cellsOf("paid")];
-  const decimal = amounts.some((cell) => /[.,]/.test(cell)) ? provenDecimal(new Set(amounts)) : undefined;
+  const habits = habitsOf(facts.language);
+  const rules = isExport(facts, matches)
+    ? [
+        comment("The dates are EDTF already, and the numbers plain, as in the collection's own files."),
+        "dates: edtf",
+        'decimal: "."',
+      ]
+    : [
+        ...dateLines(["seen", "examined", "updated"].flatMap(cellsOf), habits, facts.thisYear),
+        ...decimalLines(["price", "paid"].flatMap(cellsOf), habits),
+      ];
 
   const lines = [
     comment(`How the columns of ${facts.file} are read. Correct this file, then bring the rows in with`),
     comment(`  fittedcase import ${kind} ${facts.file} --map ${facts.mapFile}`),
     `import: ${kind}`,
     `sheet: { encoding: ${facts.encoding}, separator: ${separator}, headings: ${JSON.stringify(facts.headingRows)} }`,
-    ...dates,
-    ...(decimal
-      ? [comment("The sign before the decimals, as your numbers show."), `decimal: ${yamlLine(decimal)}`]
-      : []),
+    ...rules,
     "",
     comment(
       "Each field, and the heading of the column that it is read from. [One, Other] joins two columns;",
@@ -169,28 +168,4 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
       ];
     return [];
   }
-}
-
-function dateLines(facts: SheetFacts, matches: Matches, cells: readonly string[]): string[] {
-  const { thisYear } = facts;
-  if (isExport(facts, matches)) {
-    const says = "The dates are EDTF already, and the numbers plain, as in the collection's own files.";
-    return [comment(says), "dates: edtf", 'decimal: "."'];
-  }
-  const { order, by, twoDigitYears } = dateEvidence(new Set(cells));
-  const from = thisYear - 99;
-  return [
-    ...(order
-      ? [
-          comment(`${by} in your file shows the order: ${order === "day-month" ? "day" : "month"} first.`),
-          `dates: ${order}`,
-        ]
-      : [
-          comment("Which comes first in 3/12/1998: day-month or month-day? Nothing in your file proves it."),
-          "# dates: day-month",
-        ]),
-    ...(twoDigitYears
-      ? [comment(`Years of two digits are taken as ${from} to ${thisYear}.`), `two-digit-years-from: ${from}`]
-      : []),
-  ];
 }

@@ -164,13 +164,12 @@ function readNamedMonth(text: string, rules: DateRules): Read<string> | undefine
 }
 
 export interface DateEvidence {
-  readonly order: "day-month" | "month-day" | undefined;
-  /** The cell that proves the order. */
-  readonly by: string | undefined;
+  /** Each order that a cell proves, with that cell: more than one where they speak against each other. */
+  readonly proofs: ReadonlyMap<"day-month" | "month-day", string>;
   readonly twoDigitYears: boolean;
 }
 
-/** What the cells of a column prove about its dates: an order only where no cell speaks for the other. */
+/** What the cells of a column prove about its dates. */
 export function dateEvidence(cells: Iterable<string>): DateEvidence {
   const proofs = new Map<"day-month" | "month-day", string>();
   let twoDigitYears = false;
@@ -183,6 +182,5 @@ export function dateEvidence(cells: Iterable<string>): DateEvidence {
       if (match[4]?.length === 2) twoDigitYears = true;
     } else if (/\p{L}{3,}\.?[\s,-]+\d{2}$/u.test(cell.trim())) twoDigitYears = true;
   }
-  const [proof] = proofs.size === 1 ? [...proofs] : [];
-  return { order: proof?.[0], by: proof?.[1], twoDigitYears };
+  return { proofs, twoDigitYears };
 }

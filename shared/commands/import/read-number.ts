@@ -11,18 +11,21 @@ export interface Amount {
 }
 
 const signs: Readonly<Record<string, string>> = { "€": "EUR", "£": "GBP" };
+const names: Readonly<Record<string, string>> = { EURO: "EUR", EUROS: "EUR", DM: "DEM" };
 
-/** A currency as people write it in a column of its own, as its code; any other word as it stands. */
-export const currencyCode = (cell: string): string =>
-  signs[cell.trim()] ?? (/^euros?$/i.test(cell.trim()) ? "EUR" : cell.trim().toUpperCase());
+/** A currency as people write it, as its code; any other word as it stands. */
+export function currencyCode(written: string): string {
+  const word = written.trim().toUpperCase();
+  return signs[word] ?? names[word] ?? word;
+}
 
 /** "1.250,50 EUR", "£1,250.50", "1 250", "420,-": a number as people write it, with its currency. */
 export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amount> {
   const refuse = (expected: string) => ({ reason: `Found "${cell}"; expected ${expected}.` });
   let text = cell.trim();
-  const code = /(?:^|[^A-Za-z])([A-Z]{3})(?![A-Za-z])/.exec(text)?.[1];
+  const code = /(?<![A-Za-z])(?:[A-Z]{3}|[Ee]uros?|EUROS?|DM)(?![A-Za-z])/.exec(text)?.[0];
   const sign = /\p{Sc}/u.exec(text)?.[0];
-  const currency = code ?? (sign === undefined ? undefined : signs[sign]);
+  const currency = code !== undefined ? currencyCode(code) : sign === undefined ? undefined : signs[sign];
   text = text
     .replace(code ?? "", "")
     .replace(/\p{Sc}/gu, "")
@@ -66,8 +69,8 @@ function plainNumber(text: string, decimal: Decimal | undefined): string | "ambi
   return text.replace(last, ".");
 }
 
-/** The decimal sign that the cells of a column prove; undefined where none does, or two do. */
-export function provenDecimal(cells: Iterable<string>): Decimal | undefined {
+/** The decimal signs that the cells of a column prove: more than one where they speak against each other. */
+export function provenDecimals(cells: Iterable<string>): ReadonlySet<Decimal> {
   const proven = new Set<Decimal>();
   for (const cell of cells) {
     for (const decimal of [".", ","] as const) {
@@ -76,5 +79,5 @@ export function provenDecimal(cells: Iterable<string>): Decimal | undefined {
       if (reads && "reason" in readAmount(cell, other)) proven.add(decimal);
     }
   }
-  return proven.size === 1 ? [...proven][0] : undefined;
+  return proven;
 }
