@@ -37,7 +37,7 @@ export function citeView(cited: Cited, { collection, words, versions }: Collecti
       cited.authors.length === 0 ? null : words.pages.list(cited.authors),
       cited.title,
       settings.title,
-      settings.publisher,
+      settings.publisher === settings.title ? null : settings.publisher,
       cited.updated === null ? null : words.date(cited.updated),
       version === null ? null : say.version(version),
       url,
