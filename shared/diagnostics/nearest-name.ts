@@ -23,11 +23,17 @@ function near(name: string, known: Iterable<string>): readonly string[] {
 export const nearestName = (name: string, known: Iterable<string>): string | undefined =>
   near(name, known)[0];
 
-/** "Did you mean …?", else the whole choice where it is short enough to read. */
+/** "Did you mean …?", where something known is near. */
+export function nearestSuggestion(name: string, known: Iterable<string>): string | undefined {
+  const names = near(name, known).slice(0, 3);
+  return names.length > 0 ? `Did you mean ${names.map((each) => `"${each}"`).join(" or ")}?` : undefined;
+}
+
+/** The same, else the whole choice where it is short enough to read. */
 export function suggestion(name: string, known: Iterable<string>): string | undefined {
   const all = [...known];
-  const names = near(name, all).slice(0, 3);
-  if (names.length > 0) return `Did you mean ${names.map((each) => `"${each}"`).join(" or ")}?`;
+  const nearest = nearestSuggestion(name, all);
+  if (nearest !== undefined) return nearest;
   if (all.length > 0 && all.length <= 12) return `Known: ${all.join(", ")}.`;
   return undefined;
 }

@@ -37,9 +37,16 @@ function numberFrom(text: string | undefined): Written | null {
 export const claimForms =
   '"at least 20", "at most 40", "between 20 and 40", "equals 21", "is confirmed" or "withheld" after the path';
 
+/** The words of a line; a sign of per cent belongs to its number, with or without a space before it. */
+const wordsIn = (line: string): string[] =>
+  line
+    .trim()
+    .replace(/(?<=\d)\s+%/g, "%")
+    .split(/\s+/);
+
 /** One line of a block of assertions; null where it cannot be read as one. */
 export function expectationFrom(line: string): Expectation | null {
-  const [target = "", ...rest] = line.trim().split(/\s+/);
+  const [target = "", ...rest] = wordsIn(line);
   const claim = claimFrom(rest);
   return claim && { path: target.split("/"), claim };
 }
@@ -104,7 +111,7 @@ export function holds(value: number | string | null, claim: Claim): boolean {
 
 /** The nearest words to what stands where a claim should be. */
 export function claimSuggestion(line: string): string | undefined {
-  const [, ...words] = line.trim().split(/\s+/);
+  const [, ...words] = wordsIn(line);
   const written = words.filter((word) => numberFrom(word) === null).join(" ");
   const nearest = nearestName(written.replace(/[-_]/g, " "), [
     "at least",

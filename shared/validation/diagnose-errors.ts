@@ -1,11 +1,11 @@
 import type { ErrorObject } from "ajv";
-import { parseEdtf } from "../dates/edtf-interval.ts";
 import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
-import { suggestion } from "../diagnostics/nearest-name.ts";
+import { nearestSuggestion, suggestion } from "../diagnostics/nearest-name.ts";
 import { idSuggestion } from "../diagnostics/plain-words.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
+import { amountRemedy, dateRemedy, quotingRemedy } from "./remedies.ts";
 
 type SchemaObject = { [keyword: string]: unknown };
 
@@ -37,6 +37,9 @@ export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorO
   }
   return diagnostics;
 }
+
+const isMoney = (schema: SchemaObject) =>
+  ["amount", "currency"].every((name) => namesOf(schema).includes(name));
 
 const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
 
@@ -93,18 +96,20 @@ function explain(error: ErrorObject): Explanation | null {
         ...value,
         found,
         expected: typeInWords(error.params.type),
-        remedy: quoting(error),
+        remedy: isMoney(schema) ? amountRemedy(error.data) : quotingRemedy(error),
       };
     case "enum":
     case "const": {
       const allowed = ((schema.enum as unknown[]) ?? [schema.const]).map(String);
       const isPart = schema.title === "part";
+      // What the message names already is not named again.
+      const suggested = isPart || allowed.length > fewValues ? suggestion : nearestSuggestion;
       return {
         code: isPart ? "unknown-part" : "wrong-value",
         ...value,
         found,
         expected: isPart ? "a part of the variant" : oneOf(allowed),
-        remedy: typeof error.data === "object" ? undefined : suggestion(String(error.data), allowed),
+        remedy: typeof error.data === "object" ? undefined : suggested(String(error.data), allowed),
       };
     }
     case "format":
@@ -153,21 +158,6 @@ function explain(error: ErrorObject): Explanation | null {
     default:
       return { code: "wrong-value", ...value, found, expected: `what "${error.keyword}" asks for` };
   }
-}
-
-/** What is wrong with a date that looks like one. */
-function dateRemedy(text: string): string | undefined {
-  const written = /^(\d{1,2})\s*\.\s*(\d{1,2})\s*\.\s*(\d{4})$/.exec(text.trim());
-  if (written) {
-    const [, day = "", month = "", year = ""] = written;
-    const date = `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
-    return parseEdtf(date) ? `Write "${date}".` : undefined;
-  }
-  const [from, to, ...more] = text.split("/");
-  if (to !== undefined && more.length === 0 && from && to && parseEdtf(from) && parseEdtf(to))
-    return "Its end lies before its beginning.";
-  if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return "There is no such day.";
-  return /^\d{4}-\d{2}$/.test(text) ? "There is no such month." : undefined;
 }
 
 function unknownName(path: Path): [DiagnosticCode, string] {
@@ -222,12 +212,6 @@ const typeInWords = (type: unknown): string =>
     .flat()
     .map((each) => typeNames[String(each)] ?? String(each))
     .join(" or ");
-
-function quoting(error: ErrorObject): string | undefined {
-  const types = [error.params.type].flat();
-  const scalar = typeof error.data === "number" || typeof error.data === "boolean";
-  return types.includes("string") && scalar ? "Put it in quotation marks." : undefined;
-}
 
 /** More than these nobody reads in one line. */
 const fewValues = 8;

@@ -3,11 +3,11 @@ import { describe, expect, it } from "vitest";
 import { decodedText, detectEncoding } from "../../shared/commands/import/decoded-text.ts";
 import { columnsOf, findHeadingRows } from "../../shared/commands/import/headings.ts";
 import { logText } from "../../shared/commands/import/log-text.ts";
-import { dateEvidence, readDate } from "../../shared/commands/import/read-date.ts";
-import { provenDecimals, readAmount } from "../../shared/commands/import/read-number.ts";
 import { readSheet } from "../../shared/commands/import/sheet.ts";
 import { csvLine } from "../../shared/pages/data/csv-line.ts";
 import { guarded, unguarded } from "../../shared/pages/data/formula-guard.ts";
+import { dateEvidence, readDate } from "../../shared/validation/written/read-date.ts";
+import { provenDecimals, readAmount } from "../../shared/validation/written/read-number.ts";
 
 const open = { order: undefined, twoDigitYearsFrom: 1930 } as const;
 const date = (cell: string, rules: Parameters<typeof readDate>[1] = open) => {

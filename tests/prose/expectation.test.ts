@@ -21,6 +21,8 @@ describe("an assertion", () => {
     ["a/b equals 26.14", 26.2, false],
     ["a/b equals 64%", 0.638, true],
     ["a/b equals 64%", 0.634, false],
+    ["a/b at least 40 %", 0.4, true],
+    ["a/b between 70\u00a0% and 90\u00a0%", 0.69, false],
     ["a/b equals 0.64", 0.64, true],
     ["a/b equals -3", -3, true],
     ["a/b is confirmed", "confirmed", true],

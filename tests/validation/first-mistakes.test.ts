@@ -32,6 +32,25 @@ describe("a first mistake is told of in words that mend it", () => {
     ],
     ["a colon left out", one("status offered\nset: x"), /yaml-syntax .* followed by a colon and a space\.$/],
     ["a date with full stops", one("examined: 4.3.2026"), /wrong-date .* Write "2026-03-04"\.$/],
+    ["a year that is about", one("examined: ca. 1931"), /wrong-date .* Write "1931~"\.$/],
+    ["the same in German", one("examined: um 1931"), /wrong-date .* Write "1931~"\.$/],
+    ["the same, shorter", one("examined: c. 1931"), /wrong-date .* Write "1931~"\.$/],
+    [
+      "a price as text",
+      one('price: "1.250,50 €"'),
+      /wrong-type .* a mapping of fields\. Write \{ amount: 1250\.50, currency: EUR \}\.$/,
+    ],
+    [
+      "a price without its currency",
+      one("price: 800"),
+      /wrong-type .* Write \{ amount: 800, currency: … \}\.$/,
+    ],
+    ["a price that may be two", one('price: "1.250 €"'), /wrong-type .* a mapping of fields\.$/],
+    [
+      "a word that is none of a few",
+      one("status: lent"),
+      /wrong-value .*; expected "collection", "offered", "sold" or "reference"\.$/,
+    ],
     ["a day that is none", one("examined: 2026-02-30"), /wrong-date .* There is no such day\.$/],
     ["a month that is none", one("examined: 2026-13"), /wrong-date .* There is no such month\.$/],
     [

@@ -1,11 +1,12 @@
 import { distance } from "fastest-levenshtein";
 import { plainWords } from "../../diagnostics/plain-words.ts";
+import { isRefused } from "../../validation/written/read.ts";
 import type { Encoding } from "./decoded-text.ts";
 import { type Field, fieldsOf, type TableKind } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { recordKinds } from "./known-words.ts";
 import { readPartWord } from "./part-words.ts";
-import { isRefused, saysNothing } from "./readings.ts";
+import { saysNothing } from "./readings.ts";
 import type { Separator } from "./sheet.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 

@@ -3,11 +3,11 @@ import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { yamlRecord } from "../../source/record-file.ts";
 import type { JsonSchema } from "../../source/record-schemas.ts";
 import { createValidator } from "../../validation/validator.ts";
+import type { DateOrder } from "../../validation/written/read-date.ts";
+import type { Decimal } from "../../validation/written/read-number.ts";
 import { type Encoding, encodings } from "./decoded-text.ts";
 import { fieldsOf, type TableKind } from "./fields.ts";
 import type { Column } from "./headings.ts";
-import type { DateOrder } from "./read-date.ts";
-import type { Decimal } from "./read-number.ts";
 import type { Separator } from "./sheet.ts";
 
 /** Where the value of a field comes from: columns, with their own words translated, or the same for every row. */

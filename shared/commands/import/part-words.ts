@@ -1,5 +1,6 @@
 import type { State } from "../../records/item.ts";
-import { isRefused, type Read, readFlag } from "./readings.ts";
+import { isRefused, type Read } from "../../validation/written/read.ts";
+import { readFlag } from "./readings.ts";
 
 const states: readonly State[] = ["present", "absent", "substitute", "unverified", "not-issued"];
 

@@ -1,7 +1,7 @@
+import { dateEvidence } from "../../validation/written/read-date.ts";
+import { provenDecimals } from "../../validation/written/read-number.ts";
 import { yamlLine } from "../yaml-line.ts";
 import type { Habits } from "./language-habits.ts";
-import { dateEvidence } from "./read-date.ts";
-import { provenDecimals } from "./read-number.ts";
 
 /** A line of a map that explains. */
 export const comment = (text: string, indent = "") => `${indent}## ${text}`;

@@ -1,12 +1,13 @@
 import { wellFormedId } from "../../diagnostics/plain-words.ts";
 import { unguarded } from "../../pages/data/formula-guard.ts";
+import { isRefused } from "../../validation/written/read.ts";
+import { readDate } from "../../validation/written/read-date.ts";
+import { readAmount } from "../../validation/written/read-number.ts";
 import { fieldsOf, type Reader } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { knownWordsOf } from "./known-words.ts";
 import type { Mapping, Reading } from "./mapping.ts";
-import { readDate } from "./read-date.ts";
-import { readAmount } from "./read-number.ts";
-import { isRefused, readFlag, saysNothing } from "./readings.ts";
+import { readFlag, saysNothing } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export interface RowProblem {

@@ -1,7 +1,4 @@
-/** What a cell was read as, or why it could not be. */
-export type Read<Value> = { readonly value: Value } | { readonly reason: string };
-
-export const isRefused = <Value>(read: Read<Value>): read is { readonly reason: string } => "reason" in read;
+import type { Read } from "../../validation/written/read.ts";
 
 /** Cells that people fill so that they are not empty, and that say nothing. */
 export const saysNothing = (cell: string): boolean =>

@@ -1,7 +1,7 @@
+import { isRefused } from "../../validation/written/read.ts";
+import { currencyCode } from "../../validation/written/read-number.ts";
 import { readPartWord } from "./part-words.ts";
-import { currencyCode } from "./read-number.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
-import { isRefused } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export interface SightingCells {

@@ -1,6 +1,6 @@
 import { parseEdtf } from "../../dates/edtf-interval.ts";
 import { monthFrom } from "./month-names.ts";
-import { isRefused, type Read } from "./readings.ts";
+import { isRefused, type Read } from "./read.ts";
 
 export type DateOrder = "day-month" | "month-day" | "edtf";
 

@@ -1,4 +1,4 @@
-import type { Read } from "./readings.ts";
+import type { Read } from "./read.ts";
 
 export type Decimal = "." | ",";
 

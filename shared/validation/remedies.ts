@@ -1,0 +1,31 @@
+import type { ErrorObject } from "ajv";
+import { parseEdtf } from "../dates/edtf-interval.ts";
+import { isRefused } from "./written/read.ts";
+import { readDate } from "./written/read-date.ts";
+import { readAmount } from "./written/read-number.ts";
+
+/** How a date that people write otherwise is written here, or what is wrong with one that looks like EDTF. */
+export function dateRemedy(text: string): string | undefined {
+  const read = readDate(text, { order: undefined, twoDigitYearsFrom: undefined });
+  if (!isRefused(read)) return `Write "${read.value}".`;
+  const [from, to, ...more] = text.split("/");
+  if (to !== undefined && more.length === 0 && from && to && parseEdtf(from) && parseEdtf(to))
+    return "Its end lies before its beginning.";
+  if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return "There is no such day.";
+  return /^\d{4}-\d{2}$/.test(text) ? "There is no such month." : undefined;
+}
+
+/** How an amount of money is written that stands as a number, or as text that can be read in one way only. */
+export function amountRemedy(data: unknown): string | undefined {
+  if (typeof data !== "string" && typeof data !== "number") return undefined;
+  const read = readAmount(String(data), typeof data === "number" ? "." : undefined);
+  if (isRefused(read)) return undefined;
+  const { number, currency = "…" } = read.value;
+  return `Write { amount: ${Number.isInteger(number) ? number : number.toFixed(2)}, currency: ${currency} }.`;
+}
+
+export function quotingRemedy(error: ErrorObject): string | undefined {
+  const types = [error.params.type].flat();
+  const scalar = typeof error.data === "number" || typeof error.data === "boolean";
+  return types.includes("string") && scalar ? "Put it in quotation marks." : undefined;
+}
