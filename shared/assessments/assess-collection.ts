@@ -196,7 +196,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       return row ? nearestTo(row) : [];
     };
     for (const { item, completeness, identification } of examined) {
-      const isExamined = isAnyExamined(completeness);
+      const isExamined = completeness.main === null || isAnyExamined(completeness);
       items.set(item.id, {
         item: item.id,
         identification,

@@ -36,7 +36,10 @@ function wordsOf(language: string): Set<string> {
 
 /** What a reader meets: text, and the attributes that are read out or shown. */
 function readable(html: string): string {
-  const body = html.replace(/<script[^>]*>[\s\S]*?<\/script>|<pre[\s\S]*?<\/pre>/g, " ");
+  const body = html
+    .replace(/<script[^>]*>[\s\S]*?<\/script>|<pre[\s\S]*?<\/pre>/g, " ")
+    // The letters of a version are of no language.
+    .replace(/Fassung [0-9a-f]{12}/g, " ");
   const attributes = [
     ...body.matchAll(
       /\s(?:alt|title|aria-label|aria-description|placeholder|label|data-label|data-place)="([^"]*)"/g,
