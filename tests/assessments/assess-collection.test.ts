@@ -218,6 +218,26 @@ describe("the rarity of a variant and of its items", () => {
     expect(made("hidden")).toEqual(seen(3, 7));
   });
 
+  it("says of its survivors how many are counted against the evidence, and known from nowhere else", () => {
+    const survivorsOf = (...items: readonly Partial<Parameters<typeof item>[1] & object>[]) =>
+      assessCollection(
+        collection({
+          variants: [reference],
+          sightings: [...log, sighting({ serial: "B9" })],
+          items: items.map((more, at) => item(`item-${at}`, more)),
+        }),
+      ).variants.get("a")?.rarity.survivors.caveats[0];
+    // Serials that no range of the variant has speak against it; "B9" is in its log all the same.
+    expect(survivorsOf({ serial: "B7" }, { serial: "B8" }, { serial: "B9" }, { serial: "5" })).toEqual({
+      says: "counts-contradicted",
+      values: { examples: 2 },
+    });
+    // One outfit, described twice, and once without its serial.
+    const twice = survivorsOf({ serial: "B7", example: "x" }, { example: "x" });
+    expect(twice?.says).not.toBe("counts-contradicted");
+    expect(survivorsOf({ serial: "B9" }, { serial: "5" })?.says).not.toBe("counts-contradicted");
+  });
+
   it("gives no rank to an item of which nobody has looked for any part, and says why", () => {
     const { items } = assess(item("one"), item("two", { parts: parts({ body: "unverified" }) }));
     expect(items.get("one")?.rarity).toMatchObject({
