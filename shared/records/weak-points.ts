@@ -45,7 +45,8 @@ function reportMarks(item: Item, variant: Variant, report: Report): void {
   }[] = [];
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
-    if (!part) continue;
+    // One that came out of another case bears that one's marks.
+    if (!part || item.assembled.includes(id)) continue;
     const wanted = expectedMarks(part, item.set);
     for (const { state, belongs, marks } of lines) {
       // A spare one belongs to another set.

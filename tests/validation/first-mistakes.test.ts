@@ -13,6 +13,11 @@ function told(more: Files, variant = parts): string[] {
   );
 }
 
+it("a part that came out of another case is not asked for the marks of this one", () => {
+  const found = told(one('set: "17"\nassembled: [lens]\nparts: { lens: { state: present, marks: ["71"] } }'));
+  expect(found.filter((each) => each.includes("mark-not-recorded"))).toEqual([]);
+});
+
 it("a mistake of one value is told of once", () => {
   const found = told({ "content/collection.yaml": "title: Chests\nurl: example.org\n" });
   expect(found.filter((each) => each.startsWith("content/collection.yaml:2 "))).toHaveLength(1);
