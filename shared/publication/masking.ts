@@ -1,4 +1,5 @@
 import type { Item, SerialPublishing } from "../records/item.ts";
+import { foldSerial } from "../records/serial.ts";
 
 const dot = "\u2022";
 
@@ -161,9 +162,22 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
   };
 }
 
+/** Takes hidden serials out of a text, but not the one that its own record bears. */
+export type RedactAny = (text: string, borne?: string) => string;
+
 /** Takes hidden serials out of a text that may be about anything, whoever wrote it. */
-export function redactorOf(hidden: readonly HiddenSerial[]): Redact {
+export function redactorOf(hidden: readonly HiddenSerial[]): RedactAny {
   const find = serialFinder(hidden);
-  return (text) =>
-    find(text).reduce((redacted, { known, pattern }) => redacted.replace(pattern, known.shown), text);
+  return (text, borne) =>
+    find(text, isNot(borne)).reduce(
+      (redacted, { known, pattern }) => redacted.replace(pattern, known.shown),
+      text,
+    );
+}
+
+/** Two records may bear one serial, and each tells its own. */
+export function isNot(borne: string | undefined): (known: { readonly serial: string }) => boolean {
+  if (borne === undefined) return () => true;
+  const folded = foldSerial(borne);
+  return ({ serial }) => foldSerial(serial) !== folded;
 }

@@ -4,7 +4,7 @@ import type { Collection } from "../records/collection.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
-import { type HiddenSerial, hiddenSerials, type Redact, redactorOf } from "./masking.ts";
+import { type HiddenSerial, hiddenSerials, type RedactAny, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
@@ -49,12 +49,12 @@ export function publishCollection(
   const { settings } = collection;
   const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
 
-  const redact: Redact =
+  const redact: RedactAny =
     audience === "private" ? (text) => text : redactorOf(hiddenSerials(collection.items.values()));
   const shown = (text: string | undefined): string | null => (text === undefined ? null : redact(text));
   const titleOf = (id: string) => {
     const item = collection.items.get(id);
-    return item ? redact(publishTitle(item, audience)) : id;
+    return item ? redact(publishTitle(item, audience), item.serial) : id;
   };
   const sets = new Map<string, Map<string, Reference>>();
   const setsOf = (family: string): ReadonlyMap<string, Reference> => {

@@ -7,7 +7,7 @@ import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
-import { publishSerial, type Redact, redactorFor } from "./masking.ts";
+import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
 import { objectIdRecord } from "./object-id.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishHazard } from "./publish-hazard.ts";
@@ -129,7 +129,7 @@ interface Surroundings {
   readonly language: string;
   readonly words: Words;
   /** Takes the serials of whatever item out of a text. */
-  readonly redactAny: Redact;
+  readonly redactAny: RedactAny;
 }
 
 /** Takes out of a text about an item whatever this audience is not to read in it. */
@@ -141,7 +141,7 @@ export const publishTitle = (item: Item, audience: Audience): string => redactFo
 export function publishItem(item: Item, assessment: ItemAssessment, around: Surroundings): PublishedItem {
   const { variant, family, audience, words } = around;
   const redactOwn = redactFor(item, audience);
-  const redact: Redact = (text) => around.redactAny(redactOwn(text));
+  const redact: Redact = (text) => around.redactAny(redactOwn(text), item.serial);
   const { completeness, identification, dating, rarity, provenance } = assessment;
   const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);
 

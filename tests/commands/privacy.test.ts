@@ -157,6 +157,11 @@ describe("what is private", () => {
     }
   });
 
+  it("two of one serial each show it or not, as each says", () => {
+    expect(publicSite.get("items/four/index.html")?.toString()).toContain("Its own is K314.");
+    expect(publicSite.get("items/five/index.html")?.toString()).toContain("Its own is K3••, too.");
+  });
+
   it("no picture carries a profile of its camera or place", async () => {
     const pictures = [...publicSite].filter(([name]) => /\.(?:jpe?g|webp|avif|png)$/.test(name));
     expect(pictures.length).toBeGreaterThan(0);
