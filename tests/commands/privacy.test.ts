@@ -70,6 +70,9 @@ const elsewhere: Files = {
   "schemas/reference/box/family.yaml": "name: Boxes\n",
   "schemas/reference/box/box-a.yaml":
     "name: Box A\nnote: Like H271828.\ndescription: Unlike H 271828.\nparts: { lid: { name: Lid, look: As H271828., note: Of H271828. } }\n",
+  "content/items/four.md":
+    "---\ntitle: Four\nvariant: box-a\nserial: K314\npublish: { serial: shown }\n---\nIts own is K314.\n",
+  "content/items/five.md": "---\ntitle: Five\nvariant: chest-a\nserial: K314\n---\nIts own is K314, too.\n",
   "content/items/three.md":
     "---\ntitle: Three\nvariant: box-a\nparts: { lid: { state: present, note: From H271828. } }\n---\nOf another family, and found beside H 271828.\n",
 };
