@@ -88,7 +88,8 @@ describe.each(kinds)("%s", (_, address) => {
 
   it("reads the same without JavaScript, and says that it is invented", async () => {
     const plain = await withoutScript.newPage();
-    await plain.goto(site.url + address, { waitUntil: "domcontentloaded" });
+    // Where lines end is known when the styles are there.
+    await plain.goto(site.url + address, { waitUntil: "load" });
     const text = (of: Page) => of.locator("h1").first().innerText();
     expect(await text(plain)).toBe(await text(page));
     expect((await plain.locator("main").innerText()).length).toBeGreaterThan(20);
