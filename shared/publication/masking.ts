@@ -169,14 +169,14 @@ export type RedactAny = (text: string, borne?: string) => string;
 export function redactorOf(hidden: readonly HiddenSerial[]): RedactAny {
   const find = serialFinder(hidden);
   return (text, borne) =>
-    find(text, isNot(borne)).reduce(
+    find(text, isAnotherThan(borne)).reduce(
       (redacted, { known, pattern }) => redacted.replace(pattern, known.shown),
       text,
     );
 }
 
 /** Two records may bear one serial, and each tells its own. */
-export function isNot(borne: string | undefined): (known: { readonly serial: string }) => boolean {
+export function isAnotherThan(borne: string | undefined): (known: { readonly serial: string }) => boolean {
   if (borne === undefined) return () => true;
   const folded = foldSerial(borne);
   return ({ serial }) => foldSerial(serial) !== folded;

@@ -1,7 +1,7 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
-import { isNot, serialFinder } from "../publication/masking.ts";
+import { isAnotherThan, serialFinder } from "../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
@@ -139,7 +139,7 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   const serialsIn = serialFinder(serials);
   for (const text of own) {
     const family = familyOf(text);
-    const isOthers = isNot(text.kind === "item" ? serialOf(text) : undefined);
+    const isOthers = isAnotherThan(text.kind === "item" ? serialOf(text) : undefined);
     for (const { known } of serialsIn(text.text, (each) => each.family !== family && isOthers(each)))
       together.push([family, known.family]);
   }

@@ -1,6 +1,6 @@
 import type { HomePage } from "../../shared/pages/home-page.ts";
 import { type Html, html, markup } from "../html.ts";
-import { isTall, tallSizes } from "../parts/photographs.ts";
+import { isTall, tallSizes } from "../parts/picture.ts";
 import type { PageSite } from "../site.ts";
 
 export function homeTemplate(page: HomePage, site: PageSite): Html {

@@ -1,6 +1,7 @@
 import type { PhotoView } from "../../shared/pages/item-photographs.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
+import { isTall, tallSizes } from "./picture.ts";
 
 /**
  * The photographs, large; what is numbered in one is named beneath it. A link leads to each in full, which a
@@ -33,12 +34,6 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
 ${templates["parts/closer-look"](photos.length, site)}
 `;
 }
-
-/** One that is taller than it is wide would fill several screens at the whole width. */
-export const isTall = ({ width, height }: { readonly width: number; readonly height: number }): boolean =>
-  height > width;
-
-export const tallSizes = "(min-width: 34rem) 30rem, 91vw";
 
 /** The first has the whole width, the others half of it where there is room. */
 const sizesOf = (place: number): string =>

@@ -10,6 +10,11 @@ export interface Picture {
   readonly first: boolean;
 }
 
+/** One that is taller than it is wide would fill several screens at the whole width. */
+export const isTall = ({ width, height }: ImageSet): boolean => height > width;
+
+export const tallSizes = "(min-width: 34rem) 30rem, 91vw";
+
 export function picture({ image, alt, sizes, first }: Picture, { link }: PageSite): Html {
   const { fallback, sources, width, height } = image;
   return html`<picture>${sources.map(
