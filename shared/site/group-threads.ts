@@ -29,7 +29,7 @@ interface Order extends GroupOrder {
 }
 
 /** In megabytes. A thread's garbage is collected in time where it has not the whole machine's memory to fill. */
-const youngHeap = 64;
+const youngHeap = 32;
 const heapFor = (items: number): number => 192 + items * 0.25;
 
 /** Fewer items than this are made sooner than a thread has read its code. */

@@ -2,7 +2,6 @@ import { createHash } from "node:crypto";
 import { gzipSync } from "node:zlib";
 import type { CatalogueIndex } from "../pages/catalogue-index.ts";
 import { buildSearchIndex } from "../pages/search/build-search-index.ts";
-import type { RememberedWords } from "../pages/search/remembered-words.ts";
 import type { SearchIndex } from "../pages/search/search-index.ts";
 
 /** A file of the site that is no text. */
@@ -22,13 +21,13 @@ export interface SearchFiles {
  * Compressed here, since many a static host does not: what a reader loads is then the same everywhere. Named by
  * what is inside, so that an entry that changes gives new names to the files that it is in and to the index.
  */
-function packed(name: string, data: unknown, last: SearchMemory | undefined): PackedFile {
+function packed(name: string, data: unknown, last: LastSearch | undefined): PackedFile {
   const text = JSON.stringify(data);
   const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
   const address = `/assets/search/${name}.${hash}.json.gz`;
   let bytes: Uint8Array | undefined;
   return (
-    last?.files.get(address) ?? {
+    last?.get(address) ?? {
       kind: "bytes",
       address,
       // When they are asked for: of a preview's index most are not. The highest level takes three times as long, and saves
@@ -41,11 +40,8 @@ function packed(name: string, data: unknown, last: SearchMemory | undefined): Pa
   );
 }
 
-/** What a preview keeps of the index that it made last: most of it is in the next one, too. */
-export interface SearchMemory {
-  readonly words: RememberedWords;
-  readonly files: ReadonlyMap<string, PackedFile>;
-}
+/** Files of the index that a preview made last, by address: most of them are in the next one, too. */
+export type LastSearch = ReadonlyMap<string, PackedFile>;
 
 /** Letters of any script, as a name of a file may have them. */
 const fileName = (prefix: string): string =>
@@ -55,9 +51,9 @@ const fileName = (prefix: string): string =>
 
 export function searchFiles(
   catalogue: Pick<CatalogueIndex, "collection" | "listed">,
-  last?: SearchMemory,
+  last?: LastSearch,
 ): SearchFiles {
-  const { index, details, files } = buildSearchIndex(catalogue, last?.words.cut);
+  const { index, details, files } = buildSearchIndex(catalogue);
   if (index.count < 2) return { index: null, files: [] };
   const detailsFile = packed("details", details, last);
   const wordFiles = files.map(({ prefix, words, entries }) => ({

@@ -16,7 +16,7 @@ import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
 import { versionOf } from "./group-site.ts";
-import { type PackedFile, type SearchMemory, searchFiles } from "./search-files.ts";
+import { type LastSearch, type PackedFile, searchFiles } from "./search-files.ts";
 import type { SiteFile } from "./site-file.ts";
 import type { SiteFrame } from "./site-frame.ts";
 
@@ -40,7 +40,7 @@ export function wholeSite(
   hidden: readonly HiddenSerial[],
   toldOf: readonly PublishedCollection[],
   pageAddresses: readonly string[],
-  lastSearch?: SearchMemory,
+  lastSearch?: LastSearch,
 ): WholeSite {
   const { words } = frame.site;
   const inOrder = <Record extends { readonly id: string }>(records: readonly Record[]): Record[] =>

@@ -4,6 +4,7 @@ import { indexCollection } from "../../shared/pages/collection-index.ts";
 import { listFamilies } from "../../shared/pages/listed/list-families.ts";
 import type { ListedFamily } from "../../shared/pages/listed/listed-family.ts";
 import { itemWords } from "../../shared/pages/search/item-words.ts";
+import { gatherWords } from "../../shared/pages/search/word-files.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import { buildCollection } from "../../shared/records/build-collection.ts";
 import { groupFamilies } from "../../shared/site/family-groups.ts";
@@ -48,7 +49,7 @@ export function timesWithin(root: string): Within {
     const assessed = processor(() => assessCollection(collection, whole));
     assessing += assessed.seconds;
     const published = publishCollection(collection, assessed.made, "public", english);
-    searching += processor(() => published.items.map(itemWords)).seconds;
+    searching += processor(() => gatherWords(published.items.map(itemWords))).seconds;
     listed.push(...listFamilies(indexCollection(published, english, noMedia, new Map(), grouped.itemCount)));
     settings = published;
   }

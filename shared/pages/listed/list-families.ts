@@ -9,6 +9,8 @@ import { csvRow } from "../data/items-csv.ts";
 import { entryView } from "../entry-view.ts";
 import { renderMarkdown } from "../markdown.ts";
 import { classPlaces } from "../search/class-places.ts";
+import { itemWords } from "../search/item-words.ts";
+import { gatherWords } from "../search/word-files.ts";
 import { logLine } from "../sightings-page.ts";
 import { reallocationView } from "../variant-completing.ts";
 import { citedByFamily } from "./cited-pages.ts";
@@ -59,6 +61,7 @@ function listFamily(
         : renderMarkdown(family.description, { page: addresses.families, below: 2, index }),
     variants: found.map(({ variant, items: of }) => listVariant(variant, of, index)),
     items: found.flatMap(({ variant, items: of }) => of.map((item) => listItem(item, variant, index))),
+    words: gatherWords(items.map(itemWords)),
     opened: openedOf(items, index),
     wanted: wantedParts(items, words),
     spare: spareParts(items, words),

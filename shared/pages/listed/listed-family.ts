@@ -2,7 +2,7 @@ import type { ImageSet } from "../../images/image-set.ts";
 import type { ComparableVariant } from "../comparisons-page.ts";
 import type { EntryView } from "../entry-view.ts";
 import type { Link } from "../page.ts";
-import type { IndexedVariant, Named } from "../search/search-index.ts";
+import type { IndexedVariant, Named, WordFile } from "../search/search-index.ts";
 import type { SightingsIndexPage } from "../sightings-page.ts";
 import type { ReallocationView } from "../variant-completing.ts";
 import type { CitedPages } from "./cited-pages.ts";
@@ -71,6 +71,8 @@ export interface ListedFamily {
   readonly variants: readonly ListedVariant[];
   /** In the order of the catalogue: by variant, within one by id. */
   readonly items: readonly ListedItem[];
+  /** Of the texts of these. */
+  readonly words: WordFile;
   readonly opened: OpenedItem | null;
   readonly wanted: WantedParts;
   readonly spare: WantedParts;

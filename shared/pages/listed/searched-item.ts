@@ -1,7 +1,6 @@
 import { fold } from "../../diagnostics/fold.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
 import { foldedWords } from "../search/folded-words.ts";
-import { itemWords } from "../search/item-words.ts";
 import { packRising } from "../search/packed-numbers.ts";
 import { yearsOf } from "../years-of.ts";
 
@@ -20,8 +19,6 @@ export interface SearchedItem {
   /** Places among the parts of its variant, packed. */
   readonly missing: string;
   readonly places: readonly string[];
-  /** With spaces between. */
-  readonly words: string;
 }
 
 function issueOf(item: PublishedItem): readonly [number | null, number | null] {
@@ -50,6 +47,5 @@ export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts
     issued: issueOf(item),
     missing: packRising(parts.flatMap(({ id }, at) => (missing.includes(id) ? [at] : []))),
     places: [...new Set(places)],
-    words: [...itemWords(item)].join(" "),
   };
 }

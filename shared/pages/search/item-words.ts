@@ -48,11 +48,11 @@ function textOf(item: PublishedItem): string {
   return all;
 }
 
-/** The words of an entry, folded, each once; letters that stand alone are left out. */
-export function itemWords(item: PublishedItem): ReadonlySet<string> {
-  const words = new Set<string>();
+/** The words of an entry, folded, as often as they are in it; letters that stand alone are left out. */
+export function itemWords(item: PublishedItem): string[] {
+  const words: string[] = [];
   for (const word of foldedWords(textOf(item))) {
-    if (word.length > 1) words.add(word.length > longestWord ? word.slice(0, longestWord) : word);
+    if (word.length > 1) words.push(word.length > longestWord ? word.slice(0, longestWord) : word);
   }
   return words;
 }

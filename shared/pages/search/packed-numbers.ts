@@ -64,6 +64,27 @@ export function unpackRising(text: string): number[] {
   });
 }
 
+/** Packed rising numbers, made out of lists that were packed each by itself and follow one another. */
+export class JoinedRising {
+  packed = "";
+  #last = 0;
+
+  /** A list of numbers, each of which stands for `from` more, and is then above all that are here. */
+  add(list: string, from: number): void {
+    let [length, first] = [0, 0];
+    let digit = most;
+    while (digit === most) {
+      digit = digitOf(list.charCodeAt(length++));
+      first += digit;
+    }
+    // Gaps, and the digits of one, add up to the number that stands last.
+    let last = first;
+    for (let at = length; at < list.length; at++) last += digitOf(list.charCodeAt(at));
+    this.packed += packNumbers([from + first - this.#last]) + list.slice(length);
+    this.#last = from + last;
+  }
+}
+
 /** Whether some of the rising numbers is one, without a list of them being made. */
 export function someRising(text: string, is: (number: number) => boolean): boolean {
   let number = 0;

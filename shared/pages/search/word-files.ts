@@ -1,4 +1,4 @@
-import { packRising } from "./packed-numbers.ts";
+import { JoinedRising, packRising, unpackRising } from "./packed-numbers.ts";
 import type { WordFile } from "./search-index.ts";
 
 export interface CutWordFile extends WordFile {
@@ -9,31 +9,78 @@ export interface CutWordFile extends WordFile {
 const wanted = 32_000;
 const deepest = 3;
 
-/** Words with the entries that have them, by the places that the entries have in the catalogue. */
-export function gatherWords(entries: Iterable<Iterable<string>>): Map<string, number[]> {
+function* linesOf({ words, entries }: WordFile): Generator<readonly [word: string, entries: string]> {
+  if (words === "") return;
+  const packed = entries.split("\n");
+  for (const [at, word] of words.split("\n").entries()) yield [word, packed[at] ?? ""];
+}
+
+function asLines(found: ReadonlyMap<string, readonly number[]>): WordFile {
+  const words = [...found.keys()].sort();
+  return {
+    words: words.join("\n"),
+    entries: words.map((word) => packRising(found.get(word) ?? [])).join("\n"),
+  };
+}
+
+/** Each word once, with the places of the entries that have it, however often they do. */
+export function gatherWords(entries: Iterable<Iterable<string>>): WordFile {
   const found = new Map<string, number[]>();
   let place = 0;
   for (const words of entries) {
     for (const word of words) {
       const places = found.get(word);
-      if (places) places.push(place);
-      else found.set(word, [place]);
+      if (!places) found.set(word, [place]);
+      else if (places.at(-1) !== place) places.push(place);
     }
     place++;
   }
-  return found;
+  return asLines(found);
 }
 
-const inOrder = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+/** The words of one of the entries. */
+export const wordsAt = (gathered: WordFile, place: number): string[] =>
+  [...linesOf(gathered)].flatMap(([word, entries]) => (unpackRising(entries).includes(place) ? word : []));
+
+/** The same with other words for one of the entries. */
+export function replaceWords(gathered: WordFile, place: number, words: Iterable<string>): WordFile {
+  const found = new Map<string, number[]>();
+  for (const [word, entries] of linesOf(gathered)) {
+    const others = unpackRising(entries).filter((each) => each !== place);
+    if (others.length > 0) found.set(word, others);
+  }
+  for (const word of words)
+    found.set(
+      word,
+      [...(found.get(word) ?? []), place].sort((a, b) => a - b),
+    );
+  return asLines(found);
+}
+
+/** The words of lists of entries that follow one another: for each the places in all of them, packed. */
+export function joinWords(
+  lists: readonly { readonly words: WordFile; readonly count: number }[],
+): Map<string, string> {
+  const found = new Map<string, JoinedRising>();
+  let from = 0;
+  for (const { words, count } of lists) {
+    for (const [word, entries] of linesOf(words)) {
+      let joined = found.get(word);
+      if (!joined) {
+        joined = new JoinedRising();
+        found.set(word, joined);
+      }
+      joined.add(entries, from);
+    }
+    from += count;
+  }
+  return new Map([...found].map(([word, { packed }]) => [word, packed]));
+}
 
 /** The words in files that a reader fetches one or two of; an entry that changes leaves most files as they are. */
-export function cutWordFiles(
-  found: ReadonlyMap<string, readonly number[]>,
-  size = wanted,
-  packedOf: (word: string) => string = (word) => packRising(found.get(word) ?? []),
-): CutWordFile[] {
-  const words = [...found.keys()].sort(inOrder);
-  const packed = words.map(packedOf);
+export function cutWordFiles(found: ReadonlyMap<string, string>, size = wanted): CutWordFile[] {
+  const words = [...found.keys()].sort();
+  const packed = words.map((word) => found.get(word) ?? "");
   const files: CutWordFile[] = [];
   const sizes = words.map((word, at) => word.length + (packed[at]?.length ?? 0) + 2);
 

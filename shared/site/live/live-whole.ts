@@ -1,8 +1,7 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
-import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
-import { type PackedFile, type SearchMemory, searchFiles } from "../search-files.ts";
+import { type LastSearch, type PackedFile, searchFiles } from "../search-files.ts";
 import type { SiteFrame } from "../site-frame.ts";
 import { wholeSite } from "../whole-site.ts";
 import { type LiveAnswer, LiveFiles } from "./live-files.ts";
@@ -11,7 +10,7 @@ import { type LiveAnswer, LiveFiles } from "./live-files.ts";
 export class LiveWhole {
   #files: LiveFiles | null = null;
   #addresses: readonly string[];
-  #search: SearchMemory = { words: new RememberedWords(), files: new Map() };
+  #search: LastSearch = new Map();
   /** Makes those of its files that are no pages. */
   #others: (() => void) | null = null;
   #isStale = false;
@@ -100,9 +99,6 @@ export class LiveWhole {
   }
 
   #remember(files: readonly PackedFile[]): void {
-    this.#search = {
-      words: this.#search.words,
-      files: new Map(files.map((file) => [file.address, file])),
-    };
+    this.#search = new Map(files.map((file) => [file.address, file]));
   }
 }

@@ -1,4 +1,5 @@
-import type { ListedFamily } from "../../pages/listed/listed-family.ts";
+import type { ListedFamily, ListedItem } from "../../pages/listed/listed-family.ts";
+import { replaceWords, wordsAt } from "../../pages/search/word-files.ts";
 import type { LiveFiles } from "./live-files.ts";
 
 /** What was made of edited items before the group that they belong to. */
@@ -17,15 +18,30 @@ export function listedWith(
   id: string,
   slice: readonly ListedFamily[],
 ): readonly ListedFamily[] | null {
-  const item = slice.flatMap(({ items }) => items).find((each) => each.id === id);
-  const variant = slice.flatMap(({ variants }) => variants).find((each) => each.id === item?.variant.id);
-  const isOfVariant = listed.some(({ items }) =>
-    items.some((each) => each.id === id && each.variant.id === variant?.id),
-  );
-  if (!item || !variant || !isOfVariant) return null;
-  return listed.map((family) => ({
+  const made = found(slice, id);
+  const before = found(listed, id);
+  const variant = made?.family.variants.find((each) => each.id === made.item.variant.id);
+  if (!made || !variant || before?.item.variant.id !== variant.id) return null;
+  const { family, place } = before;
+  const listedNow: ListedFamily = {
     ...family,
-    items: family.items.map((each) => (each.id === id ? item : each)),
+    items: family.items.with(place, made.item),
+    words: replaceWords(family.words, place, wordsAt(made.family.words, made.place)),
     variants: family.variants.map((each) => (each.id === variant.id ? variant : each)),
-  }));
+  };
+  return listed.map((each) => (each === family ? listedNow : each));
+}
+
+interface PlacedItem {
+  readonly item: ListedItem;
+  readonly family: ListedFamily;
+  /** In the family's list. */
+  readonly place: number;
+}
+
+function found(listed: readonly ListedFamily[], id: string): PlacedItem | null {
+  for (const family of listed) {
+    for (const [place, item] of family.items.entries()) if (item.id === id) return { item, family, place };
+  }
+  return null;
 }
