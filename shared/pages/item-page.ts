@@ -1,4 +1,4 @@
-import type { Confidential, PublishedItem, PublishedVariant } from "../publication/published.ts";
+import type { PublishedItem, PublishedVariant } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { addresses } from "./addresses.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
@@ -9,6 +9,7 @@ import { drawing } from "./drawings.ts";
 import { figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
+import { type ConfidentialView, confidentialView } from "./item-confidential.ts";
 import { type CustodyView, custodyView } from "./item-custody.ts";
 import { type FindingList, findingLists } from "./item-findings.ts";
 import { type IdentityView, identityView } from "./item-identity.ts";
@@ -103,7 +104,7 @@ export interface ItemPage extends PageHead {
   readonly manifest: Link | null;
   /** What paper leaves out. */
   readonly offSheet: string | null;
-  readonly confidential: Confidential | null;
+  readonly confidential: ConfidentialView | null;
 }
 
 const shownInBrief = 6;
@@ -274,7 +275,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       },
       words,
     ),
-    confidential: item.confidential,
+    confidential: confidentialView(item, index),
   };
 }
 

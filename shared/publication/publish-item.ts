@@ -8,7 +8,6 @@ import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
-import { objectIdRecord } from "./object-id.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishHazard } from "./publish-hazard.ts";
 import { publishPart } from "./publish-variant.ts";
@@ -295,7 +294,8 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     confidential:
       audience === "private"
         ? {
-            objectId: objectIdRecord(published, item.distinguishing, family?.maker ?? null),
+            distinguishing: item.distinguishing,
+            maker: family?.maker ?? null,
             storage: item.storage ?? null,
             paid: item.paid ?? null,
             fields: item.private ?? {},

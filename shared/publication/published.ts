@@ -10,7 +10,6 @@ import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Money } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
-import type { ObjectIdRecord } from "./object-id.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
 export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };
@@ -175,7 +174,8 @@ export interface PublishedCompleteness {
 
 /** What only the owner's own build carries. */
 export interface Confidential {
-  readonly objectId: ObjectIdRecord;
+  readonly distinguishing: readonly string[];
+  readonly maker: string | null;
   readonly storage: string | null;
   readonly paid: Money | null;
   readonly fields: Readonly<Record<string, unknown>>;

@@ -161,7 +161,7 @@ function* itemFiles(
 ): Generator<SiteFile> {
   const { collection, words } = index;
   for (const item of items) {
-    yield recorded(itemData(item));
+    yield recorded(itemData(item, index));
     for (const page of itemPages(item, index)) yield { kind: "page", ...page };
     const manifest = iiifManifest(item, collection, words, media);
     if (manifest) yield { kind: "text", ...manifest };

@@ -1,9 +1,9 @@
-import type { Confidential } from "../../shared/publication/published.ts";
+import type { ConfidentialView } from "../../shared/pages/item-confidential.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 /** Only in the owner's own build. */
-export function confidential({ storage, paid, fields, objectId }: Confidential, site: PageSite): Html {
+export function confidential({ storage, paid, fields, objectId }: ConfidentialView, site: PageSite): Html {
   const { words, templates } = site;
   const say = words.pages.item;
   const row = (label: string, value: string) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`;

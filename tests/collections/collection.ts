@@ -62,7 +62,7 @@ export function dataFilesOf(published: PublishedCollection): OutputFile[] {
   const index = catalogueOf(published);
   return [
     ...dataFiles(index, []),
-    ...published.items.map(itemData),
+    ...published.items.map((item) => itemData(item, index)),
     ...published.variants.map(variantData),
     ...published.families.map(familyData),
     ...published.articles.map((article) => articleData(article, index)),

@@ -26,13 +26,18 @@ const questions = [
 const parts =
   "serials: [{ prefix: H, from: 1, to: 99999, made: 1931 }]\nparts:\n  sextant: { standing: core }\n";
 
+const description = `It is <figure:items/full/completeness> complete, see [@harl-2003; @lid-book, p. 7].
+
+A *fine* case with [its sisters](/items/), and **nothing** in its \`tray\`.
+`;
+
 const full = item(`serial: H27182
 materials: Oak and brass
 measurements: ["310 × 240 × 120 mm", 4.2 kg]
 distinguishing: A burn in the lid
 labels: [{ where: lid, kind: plate, text: [ONE, TWO] }]
 parts: { sextant: { state: present, serial: S9, marks: [P31], condition: worn, repairs: [relacquered] } }
-`);
+`).replace("Text.\n", description);
 
 describe("the Object ID record, in the owner's own build", () => {
   let pages: Map<string, string>;
@@ -45,6 +50,9 @@ describe("the Object ID record, in the owner's own build", () => {
   beforeAll(async () => {
     const root = writeCollection(
       smallCollection(parts, {
+        "content/sources.yaml": `- { id: harl-2003, title: Lids, author: [{ family: Harl }], issued: 2003 }
+- { id: lid-book, type: book, title: The lid book }
+`,
         "content/items/full/index.md": full,
         "content/items/bare/index.md": item(""),
       }),
@@ -73,6 +81,16 @@ describe("the Object ID record, in the owner's own build", () => {
       distinguishing: ["A burn in the lid", "Sextant: relacquered", "Sextant: worn"],
       date: ["1931"],
     });
+  });
+
+  it("has the description in plain words, as it is sent to people who do not have the site", () => {
+    // Of one part that was issued, one is there.
+    const words =
+      "It is 100% complete, see (Harl 2003; The lid book, p.\u00a07). " +
+      "A fine case with its sisters, and nothing in its tray.";
+    expect(data.full?.confidential?.objectId.answers.description).toEqual([words]);
+    const page = pages.get("full") ?? "";
+    expect(page.slice(page.indexOf('id="object-id"'))).toContain(`<dt>Description</dt><dd>${words}</dd>`);
   });
 
   it("lists what it still lacks", () => {

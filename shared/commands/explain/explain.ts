@@ -1,5 +1,7 @@
 import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
+import { noMedia } from "../../images/media.ts";
+import { indexCollection } from "../../pages/collection-index.ts";
 import { itemData } from "../../pages/data/item-data.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import { wordsFor } from "../../words/languages.ts";
@@ -46,7 +48,9 @@ export const explain: Command = {
       throw new UsageError(`Found "${id}"; expected the id of an item. ${hint}`.trimEnd());
     }
     if (values.json) {
-      const data = JSON.parse(itemData(item).text) as Record<string, unknown>;
+      const data = JSON.parse(
+        itemData(item, indexCollection(published, words, noMedia, new Map())).text,
+      ) as Record<string, unknown>;
       out(JSON.stringify({ ...data, variantRarity: variant.rarity }, null, 2));
       return 0;
     }

@@ -1,9 +1,12 @@
 import type { PublishedItem } from "../../publication/published.ts";
+import type { CollectionIndex } from "../collection-index.ts";
+import { confidentialView } from "../item-confidential.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/items/<id>.json`: what the item's page says, to the last digit. Rates of parts are with the variant. */
-export function itemData(item: PublishedItem): OutputFile {
-  const { parts, photos, video, levels, confidential, ...rest } = item;
+export function itemData(item: PublishedItem, index: CollectionIndex): OutputFile {
+  const { parts, photos, video, levels, confidential: _, ...rest } = item;
+  const confidential = confidentialView(item, index);
   return jsonFile(`/data/items/${item.id}.json`, {
     ...rest,
     address: `/items/${item.id}/`,

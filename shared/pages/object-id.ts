@@ -1,4 +1,6 @@
-import type { PublishedItem } from "./published.ts";
+import type { PublishedItem } from "../publication/published.ts";
+import type { CollectionIndex } from "./collection-index.ts";
+import { plainText } from "./markdown.ts";
 
 /**
  * What the police, insurers and customs ask for when an object is gone, in the standard's own order.
@@ -43,11 +45,15 @@ type Recorded = Pick<
   | "description"
 >;
 
-/** The answers come from the owner's full record, never from the public one: a masked serial finds nothing. */
+/**
+ * The answers come from the owner's full record, never from the public one: a masked serial finds nothing. It is read by
+ * people who have the sheet and not the site, so the description is words alone, with its figures and sources told.
+ */
 export function objectIdRecord(
   item: Recorded,
   distinguishing: readonly string[],
   maker: string | null,
+  index: CollectionIndex,
 ): ObjectIdRecord {
   const ofParts = (
     say: (line: PublishedItem["parts"][number]["lines"][number]) => readonly (string | null)[],
@@ -80,7 +86,7 @@ export function objectIdRecord(
     title: [item.title],
     date: known(item.dating.serial?.made ?? item.dating.issued),
     maker: known(maker),
-    description: known(item.description),
+    description: known(plainText(item.description, { index })),
   };
   return { answers, lacks: objectIdFields.filter((field) => answers[field].length === 0) };
 }
