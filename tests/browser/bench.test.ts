@@ -62,8 +62,37 @@ describe("the page for the bench, in a browser", () => {
         .replace("quantity: 1, ", "")
         .replace("# of two\n", '# of two\n  lamp: { state: present, note: "Cracked: see the photograph" }\n'),
     );
+    await leave(page);
+  });
+
+  it("asks before a tap takes a serial and a note out of the record", async () => {
+    const recorded = unpackingFile.replace(
+      "# of two\n",
+      "# of two\n  lamp: { state: present, serial: '4410', note: The cap is stiff. }\n",
+    );
+    writeFiles(root, { "content/items/one/index.md": recorded });
+    const page = await bench();
+    const lamp = page.locator("#part-lamp");
     await tick(page, "lamp", "Not examined");
-    await expect.poll(text).not.toContain("lamp");
+    await lamp.getByText("no longer be on record: serial 4410; note The cap is stiff.").waitFor();
+    // What is shown is what is on record, until the question is answered.
+    expect(await lamp.getByRole("radio", { name: "Present" }).isChecked()).toBe(true);
+    expect(text()).toBe(recorded);
+    await lamp.getByRole("button", { name: "Keep it" }).tap();
+    await lamp.getByRole("button", { name: "Take it out" }).waitFor({ state: "detached" });
+    await tick(page, "lamp", "Absent");
+    await saved(page, "lamp");
+    await tick(page, "lamp", "Present");
+    await expect.poll(text).toBe(recorded);
+    await tick(page, "lamp", "Not examined");
+    for (const label of ["Take it out", "Keep it"]) {
+      const box = await lamp.getByRole("button", { name: label }).boundingBox();
+      expect(box?.height).toBeGreaterThanOrEqual(44);
+    }
+    expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual([]);
+    await lamp.getByRole("button", { name: "Take it out" }).tap();
+    await expect.poll(text).toBe(unpackingFile);
+    await expect.poll(() => lamp.getByLabel("Serial").inputValue()).toBe("");
     await leave(page);
   });
 

@@ -103,6 +103,92 @@ describe("the page for the bench", () => {
     expect(text()).toBe(unpackingFile);
   });
 
+  describe("where more is on record of a part than its state", () => {
+    const lamp = "{ state: present, serial: '4410', packed: sealed, note: The cap is stiff. }";
+    const recorded = (jet: string) =>
+      unpackingFile.replace("  jet: { state: present, quantity: 1, marks: ['7'] } # of two\n", jet);
+    const told = async (fields: Record<string, string>) => JSON.parse((await post(fields)).body);
+    const leave = () => writeFiles(root, { "content/items/one/index.md": unpackingFile });
+
+    it("takes nothing out before it has said what would go", async () => {
+      const before = recorded(`  lamp: ${lamp}\n`);
+      writeFiles(root, { "content/items/one/index.md": before });
+      const tap = { part: "lamp", "0.state": "", "0.serial": "4410", "0.note": "The cap is stiff." };
+      const question = await told(tap);
+      expect(question).toMatchObject({
+        status: 409,
+        said: "Not saved yet: this would no longer be on record: serial 4410; packed sealed; note The cap is stiff.",
+      });
+      expect(text()).toBe(before);
+      // Who confirms something else than what is asked is asked again.
+      expect((await told({ ...tap, confirmed: "serial 4410" })).status).toBe(409);
+      expect(text()).toBe(before);
+      expect((await told({ ...tap, confirmed: question.asks })).status).toBe(200);
+      expect(text()).toBe(recorded(""));
+      leave();
+    });
+
+    it("asks without a script too, and sends the whole form again", async () => {
+      const before = recorded(`  lamp: ${lamp}\n`);
+      writeFiles(root, { "content/items/one/index.md": before });
+      const { status, body } = await post({ part: "lamp", "0.state": "" }, { accept: "text/html" });
+      expect(status).toBe(409);
+      expect(body).toContain("serial 4410; packed sealed; note The cap is stiff.");
+      expect(body).toContain(`href="${at}#part-lamp"`);
+      const again = Object.fromEntries(
+        [...body.matchAll(/<input type="hidden" name="([^"]*)" value="([^"]*)">/g)].map(
+          ([, name = "", value = ""]) => [name, value],
+        ),
+      );
+      expect((await post(again, { accept: "text/html" })).status).toBe(303);
+      expect(text()).toBe(recorded(""));
+      leave();
+    });
+
+    it.each(["absent", "unverified", "substitute", "not-issued"])(
+      "keeps all of it when the part is %s, and has it again when it is present",
+      async (state) => {
+        writeFiles(root, { "content/items/one/index.md": recorded(`  lamp: ${lamp}\n`) });
+        expect((await told({ part: "lamp", "0.state": state })).status).toBe(200);
+        expect(text()).toBe(recorded(`  lamp: ${lamp.replace("present", state)}\n`));
+        await post({ part: "lamp", "0.state": "present" });
+        expect(text()).toBe(recorded(`  lamp: ${lamp}\n`));
+        leave();
+      },
+    );
+
+    it("says what the record has by now of a thing that is gone, and of how many", async () => {
+      expect((await told({ part: "jet", "0.state": "absent" })).said).toBe(
+        "Saved. Of 2 now 1 absent, 1 not examined. Still on record: marks 7.",
+      );
+      expect(text()).toBe(unpackingFile.replace("state: present", "state: absent"));
+      leave();
+    });
+
+    it.each([
+      [
+        "{ state: substitute, model: plain-jet }",
+        "present",
+        "model plain-jet, which is said of a substitute only",
+        "{ state: present }",
+      ],
+      [
+        "{ state: present, quantity: 3, note: One is new. }",
+        "absent",
+        "quantity 3, of which 2 were issued",
+        "{ state: absent, note: One is new. }",
+      ],
+    ])("asks before %s loses what cannot be said of one that is %s", async (was, state, asks, becomes) => {
+      writeFiles(root, { "content/items/one/index.md": recorded(`  jet: ${was}\n`) });
+      const tap = { part: "jet", "0.state": state };
+      expect(await told(tap)).toMatchObject({ status: 409, asks });
+      expect(text()).toBe(recorded(`  jet: ${was}\n`));
+      expect((await told({ ...tap, confirmed: asks })).status).toBe(200);
+      expect(text()).toBe(recorded(`  jet: ${becomes}\n`));
+      leave();
+    });
+  });
+
   it("takes the case's own numbers and what tells the variants apart", async () => {
     await post({ serial: "0118", set: "7", examined: "2026-03-14" });
     await post({ feature: "lock", value: "brass" });

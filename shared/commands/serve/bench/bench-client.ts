@@ -2,6 +2,8 @@
 interface Saved {
   readonly said: string;
   readonly version: string;
+  readonly asks?: string;
+  readonly isStale?: boolean;
 }
 
 const forms = [...document.querySelectorAll<HTMLFormElement>("form[method=post]")];
@@ -27,9 +29,40 @@ function count(): void {
   tally.textContent = `${examined.length} of ${tally.dataset.of} parts examined`;
 }
 
-async function save(form: HTMLFormElement): Promise<void> {
+const versionNow = (): string => document.querySelector<HTMLInputElement>("input[name=version]")?.value ?? "";
+
+/** What the form holds by now is what the record says: the choices to go back to. */
+function settle(form: HTMLFormElement, body: URLSearchParams): void {
+  for (const choice of form.querySelectorAll<HTMLInputElement>("input[type=radio]"))
+    choice.defaultChecked = body.get(choice.name) === choice.value;
+}
+
+/** Something recorded would go: the choices go back to what the record says, until the question is answered. */
+function putQuestion(form: HTMLFormElement, body: URLSearchParams, asks: string): void {
+  for (const choice of form.querySelectorAll<HTMLInputElement>("input[type=radio]"))
+    choice.checked = choice.defaultChecked;
+  const question = document.createElement("p");
+  question.className = "asking";
+  const answer = (label: string, act: () => void) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "button";
+    button.textContent = label;
+    button.addEventListener("click", act);
+    question.append(button);
+  };
+  answer("Take it out", () => {
+    body.set("confirmed", asks);
+    inTurn(form, body);
+  });
+  answer("Keep it", () => inTurn(form));
+  form.append(question);
+}
+
+async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void> {
+  form.querySelector(".asking")?.remove();
   tell(form, "Saving …");
-  const body = new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
+  body.set("version", versionNow());
   try {
     const response = await fetch(form.action, {
       method: "POST",
@@ -42,18 +75,37 @@ async function save(form: HTMLFormElement): Promise<void> {
       return;
     }
     const saved = (await response.json()) as Saved;
-    if (response.ok) goOnFrom(saved.version);
+    if (response.ok) {
+      goOnFrom(saved.version);
+      settle(form, body);
+    }
     tell(form, saved.said, !response.ok);
+    if (saved.asks !== undefined) putQuestion(form, body, saved.asks);
     count();
+    isStale ||= saved.isStale === true;
   } catch {
     tell(form, "Not saved: the preview does not answer. Is it still running?", true);
   }
 }
 
 let last: Promise<void> = Promise.resolve();
-const inTurn = (form: HTMLFormElement): void => {
-  last = last.then(() => save(form));
-};
+let waiting = 0;
+let isStale = false;
+
+/** A form is saved as it stands when something in it is changed, and not as it may stand when its turn comes. */
+function inTurn(form: HTMLFormElement, body = bodyOf(form)): void {
+  waiting++;
+  last = last
+    .then(() => save(form, body))
+    .then(() => {
+      waiting--;
+      if (isStale && waiting === 0) location.reload();
+    });
+}
+
+function bodyOf(form: HTMLFormElement): URLSearchParams {
+  return new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
+}
 
 document.documentElement.classList.add("saves-itself");
 for (const form of forms) {
@@ -83,10 +135,10 @@ const report = (text: string): Node => {
 };
 
 /** Our own last save is no change from elsewhere. */
-async function isStale(): Promise<boolean> {
+async function isChangedElsewhere(): Promise<boolean> {
   await last;
-  const own = document.querySelector<HTMLInputElement>("input[name=version]")?.value;
-  if (own === undefined) return false;
+  const own = versionNow();
+  if (own === "") return false;
   const response = await fetch(new URL("version", location.href));
   return response.ok && (await response.text()) !== own;
 }
@@ -101,7 +153,7 @@ new EventSource("/__fittedcase/events").addEventListener("state", async ({ data 
   }
   // A page that shows a mistake instead of the parts has something to show again.
   if (forms.length === 0 && !isFirst) location.reload();
-  if (!(await isStale())) {
+  if (!(await isChangedElsewhere())) {
     show();
     return;
   }

@@ -8,6 +8,8 @@ import { linesOf, shownValue } from "./submitted-changes.ts";
 export const benchAddress = "/__fittedcase/bench/";
 export const benchItemAddress = (id: string): string => `${benchAddress}${encodeURIComponent(id)}/`;
 
+const [takeOut, keep] = ["Take it out", "Keep it"];
+
 type Raw = Readonly<Record<string, unknown>>;
 const mapOf = (value: unknown): Raw => (typeof value === "object" && value !== null ? (value as Raw) : {});
 
@@ -68,6 +70,27 @@ export const benchNotice = (collection: string, title: string, said: string, bac
     title,
     collection,
     `<h1>${xmlText(title)}</h1><section class="notice-panel" role="alert"><pre>${xmlText(said)}</pre></section><p><a class="button" href="${xmlText(back)}">Load the page again</a></p>`,
+  );
+
+/** Where there is no script: asks before something recorded goes, with the whole form to be sent again. */
+export const benchQuestion = (
+  collection: string,
+  said: string,
+  address: string,
+  form: URLSearchParams,
+  asks: string,
+): string =>
+  page(
+    "Take it out of the record?",
+    collection,
+    `<h1>Take it out of the record?</h1><p role="alert">${xmlText(said)}</p><form method="post" action="${xmlText(address)}">${[
+      ...form,
+    ]
+      .filter(([name]) => name !== "confirmed")
+      .map(([name, value]) => hidden(name, value))
+      .join(
+        "",
+      )}${hidden("confirmed", asks)}<p class="asking"><button type="submit" class="button">${takeOut}</button> <a class="button" href="${xmlText(address)}#part-${xmlText(form.get("part") ?? "")}">${keep}</a></p></form>`,
   );
 
 /** The page of one outfit: cautions, the case itself, what tells the variants apart, then every part. */

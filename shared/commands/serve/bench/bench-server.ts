@@ -4,7 +4,14 @@ import path from "node:path";
 import { packageFolder } from "../../../source/package-folder.ts";
 import { type Access, writeRefusal } from "../access.ts";
 import { mediaTypes } from "../send-file.ts";
-import { benchAddress, benchIndex, benchItem, benchItemAddress, benchNotice } from "./bench-html.ts";
+import {
+  benchAddress,
+  benchIndex,
+  benchItem,
+  benchItemAddress,
+  benchNotice,
+  benchQuestion,
+} from "./bench-html.ts";
 import { benchRecord, benchReference, readBenchRecord } from "./bench-record.ts";
 import { benchStyle } from "./bench-style.ts";
 import { saveForm } from "./save-form.ts";
@@ -92,6 +99,8 @@ export async function answerBench(
   const saved = saveForm(root, reference, id, form);
   if (/\bapplication\/json\b/.test(request.headers.accept ?? ""))
     return send(saved.status, mediaTypes[".json"] ?? "", JSON.stringify(saved));
+  if (saved.asks !== undefined)
+    return html(saved.status, benchQuestion(title, saved.said, benchItemAddress(id), form, saved.asks));
   if (saved.status !== 200)
     return html(saved.status, benchNotice(title, "Not saved", saved.said, benchItemAddress(id)));
   const [part, feature] = [form.get("part"), form.get("feature")];

@@ -42,6 +42,7 @@ details[open] > summary::before { content: "\\2212"; }
 .save, .button { display: inline-block; min-block-size: 3rem; padding: 0.5rem 1.25rem; border: 1px solid var(--ink);
   background: var(--paper-deep); color: var(--ink); font: 1rem / 1.75 var(--font-sans); text-decoration: none; }
 .saves-itself .save { display: none; }
+.asking { display: flex; flex-wrap: wrap; gap: 0.75rem; padding-block: 0.5rem; }
 .small a { display: inline-block; padding-block: 0.75rem; }
 .notice-panel { border: 3px double var(--ink); padding: 1rem; margin-block: var(--line); }
 .notice-panel pre { margin: 0; overflow-x: auto; font: 0.875rem / 1.4 ui-monospace, monospace; white-space: pre-wrap; }

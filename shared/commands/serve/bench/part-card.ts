@@ -11,7 +11,8 @@ export interface FormFrame {
   readonly version: string;
 }
 
-const choices = [
+/** The states of a part, with what its page calls them; the first is no state. */
+export const choices = [
   ["", "Not examined"],
   ["present", "Present"],
   ["absent", "Absent"],
@@ -25,7 +26,7 @@ export const hidden = (name: string, value: string): string =>
 
 /** A form that saves itself where there is a script, and has a button where there is none. */
 export const savingForm = ({ action, key, version }: FormFrame, attributes: string, inside: string): string =>
-  `<form method="post" action="${xmlText(action)}" ${attributes}>${hidden("key", key)}${hidden("version", version)}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
+  `<form method="post" action="${xmlText(action)}" autocomplete="off" ${attributes}>${hidden("key", key)}${hidden("version", version)}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
 
 /** Large targets, one of which is chosen. */
 export const chosenOf = (

@@ -3,14 +3,19 @@ import { groupsInOrder } from "../../groups-in-order.ts";
 import { type BenchReference, benchRecord, problemsOf, versionOf, writeRecord } from "./bench-record.ts";
 import { editedRecord } from "./edited-record.ts";
 import type { Change } from "./edited-yaml.ts";
-import { fieldChanges, partChanges, shownValue } from "./submitted-changes.ts";
+import { savedWords } from "./saved-words.ts";
+import { askedPart, fieldChanges, partChanges, shownValue } from "./submitted-changes.ts";
 
 export interface Saved {
-  /** As HTTP has it: 200, 404 no such item, 409 the file is another one by now, 422 it would not be sound. */
+  /** As HTTP has it: 200, 404 no such item, 409 first read what is said, 422 it would not be sound. */
   readonly status: 200 | 404 | 409 | 422;
   readonly said: string;
   /** Of the file as it stands now, where the page may go on from it. */
   readonly version: string;
+  /** What would no longer be on record; a form that sends it back as `confirmed` means it. */
+  readonly asks?: string;
+  /** True where the page still shows what is on record no longer. */
+  readonly isStale?: boolean;
 }
 
 /** The item's own fields that the page asks for, in the order in which they stand in a file. */
@@ -48,8 +53,20 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     family?.features.get(form.get("feature") ?? ""),
   ];
   let ways: readonly (readonly Change[])[];
-  if (part) ways = partChanges(part, within("parts", part.id), form, order);
-  else if (feature)
+  let done: Pick<Saved, "said" | "isStale"> = { said: "Saved." };
+  if (part) {
+    const raw = within("parts", part.id);
+    const asked = askedPart(part, raw, form);
+    const asks = asked.lost.join("; ");
+    if (asks !== "" && form.get("confirmed") !== asks)
+      return {
+        ...refuse(409, `Not saved yet: this would no longer be on record: ${asks.replace(/\.$/, "")}.`),
+        asks,
+      };
+    ways = partChanges(part, raw, form, order);
+    const isFewer = asked.before.length > 1 && asked.after.length < asked.before.length;
+    done = { said: savedWords(part, asked), ...(asks !== "" || isFewer ? { isStale: true } : {}) };
+  } else if (feature)
     ways = fieldChanges(["features", feature.id], within("features", feature.id), form.get("value"), [
       ...(family?.features.keys() ?? []),
     ]);
@@ -66,7 +83,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     if (wrong.length > 0) return refuse(422, `Not saved. ${wrong.map(({ message }) => message).join(" ")}`);
     if (!writeRecord(root, record, edited))
       return refuse(409, "Not saved: the file was changed elsewhere meanwhile.");
-    return { status: 200, said: "Saved.", version: versionOf(edited) };
+    return { status: 200, ...done, version: versionOf(edited) };
   }
   return refuse(
     422,

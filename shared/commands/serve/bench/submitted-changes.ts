@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from "node:util";
 import type { Part } from "../../../records/variant.ts";
 import type { Change } from "./edited-yaml.ts";
+import { lostFields } from "./lost-fields.ts";
 
 type Line = Readonly<Record<string, unknown>>;
 
@@ -55,24 +56,49 @@ function writtenValue(field: LineField, shown: string): unknown {
   return text;
 }
 
-/** The line as the page asks for it, with the record's own values wherever the page was not touched. */
-function wantedLine(line: Line, at: number, form: URLSearchParams): Line | undefined {
-  const asked = form.get(`${at}.state`);
-  if (asked === null) return line;
-  if (asked === "") return undefined;
-  const wanted: Record<string, unknown> = { ...line, state: asked };
+/** The line as it is typed, under the state that it had, with the record's own values wherever nothing was touched. */
+function typedLine(line: Line, at: number, form: URLSearchParams): Line {
+  const typed: Record<string, unknown> = { ...line };
   for (const field of lineFields) {
     const shown = form.get(`${at}.${field}`);
     if (field === "state" || shown === null || shown === shownValue(line[field])) continue;
     const value = writtenValue(field, shown);
-    if (value === undefined) delete wanted[field];
-    else wanted[field] = value;
+    if (value === undefined) delete typed[field];
+    else typed[field] = value;
   }
-  // Which model stands in a part's place is said of a substitute only.
-  if (asked !== "substitute" && line.state === "substitute") delete wanted.model;
-  return Object.fromEntries(
-    Object.entries(wanted).sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b)),
-  );
+  return typed;
+}
+
+/** What a part's form asks for, beside what the record says. */
+interface AskedPart {
+  readonly before: readonly Line[];
+  readonly after: readonly Line[];
+  /** Each thing that would no longer be on record, in words. */
+  readonly lost: readonly string[];
+}
+
+export function askedPart(part: Part, raw: unknown, form: URLSearchParams): AskedPart {
+  const before = linesOf(raw);
+  const count = form.has(`${before.length}.state`) ? before.length + 1 : before.length;
+  const after: Line[] = [];
+  const lost: string[] = [];
+  for (let at = 0; at < count; at++) {
+    const line = before[at] ?? {};
+    const asked = form.get(`${at}.state`);
+    if (asked === null) {
+      after.push(line);
+      continue;
+    }
+    const typed = typedLine(line, at, form);
+    const gone = lostFields(typed, asked, part);
+    if (at < before.length)
+      for (const [field, why] of gone)
+        lost.push(`${field} ${shownValue(typed[field])}${why === "" ? "" : `, ${why}`}`);
+    if (asked === "") continue;
+    const kept = Object.entries({ ...typed, state: asked }).filter(([field]) => !gone.has(field));
+    after.push(Object.fromEntries(kept.sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b))));
+  }
+  return { before, after, lost };
 }
 
 /** One word where there is nothing more to say. */
@@ -88,10 +114,7 @@ export function partChanges(
   form: URLSearchParams,
   order: readonly string[],
 ): readonly (readonly Change[])[] {
-  const lines = linesOf(raw);
-  const count = form.has(`${lines.length}.state`) ? lines.length + 1 : lines.length;
-  const wanted = Array.from({ length: count }, (_, at) => wantedLine(lines[at] ?? {}, at, form));
-  const kept = wanted.filter((line) => line !== undefined);
+  const { before: lines, after: kept } = askedPart(part, raw, form);
   if (isDeepStrictEqual(kept, lines)) return [];
   const [first] = kept;
   const value = first === undefined ? undefined : kept.length === 1 ? shortest(first) : kept.map(shortest);
