@@ -126,6 +126,41 @@ describe("fittedcase import items", () => {
     expect(out).toContain("1 row brought in; 1 row there already; 1 row rejected.");
   });
 
+  it.each([
+    [
+      "Nr,Titel,Modell,Seriennummer,Satz",
+      "1,Eine,pilot-mk2,H2101,7\n2,Zwei,pilot-mk2,H2107,9",
+      "Seriennummer",
+    ],
+    [
+      "No,Title,Model,Serial of the case",
+      "1,One,pilot-mk2,H2101\n2,Two,pilot-mk2,H2107",
+      "Serial of the case",
+    ],
+    ["No,Title,Model,Number", "1,One,pilot-mk2,H2101\n2,Two,pilot-mk2,H2107", "Number"],
+    ["Number,Title,Model,No", "H2101,One,pilot-mk2,1\nH2107,Two,pilot-mk2,2", "Number"],
+    ["No,Title,Model", "H2101,One,pilot-mk2\nH2107,Two,pilot-mk2", "No"],
+  ])(
+    "takes the serial of %j from the column that says so, not from one that counts",
+    async (headings, rows, from) => {
+      const root = pilotageFolder();
+      const { folder, file } = spreadsheet(`${headings}\n${rows}\n`);
+      await runHere(["import", "items", file, "--root", root], folder);
+      const map = readFileSync(path.join(folder, "old list.map.yaml"), "utf8");
+      expect(/^ {2}serial: (.*)$/m.exec(map)?.[1]).toBe(from);
+      expect(map).not.toContain("counts the rows");
+    },
+  );
+
+  it("asks whether a column that counts the rows is the serial, where there is no other", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet("No,Title,Model\n1,One,pilot-mk2\n2,Two,pilot-mk2\n");
+    await runHere(["import", "items", file, "--root", root], folder);
+    expect(readFileSync(path.join(folder, "old list.map.yaml"), "utf8")).toContain(
+      "  ## This counts the rows, 1, 2, 3. If it is the list's own number, take the line out.\n  serial: No\n",
+    );
+  });
+
   it("imports with a map that was corrected by hand", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet("What;Kind of case;When\nThe ferry outfit;second;3/4/2025\n");

@@ -37,21 +37,31 @@ export interface Matches {
 /** True where some words stand in a heading, whole and in this order. */
 export const containsWords = (heading: string, words: string) => ` ${heading} `.includes(` ${words} `);
 
-/** How well a heading fits a field: 3 its own name, 2 a synonym, 1 a synonym among other words, or a slip. */
-function fitOf(field: Field, heading: string): number {
-  const words = plainWords(heading);
-  const own = field.name;
-  if (words === own) return 3;
-  if (field.headings.includes(words)) return 2;
-  const long = [own, ...field.headings].filter((each) => each.length > 3);
-  if (long.some((each) => containsWords(words, each))) return 1;
-  return words.length > 4 && long.some((each) => distance(words, each) <= 1) ? 1 : 0;
+/** How a heading fits a field: faintly where it is near to a brief one. */
+type Fit = "own" | "synonym" | "near" | "brief" | "faint";
+
+/** A name among other words, or a slip. */
+function isNear(words: string, names: readonly string[]): boolean {
+  const long = names.filter((each) => each.length > 3);
+  if (long.some((each) => containsWords(words, each))) return true;
+  return words.length > 4 && long.some((each) => distance(words, each) <= 1);
 }
+
+function fitOf({ name, headings, brief }: Field, heading: string): Fit | undefined {
+  const words = plainWords(heading);
+  if (words === name) return "own";
+  if (headings.includes(words)) return "synonym";
+  if (brief.includes(words)) return "brief";
+  if (isNear(words, [name, ...headings])) return "near";
+  return isNear(words, brief) ? "faint" : undefined;
+}
+
+const plainFits: readonly (Fit | undefined)[] = ["own", "synonym", "brief"];
 
 export const isKnownHeading =
   (kind: TableKind, vocabulary: Vocabulary) =>
   (heading: string): boolean =>
-    fieldsOf(kind).some((field) => fitOf(field, heading) >= 2) ||
+    fieldsOf(kind).some((field) => plainFits.includes(fitOf(field, heading))) ||
     partOrFeature(heading, vocabulary) !== undefined;
 
 /** "parts.lens", "Lens", "features.arc": a column of a single part or feature. */
@@ -70,24 +80,35 @@ function saysHowSeen({ index }: Column, rows: readonly DataRow[]): boolean {
   return cells.length > 0 && cells.every((cell) => recordKinds.of(cell) !== undefined);
 }
 
-/** Finds the columns by their headings: own names and synonyms first, single parts next, then what is near. */
+/** Whether the cells of a column are 1, 2, 3 and so on: the numbers of a list's own rows. */
+export function countsRows({ index }: Column, rows: readonly DataRow[]): boolean {
+  return (
+    rows.length > 1 && rows.every(({ cells }, at) => cells[index]?.replace(/\.$/, "") === String(at + 1))
+  );
+}
+
+/**
+ * Finds the columns by their headings: own names and synonyms first, single parts next, then what is near, and at last
+ * what may be said of anything; of such columns one that counts the rows only where there is no other.
+ */
 export function columnMatches({ kind, columns, rows }: SheetFacts, vocabulary: Vocabulary): Matches {
   const fields = new Map<string, Column>();
   const parts = new Map<string, Column>();
   const features = new Map<string, Column>();
   const used = new Set<Column>();
-  const take = (least: number) => {
-    for (let level = 3; level >= least; level--) {
+  const take = (...fits: readonly Fit[]) => {
+    for (const fit of fits) {
       for (const field of fieldsOf(kind)) {
         if (fields.has(field.name)) continue;
-        const column = columns.find((each) => !used.has(each) && fitOf(field, each.heading) === level);
+        const fitting = columns.filter((each) => !used.has(each) && fitOf(field, each.heading) === fit);
+        const column = fitting.find((each) => fit !== "brief" || !countsRows(each, rows)) ?? fitting[0];
         if (!column) continue;
         fields.set(field.name, column);
         used.add(column);
       }
     }
   };
-  take(2);
+  take("own", "synonym");
   for (const column of columns) {
     const found = used.has(column) ? undefined : partOrFeature(column.heading, vocabulary);
     if (!found) continue;
@@ -103,7 +124,7 @@ export function columnMatches({ kind, columns, rows }: SheetFacts, vocabulary: V
     (where === "parts" ? parts : features).set(id, column);
     used.add(column);
   }
-  take(1);
+  take("near", "brief", "faint");
   const kinds = fieldsOf(kind).find((field) => field.reader === "record-kind" && !fields.has(field.name));
   const ofKinds = kinds && columns.find((column) => !used.has(column) && saysHowSeen(column, rows));
   if (kinds && ofKinds) {

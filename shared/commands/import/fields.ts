@@ -22,20 +22,27 @@ export interface Field {
   readonly required: boolean;
   /** Other headings under which people keep it, in English and German, in plain words (plain-words.ts). */
   readonly headings: readonly string[];
+  /** Headings so short or general that they may be said of anything: believed where nothing fits better. */
+  readonly brief: readonly string[];
 }
 
-const field = (name: string, reader: Reader, headings: string, required = false): Field => ({
+const listed = (headings: string): string[] => (headings === "" ? [] : headings.split(", "));
+
+const field = (name: string, reader: Reader, headings: string, required = false, brief = ""): Field => ({
   name,
   reader,
   required,
-  headings: headings === "" ? [] : headings.split(", "),
+  headings: listed(headings),
+  brief: listed(brief),
 });
 
 const variantHeadings =
-  "model, type, pattern, mark, mk, version, issue, variety, variante, modell, typ, muster, ausfuhrung";
+  "model, type, pattern, mark, version, issue, variety, variante, modell, typ, muster, ausfuhrung";
 const serialHeadings =
-  "serial no, serial number, serial nr, number, no, nr, s n, sn, seriennummer, serien nr, fabriknummer, fabrik nr, nummer";
-const currencyHeadings = "cur, curr, ccy, money, wahrung";
+  "serial no, serial number, serial nr, seriennummer, serien nr, fabriknummer, fabrik nr";
+const briefSerial = "s n, sn, number, no, nr, nummer";
+const currencyHeadings = "money, wahrung";
+const briefCurrency = "cur, curr, ccy";
 const germanNotes = "bemerkung, bemerkungen, anmerkung, anmerkungen, notiz, notizen, beschreibung";
 
 /** The columns of the log, in the order of the contract, which is that of the export. */
@@ -46,13 +53,15 @@ const sightings: readonly Field[] = [
     "date, date seen, seen on, when, when seen, year, date of sale, sale date, sold, sold on, datum, gesehen, gesehen am, jahr, verkauft am, wann",
     true,
   ),
-  field("variant", "variant", variantHeadings, true),
-  field("serial", "text", serialHeadings),
+  field("variant", "variant", variantHeadings, true, "mk"),
+  field("serial", "text", serialHeadings, false, briefSerial),
   field("example", "text", "known as, name, nickname, example name, bekannt als, bezeichnung"),
   field(
     "source",
     "source",
-    "found in, seen in, where, where seen, catalogue, publication, reference, ref, seller, venue, quelle, wo, wo gesehen, fundstelle, katalog, anbieter, verkaufer",
+    "found in, seen in, where, where seen, catalogue, publication, reference, seller, venue, quelle, wo, wo gesehen, fundstelle, katalog, anbieter, verkaufer",
+    false,
+    "ref",
   ),
   field(
     "kind",
@@ -77,7 +86,7 @@ const sightings: readonly Field[] = [
     "amount",
     "sum, amount, hammer, hammer price, price realised, asking price, cost, value, preis, betrag, zuschlag, erlos",
   ),
-  field("currency", "text", currencyHeadings),
+  field("currency", "text", currencyHeadings, false, briefCurrency),
   field(
     "relisted",
     "flag",
@@ -94,11 +103,13 @@ const items: readonly Field[] = [
   field(
     "id",
     "id",
-    "ref, reference, inventory no, inventory number, item no, key, kennung, inventarnummer, inventar nr",
+    "reference, inventory no, inventory number, item no, key, kennung, inventarnummer, inventar nr",
+    false,
+    "ref",
   ),
   field("title", "text", "name, item, heading, description short, titel, name des stucks, bezeichnung", true),
-  field("variant", "variant", variantHeadings, true),
-  field("serial", "text", serialHeadings),
+  field("variant", "variant", variantHeadings, true, "mk"),
+  field("serial", "text", serialHeadings, false, briefSerial),
   field("set", "text", "set no, set number, set nr, outfit no, outfit number, satznummer, satz nr, satz"),
   field(
     "examined",
@@ -127,7 +138,7 @@ const items: readonly Field[] = [
     "price paid, cost, paid for it, bought for, bezahlt, einkaufspreis, kaufpreis, gekauft fur",
   ),
   field("price", "amount", "asking price, asking, for sale at, preis, verkaufspreis"),
-  field("currency", "text", currencyHeadings),
+  field("currency", "text", currencyHeadings, false, briefCurrency),
   field("extras", "structure", "extra, also in the case, other contents, unlisted, zusatzlich, beigaben"),
   field("labels", "structure", ""),
   field("provenance", "structure", ""),

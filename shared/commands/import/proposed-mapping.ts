@@ -1,7 +1,7 @@
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { plainWords } from "../../diagnostics/plain-words.ts";
 import { yamlLine } from "../yaml-line.ts";
-import { columnMatches, containsWords, isExport, type SheetFacts } from "./column-matches.ts";
+import { columnMatches, containsWords, countsRows, isExport, type SheetFacts } from "./column-matches.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { knownWordsOf } from "./known-words.ts";
@@ -86,6 +86,10 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
   ];
   for (const field of fieldsOf(kind)) {
     const found = matches.fields.get(field.name);
+    if (found && field.name === "serial" && countsRows(found, rows))
+      lines.push(
+        comment("This counts the rows, 1, 2, 3. If it is the list's own number, take the line out.", "  "),
+      );
     if (found) lines.push(...fieldLines(field, found));
     else lines.push(...missingField(field));
   }
