@@ -1,6 +1,7 @@
 import { CsvError, type Info, parse } from "csv-parse/sync";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween, startOf } from "../diagnostics/place.ts";
+import { quoteFault } from "./csv-quotes.ts";
 
 export interface CsvRow {
   /** Column name to text; an empty cell is left out. Read anew whenever it is asked for: a log may be long. */
@@ -87,13 +88,14 @@ export function readCsv(file: string, text: string): CsvTable {
     raw = plainRows(text) ?? quotedRows(text);
   } catch (problem) {
     if (!(problem instanceof CsvError)) throw problem;
-    const line = typeof problem.lines === "number" ? problem.lines : 1;
-    const start = offsetOfLine(text, line);
-    const locus = locusBetween(file, text, start, start + 1);
-    const finding = {
+    const line = offsetOfLine(text, typeof problem.lines === "number" ? problem.lines : 1);
+    const { start, end, ...finding } = quoteFault(text) ?? {
+      start: line,
+      end: line + 1,
       found: problem.message.split("\n")[0] ?? "",
       expected: "comma-separated values (RFC 4180)",
     };
+    const locus = locusBetween(file, text, start, end);
     return {
       columns: [],
       header: "",

@@ -10,12 +10,12 @@ import {
   type Node,
   parseDocument,
   visit,
-  type YAMLError,
   type YAMLMap,
 } from "yaml";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Locus, locusBetween } from "../diagnostics/place.ts";
 import type { Path } from "./document.ts";
+import { yamlFaults } from "./yaml-faults.ts";
 
 /**
  * Numbers are only what reads back as it was typed: a serial `0118`, a date `1931-03` or `12E4` stays text,
@@ -183,39 +183,32 @@ function keyProblems(source: YamlText, block: string): Diagnostic[] {
   return diagnostics;
 }
 
-/** What most often lies behind a mistake that the reader names in words of its own. */
-const yamlRemedies: Partial<Record<YAMLError["code"], string>> = {
-  TAB_AS_INDENT: "Indent with spaces.",
-  BLOCK_AS_IMPLICIT_KEY: "A value that holds a colon and a space stands in quotation marks.",
-  BLOCK_IN_FLOW: "Before it a comma, a bracket or a brace is missing.",
-  MULTILINE_IMPLICIT_KEY: "The name of a field is followed by a colon and a space.",
-  DUPLICATE_KEY: "Each field is given once.",
-  BAD_SCALAR_START: "A value that begins with a sign stands in quotation marks.",
-};
-
 /**
  * The slow reader goes on after a mistake and so finds them all; the fast one stops at the first. Of one line the first
  * is told of: what follows it there is most often its doing.
  */
 function syntaxProblems(source: YamlText, block: string, first: Error): Diagnostic[] {
-  const expected = "YAML 1.2";
   const lines = new Set<number>();
-  const diagnostics = (slowlyRead(block, true)?.errors ?? []).flatMap((error) => {
-    const [start, end] = error.pos;
-    const locus = locusBetween(source.file, source.text, source.start + start, source.start + end);
-    if (lines.has(locus.place.line)) return [];
+  const diagnostics: Diagnostic[] = [];
+  const locusOf = (start: number, end: number) =>
+    locusBetween(source.file, source.text, source.start + start, source.start + end);
+  const document = slowlyRead(block, true);
+  const lineOf = (offset: number) => locusOf(offset, offset + 1).place.line;
+  for (const { start, end, ...finding } of document ? yamlFaults(block, document, lineOf) : []) {
+    const locus = locusOf(start, end);
+    if (lines.has(locus.place.line)) continue;
     lines.add(locus.place.line);
-    const said = error.message.replace(/[.:]$/, "");
-    return [
-      diagnose("yaml-syntax", locus, { found: `"${said}"`, expected, remedy: yamlRemedies[error.code] }),
-    ];
-  });
+    diagnostics.push(diagnose("yaml-syntax", locus, finding));
+  }
   if (diagnostics.length > 0) return diagnostics;
   const mark = first instanceof yaml.YAMLException ? first.mark : undefined;
   const at = source.start + Math.min(mark?.position ?? 0, block.length);
   const said = first instanceof yaml.YAMLException ? first.reason : "a value nested too deeply";
   return [
-    diagnose("yaml-syntax", locusBetween(source.file, source.text, at, at + 1), { found: said, expected }),
+    diagnose("yaml-syntax", locusBetween(source.file, source.text, at, at + 1), {
+      found: said,
+      expected: "YAML 1.2",
+    }),
   ];
 }
 

@@ -5,7 +5,7 @@ import { nearestSuggestion, suggestion } from "../diagnostics/nearest-name.ts";
 import { idSuggestion } from "../diagnostics/plain-words.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
-import { amountRemedy, dateRemedy, quotingRemedy } from "./remedies.ts";
+import { amountRemedy, dateRemedy, quotingRemedy, stateRemedy } from "./remedies.ts";
 
 type SchemaObject = { [keyword: string]: unknown };
 
@@ -40,6 +40,15 @@ export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorO
 
 const isMoney = (schema: SchemaObject) =>
   ["amount", "currency"].every((name) => namesOf(schema).includes(name));
+
+/** The line of a part is one of its states, in itself or within a mapping. */
+const isState = (path: Path, schema: SchemaObject) =>
+  path[0] === "parts" && [schema.type].flat().includes("object") && [schema.type].flat().includes("string");
+
+function typeRemedy(error: ErrorObject, path: Path, schema: SchemaObject): string | undefined {
+  if (isMoney(schema)) return amountRemedy(error.data);
+  return isState(path, schema) ? stateRemedy(error.data) : quotingRemedy(error);
+}
 
 const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
 
@@ -96,7 +105,7 @@ function explain(error: ErrorObject): Explanation | null {
         ...value,
         found,
         expected: typeInWords(error.params.type),
-        remedy: isMoney(schema) ? amountRemedy(error.data) : quotingRemedy(error),
+        remedy: typeRemedy(error, path, schema),
       };
     case "enum":
     case "const": {

@@ -24,6 +24,14 @@ export function amountRemedy(data: unknown): string | undefined {
   return `Write { amount: ${Number.isInteger(number) ? number : number.toFixed(2)}, currency: ${currency} }.`;
 }
 
+/** What somebody means who writes a number, or yes or no, where the state of a part belongs. */
+export function stateRemedy(data: unknown): string | undefined {
+  if (typeof data === "boolean") return `Write ${data ? "present" : "absent"}.`;
+  if (data === 0) return "Write absent.";
+  const isCount = typeof data === "number" && Number.isInteger(data) && data > 0;
+  return isCount ? `Write { state: present, quantity: ${data} }.` : undefined;
+}
+
 export function quotingRemedy(error: ErrorObject): string | undefined {
   const types = [error.params.type].flat();
   const scalar = typeof error.data === "number" || typeof error.data === "boolean";

@@ -112,6 +112,7 @@ describe("fittedcase check", () => {
       new Uint8Array(Buffer.from("---\ntitle: Caf\xe9\nvariant: chest-a\n---\n", "latin1")),
       ["2:11 not-text"],
     ],
+    ["a quotation mark left open", item('set: a\nserial: "118\nstatus: offered'), ["5:9 yaml-syntax"]],
     ["a duplicate key", item("set: a\nset: b"), ["5:1 yaml-syntax"]],
     ["braces for a value, which are a map for a key", item("set: {{ name }}"), ["4:7 yaml-syntax"]],
     ["a map for a key by its other name", item("labels: [&a { x: 1 }, { *a : 2 }]"), ["4:25 yaml-syntax"]],

@@ -36,6 +36,33 @@ describe("a first mistake is told of in words that mend it", () => {
       /yaml-syntax .* a comma, .* is missing\.$/,
     ],
     ["a colon left out", one("status offered\nset: x"), /yaml-syntax .* followed by a colon and a space\.$/],
+    [
+      "a quotation mark left open",
+      one('set: "17\nstatus: offered\nserial: "118"'),
+      /index\.md:4 yaml-syntax Found a quotation mark that is not closed; expected another where the text ends\.$/,
+    ],
+    [
+      "a quotation mark left open to the end",
+      one("set: '17\nstatus: offered"),
+      /index\.md:4 yaml-syntax Found a quotation mark that is not closed; .*$/,
+    ],
+    [
+      "a field given twice",
+      one("set: a\nstatus: offered\nset: b"),
+      /index\.md:6 yaml-syntax Found "set" again; expected each field once\. It is given on line 4 already\.$/,
+    ],
+    [
+      "a count for a part",
+      one("parts: { lens: 7 }"),
+      /wrong-type Found 7; .* Write \{ state: present, quantity: 7 \}\.$/,
+    ],
+    [
+      "a count for some units of a part",
+      one("parts: { lens: [absent, 2] }"),
+      /wrong-type Found 2; .* Write \{ state: present, quantity: 2 \}\.$/,
+    ],
+    ["none of a part", one("parts: { lens: 0 }"), /wrong-type Found 0; .* Write absent\.$/],
+    ["a part that is there", one("parts: { lens: true }"), /wrong-type Found true; .* Write present\.$/],
     ["a date with full stops", one("examined: 4.3.2026"), /wrong-date .* Write "2026-03-04"\.$/],
     ["a year that is about", one("examined: ca. 1931"), /wrong-date .* Write "1931~"\.$/],
     ["the same in German", one("examined: um 1931"), /wrong-date .* Write "1931~"\.$/],
@@ -74,6 +101,32 @@ describe("a first mistake is told of in words that mend it", () => {
       /log\.csv:1 csv-syntax .*semicolons.*fittedcase import sightings/,
     ],
     [
+      "a quotation mark left open in a log",
+      {
+        "content/sightings/log.csv":
+          'seen,variant,kind,note\n2001,chest-a,offer,"a lid\n2002,chest-a,offer,\n',
+      },
+      /log\.csv:2 csv-syntax Found a quotation mark that is not closed; expected another where the cell ends\. /,
+    ],
+    [
+      "a quotation mark left open above one that is closed",
+      {
+        "content/sightings/log.csv":
+          'seen,variant,kind,note\n2001,chest-a,offer,"a lid\n2002,chest-a,offer,"a key"\n',
+      },
+      /log\.csv:2 csv-syntax Found a quotation mark that is not closed; /,
+    ],
+    [
+      "quotation marks within a cell of a log",
+      { "content/sightings/log.csv": 'seen,variant,kind,note\n2001,chest-a,offer,a "good" lid\n' },
+      /log\.csv:2 csv-syntax Found a quotation mark within a cell; .* is written twice, /,
+    ],
+    [
+      "text after a cell that was closed",
+      { "content/sightings/log.csv": 'seen,variant,kind,note\n2001,chest-a,offer,"good" lid\n' },
+      /log\.csv:2 csv-syntax Found text after the quotation mark that closes its cell; expected a comma /,
+    ],
+    [
       "a record of another name",
       { "content/items/two/index.txt": item("") },
       /^content\/items\/two\/index\.txt:1 misplaced-file .* content\/items\/two\/index\.md/,
@@ -104,6 +157,15 @@ describe("a first mistake is told of in words that mend it", () => {
   it("a log with semicolons is told of once", () => {
     const log = { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" };
     expect(told(log).filter((each) => each.includes("log.csv"))).toHaveLength(1);
+  });
+
+  it("a quotation mark is shown where it was opened", () => {
+    const log =
+      'seen,variant,kind,note\n2001,chest-a,offer,\n2002,chest-a,offer,"a lid\n2003,chest-a,offer,\n';
+    const root = writeCollection(smallCollection(parts, { "content/sightings/log.csv": log }));
+    const [only, ...more] = loadCollection(root).diagnostics.filter(({ code }) => code === "csv-syntax");
+    expect(more).toEqual([]);
+    expect(only).toMatchObject({ line: 3, column: 20, endLine: 3, endColumn: 26 });
   });
 
   it("a placeholder that is none", () => {
