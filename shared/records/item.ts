@@ -197,7 +197,9 @@ function plainLine(state: State): PartLine {
   return known;
 }
 
-const partLine = (raw: RawPartState): PartLine => (typeof raw === "string" ? plainLine(raw) : fullLine(raw));
+/** One line of a part, a single word or a mapping. */
+export const partLine = (raw: RawPartState): PartLine =>
+  typeof raw === "string" ? plainLine(raw) : fullLine(raw);
 
 const fullLine = (line: RawPartLine): PartLine => {
   return {

@@ -65,6 +65,27 @@ describe("fittedcase checklist", () => {
     expect(html).toContain("H2118");
   });
 
+  it("says all that is on record of a part", async () => {
+    const html = await sheet("full", {
+      "content/items/full.md": `---
+title: Full
+variant: pilot-mk2
+parts:
+  sextant: { state: present, serial: S9, condition: worn, packed: sealed, repairs: [relacquered], evidence: letter }
+  shade: [{ state: present, quantity: 1, rest: absent }, { state: unverified, belongs: spare }]
+  mercury-bottle: { state: not-issued, note: See the issue book. }
+  oil-bottle: { state: substitute, model: later-tin }
+---
+`,
+    });
+    expect([...html.matchAll(/On record: ([^<]*)<\/em>/g)].map(([, said]) => said)).toEqual([
+      "present, serial S9, worn, packed: sealed, repairs: relacquered, by letter.",
+      "1 present, the rest absent; unverified, spare.",
+      "not-issued, See the issue book.",
+      "substitute, model later-tin.",
+    ]);
+  });
+
   it("is one file of valid HTML, with nothing from outside", async () => {
     const html = await sheet("pilot-mk2", {
       "content/items/odd.md": "---\ntitle: '<b>Odd</b> & \"others\"'\nvariant: pilot-mk2\n---\n",

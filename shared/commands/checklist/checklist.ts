@@ -5,19 +5,19 @@ import { suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Item, PartLine } from "../../records/item.ts";
 import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
+import { lineRemarks } from "../line-remarks.ts";
 import { rootFolder } from "../root-folder.ts";
 import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
 import { browserNames, installedBrowser } from "./installed-browser.ts";
 import { printPdf } from "./print-pdf.ts";
 
-const lineWords = ({ state, quantity, serial, marks }: PartLine): string =>
+/** All that is recorded of a part: who ticks anew must not take what stands there for what does not. */
+const lineWords = (line: PartLine): string =>
   [
-    quantity === undefined ? state : `${quantity} ${state}`,
-    serial && `serial ${serial}`,
-    marks.length > 0 && `marked ${marks.join(", ")}`,
-  ]
-    .filter(Boolean)
-    .join(", ");
+    line.quantity === undefined ? line.state : `${line.quantity} ${line.state}`,
+    ...(line.rest === undefined ? [] : [`the rest ${line.rest}`]),
+    ...lineRemarks(line).map((remark) => remark.replace(/\.$/, "")),
+  ].join(", ");
 
 const asChecklistItem = ({ title, serial, set, parts }: Item): ChecklistItem => ({
   title,

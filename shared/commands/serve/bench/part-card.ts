@@ -12,7 +12,7 @@ export interface FormFrame {
 }
 
 /** The states of a part, with what its page calls them; the first is no state. */
-export const choices = [
+const choices = [
   ["", "Not examined"],
   ["present", "Present"],
   ["absent", "Absent"],

@@ -53,7 +53,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     family?.features.get(form.get("feature") ?? ""),
   ];
   let ways: readonly (readonly Change[])[];
-  let done: Pick<Saved, "said" | "isStale"> = { said: "Saved." };
+  let done: () => Pick<Saved, "said" | "isStale"> = () => ({ said: "Saved." });
   if (part) {
     const raw = within("parts", part.id);
     const asked = askedPart(part, raw, form);
@@ -65,7 +65,10 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
       };
     ways = partChanges(part, raw, form, order);
     const isFewer = asked.before.length > 1 && asked.after.length < asked.before.length;
-    done = { said: savedWords(part, asked), ...(asks !== "" || isFewer ? { isStale: true } : {}) };
+    done = () => ({
+      said: savedWords(part, asked),
+      ...(asks !== "" || isFewer ? { isStale: true } : {}),
+    });
   } else if (feature)
     ways = fieldChanges(["features", feature.id], within("features", feature.id), form.get("value"), [
       ...(family?.features.keys() ?? []),
@@ -83,7 +86,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     if (wrong.length > 0) return refuse(422, `Not saved. ${wrong.map(({ message }) => message).join(" ")}`);
     if (!writeRecord(root, record, edited))
       return refuse(409, "Not saved: the file was changed elsewhere meanwhile.");
-    return { status: 200, ...done, version: versionOf(edited) };
+    return { status: 200, ...done(), version: versionOf(edited) };
   }
   return refuse(
     422,

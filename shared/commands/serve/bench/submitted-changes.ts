@@ -70,7 +70,7 @@ function typedLine(line: Line, at: number, form: URLSearchParams): Line {
 }
 
 /** What a part's form asks for, beside what the record says. */
-interface AskedPart {
+export interface AskedPart {
   readonly before: readonly Line[];
   readonly after: readonly Line[];
   /** Each thing that would no longer be on record, in words. */
