@@ -1,15 +1,29 @@
 import type { HazardFinding } from "../assessments/hazards.ts";
+import type { Hazard } from "../records/register.ts";
 import { inLanguage } from "./in-language.ts";
 import type { PublishedHazard } from "./published.ts";
 
+/** A hazard in a language, as far as the register has it there, and else in that of the register. */
+export function hazardIn(
+  { name, caution, translated }: Hazard,
+  language: string,
+): { readonly name: string; readonly caution: string; readonly isTranslated: boolean } {
+  const own = inLanguage(translated, language);
+  return {
+    name: own?.name ?? name,
+    caution: own?.caution ?? caution,
+    isTranslated: own?.name !== undefined && own.caution !== undefined,
+  };
+}
+
 export function publishHazard({ hazard, parts, extras }: HazardFinding, language: string): PublishedHazard {
-  const own = inLanguage(hazard.translated, language);
+  const { name, caution } = hazardIn(hazard, language);
   return {
     id: hazard.id,
-    name: own?.name ?? hazard.name,
+    name,
     parts,
     extras,
-    caution: own?.caution ?? hazard.caution,
+    caution,
     source: hazard.source,
     url: hazard.url ?? null,
   };

@@ -3,6 +3,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Item, PartLine } from "../../records/item.ts";
+import { cautionsOf } from "../cautions.ts";
 import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
 import { lineRemarks } from "../line-remarks.ts";
@@ -70,7 +71,7 @@ export const checklist: Command = {
     const root = rootFolder(cwd, values.root);
     const known = knownCollection(root, err);
     if (!known) return 1;
-    const { items, variants, families, hazards } = known.collection;
+    const { items, variants, families } = known.collection;
     const item = items.get(id);
     const variant = variants.get(item?.variant ?? id);
     if (!variant) {
@@ -84,7 +85,7 @@ export const checklist: Command = {
     const sheet = checklistHtml(
       variant,
       families.get(variant.family),
-      hazards,
+      cautionsOf(known.collection),
       item && asChecklistItem(item),
     );
     if (values.pdf) {

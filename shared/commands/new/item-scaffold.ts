@@ -1,6 +1,6 @@
 import type { Family } from "../../records/family.ts";
-import type { Hazard } from "../../records/register.ts";
 import type { Part, Variant } from "../../records/variant.ts";
+import type { Caution } from "../cautions.ts";
 import { groupsInOrder } from "../groups-in-order.ts";
 import { yamlLine } from "../yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
@@ -25,12 +25,12 @@ export function itemScaffold(
   { title, serial, set, today }: NewItem,
   variant: Variant,
   family: Family | undefined,
-  hazards: ReadonlyMap<string, Hazard>,
+  cautions: ReadonlyMap<string, Caution>,
 ): string {
   const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
   const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []);
   const dangers = [...new Set([...variant.parts.values()].flatMap((part) => part.hazards))].map(
-    (id) => hazards.get(id)?.name.toLowerCase() ?? id,
+    (id) => cautions.get(id)?.nameInText ?? id,
   );
   const lines = [
     "---",
@@ -72,7 +72,7 @@ export function itemScaffold(
   lines.push("", ...explanation("The parts, in the order of unpacking."), "parts:");
   for (const group of groups) {
     lines.push(`  ## ---- ${groupName(family, group[0])} ----`);
-    lines.push(...group.flatMap((part) => partScaffold(part, set, hazards)));
+    lines.push(...group.flatMap((part) => partScaffold(part, set, cautions)));
   }
   lines.push(
     "",

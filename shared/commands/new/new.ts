@@ -4,6 +4,7 @@ import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { CollectionFile } from "../../source/collection-files.ts";
+import { cautionsOf } from "../cautions.ts";
 import { type Command, UsageError } from "../command.ts";
 import { type KnownCollection, knownCollection } from "../known-collection.ts";
 import { recordProblems } from "../record-problems.ts";
@@ -78,7 +79,7 @@ const kinds: Readonly<Record<string, Kind>> = {
         kind: "item",
         id,
         file: `content/items/${id}/index.md`,
-        text: itemScaffold({ title, serial, set, today }, variant, family, collection.hazards),
+        text: itemScaffold({ title, serial, set, today }, variant, family, cautionsOf(collection)),
         next: "Open it beside the case, tick what you see, and run: fittedcase check",
       };
     },

@@ -1,5 +1,5 @@
-import type { Hazard } from "../../records/register.ts";
 import type { Part } from "../../records/variant.ts";
+import type { Caution } from "../cautions.ts";
 import { yamlLine } from "../yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 import { rangeWords } from "./range-words.ts";
@@ -15,9 +15,9 @@ const setWords = (mark: string, set: string | undefined) =>
 export function partScaffold(
   part: Part,
   set: string | undefined,
-  hazards: ReadonlyMap<string, Hazard>,
+  known: ReadonlyMap<string, Caution>,
 ): string[] {
-  const cautions = part.hazards.flatMap((id) => hazards.get(id) ?? []);
+  const cautions = part.hazards.flatMap((id) => known.get(id) ?? []);
   const quantity = part.quantity > 1 ? `, ${part.quantity} of them` : "";
   const facts = [
     part.look,
@@ -33,8 +33,8 @@ export function partScaffold(
     part.marks.length > 0 && "marks: […]",
   ].filter(Boolean);
   return [
-    ...cautions.flatMap(({ name, caution, source }) =>
-      explanation(`CAUTION, ${name.toLowerCase()}: ${caution} (${source})`, 2),
+    ...cautions.flatMap(({ nameInText, caution, source }) =>
+      explanation(`CAUTION, ${nameInText}: ${caution} (${source})`, 2),
     ),
     ...explanation(`${part.name} (${part.standing}${quantity}). ${facts.join(" ")}`.trim(), 2),
     ...(fields.length > 0 ? explanation(`Or: { state: present, ${fields.join(", ")} }`, 2) : []),

@@ -1,5 +1,6 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { xmlText } from "../../../pages/data/xml.ts";
+import { cautionHtml, cautionsOf } from "../../cautions.ts";
 import { groupsInOrder } from "../../groups-in-order.ts";
 import type { BenchRecord, BenchReference } from "./bench-record.ts";
 import { chosenOf, type FormFrame, field, hidden, partCard, savingForm } from "./part-card.ts";
@@ -118,18 +119,19 @@ export function benchItem(
   const set = shownValue(data.set) || undefined;
 
   const used = new Set([...variant.parts.values()].flatMap((part) => part.hazards));
-  const dangers = [...collection.hazards.values()].filter(({ id }) => used.has(id));
+  const known = cautionsOf(collection);
+  const dangers = [...known.values()].filter(({ id }) => used.has(id));
   const cautions =
     dangers.length > 0
       ? `<section class="before"><h2>Before you begin</h2><p>Local rules and licensed practice come before this page.</p><dl>${dangers
           .map(
-            ({ id, name, caution, source }) =>
-              `<dt>${xmlText(name)}: ${xmlText(
+            (each) =>
+              `<dt>${cautionHtml(each.name, each)}: ${xmlText(
                 [...variant.parts.values()]
-                  .filter((part) => part.hazards.includes(id))
+                  .filter((part) => part.hazards.includes(each.id))
                   .map((part) => part.name)
                   .join(", "),
-              )}</dt><dd>${xmlText(caution)} <cite>${xmlText(source)}</cite></dd>`,
+              )}</dt><dd>${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></dd>`,
           )
           .join("")}</dl></section>`
       : "";
@@ -155,7 +157,7 @@ export function benchItem(
   const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []).map((group) => {
     const id = group[0]?.group;
     const name = id === undefined ? "Other parts" : (family?.groups.get(id) ?? id.replaceAll("-", " "));
-    return `<section><h2>${xmlText(name)}</h2>${group.map((part) => partCard(part, of(parts, part.id), set, collection.hazards, frame, another === part.id)).join("\n")}</section>`;
+    return `<section><h2>${xmlText(name)}</h2>${group.map((part) => partCard(part, of(parts, part.id), set, known, frame, another === part.id)).join("\n")}</section>`;
   });
   const examined = [...variant.parts.keys()].filter((id) => linesOf(of(parts, id)).length > 0).length;
   const itemTitle = shownValue(data.title);

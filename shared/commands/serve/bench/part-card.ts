@@ -1,6 +1,6 @@
 import { xmlText } from "../../../pages/data/xml.ts";
-import type { Hazard } from "../../../records/register.ts";
 import type { Part } from "../../../records/variant.ts";
+import { type Caution, cautionHtml } from "../../cautions.ts";
 import { rangeWords } from "../../new/range-words.ts";
 import { linesOf, shownValue } from "./submitted-changes.ts";
 
@@ -102,14 +102,14 @@ export function partCard(
   part: Part,
   raw: unknown,
   set: string | undefined,
-  hazards: ReadonlyMap<string, Hazard>,
+  known: ReadonlyMap<string, Caution>,
   frame: FormFrame,
   another: boolean,
 ): string {
   const lines = linesOf(raw);
   const shown = lines.length === 0 || another ? [...lines, {}] : lines;
   const several = shown.length > 1;
-  const cautions = part.hazards.flatMap((id) => hazards.get(id) ?? []);
+  const cautions = part.hazards.flatMap((id) => known.get(id) ?? []);
   const marks = part.marks.map((mark) =>
     set === undefined && mark === "{set}" ? "the set’s number" : mark.replaceAll("{set}", set ?? "…"),
   );
@@ -129,7 +129,7 @@ export function partCard(
       : "";
   return `<article class="part" id="part-${part.id}" aria-labelledby="name-${part.id}">
 <h3 id="name-${part.id}">${xmlText(part.name)} <small>${part.standing}${part.quantity > 1 ? `, ${part.quantity} issued` : ""}</small></h3>
-${cautions.map(({ name, caution, source }) => `<p class="caution"><strong>Caution: ${xmlText(name.toLowerCase())}.</strong> ${xmlText(caution)} <cite>${xmlText(source)}</cite></p>`).join("")}
+${cautions.map((each) => `<p class="caution"><strong>Caution: ${cautionHtml(each.nameInText, each)}.</strong> ${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></p>`).join("")}
 ${facts.length > 0 ? `<p class="look">${facts.join(" ")}</p>` : ""}
 ${savingForm(frame, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several)).join("")}${models}`)}
 ${more}</article>`;
