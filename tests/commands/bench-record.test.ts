@@ -99,7 +99,12 @@ describe("an item's file, ticked at the bench", () => {
     ],
     ["a new part after the one before it", "oil-bottle", { state: "absent" }, ["+  oil-bottle: absent"]],
     ["a new part before all others", "case", { state: "present" }, ["+  case: present"]],
-    ["a part no longer examined", "sextant", { state: "" }, ["-  sextant: present   # seen"]],
+    [
+      "a part no longer examined, with the remark that is its writer's",
+      "sextant",
+      { state: "" },
+      ["-  sextant: present   # seen", "+  # sextant: present   # seen"],
+    ],
     [
       "a part of several lines",
       "papers",

@@ -85,7 +85,10 @@ class Edits {
       : this.spliced(node.range[0], endOf(this.block, node), written);
   }
 
-  /** Takes a key and its value away; a line that had been offered in a comment becomes an offer again. */
+  /**
+   * Takes a key and its value away. A line that had been offered in a comment becomes an offer again; so does one with a
+   * remark at its end, which is its writer's.
+   */
   removed(map: YAMLMap, pair: Pair): string | null {
     const at = map.items.indexOf(pair);
     const [start, keyEnd] = keyRange(pair);
@@ -107,7 +110,9 @@ class Edits {
     const isOffered =
       new RegExp(`^${indent}##`).test(above) ||
       [above, below].some((line) => this.#offers(line, indent, keyOf(pair)));
-    if (isOffered && !this.block.slice(start, end).includes("\n")) return this.spliced(start, start, "# ");
+    const hasRemark = /^[ \t]+#/.test(this.block.slice(end, nextLine(this.block, end)));
+    if ((isOffered || hasRemark) && !this.block.slice(start, end).includes("\n"))
+      return this.spliced(start, start, "# ");
     return this.spliced(first, nextLine(this.block, end), "");
   }
 
