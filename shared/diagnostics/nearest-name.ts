@@ -29,10 +29,17 @@ export function nearestSuggestion(name: string, known: Iterable<string>): string
   return names.length > 0 ? `Did you mean ${names.map((each) => `"${each}"`).join(" or ")}?` : undefined;
 }
 
-/** The same, else the whole choice where it is short enough to read. */
-export function suggestion(name: string, known: Iterable<string>): string | undefined {
+/** The same, else the whole choice where it is short enough to read. What is taken already was not meant. */
+export function suggestion(
+  name: string,
+  known: Iterable<string>,
+  isTaken: (known: string) => boolean = () => false,
+): string | undefined {
   const all = [...known];
-  const nearest = nearestSuggestion(name, all);
+  const nearest = nearestSuggestion(
+    name,
+    all.filter((each) => !isTaken(each)),
+  );
   if (nearest !== undefined) return nearest;
   if (all.length > 0 && all.length <= 12) return `Known: ${all.join(", ")}.`;
   return undefined;

@@ -142,21 +142,23 @@ export function buildCollection(
       families.set(record.id, familyFrom(record.id, record.document));
   }
 
+  const filesOf = (kind: FileKind) => read.files.filter((file) => file.kind === kind);
+  const isBroken = (family: string) =>
+    !families.has(family) && filesOf("family").some(({ id }) => id === family);
   const variantFiles = named(ofKind("variant"), "one variant of each id in the whole collection")
     .filter((record) => sound(record, validator.of("variant")))
-    .map((record) => ({ id: record.id, family: record.file.split("/")[2] ?? "", document: record.document }));
-  const resolved = variantsFrom(variantFiles);
+    .map((record) => ({ id: record.id, family: record.file.split("/")[2] ?? "", document: record.document }))
+    .filter(({ family }) => !isBroken(family));
+  const idsOfFiles = new Set(filesOf("variant").map(({ id }) => id));
+  const resolved = variantsFrom(variantFiles, (id) => idsOfFiles.has(id));
   diagnostics.push(...resolved.diagnostics);
   const variants = new Map<string, Variant>(
     inOrderOfIssue(resolved.variants).map((variant) => [variant.id, variant]),
   );
 
   // Whoever refers to a record that is there but broken is told of the record only.
-  const thereButBroken = new Set(
-    read.files.filter((file) => file.kind === "variant" && !variants.has(file.id)).map((file) => file.id),
-  );
   const knownVariant = (document: SourceDocument, id: string): boolean => {
-    if (variants.has(id) || thereButBroken.has(id)) return true;
+    if (variants.has(id) || idsOfFiles.has(id)) return true;
     report("unknown-variant", document, ["variant"], {
       found: `"${id}"`,
       expected: "the id of a variant reference",
@@ -218,7 +220,6 @@ export function buildCollection(
     ...checkReferences(collection, {
       beside: read.beside,
       settings: settingsRecord?.document,
-      thereButBroken,
       itemFiles,
     }),
   );

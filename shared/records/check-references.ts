@@ -13,7 +13,6 @@ import { reportWeakPoints } from "./weak-points.ts";
 interface Surroundings {
   readonly beside: ReadonlySet<string>;
   readonly settings: SourceDocument | undefined;
-  readonly thereButBroken: ReadonlySet<string>;
   /** How many items there are, those included that have errors. */
   readonly itemFiles: number;
 }
@@ -48,8 +47,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
     for (const [at, id] of family.sources.entries())
       checkSource(collection, report, family.document, ["sources", at], id);
   }
-  for (const variant of collection.variants.values())
-    checkVariant(collection, around.thereButBroken, report, variant);
+  for (const variant of collection.variants.values()) checkVariant(collection, report, variant);
   const addresses = new Map<string, string>(
     [...collection.items.keys()].map((id) => [id, `the item "${id}"`]),
   );

@@ -10,13 +10,14 @@ export function checkSighting(collection: Collection, report: Report, sighting: 
   const variant = collection.variants.get(sighting.variant);
   if (!variant) return;
   checkSource(collection, report, document, ["source"], sighting.source);
+  const told = new Set([...sighting.present, ...sighting.absent]);
   for (const column of ["present", "absent"] as const) {
     for (const id of sighting[column]) {
       if (id === "rest" || variant.parts.has(id)) continue;
       report("unknown-part", document, [column], {
         found: `"${id}"`,
         expected: `a part of "${variant.id}", or "rest"`,
-        remedy: suggestion(id, variant.parts.keys()),
+        remedy: suggestion(id, variant.parts.keys(), (part) => told.has(part)),
       });
     }
     const both =

@@ -25,13 +25,8 @@ function checkRanges(
   }
 }
 
-/** A variant reference against its family, its base and itself. `thereButBroken`: ids of records with errors. */
-export function checkVariant(
-  collection: Collection,
-  thereButBroken: ReadonlySet<string>,
-  report: Report,
-  variant: Variant,
-) {
+/** A variant reference against its family and itself. */
+export function checkVariant(collection: Collection, report: Report, variant: Variant) {
   const { document } = variant;
   const raw = document.data as Record<string, unknown>;
   // What a variant has from another is checked, and reported, where it was written.
@@ -40,16 +35,6 @@ export function checkVariant(
     if (key === undefined) return value !== undefined && value !== null;
     return typeof value === "object" && value !== null && Object.hasOwn(value, key);
   };
-  if (variant.extends !== undefined) {
-    const base = collection.variants.has(variant.extends) || thereButBroken.has(variant.extends);
-    if (!base) {
-      report("unknown-variant", document, ["extends"], {
-        found: `"${variant.extends}"`,
-        expected: "the id of another variant reference",
-        remedy: suggestion(variant.extends, collection.variants.keys()),
-      });
-    }
-  }
   const family = collection.families.get(variant.family);
   if (!family) {
     const finding = { found: "no family.yaml beside this variant", expected: "one, with at least a name" };

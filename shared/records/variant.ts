@@ -1,5 +1,6 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
+import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { SourceDocument } from "../source/document.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
@@ -123,8 +124,14 @@ function overriding(base: RawVariant, own: RawVariant): RawVariant {
   return merged;
 }
 
-/** Resolves `extends` across a whole set of references; what cannot be resolved is reported and left out. */
-export function variantsFrom(files: readonly VariantFile[]): {
+/**
+ * Resolves `extends` across a whole set of references; what cannot be resolved is reported and left out. One whose base is
+ * there, but has errors itself, is left out without a word: without its base it would be another.
+ */
+export function variantsFrom(
+  files: readonly VariantFile[],
+  isThere: (id: string) => boolean,
+): {
   variants: Variant[];
   diagnostics: Diagnostic[];
 } {
@@ -150,6 +157,16 @@ export function variantsFrom(files: readonly VariantFile[]): {
       } else if (base) {
         const inherited = resolve(base, [...trail, file.id]);
         whole = inherited && overriding(inherited, own);
+      } else {
+        if (!isThere(own.extends))
+          diagnostics.push(
+            diagnose("unknown-variant", file.document.locate(["extends"]), {
+              found: `"${own.extends}"`,
+              expected: "the id of another variant reference",
+              remedy: suggestion(own.extends, byId.keys()),
+            }),
+          );
+        whole = null;
       }
     }
     resolved.set(file.id, whole);

@@ -71,7 +71,9 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
     at: "key",
     found: `"${name}"`,
     expected,
-    remedy: suggestion(name, namesOf(schema)) ?? fieldsInWords(namesOf(schema)),
+    remedy:
+      suggestion(name, namesOf(schema), (known) => Object.hasOwn(error.data as object, known)) ??
+      fieldsInWords(namesOf(schema)),
   };
 }
 

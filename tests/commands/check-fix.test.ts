@@ -8,6 +8,7 @@ import { runHere } from "./run-here.ts";
 
 const read = (root: string, file: string) => readFileSync(path.join(root, file), "utf8");
 const item = "content/items/one.md";
+const reference = "schemas/reference/pilot";
 
 describe("fittedcase check --fix", () => {
   it("mends slips with one near name, and keeps every other byte", async () => {
@@ -41,6 +42,35 @@ describe("fittedcase check --fix", () => {
     const { code, out } = await runHere(["check", "--fix"], root);
     expect(code).toBe(1);
     expect(out).toContain('Did you mean "pilot-mk1" or "pilot-mk2"?');
+    expect(read(root, item)).toBe(before);
+  });
+
+  it("judges nothing by a reference whose base or family has errors, and mends nothing by it", async () => {
+    const own = "name: Mark III\nextends: pilot-mk2\nparts:\n  shades: { name: Pair of shades }\n";
+    const log = "seen,variant,kind,present\n1991,pilot-mk3,offer,shade;sextant\n";
+    const record = "---\ntitle: One\nvariant: pilot-mk3\nparts: { shade: present, shades: absent }\n---\n";
+    const files = { [item]: record, "content/sightings/more.csv": log, [`${reference}/pilot-mk3.yaml`]: own };
+    for (const [name, from, to] of [
+      ["pilot-mk2.yaml", "issued: 1931/1938", "issued: 1938/1931"],
+      ["family.yaml", "name: Ebbholm Pilotage outfits", "nam: 1"],
+    ] as const) {
+      const file = `${reference}/${name}`;
+      const root = pilotageFolder({ ...files, [file]: String(pilotage[file]).replace(from, to) });
+      const { code, out } = await runHere(["check", "--fix", "--format", "json"], root);
+      expect(code).toBe(1);
+      const told = (JSON.parse(out) as { diagnostics: { file: string; severity: string }[] }).diagnostics;
+      const wrong = new Set(told.filter(({ severity }) => severity === "error").map((each) => each.file));
+      expect([...wrong]).toEqual([file]);
+      expect(read(root, item)).toBe(record);
+      expect(read(root, "content/sightings/more.csv")).toBe(log);
+    }
+  });
+
+  it("takes no name for a slip of one that stands beside it", async () => {
+    const before =
+      "---\ntitle: One\ntitel: Two\nvariant: pilot-mk2\nparts: { shade: present, shde: absent }\n---\n";
+    const root = pilotageFolder({ [item]: before });
+    expect((await runHere(["check", "--fix"], root)).code).toBe(1);
     expect(read(root, item)).toBe(before);
   });
 
