@@ -34,13 +34,27 @@ export function assessProvenance(
 ): Provenance {
   const dates = events.map(({ date }) => date).filter((date) => finite(date.earliest) !== null);
   const byStart = [...dates].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0));
-  const started = issued && finite(issued.earliest) !== null ? [issued] : [];
   const life = lifeOf(issued, examined);
   return {
     documentedYears: documentedYears(byStart, life, examined),
     lifetimeYears: life && life.last - life.first + 1,
-    gaps: gapsBetween([...started, ...byStart]),
+    gaps: gapsBetween(
+      [...issueOf(issued, dates), ...byStart].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0)),
+    ),
   };
+}
+
+/**
+ * The issue of one outfit, as an event on some day of the years in which all of its variant were issued: at the latest
+ * when the first is known of it. None where that is not known, or was before.
+ */
+function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): EdtfDate[] {
+  const earliest = finite(issued?.earliest ?? null);
+  if (!issued || earliest === null) return [];
+  const known = [issued.latest, ...dates.map(({ latestStart }) => latestStart)];
+  const latest = Math.min(...known.map((day) => day ?? Number.POSITIVE_INFINITY));
+  if (latest < earliest) return [];
+  return [{ ...issued, latestStart: latest, earliestEnd: earliest, latest: finite(latest) }];
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { PublishedEvent, PublishedItem } from "../publication/published.ts";
+import { gapLength } from "../words/gap-length.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
 import type { Link } from "./page.ts";
@@ -51,13 +52,7 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
       numbers.count(documentedYears),
       lifetimeYears === null ? null : numbers.count(lifetimeYears),
     ),
-    gaps: gaps.map(({ from, to, years, longest }) => {
-      const shortest = numbers.span(years);
-      const most = longest === null ? null : numbers.span(longest);
-      return most === null || most === shortest
-        ? say.gap(String(from), String(to), shortest)
-        : say.gapLonger(String(from), String(to), shortest, most);
-    }),
+    gaps: gaps.map((gap) => say.gap(String(gap.from), String(gap.to), gapLength(gap, numbers))),
     plot: drawing({ kind: "item", item, plot: "custody" }, index, { idPrefix: "custody" }),
   };
 }

@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../publication/published.ts";
+import { gapLength } from "../words/gap-length.ts";
 import type { WordsForPlots, YearsOf } from "../words/plot-words.ts";
 
 export type Custody = Pick<PublishedItem["provenance"], "events" | "gaps">;
@@ -42,8 +43,7 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   };
   const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
   const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
-    const write = words.numbers.span;
-    const text = custody.gap(write(years), longest === null ? null : write(longest), years);
+    const text = custody.gap(gapLength({ years, longest }, words.numbers));
     return { kind: "gap", first: from, last: to, open: false, date: "", text };
   });
   const marks = [

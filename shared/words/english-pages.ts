@@ -2,6 +2,7 @@ import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
 import { plural } from "./english-plural.ts";
+import type { GapLength } from "./gap-length.ts";
 
 const conjunction = new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" });
 const list = (names: readonly string[]): string => conjunction.format(names);
@@ -337,10 +338,11 @@ export const englishPages = {
       lifetime === null
         ? `${documented} calendar years are documented.`
         : `${documented} of its ${lifetime} calendar years are documented.`,
-    gap: (from: string, to: string, years: string) =>
-      `Nothing is known between ${from} and ${to}: ${years} years.`,
-    gapLonger: (from: string, to: string, years: string, longest: string) =>
-      `Nothing is known between ${from} and ${to}: at least ${years} years, at most ${longest}.`,
+    gap: (from: string, to: string, { shortest, longest, isSure }: GapLength) => {
+      const least = `${shortest} ${shortest === "1" ? "year" : "years"}`;
+      const length = isSure ? least : `at least ${least}${longest === null ? "" : `, at most ${longest}`}`;
+      return `Nothing is known between ${from} and ${to}: ${length}.`;
+    },
     noCustody: "Nothing is recorded of where it has been.",
     from: (who: string) => `from ${who}`,
     to: (who: string) => `to ${who}`,

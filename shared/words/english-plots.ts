@@ -71,9 +71,9 @@ export const englishPlots: PlotWords = {
       ].join(", "),
     issued: "issued",
     examined: "examined",
-    gap: (shortest, longest, number) =>
-      longest === null || longest === shortest
-        ? `nothing known for ${plural(number, shortest, "year")}`
+    gap: ({ shortest, longest, isSure }) =>
+      longest === null
+        ? `nothing known for ${isSure ? "" : "at least "}${shortest} ${shortest === "1" ? "year" : "years"}`
         : `nothing known for ${shortest} to ${longest} years`,
     gapBetween: (from, to, gap) => `${from} to ${to}: ${gap}`,
     dated: (date, event) => `${date}: ${event}`,

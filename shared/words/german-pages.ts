@@ -334,9 +334,13 @@ export const germanPages: PageWords = {
       lifetime === null
         ? `${documented} Kalenderjahre sind belegt.`
         : `${documented} seiner ${lifetime} Kalenderjahre sind belegt.`,
-    gap: (from, to, years) => `Zwischen ${from} und ${to} ist nichts bekannt: ${years} Jahre.`,
-    gapLonger: (from, to, years, longest) =>
-      `Zwischen ${from} und ${to} ist nichts bekannt: mindestens ${years} Jahre, höchstens ${longest}.`,
+    gap: (from, to, { shortest, longest, isSure }) => {
+      const least = `${shortest} ${shortest === "1" ? "Jahr" : "Jahre"}`;
+      const length = isSure
+        ? least
+        : `mindestens ${least}${longest === null ? "" : `, höchstens ${longest}`}`;
+      return `Zwischen ${from} und ${to} ist nichts bekannt: ${length}.`;
+    },
     noCustody: "Wo es war, ist nirgends festgehalten.",
     from: (who) => `von ${who}`,
     to: (who) => `an ${who}`,

@@ -73,9 +73,9 @@ export const germanPlots: PlotWords = {
       ].join(", "),
     issued: "ausgegeben",
     examined: "geprüft",
-    gap: (shortest, longest, number) =>
-      longest === null || longest === shortest
-        ? `${counted(number, shortest, "Jahr", "Jahre")} ohne Nachricht`
+    gap: ({ shortest, longest, isSure }) =>
+      longest === null
+        ? `${isSure ? "" : "mindestens "}${shortest} ${shortest === "1" ? "Jahr" : "Jahre"} ohne Nachricht`
         : `${shortest} bis ${longest} Jahre ohne Nachricht`,
     gapBetween: (from, to, gap) => `${from} bis ${to}: ${gap}`,
     dated: (date, event) => `${date}: ${event}`,

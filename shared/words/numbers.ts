@@ -19,7 +19,8 @@ export interface NumberWords {
   readonly confidence: (value: number) => string;
   readonly estimate: (value: number) => string;
   readonly wait: (years: number) => string;
-  readonly span: (value: number) => string;
+  /** What is the least or the most is rounded so that it stays so. */
+  readonly span: (value: number, bound?: "least" | "most") => string;
   readonly quantity: (value: number) => string;
   readonly money: (amount: number, currency: string) => string;
 }
@@ -43,6 +44,14 @@ function moneyFormat(language: string, currency: string, isWhole: boolean): Intl
 
 /** In years. */
 export const longestWait = 100;
+
+/** The nearest number of two digits, in years of whole ones from a hundred up, that a bound does not claim too much by. */
+function boundary(value: number, bound: "least" | "most"): number {
+  const step = value >= 100 ? 1 : value < 0.1 ? 0.01 : 10 ** (Math.floor(Math.log10(value)) - 1);
+  const steps = value / step;
+  // What stands on a step, but for an error of rounding, stays there.
+  return step * (bound === "least" ? Math.floor(steps + 1e-9) : Math.ceil(steps - 1e-9));
+}
 
 /** `under` and `over` say that something lies below or above a number that is already written. */
 export function numberWords(
@@ -71,7 +80,10 @@ export function numberWords(
     confidence: (value) => chosen.format(value),
     estimate,
     wait: (years) => (years > longestWait ? over(whole.format(longestWait)) : estimate(years)),
-    span: (value) => (value >= 100 ? whole.format(value) : twoDigits(value)),
+    span: (value, bound) => {
+      const years = bound ? boundary(value, bound) : value;
+      return years >= 100 ? whole.format(years) : twoDigits(years);
+    },
     quantity: (value) => hundredths.format(value),
     money: (amount, currency) => moneyFormat(language, currency, Number.isInteger(amount)).format(amount),
   };

@@ -1,3 +1,4 @@
+import type { GapLength } from "./gap-length.ts";
 import type { Words } from "./words.ts";
 
 /** Who did what with an outfit, and where; null where nobody says, or nobody may. */
@@ -68,8 +69,8 @@ export interface PlotWords {
     readonly event: (event: CustodyInWords) => string;
     readonly issued: string;
     readonly examined: string;
-    /** Years of which nothing is known: the fewest that it can be, and the most, null where that is not known. */
-    readonly gap: (shortest: string, longest: string | null, number: number) => string;
+    /** Years of which nothing is known. */
+    readonly gap: (length: GapLength) => string;
     readonly gapBetween: (from: string, to: string, gap: string) => string;
     readonly dated: (date: string, event: string) => string;
     readonly undated: (count: string, number: number) => string;

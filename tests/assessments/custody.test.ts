@@ -106,11 +106,27 @@ describe("a gap", () => {
       expect.closeTo(4 * 365 + 1, 6),
       expect.closeTo(19 * 365 + 4, 6),
     ]);
-    // From 1 January 1925 to 31 December 1930, and 1940 to 1960, each day between the two.
+    // From 1 January 1920, when it may have been issued, to 31 December 1930, and 1940 to 1960, each day between the two.
     expect(gaps.map(({ longest }) => (longest ?? 0) * daysInYear)).toEqual([
-      expect.closeTo(6 * 365 + 1 - 2, 6),
+      expect.closeTo(11 * 365 + 3 - 2, 6),
       expect.closeTo(21 * 365 + 6 - 2, 6),
     ]);
+  });
+
+  it("after the issue begins when this one was issued, which is no later than what is first known of it", () => {
+    const { gaps } = assess("1903/1911", ["1910-06-01", "1903-02-01", "1960"], "1980");
+    expect(gaps.map(({ from, to }) => [from, to])).toEqual([
+      [1903, 1910],
+      [1910, 1960],
+    ]);
+    // From 2 February 1903 to 31 May 1910: 333 days of 1903, six years with a leap year in them, 151 days of 1910.
+    expect((gaps[0]?.years ?? 0) * daysInYear).toBeCloseTo(333 + 6 * 365 + 2 + 151, 6);
+    expect(gaps[0]?.longest).toBe(gaps[0]?.years);
+    // From 2 June 1910 to the last day of 1959, or the last but one of 1960; twelve and thirteen leap years.
+    expect((gaps[1]?.years ?? 0) * daysInYear).toBeCloseTo(213 + 49 * 365 + 12, 6);
+    expect((gaps[1]?.longest ?? 0) * daysInYear).toBeCloseTo(213 + 50 * 365 + 13 - 1, 6);
+    // What was there before any was issued says nothing of when this one was.
+    expect(assess("1903/1911", ["1899", "1960"], "1980").gaps.map(({ from }) => from)).toEqual([1899]);
   });
 
   it("is one day long at least", () => {

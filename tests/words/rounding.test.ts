@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
 import type { Scale } from "../../shared/records/register.ts";
 import { english } from "../../shared/words/english.ts";
+import { gapLength } from "../../shared/words/gap-length.ts";
 
 const { count, share, confidence, estimate, wait, span, quantity } = english.numbers;
 
@@ -82,5 +83,24 @@ describe("rounding for reading, all of it in one place", () => {
         expect(classOf(scale, value)).toBe(count(value));
       }),
     );
+  });
+});
+
+describe("how long nothing is known", () => {
+  const write = (years: number, longest: number | null) => {
+    const length = gapLength({ years, longest }, english.numbers);
+    return english.pages.item.gap("1987", "2004", length).replace(/^.*: /, "");
+  };
+
+  it.each<[number, number | null, string]>([
+    [16.835, 17.835, "at least 16 years, at most 18."],
+    [16.835, 16.835, "17 years."],
+    [16.835, null, "at least 16 years."],
+    [1.05, 1.19, "at least 1 year, at most 1.2."],
+    [20, 21, "at least 20 years, at most 21."],
+    [100.9, 101.1, "at least 100 years, at most 102."],
+    [0.0027, 0.011, "at least 0 years, at most 0.02."],
+  ])("is never said to be more or less than %s to %s", (years, longest, expected) => {
+    expect(write(years, longest)).toBe(expected);
   });
 });

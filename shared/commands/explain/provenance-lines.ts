@@ -1,3 +1,4 @@
+import { gapLength } from "../../words/gap-length.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";
 
@@ -19,7 +20,6 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
     ]
       .filter(Boolean)
       .join("; ");
-  const years = (number: number) => `${words.numbers.span(number)} ${number === 1 ? "year" : "years"}`;
   return [
     ...events.flatMap((event) => [
       `  ${words.date(event.date)}`,
@@ -32,12 +32,9 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
         : `${documentedYears} of ${lifetimeYears} calendar years since issue`,
       setting,
     ),
-    ...gaps.flatMap(({ from, to, years: shortest, longest }, at) =>
-      labelled(
-        at === 0 ? "gaps" : "",
-        `${from} to ${to}: ${years(shortest)}${longest !== null && longest - shortest > 0.05 ? `, or as many as ${words.numbers.span(longest)}` : ""}`,
-        setting,
-      ),
-    ),
+    ...gaps.flatMap((gap, at) => {
+      const length = words.plots.custody.gap(gapLength(gap, words.numbers));
+      return labelled(at === 0 ? "gaps" : "", `${gap.from} to ${gap.to}: ${length}`, setting);
+    }),
   ];
 }

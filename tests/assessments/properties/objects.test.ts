@@ -209,9 +209,11 @@ describe("provenance", () => {
     );
   });
 
-  it("does not depend on the order of the events, and no event makes the gaps longer", () => {
+  it("does not depend on the order of the events, and no event after the issue makes the gaps longer", () => {
     fc.assert(
       fc.property(fc.array(event, { maxLength: 6 }), event, (events, more) => {
+        // One in the years of issue tells when it was issued, so that what is not known may begin sooner.
+        fc.pre((more.latestStart ?? 0) >= (date("1920/1925").latest ?? 0));
         const found = assess(events);
         expect(assess(events.toReversed())).toEqual(found);
         const within = (gaps: typeof found.gaps, last: number) =>

@@ -1,0 +1,24 @@
+import type { NumberWords } from "./numbers.ts";
+
+/** How long nothing is known, in years as they are written. */
+export interface GapLength {
+  /** The fewest that it can be. */
+  readonly shortest: string;
+  /** The most; null where that is not known, or where its dates leave no choice. */
+  readonly longest: string | null;
+  readonly isSure: boolean;
+}
+
+const halfADay = 0.5 / 365;
+
+export function gapLength(
+  { years, longest }: { readonly years: number; readonly longest: number | null },
+  { span }: Pick<NumberWords, "span">,
+): GapLength {
+  const isSure = longest !== null && longest - years < halfADay;
+  return {
+    shortest: span(years, isSure ? undefined : "least"),
+    longest: longest === null || isSure ? null : span(longest, "most"),
+    isSure,
+  };
+}
