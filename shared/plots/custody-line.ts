@@ -145,7 +145,10 @@ function drawYears(
   );
 }
 
-/** Solid where custody is documented or follows on, broken through the gaps, heavy through an event that lasts. */
+/**
+ * Solid where custody is documented or follows on, broken through the gaps, heavy through the years that an event
+ * certainly lasts; beside it, thin, those in any of which one may lie.
+ */
 function drawLine(
   marks: readonly CustodyMark[],
   y: (year: number) => number,
@@ -165,16 +168,21 @@ function drawLine(
     from = Math.max(from, stop);
   }
   if (end > from) solid += vertical(line, y(from), y(end));
-  const lasting = marks.filter((mark) => mark.kind === "event" && (mark.open || mark.last > mark.first));
+  const within = (year: number) => Math.min(end, Math.max(first, year));
+  const lasting = marks.flatMap(({ kind, through, open }) => {
+    if (kind !== "event" || !through || (!open && through.last === through.first)) return [];
+    return vertical(line, y(within(through.first)), y(within(open ? end : through.last + 1)));
+  });
+  const vague = marks.flatMap((mark) =>
+    mark.kind === "event" && !mark.through ? vertical(line + 4, y(mark.first), y(mark.last + 1)) : [],
+  );
   const open = marks.some((mark) => mark.open);
   const tip = coordinate(y(end) + 7);
   return (
     stroke("custody", solid) +
     stroke("custody-gap", broken) +
-    stroke(
-      "custody-lasting",
-      lasting.map((mark) => vertical(line, y(mark.first), y(mark.open ? end : mark.last + 1))).join(""),
-    ) +
+    stroke("custody-lasting", lasting.join("")) +
+    stroke("custody-vague", vague.join("")) +
     (open
       ? stroke(
           "axis",
@@ -201,7 +209,7 @@ function drawLeaders(
       mark.kind === "gap"
         ? ""
         : element("circle", {
-            class: mark.kind === "bound" ? "plot-ring" : "plot-dot",
+            class: mark.kind === "bound" || !mark.through ? "plot-ring" : "plot-dot",
             cx: line,
             cy: from,
             r: 3.2,

@@ -1,3 +1,4 @@
+import type { CalendarYears } from "../dates/calendar-years.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { gapLength } from "../words/gap-length.ts";
 import type { WordsForPlots, YearsOf } from "../words/plot-words.ts";
@@ -10,6 +11,8 @@ export interface CustodyMark {
   /** Calendar years, the last one included. */
   readonly first: number;
   readonly last: number;
+  /** The years of these that it certainly goes through; null where it lies in any one of them. */
+  readonly through: CalendarYears["through"];
   /** Goes on, for all that is known. */
   readonly open: boolean;
   readonly date: string;
@@ -44,7 +47,7 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
   const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
     const text = custody.gap(gapLength({ years, longest }, words.numbers));
-    return { kind: "gap", first: from, last: to, open: false, date: "", text };
+    return { kind: "gap", first: from, last: to, through: null, open: false, date: "", text };
   });
   const marks = [
     ...(issued ? mark("bound", issued, custody.issued) : []),
@@ -61,12 +64,15 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   };
 }
 
-function spanOf(date: string, yearsOf: YearsOf): Pick<CustodyMark, "first" | "last" | "open"> | null {
+function spanOf(
+  date: string,
+  yearsOf: YearsOf,
+): Pick<CustodyMark, "first" | "last" | "through" | "open"> | null {
   const years = yearsOf(date);
   const ends = [years?.first, years?.last].flatMap((year) =>
     typeof year === "number" && Number.isFinite(year) ? [year] : [],
   );
   const [first, last] = [ends[0], ends.at(-1)];
   if (first === undefined || last === undefined) return null;
-  return { first, last, open: years?.last === Number.POSITIVE_INFINITY };
+  return { first, last, through: years?.through ?? null, open: years?.last === Number.POSITIVE_INFINITY };
 }

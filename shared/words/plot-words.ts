@@ -1,3 +1,4 @@
+import type { CalendarYears } from "../dates/calendar-years.ts";
 import type { GapLength } from "./gap-length.ts";
 import type { Words } from "./words.ts";
 
@@ -92,6 +93,4 @@ export interface PlotOptions {
 }
 
 /** The calendar years that an EDTF date may reach into: infinite where open, null where not known. */
-export type YearsOf = (
-  edtf: string,
-) => { readonly first: number | null; readonly last: number | null } | null;
+export type YearsOf = (edtf: string) => CalendarYears | null;

@@ -18,6 +18,22 @@ describe("calendarYears", () => {
     ["1970-01-01", 1970, 1970],
     ["Y-17E7", -170_000_000, -170_000_000],
   ])("of %s are %s to %s", (text, first, last) => {
-    expect(calendarYears(parseEdtf(text) as EdtfDate)).toEqual({ first, last });
+    expect(calendarYears(parseEdtf(text) as EdtfDate)).toMatchObject({ first, last });
+  });
+
+  it.each([
+    ["1931/1938", 1931, 1938],
+    ["1931-12-31", 1931, 1931],
+    ["193X/1945", 1939, 1945],
+    ["1931/194X", 1931, 1940],
+    ["1931/..", 1931, Infinity],
+    ["1931/", 1931, 1931],
+    ["/1931", 1931, 1931],
+  ])("certainly goes through, of %s, %s to %s", (text, first, last) => {
+    expect(calendarYears(parseEdtf(text) as EdtfDate).through).toEqual({ first, last });
+  });
+
+  it.each(["193X", "19XX", "[1931,1935]", "193X/193X"])("of %s are none for certain", (text) => {
+    expect(calendarYears(parseEdtf(text) as EdtfDate).through).toBeNull();
   });
 });

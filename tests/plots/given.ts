@@ -26,7 +26,8 @@ export const yearsOf: YearsOf = (edtf) => {
   const [from = "", to = from] = edtf.split("/");
   const year = (text: string, open: number) =>
     text === "" ? null : text === ".." ? open : Number(text.slice(0, 4));
-  return { first: year(from, Number.NEGATIVE_INFINITY), last: year(to, Number.POSITIVE_INFINITY) };
+  const [first, last] = [year(from, Number.NEGATIVE_INFINITY), year(to, Number.POSITIVE_INFINITY)];
+  return { first, last, through: first === null || last === null ? null : { first, last } };
 };
 
 const syllable = fc.constantFrom("Wolf", "ram", "il", "mm", "stativ", "& co", "Øre", "<b>", '"', "lens", "-");
