@@ -212,6 +212,7 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
             keys: keysOf(item.example, item.serial),
             certain: isExamined ? (completeness.main?.weighted.low ?? null) : null,
             isExamined,
+            isAssembled: item.assembled.length > 0,
           },
           ranked,
           rarity.survivors,

@@ -44,9 +44,12 @@ const totalWeight = (variant: Variant, { completeness }: Examined): number =>
     0,
   );
 
-/** What the certain share of a part would be with some more right units in it. */
-const shareWith = ({ present, credit, expected }: PartFinding, more: number): number =>
-  Math.min(1, (present + credit + more) / expected);
+/** What the certain share of a part would be with some more right units in it: first for those gone, then for substitutes. */
+function shareWith({ present, credit, absent, substitute, expected }: PartFinding, more: number): number {
+  const replaced = Math.min(substitute, Math.max(0, more - absent));
+  const given = replaced === 0 ? 0 : (credit * replaced) / substitute;
+  return Math.min(1, (present + credit + more - given) / expected);
+}
 
 /** Units known to be gone, or filled by something that does not count in full. */
 function unitsWanted({ absent, substitute, credit, expected, present }: PartFinding): number {

@@ -37,7 +37,9 @@ export type StatementId =
   | "serials-not-shown"
   | "estimate-exceeds-made"
   | "counts-contradicted"
+  | "counts-assembled"
   | "counted-in-by-certain-part"
+  | "offers-as-known-now"
   | "lists-share-nothing"
   | "at-least-known"
   | "years-from-log";

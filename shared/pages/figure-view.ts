@@ -7,7 +7,9 @@ import { sourceLink } from "./source-reference.ts";
 /** A figure as a page prints it: the phrase first, and what it rests on for whoever opens it. */
 export interface FigureView {
   readonly phrase: string;
-  /** Why there is no figure. */
+  /** Whether the phrase says something: a number, or the ends of a range that was written down without one. */
+  readonly isKnown: boolean;
+  /** Why there is no number. */
   readonly withheld: string | null;
   readonly method: Link;
   readonly asks: string;
@@ -26,9 +28,11 @@ const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "exa
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
-  const hasInterval = figure.low !== null && figure.high !== null && figure.low !== figure.high;
+  const hasEnds = figure.low !== null && figure.high !== null;
+  const hasInterval = hasEnds && figure.low !== figure.high;
   return {
     phrase: words.phrase(figure),
+    isKnown: figure.value !== null || hasEnds,
     withheld: figure.insufficient,
     method: { name: method.name, address: addresses.method(figure.method) },
     asks: method.asks,

@@ -156,8 +156,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     class: classView(variant, collection, say),
     conflict:
       rarity.survivors.value !== null &&
-      rarity.made.value !== null &&
-      rarity.survivors.value > rarity.made.value,
+      rarity.survivors.value > (rarity.made.value ?? rarity.made.high ?? Number.POSITIVE_INFINITY),
     sightings: {
       count: say.sightings(rarity.sightings, rarity.distinct),
       onceTwice: say.onceTwice(rarity.once, rarity.twice),

@@ -72,6 +72,14 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "One of those counted is here under this name against the evidence, and may be no example of it."
       : `${count(examples)} of those counted are here under this name against the evidence, and may be no examples of it.`;
   },
+  "counts-assembled": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "One of those counted was made up with parts of another case."
+      : `${count(examples)} of those counted were made up with parts of another case.`;
+  },
+  "offers-as-known-now": () =>
+    "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>

@@ -76,6 +76,14 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Eines der gezählten gilt hier gegen den Befund als diese Variante und ist vielleicht kein Exemplar von ihr."
       : `${count(examples)} der gezählten gelten hier gegen den Befund als diese Variante und sind vielleicht keine Exemplare von ihr.`;
   },
+  "counts-assembled": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Eines der gezählten wurde mit Teilen aus einem anderen Kasten ergänzt."
+      : `${count(examples)} der gezählten wurden mit Teilen aus einem anderen Kasten ergänzt.`;
+  },
+  "offers-as-known-now": () =>
+    "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",

@@ -56,6 +56,18 @@ describe("wanted", () => {
       2,
       3 / 32,
     ],
+    [
+      "one there, and one that stands in for a half",
+      [line("present"), line("substitute", { model: "tin" })],
+      1,
+      1 / 32,
+    ],
+    [
+      "one that stands in for a half, and one that nobody looked for",
+      [line("substitute", { model: "tin", quantity: 1 })],
+      1,
+      1 / 32,
+    ],
     ["one there, and two that stand in", [line("present"), line("substitute", { quantity: 2 })], 1, 1 / 16],
     ["one never issued, and one gone", [line("not-issued"), line("absent")], 1, 1 / 8],
   ])("is %s", (_, lines, units, gain) => {
@@ -189,9 +201,9 @@ describe("spare units go where they gain most", () => {
 
   it("instead of what only stands in for it", () => {
     const halves = [line("substitute", { model: "tin" })];
-    // figures.md, section 1: two that count for a half each and a right one are 2 of 2; another would add nothing.
+    // Each takes the place of one that counts for a half: 1 of 2 units becomes 2 of 2.
     expect(moves({ to: { hook: halves }, from: { hook: has(4) } })).toMatchObject({
-      moves: [{ units: 1 }],
+      moves: [{ units: 2 }],
       gain: 1 / 16,
       items: [{ before: 1 / 16, after: 1 / 8 }],
     });

@@ -20,6 +20,7 @@ export function assessItemRarity(
     /** Null where there is nothing to be certain of: the reference lists no part, or nobody has looked for any. */
     readonly certain: number | null;
     readonly isExamined: boolean;
+    readonly isAssembled: boolean;
   },
   examples: RankedExamples,
   survivors: Figure,
@@ -27,7 +28,7 @@ export function assessItemRarity(
 ): ItemRarity {
   const { certain } = item;
   const nothing = statement(item.isExamined ? "no-part-in-reference" : "no-part-examined");
-  const { others, asComplete, above, sources } = examples.besides(item);
+  const { others, asComplete, above, assembled, sources } = examples.besides(item);
   const compared = certain === null ? others : others + 1;
   const asCompleteAmong = asComplete + 1;
 
@@ -37,7 +38,11 @@ export function assessItemRarity(
     method: "wilson",
     inputs: { atLeastAsComplete: certain === null ? 0 : asCompleteAmong, compared, certain },
     sources,
-    caveats: [statement("counted-in-by-certain-part"), statement("assumes-even-chance")],
+    caveats: [
+      ...countingAssembled(assembled + Number(item.isAssembled)),
+      statement("counted-in-by-certain-part"),
+      statement("assumes-even-chance"),
+    ],
   };
   const share =
     certain === null
@@ -51,10 +56,21 @@ export function assessItemRarity(
     asCompleteWait:
       certain === null
         ? withheld(nothing, { ...wait, inputs: wait.inputs })
-        : { ...wait, caveats: [...wait.caveats, statement("counted-in-by-certain-part")] },
+        : {
+            ...wait,
+            caveats: [
+              ...wait.caveats,
+              statement("counted-in-by-certain-part"),
+              statement("offers-as-known-now"),
+            ],
+          },
     rank: certain === null ? null : { place: above + 1, of: compared },
   };
 }
+
+/** Where some are as complete as they are only since parts of another case were put into theirs, the figure says so. */
+export const countingAssembled = (examples: number): Statement[] =>
+  examples === 0 ? [] : [statement("counts-assembled", { examples })];
 
 /** `known`: how many of them are on record. Nothing else keeps the product of two low ends from falling below it. */
 export function survivorsAsComplete(
@@ -70,7 +86,11 @@ export function survivorsAsComplete(
     method: "share-of-survivors",
     inputs: { share: ends(share), survivors: ends(survivors) },
     sources: [...share.sources, ...survivors.sources],
-    caveats: [statement("assumes-share-independent"), ...survivors.caveats],
+    caveats: [
+      ...share.caveats.filter(({ says }) => says === "counts-assembled"),
+      statement("assumes-share-independent"),
+      ...survivors.caveats,
+    ],
   };
   const why: Statement | null = survivors.insufficient ? statement("survivors-withheld") : share.insufficient;
   if (why || share.value === null || share.low === null || share.high === null) {

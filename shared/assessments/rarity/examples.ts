@@ -15,6 +15,8 @@ export interface Example {
   /** The names and serials by which it is known. */
   readonly keys: ReadonlySet<string>;
   readonly items: readonly string[];
+  /** Made up with parts of another case. */
+  readonly isAssembled: boolean;
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
@@ -32,7 +34,7 @@ interface Occasion {
   readonly seen: EdtfDate | undefined;
   readonly states: (part: Part) => RecordedShare | undefined;
   readonly row?: Sighting;
-  readonly item?: string;
+  readonly item?: Item;
 }
 
 const there: Bounds = { low: 1, high: 1 };
@@ -68,7 +70,7 @@ function occasionOfItem({ item, completeness }: CensusItem): Occasion {
   return {
     keys: keysOf(item.example, item.serial),
     seen: item.examined,
-    item: item.id,
+    item,
     states: (part) => {
       if (!item.parts.has(part.id)) return undefined;
       const share = completeness.parts.get(part.id)?.share;
@@ -157,7 +159,8 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
   return {
     sightings: Math.max(1, occasionsSeen),
     keys: new Set(occasions.flatMap(({ keys }) => keys)),
-    items: occasions.flatMap(({ item }) => (item === undefined ? [] : [item])),
+    items: occasions.flatMap(({ item }) => item?.id ?? []),
+    isAssembled: occasions.some(({ item }) => item !== undefined && item.assembled.length > 0),
     rows,
     lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
     shares,

@@ -4,7 +4,7 @@ import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { neededBy } from "../needed-parts.ts";
 import { statement } from "../statement.ts";
 import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
-import { survivorsAsComplete } from "./as-complete.ts";
+import { countingAssembled, survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
 import { sourcesOf } from "./survivors.ts";
 
@@ -28,6 +28,11 @@ function reaches(example: Example, needed: readonly Part[]): boolean | null {
   return undecided ? null : true;
 }
 
+const asKnownNow = (offers: Figure): Figure => ({
+  ...offers,
+  caveats: [...offers.caveats, statement("offers-as-known-now")],
+});
+
 /**
  * Rarity by level of completeness: the bare instrument may turn up every year and the whole outfit once in a
  * lifetime, so one figure for both would mislead.
@@ -50,7 +55,10 @@ export function assessLevelRarity(
     method: "wilson",
     inputs: { reaching: reaching.length, recorded: recorded.length },
     sources: sourcesOf(recorded),
-    caveats: [statement("assumes-even-chance")],
+    caveats: [
+      ...countingAssembled(reaching.filter(({ isAssembled }) => isAssembled).length),
+      statement("assumes-even-chance"),
+    ],
   };
   const share =
     recorded.length === 0
@@ -60,7 +68,7 @@ export function assessLevelRarity(
   return {
     share,
     survivors: survivorsAsComplete(share, survivors, reaching.length, confidence),
-    appearance: assessAppearance(offers, watched, confidence),
-    wait: assessWait(offers, watched, confidence),
+    appearance: asKnownNow(assessAppearance(offers, watched, confidence)),
+    wait: asKnownNow(assessWait(offers, watched, confidence)),
   };
 }

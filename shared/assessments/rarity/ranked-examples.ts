@@ -18,6 +18,8 @@ interface Besides {
   /** How many of them are at least as complete, and how many more complete. */
   readonly asComplete: number;
   readonly above: number;
+  /** How many of those at least as complete were made up with parts of another case. */
+  readonly assembled: number;
   readonly sources: Iterable<string | undefined>;
 }
 
@@ -52,6 +54,8 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
   const named = new Map<string, Example[]>();
   const citing = new Map<string | undefined, number>();
   const offers: number[] = [0];
+  /** After each example how many of them were made up with parts of another case. */
+  const assembled: number[] = [0];
   /** After how many examples a source first tells of an offer. */
   const tellsAfter = new Map<string | undefined, number>();
   for (const [at, example] of ranked.entries()) {
@@ -68,6 +72,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       if (!tellsAfter.has(row.source)) tellsAfter.set(row.source, at);
     }
     offers.push(count);
+    assembled.push((assembled[at] ?? 0) + Number(example.isAssembled));
   }
 
   return {
@@ -80,10 +85,14 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       const citedByOwn = [...own].flatMap((example) => [...sourcesOf([example])]);
       const isCitedBeside = (source: string | undefined, count: number) =>
         count > citedByOwn.filter((cited) => cited === source).length;
+      const assembledAmong = (holds: (share: number) => boolean): number =>
+        (assembled[countWhile(holds)] ?? 0) -
+        [...own].filter((example) => example.isAssembled && holds(shareOf(example))).length;
       return {
         others: ranked.length - own.size,
         asComplete: certain === null ? 0 : others((share) => isAsComplete(share, certain)),
         above: certain === null ? 0 : others((share) => isAbove(share, certain)),
+        assembled: certain === null ? 0 : assembledAmong((share) => isAsComplete(share, certain)),
         sources: [...citing].flatMap(([source, count]) => (isCitedBeside(source, count) ? [source] : [])),
       };
     },

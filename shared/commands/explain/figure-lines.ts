@@ -31,7 +31,9 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
   const withheld = figure.insufficient !== null;
   const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
   const percent = `${words.numbers.confidence(figure.confidence)} interval`;
-  const hasInterval = figure.low !== null && figure.high !== null && figure.low !== figure.high;
+  // A range that was written down without a number in it is no interval of an estimate.
+  const hasInterval =
+    figure.value !== null && figure.low !== null && figure.high !== null && figure.low !== figure.high;
   const detail = (label: string, text: string) => labelled(label, text, setting, 4);
   return [
     `  ${name}: ${paint(withheld ? "yellow" : "bold", phrase)}`,

@@ -108,6 +108,7 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
     const { inText } = pages;
     return note("completeness", `${completeness.title}, ${inText(completeness.weighted)}`, {
       phrase: weighted ?? pages.inputs.unknown,
+      isKnown: true,
       withheld: null,
       method: { address: addresses.method("completeness"), name: pages.methods.completeness.name },
       asks: pages.methods.completeness.asks,

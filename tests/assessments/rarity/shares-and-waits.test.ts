@@ -309,7 +309,7 @@ describe("as complete as this one", () => {
     more: { keys?: string[]; survivors?: Figure; items?: string } = {},
   ) =>
     assessItemRarity(
-      { id: "one", keys: more.keys ?? [], certain, isExamined: true },
+      { id: "one", keys: more.keys ?? [], certain, isExamined: true, isAssembled: false },
       rankExamples(logged(...rows), watched),
       more.survivors ?? survivors,
       0.95,
@@ -346,7 +346,7 @@ describe("as complete as this one", () => {
     expect(assess(0.75, rows, { keys: ["serial 7", "example x"] }).rank).toEqual({ place: 3, of: 3 });
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true },
+      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false },
       rankExamples(examples, watched),
       survivors,
       0.95,
@@ -369,8 +369,34 @@ describe("as complete as this one", () => {
     expect(asCompleteSurvivors.caveats[0]).toEqual(statement("at-least-known", { known: 5 }));
     expect(asCompleteWait).toMatchObject({
       inputs: { offers: 2, years: 10 },
-      caveats: [statement("assumes-constant-rate"), statement("counted-in-by-certain-part")],
+      caveats: [
+        statement("assumes-constant-rate"),
+        statement("counted-in-by-certain-part"),
+        statement("offers-as-known-now"),
+      ],
     });
+  });
+
+  it("says how many of its equals were made up with parts of another case, itself among them", () => {
+    const assessed = (isAssembled: boolean, keys: string[] = []) =>
+      assessItemRarity(
+        { id: "one", keys, certain: 0.75, isExamined: true, isAssembled },
+        rankExamples(
+          logged({ ...whole, serial: "7" }, whole, bare, box).map((each, at) => ({
+            ...each,
+            isAssembled: at !== 1,
+          })),
+          watched,
+        ),
+        survivors,
+        0.95,
+      );
+    const counted = (examples: number) => statement("counts-assembled", { examples });
+    // The whole one of serial 7 and the bare one; the box alone is less complete.
+    expect(assessed(false).asComplete.caveats[0]).toEqual(counted(2));
+    expect(assessed(true).asComplete.caveats[0]).toEqual(counted(3));
+    expect(assessed(true).asCompleteSurvivors.caveats).toContainEqual(counted(3));
+    expect(assessed(true, ["serial 7"]).asComplete.caveats[0]).toEqual(counted(2));
   });
 
   it("rests on what others than itself are known from, and waits by the offers of its equals", () => {
@@ -401,7 +427,7 @@ describe("as complete as this one", () => {
       items: items[at] ?? [],
     }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true },
+      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false },
       rankExamples(examples, watched),
       survivors,
       0.95,
