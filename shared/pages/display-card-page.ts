@@ -5,6 +5,7 @@ import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval, unitsInWords } from "./completeness-words.ts";
 import { drawing } from "./drawings.ts";
 import { absoluteAddress } from "./linked-data.ts";
+import { missingParts } from "./missing-parts.ts";
 import { noneMissing } from "./none-missing.ts";
 import type { Link, PageHead } from "./page.ts";
 
@@ -19,6 +20,8 @@ export interface DisplayCardPage extends PageHead {
   /** SVG. */
   readonly mark: string | null;
   readonly complete: string | null;
+  /** Parts out of another case. */
+  readonly assembled: string | null;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
   /** What in it can hurt, by name. */
   readonly hazards: readonly string[];
@@ -65,6 +68,7 @@ export function displayCardPage(item: PublishedItem, index: CollectionIndex): Di
     complete:
       weighted &&
       say.complete(shareInterval(weighted, words), counted === null ? null : unitsInWords(counted, words)),
+    assembled: assembledOf(item, index),
     facts: [
       { label: pages.item.issued, value: item.dating.issued ? words.date(item.dating.issued) : say.unknown },
       {
@@ -82,11 +86,16 @@ export function displayCardPage(item: PublishedItem, index: CollectionIndex): Di
 }
 
 function missingOf(item: PublishedItem, { words }: CollectionIndex): string {
-  const { completeness, parts } = item;
   const { item: say, list } = words.pages;
-  const missing = [...completeness.missing, ...completeness.partial];
-  const names = missing.slice(0, shownMissing).map((id) => parts.find((part) => part.id === id)?.name ?? id);
+  const missing = missingParts(item, words);
+  const names = missing.slice(0, shownMissing).map(({ name }) => name);
   const more = missing.length - names.length;
   if (names.length === 0) return noneMissing(item, words);
   return list(more > 0 ? [...names, say.andMore(more)] : names);
 }
+
+/** The parts that another case gave, by name; null where it is as it came down. */
+const assembledOf = ({ assembled, parts }: PublishedItem, { words }: CollectionIndex): string | null =>
+  assembled.length === 0
+    ? null
+    : words.pages.list(assembled.map((id) => parts.find((part) => part.id === id)?.name ?? id));

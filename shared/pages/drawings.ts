@@ -98,7 +98,8 @@ function itemDrawing(
   }
 }
 
-const stateWord =
-  ({ pages }: Index["words"]) =>
-  (summary: keyof Index["words"]["pages"]["states"]): string =>
-    pages.states[summary];
+/** The state of a part, or of some of its units where others are there and right. */
+export const stateWord =
+  ({ pages: { states, someStates } }: Pick<Index["words"], "pages">) =>
+  (summary: keyof typeof states, ofSome: boolean): string =>
+    ofSome && (summary === "substitute" || summary === "unverified") ? someStates[summary] : states[summary];

@@ -21,6 +21,7 @@ export interface EntryView {
   readonly level: string | null;
   readonly rank: string | null;
   readonly status: string;
+  readonly isAssembled: boolean;
   readonly serial: string | null;
   readonly photo: { readonly image: ImageSet; readonly alt: string } | null;
   /** SVG; beside the photograph, where there is one. */
@@ -49,6 +50,7 @@ export function entryView(item: PublishedItem, index: CollectionIndex): EntryVie
     level: item.levels.find(({ id }) => id === level.sure)?.name ?? null,
     rank: rank && pages.catalogue.rankOf(rank.place, rank.of),
     status: standingOf(item, words),
+    isAssembled: item.assembled.length > 0,
     serial: item.serial,
     photo: withPicture && shown && image ? { image, alt: shown.alt } : null,
     plan: withPicture ? casePlanThumbnail(item.parts) : null,

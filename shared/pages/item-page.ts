@@ -21,6 +21,7 @@ import { siblingsOf } from "./item-siblings.ts";
 import { absoluteAddress, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
+import { elseAmiss, missingParts } from "./missing-parts.ts";
 import { noneMissing } from "./none-missing.ts";
 import { offSheet } from "./off-sheet.ts";
 import type { Link, PageHead } from "./page.ts";
@@ -47,7 +48,7 @@ export interface ItemPage extends PageHead {
     /** What is said where none is. */
     readonly noneMissing: string;
     readonly more: string | null;
-    readonly inDoubt: string | null;
+    readonly amiss: string | null;
   };
   readonly photos: readonly PhotoView[];
   readonly recording: RecordingView | null;
@@ -135,21 +136,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const photos = photoViews(item, index.images, partLink);
   const recording = recordingView(item, index.recordings, partLink);
   const card = index.cards.get(item.id);
-  const lacking = (part: string): Link => {
-    const units = item.parts.find(({ id }) => id === part)?.units;
-    const { address, name } = partLink(part);
-    if (!units || units.absent >= units.expected) return { address, name };
-    return {
-      address,
-      name: `${name} (${say.unitsOf(numbers.count(units.absent), numbers.count(units.expected))})`,
-    };
-  };
-  const missing = [...item.completeness.missing, ...item.completeness.partial];
-  const doubtful = new Set([
-    ...item.completeness.substitutes,
-    ...item.completeness.unverified,
-    ...item.completeness.unexamined,
-  ]).size;
+  const missing = missingParts(item, words);
   const description = say.description(
     item.variant.name,
     pages.verdicts[item.identification.verdict].short,
@@ -204,10 +191,12 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       survivingRange: rangeOf(variant?.rarity.survivors, words),
       class: classed?.named ?? null,
       rank: placed,
-      missing: missing.slice(0, shownInBrief).map(lacking),
+      missing: missing
+        .slice(0, shownInBrief)
+        .map(({ part, name }) => ({ address: partLink(part).address, name })),
       noneMissing: noneMissing(item, words),
       more: missing.length > shownInBrief ? say.andMore(missing.length - shownInBrief) : null,
-      inDoubt: doubtful > 0 ? say.inDoubt(doubtful) : null,
+      amiss: elseAmiss(item, words),
     },
     photos,
     recording,

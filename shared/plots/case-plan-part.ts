@@ -13,8 +13,12 @@ export interface CasePlanPart {
   readonly units?: { readonly expected: number; readonly present: number };
 }
 
-/** How much of the compartment is filled; half where nobody has counted. */
-export function filledShare({ units }: CasePlanPart): number {
-  if (!units || units.expected <= 0) return 0.5;
-  return Math.min(1, Math.max(0, units.present / units.expected));
+/**
+ * How much of the compartment is filled, by units that are there and right beside others that are not; half where nobody has
+ * counted. Null where all of it is in one state.
+ */
+export function filledShare({ summary, units }: Pick<CasePlanPart, "summary" | "units">): number | null {
+  const share = units && units.expected > 0 ? Math.min(1, Math.max(0, units.present / units.expected)) : null;
+  if (summary === "incomplete" || summary === "partly-examined") return share ?? 0.5;
+  return (summary === "substitute" || summary === "unverified") && share ? share : null;
 }

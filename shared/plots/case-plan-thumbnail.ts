@@ -1,6 +1,5 @@
 import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
-import { isPartlyFilled } from "./surface.ts";
 import { coordinate, element } from "./svg-markup.ts";
 import { crossedLines, dottedLines, hatchLines } from "./texture-lines.ts";
 import { type TrayLayout, trayLayout } from "./tray-layout.ts";
@@ -29,16 +28,16 @@ export function casePlanThumbnail(parts: readonly CasePlanPart[]): string {
       return;
     }
     (part.summary === "not-issued" ? struck : outlined)?.push(outlineOf(box));
-    if (part.summary !== undefined && isPartlyFilled(part.summary)) {
-      const depth = height * filledShare(part);
+    const share = filledShare(part);
+    const bare = { ...box, height: height * (1 - (share ?? 0)) };
+    if (share !== null) {
+      const depth = height * share;
       filled?.push(outlineOf({ x, y: y + height - depth, width, height: depth }));
     }
-    if (part.summary === "unverified") lines?.push(hatchLines(box, 3));
-    if (part.summary === "substitute") lines?.push(crossedLines(box, 3));
-    if (part.summary === "unexamined") dots?.push(dottedLines(box, 3));
-    // Dots would be lost on what is filled.
-    if (part.summary === "partly-examined")
-      dots?.push(dottedLines({ ...box, height: height * (1 - filledShare(part)) }, 3));
+    // A texture would be lost on what is filled.
+    if (part.summary === "unverified") lines?.push(hatchLines(bare, 3));
+    if (part.summary === "substitute") lines?.push(crossedLines(bare, 3));
+    if (part.summary === "unexamined" || part.summary === "partly-examined") dots?.push(dottedLines(bare, 3));
     if (part.summary === "not-issued") {
       struck?.push(`M${coordinate(x)} ${coordinate(y + height)}L${coordinate(x + width)} ${coordinate(y)}`);
     }

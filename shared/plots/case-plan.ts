@@ -4,7 +4,7 @@ import { type Box, inset } from "./box.ts";
 import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
-import { isPartlyFilled, type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
+import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { coordinate, element, escapeXml } from "./svg-markup.ts";
 import { textWidth } from "./text-width.ts";
 import { type Breadth, twoWidths } from "./two-widths.ts";
@@ -13,7 +13,8 @@ export { casePlanThumbnail } from "./case-plan-thumbnail.ts";
 export type { CasePlanPart };
 
 export interface CasePlanOptions extends PlotOptions {
-  readonly stateWord: (summary: PartSummary) => string;
+  /** `ofSome`: of some units of the part, where others are there and right. */
+  readonly stateWord: (summary: PartSummary, ofSome: boolean) => string;
   /** What stands before a part's id in its link; "#part-" where unsaid. */
   readonly linkPrefix?: string;
 }
@@ -35,7 +36,9 @@ const summaries: Readonly<Record<PartSummary, true>> = {
  */
 export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOptions): string {
   const ofIssue = parts.every((part) => part.summary === undefined);
-  const stateWords = (Object.keys(summaries) as PartSummary[]).map(options.stateWord);
+  const stateWords = (Object.keys(summaries) as PartSummary[]).flatMap((summary) =>
+    [false, true].map((ofSome) => options.stateWord(summary, ofSome)),
+  );
   const longest = stateWords.reduce((a, b) => (textWidth(b, 10) > textWidth(a, 10) ? b : a));
   return twoWidths("case-plan", options.idPrefix, (breadth, idPrefix) =>
     drawPlan(parts, options, breadth, idPrefix, ofIssue ? null : longest),
@@ -95,10 +98,11 @@ function planSheet(
     readingOrder: [...parts.keys()].sort((a, b) => boxOf(a).y - boxOf(b).y || boxOf(a).x - boxOf(b).x),
     compartmentOf(at, part) {
       const surface: Surface = part.summary ?? "issued";
-      const look = `${at} ${surface} ${isPartlyFilled(surface) ? filledShare(part) : ""}`;
+      const filled = filledShare(part);
+      const look = `${at} ${surface} ${filled ?? ""}`;
       const before = states.get(look);
       if (before) return before;
-      const state = part.summary ? options.stateWord(part.summary) : null;
+      const state = part.summary ? options.stateWord(part.summary, filled !== null) : null;
       const label = tray.labelOf(at, state);
       const wording = wordings[at] ?? "";
       const now = { part, box: boxOf(at), surface, wording, state, label, drawn: new Map() };

@@ -1,5 +1,6 @@
 import type { PartSummary, PublishedFigure, PublishedPart } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
+import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 import { element } from "./svg-markup.ts";
@@ -11,10 +12,11 @@ import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
 export interface RatedPart extends Pick<PublishedPart, "id" | "name" | "quantity"> {
   readonly rate: Pick<PublishedFigure, "value" | "low" | "high" | "unit">;
   readonly summary?: PartSummary;
+  readonly units?: CasePlanPart["units"];
 }
 
 export interface PartRatesOptions extends PlotOptions {
-  readonly stateWord: (summary: PartSummary) => string;
+  readonly stateWord: (summary: PartSummary, ofSome: boolean) => string;
 }
 
 const size = 12;
@@ -121,9 +123,10 @@ function drawRow(
 ): { readonly markup: string; readonly height: number } {
   const { part: nameOf, partState } = words.plots.casePlan;
   const { summary, rate } = part;
+  const filled = filledShare(part);
   const name = nameOf(part.name, part.quantity);
   // Presence is the rule; what departs from it is said in words as well.
-  const text = summary && summary !== "present" ? partState(name, stateWord(summary)) : name;
+  const text = summary && summary !== "present" ? partState(name, stateWord(summary, filled !== null)) : name;
   const lines = brokenLines(text, size, columns.nameWidth);
   const namesHeight = lines.length * lineHeight;
   const height = columns.below ? namesHeight + 20 : namesHeight + 8;
@@ -139,7 +142,7 @@ function drawRow(
             summary,
             { x: 0.5, y: firstLine - swatch + 0.5, width: swatch, height: swatch },
             idPrefix,
-            { rounding: 1.5 },
+            { filled, rounding: 1.5 },
           ),
         )
       : "",
@@ -170,11 +173,11 @@ function drawRow(
 function describe(parts: readonly RatedPart[], { words, stateWord }: PartRatesOptions): string {
   const { description, part: write } = words.plots.partRates;
   return description(
-    parts.map(({ name, quantity, rate, summary }) =>
+    parts.map(({ name, quantity, rate, summary, units }) =>
       write(
         words.plots.casePlan.part(name, quantity),
         words.phrase(rate),
-        summary ? stateWord(summary) : null,
+        summary ? stateWord(summary, filledShare({ summary, units }) !== null) : null,
       ),
     ),
   );

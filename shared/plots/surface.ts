@@ -19,10 +19,6 @@ const textureOf = (surface: Surface): Texture | undefined => {
   return Object.hasOwn(textures, name) ? textures[name as keyof typeof textures] : undefined;
 };
 
-/** Whether as much of a compartment is filled as is there. */
-export const isPartlyFilled = (surface: Surface): boolean =>
-  surface === "incomplete" || surface === "partly-examined";
-
 /** The patterns that the surfaces are drawn with, under ids of their own. */
 export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string): string {
   const used = new Set([...surfaces].flatMap((surface) => textureOf(surface) ?? []));
@@ -45,20 +41,20 @@ export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string
 
 /**
  * A compartment in its state, to stand in an element of the class `surface-` and the state, which looks and has
- * rounded corners as the style sheet says. `filled` says how much of a partly filled one is there.
+ * rounded corners as the style sheet says. `filled` says how much of it is there where some is: null where none is, or all.
  */
 export function surfaceMarkup(
   surface: Surface,
   box: Box,
   idPrefix: string,
-  { filled = 0.5, rounding = 3 }: { readonly filled?: number; readonly rounding?: number } = {},
+  { filled, rounding = 3 }: { readonly filled: number | null; readonly rounding?: number },
 ): string {
   const { x, y, width, height } = box;
   const texture = textureOf(surface);
   const fill = texture && `url(#${idPrefix}-${texture.id})`;
   const pit = element("rect", { x, y, width, height, fill });
   const rx = Math.min(rounding, width / 3, height / 3);
-  if (isPartlyFilled(surface)) return pit + element("path", { d: lowerPart(box, rx, filled) });
+  if (filled !== null) return pit + element("path", { d: lowerPart(box, rx, filled) });
   if (surface === "not-issued") {
     const strike = `M${coordinate(x + rx)} ${coordinate(y + height - rx)}L${coordinate(x + width - rx)} ${coordinate(y + rx)}`;
     return pit + element("path", { d: strike });

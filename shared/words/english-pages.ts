@@ -62,6 +62,8 @@ export const englishPages = {
     absent: "missing",
     "not-issued": "never issued",
   },
+  /** Of some units of a part, where others of it are there and right. */
+  someStates: { substitute: "some substitute", unverified: "some unverified" },
   /** A line of the parts list may say what the case plan sums up. */
   lineStates: {
     present: "present",
@@ -415,6 +417,7 @@ export const englishPages = {
       `${share} complete by weight${units === null ? "" : `; ${units}`}`,
     unknown: "not known",
     cautions: "The entry tells what to mind.",
+    assembled: (parts: string) => `From another case: ${parts}.`,
   },
   variant: {
     description: (name: string, issued: string | null) =>

@@ -67,6 +67,7 @@ export const germanPages: PageWords = {
     absent: "fehlt",
     "not-issued": "nie ausgegeben",
   },
+  someStates: { substitute: "teils Ersatz", unverified: "teils ungesichert" },
   lineStates: {
     present: "vorhanden",
     absent: "fehlt",
@@ -412,6 +413,7 @@ export const germanPages: PageWords = {
     complete: (share, units) => `nach Gewicht zu ${share} vollständig${units === null ? "" : `; ${units}`}`,
     unknown: "nicht bekannt",
     cautions: "Der Eintrag sagt, worauf zu achten ist.",
+    assembled: (parts) => `Aus einem anderen Kasten: ${parts}.`,
   },
   variant: {
     description: (name, issued) =>

@@ -14,6 +14,7 @@ ${audience === "private" && html`<p class="private-notice">${words.pages.site.pr
 <p class="held">${words.pages.item.heldToBe} ${page.variant}: <span class="verdict-${page.verdict.id}">${page.verdict.word}</span></p></header>
 ${templates["parts/drawing"]({ kind: "plan", svg: page.plan }, site)}
 ${page.complete !== null && html`<div class="card-complete"><p>${page.complete}</p>${markup(page.mark)}</div>`}
+${page.assembled !== null && html`<p class="card-assembled"><strong>${words.pages.capital(words.pages.assembled)}.</strong> ${say.assembled(page.assembled)}</p>`}
 <dl class="card-facts">${page.facts.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}</dl>
 ${page.hazards.length > 0 && html`<p class="card-cautions"><strong>${words.pages.item.handle}</strong> ${words.pages.list(page.hazards)}. ${say.cautions}</p>`}
 <footer><p class="card-address">${page.whereTo}</p>${settings.publisher !== null && html`<p>${settings.publisher}</p>`}${settings.notice !== null && html`<p class="card-notice">${settings.notice}</p>`}</footer>

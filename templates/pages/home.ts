@@ -27,8 +27,8 @@ ${
       title: say.outfits,
       note: templates["parts/links"]([page.all], site),
       matter: html`<p class="contents-head">${say.completeByWeight}</p><ul class="contents">${page.entries.map(
-        ({ item, variant, verdict, verdictWord, complete }) =>
-          html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
+        ({ item, variant, verdict, verdictWord, complete, isAssembled }) =>
+          html`<li><span class="contents-name"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${verdict === "contradicted" && html`, <em>${verdictWord}</em>`}${isAssembled && html`, <em>${words.pages.assembled}</em>`}</small></span> <span class="leader"></span> <span class="contents-figure">${complete}</span></li>`,
       )}</ul>`,
     },
     site,

@@ -39,7 +39,7 @@ ${cell(
   brief.missing.length === 0
     ? brief.noneMissing
     : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a href="#missing">${brief.more}</a>`}`,
-  brief.inDoubt === null ? null : html`<a href="#missing">${brief.inDoubt}</a>`,
+  brief.amiss === null ? null : html`<a href="#missing">${brief.amiss}</a>`,
 )}
 </dl>${identity.reservation !== null && html`<p class="reservation">${identity.reservation}</p>`}</section>
 ${

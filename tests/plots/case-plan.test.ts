@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type CasePlanPart, casePlan, casePlanThumbnail } from "../../shared/plots/case-plan.ts";
+import type { PartSummary } from "../../shared/publication/published.ts";
 import {
   all,
   type Element,
@@ -13,7 +14,7 @@ import {
   transformed,
   within,
 } from "./drawing.ts";
-import { cutTray, name, part, stateWord, summaries, words } from "./given.ts";
+import { cutTray, mostAbreast, name, part, stateWord, summaries, words } from "./given.ts";
 import { expectSound } from "./sound-drawing.ts";
 
 const draw = (parts: readonly CasePlanPart[]) =>
@@ -123,7 +124,7 @@ describe("casePlan", () => {
 
   it("fills a compartment as far as its units are there, whatever became of the others", () => {
     const units = { expected: 4, present: 3 };
-    const depthOf = (summary: "incomplete" | "partly-examined" | "unexamined") => {
+    const depthOf = (summary: PartSummary) => {
       const parts = [plain({ summary, quantity: 4, units }), plain({ id: "other", summary: "present" })];
       const [link] = all(parseMarkup(draw(parts)), "a");
       const [pit] = link ? all(link, "rect") : [];
@@ -134,7 +135,19 @@ describe("casePlan", () => {
     };
     expect(depthOf("incomplete")).toBeCloseTo(3 / 4, 2);
     expect(depthOf("partly-examined")).toBeCloseTo(3 / 4, 2);
+    expect(depthOf("substitute")).toBeCloseTo(3 / 4, 2);
+    expect(depthOf("unverified")).toBeCloseTo(3 / 4, 2);
     expect(depthOf("unexamined")).toBeNull();
+  });
+
+  it("says of a state that only some of its units have it", () => {
+    const nameOf = (present: number) => {
+      const part = plain({ summary: "substitute", quantity: 8, units: { expected: 8, present } });
+      const [link] = all(parseMarkup(draw([part])), "a");
+      return link && accessibleName(link);
+    };
+    expect(nameOf(5)).toBe("Oil bottle ×\u00a08 some substitute");
+    expect(nameOf(0)).toBe("Oil bottle ×\u00a08 substitute");
   });
 
   it("is a plan of what was issued where no part has a state", () => {
@@ -189,6 +202,8 @@ describe("casePlan", () => {
   it("keeps what the reference drew to the left, above and in line", () => {
     fc.assert(
       fc.property(cutTray, (plans) => {
+        // A telephone has room for so many beside one another; of more the tray is drawn by their weights.
+        fc.pre(mostAbreast(plans) <= 8);
         const parts = plans.map((plan, at) => plain({ id: `p${at}`, name: `P${at}`, plan }));
         for (const svg of all(parseMarkup(draw(parts)), "svg")) {
           const boxes = all(svg, "a").map(compartment);

@@ -18,7 +18,9 @@ export const summaries: readonly PartSummary[] = [
   "not-issued",
 ];
 
-export const stateWord = (summary: PartSummary): string => summary.replace("-", " ");
+export const stateWord = (summary: PartSummary, ofSome = false): string =>
+  (ofSome && !summary.startsWith("partly") && summary !== "incomplete" ? "some " : "") +
+  summary.replace("-", " ");
 
 /** Years as written, for tests that need no more of EDTF. */
 export const yearsOf: YearsOf = (edtf) => {
@@ -68,6 +70,17 @@ export const part = (
   });
 
 /** A tray cut again and again along or across, so that its rectangles fill it without overlap. */
+/** How many rectangles, at most, begin where another has ended, from left to right. */
+export function mostAbreast(plans: readonly (readonly [number, number, number, number])[]): number {
+  let [count, end] = [0, Number.NEGATIVE_INFINITY];
+  for (const [x, , width] of [...plans].sort((a, b) => a[0] + a[2] - b[0] - b[2])) {
+    if (x < end - 1e-9) continue;
+    count++;
+    end = x + width;
+  }
+  return count;
+}
+
 export const cutTray: fc.Arbitrary<readonly (readonly [number, number, number, number])[]> = fc
   .array(fc.tuple(fc.nat(), fc.boolean(), fc.double({ min: 0.25, max: 0.75, noNaN: true })), {
     maxLength: 24,

@@ -6,6 +6,7 @@ import { comparableVariant } from "../comparisons-page.ts";
 import { shareInterval } from "../completeness-words.ts";
 import { itemSummary, variantSummary } from "../data/collection-data.ts";
 import { csvRow } from "../data/items-csv.ts";
+import { stateWord } from "../drawings.ts";
 import { entryView } from "../entry-view.ts";
 import { renderMarkdown } from "../markdown.ts";
 import { classPlaces } from "../search/class-places.ts";
@@ -128,14 +129,17 @@ function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): Opened
 }
 
 /**
- * The fullest outfit whose evidence agrees with its label: it shows best what a whole one is. One that has been
+ * The fullest outfit whose evidence agrees with its label, and whose parts came in its own case: it shows best what a whole one is. One that has been
  * photographed comes before any that has not.
  */
 function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
   const { pages } = index.words;
   const isPictured = (item: PublishedItem) => photoOf(item, index) !== null;
   const certain = ({ completeness }: PublishedItem) => completeness.weighted?.low ?? 0;
-  const isSound = ({ identification }: PublishedItem) => identification.verdict !== "contradicted";
+  const isSound = ({ identification, assembled }: PublishedItem) =>
+    identification.verdict !== "contradicted" && assembled.length === 0;
+  const nameOf = ({ title, assembled }: PublishedItem) =>
+    assembled.length === 0 ? title : `${title} (${pages.assembled})`;
   const [fullest] = [...items].sort(
     (a, b) =>
       Number(isPictured(b)) - Number(isPictured(a)) ||
@@ -152,12 +156,12 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
       idPrefix: "opened",
       label: pages.item.planLabel(fullest.title),
       words: index.words,
-      stateWord: (summary) => pages.states[summary],
+      stateWord: stateWord(index.words),
       linkPrefix: `.${address}#part-`,
     }),
     note: weighted
-      ? pages.home.openNote(fullest.title, shareInterval(weighted, index.words), consumable !== null)
-      : fullest.title,
+      ? pages.home.openNote(nameOf(fullest), shareInterval(weighted, index.words), consumable !== null)
+      : nameOf(fullest),
     isSound: isSound(fullest),
     certain: certain(fullest),
   };

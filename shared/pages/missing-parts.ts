@@ -1,0 +1,45 @@
+import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
+import type { Words } from "../words/words.ts";
+
+export interface MissingPart {
+  readonly part: string;
+  /** With how many of it are gone, where some are there. */
+  readonly name: string;
+}
+
+/** Parts of which units are known to be gone: first those that are gone altogether. */
+export function missingParts({ completeness, parts }: PublishedItem, words: Words): MissingPart[] {
+  return [...completeness.missing, ...completeness.partial].map((id) => {
+    const part = parts.find((each) => each.id === id);
+    if (!part) return { part: id, name: id };
+    return { part: id, name: withUnits(part, part.units.absent, words) };
+  });
+}
+
+/** A part by name, with how many of its units something is said of, where that is not all. */
+function withUnits({ name, units: { expected } }: PublishedItemPart, units: number, words: Words): string {
+  const { count } = words.numbers;
+  return units >= expected ? name : `${name} (${words.pages.item.unitsOf(count(units), count(expected))})`;
+}
+
+/**
+ * What else is not as it should be, for whoever reads no further: which parts only stand in, and how many are
+ * uncertain in whatever way. Null where there is nothing of either kind.
+ */
+export function elseAmiss({ completeness, parts, dating }: PublishedItem, words: Words): string | null {
+  const { item: say, list } = words.pages;
+  const standIns = parts
+    .filter(({ id }) => completeness.substitutes.includes(id))
+    .map((part) => withUnits(part, part.units.substitute, words));
+  const doubtful = new Set([
+    ...completeness.unverified,
+    ...completeness.unexamined,
+    ...parts.flatMap(({ id, matching }) => (matching?.verdict === "other-set" ? id : [])),
+    ...Object.entries(dating.parts).flatMap(([id, { verdict }]) => (verdict === "later" ? id : [])),
+  ]).size;
+  const told = [
+    ...(standIns.length > 0 ? [`${say.lists.substitutes}: ${list(standIns)}`] : []),
+    ...(doubtful > 0 ? [say.inDoubt(doubtful)] : []),
+  ];
+  return told.length > 0 ? told.join("; ") : null;
+}
