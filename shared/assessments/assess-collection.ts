@@ -1,5 +1,5 @@
 import type { Collection } from "../records/collection.ts";
-import type { Item } from "../records/item.ts";
+import { type Item, isAtHand } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Variant } from "../records/variant.ts";
@@ -174,7 +174,10 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
       rarity,
       examples,
       hazards: assessHazards(variant.parts.values(), () => true, [], collection.hazards),
-      reallocation: reallocate(variant, examined),
+      reallocation: reallocate(
+        variant,
+        examined.filter(({ item }) => isAtHand(item)),
+      ),
     });
     const likened = { features: [...features.keys()], parts: [...variant.parts.keys()] };
     const rows = examples.map((example) =>

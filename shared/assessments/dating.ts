@@ -37,8 +37,9 @@ export function assessDating(
   for (const [id, lines] of item.parts) {
     const ranges = variant.parts.get(id)?.serials ?? [];
     if (ranges.length === 0) continue;
-    for (const { serial } of lines) {
-      if (serial === undefined) continue;
+    for (const { serial, state } of lines) {
+      // What is not there belongs to no time.
+      if (serial === undefined || state === "absent" || state === "not-issued") continue;
       const made = rangeOf(ranges, serial)?.made;
       parts.set(id, [
         ...(parts.get(id) ?? []),

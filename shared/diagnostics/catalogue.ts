@@ -82,7 +82,9 @@ export const catalogue = {
   "date-ahead": warning(
     "Something is said to have been seen, examined or changed on a day that is still to come.",
   ),
-  "sighting-before-made": warning("An example was seen before the first of its variant was issued."),
+  "sighting-before-made": warning(
+    "An example was seen, held or examined before the first of its variant was issued.",
+  ),
   "serial-out-of-range": warning("A serial lies in none of the ranges of its variant."),
   "feature-contradicts": warning(
     "An observed feature or serial contradicts the variant that the item is held to be.",

@@ -1,3 +1,4 @@
+import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../source/document.ts";
 import { checkHazard, checkSource } from "./check-named.ts";
@@ -36,6 +37,16 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
 
   const variant = collection.variants.get(item.variant);
   if (!variant) return;
+  const issued = variant.issued?.earliest ?? null;
+  const before = (date: EdtfDate | undefined, path: Path) => {
+    if (!date || date.latest === null || issued === null || date.latest >= issued) return;
+    report("sighting-before-made", document, path, {
+      found: `"${date.text}"`,
+      expected: `a date not before "${variant.issued?.text}", when the variant was first issued`,
+    });
+  };
+  for (const [at, { date }] of item.provenance.entries()) before(date, ["provenance", at, "date"]);
+  before(item.examined, ["examined"]);
   if (item.serial !== undefined) {
     if (variant.serials.length > 0 && !rangeOf(variant.serials, item.serial)) {
       report("serial-out-of-range", document, ["serial"], {

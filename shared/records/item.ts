@@ -74,6 +74,10 @@ export interface Video {
   readonly moments: readonly { readonly part: string; readonly seconds: number }[];
 }
 
+/** Whether it is at hand, so that a part can be put into it or taken out of it. */
+export const isAtHand = ({ status }: Pick<Item, "status">): boolean =>
+  status === "collection" || status === "offered";
+
 export interface Item {
   readonly id: string;
   readonly title: string;

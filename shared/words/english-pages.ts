@@ -616,9 +616,8 @@ export const englishPages = {
   },
   wants: {
     title: "What is wanted",
-    description:
-      "What the outfits of this catalogue lack, what they have to spare, and what could complete what.",
-    lead: "What the outfits of this catalogue lack, by what each part would add, and what they have to spare.",
+    description: "What the outfits at hand lack, what they have to spare, and what could complete what.",
+    lead: "What the outfits at hand lack, by what each part would add, and what they have to spare. Those sold or held for reference are left out, and what was meant to be used up is not sought.",
     wanted: "Wanted",
     spare: "To spare",
     spareNote: "Beyond what their own cases need.",

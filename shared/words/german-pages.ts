@@ -611,8 +611,8 @@ export const germanPages: PageWords = {
   wants: {
     title: "Was gesucht wird",
     description:
-      "Was den Garnituren dieses Katalogs fehlt, was sie übrig haben und was welche vervollständigen könnte.",
-    lead: "Was den Garnituren dieses Katalogs fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben.",
+      "Was den Garnituren im Hause fehlt, was sie übrig haben und was welche vervollständigen könnte.",
+    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte und zum Vergleich gehaltene zählen nicht mit, und was zum Verbrauch gedacht war, wird nicht gesucht.",
     wanted: "Gesucht",
     spare: "Übrig",
     spareNote: "Mehr, als die eigenen Kästen brauchen.",

@@ -71,6 +71,16 @@ describe("what would make it whole", () => {
     ).toBeNull();
   });
 
+  it("moves nothing out of, nor into, what is not at hand", () => {
+    const spare = "{ hook: { state: present, quantity: 2 } }";
+    for (const status of ["sold", "reference"]) {
+      expect(reallocationOf({ donor: `${spare}\nstatus: ${status}`, other: "{ hook: absent }" })).toBeNull();
+      expect(reallocationOf({ donor: spare, other: `{ hook: absent }\nstatus: ${status}` })).toBeNull();
+    }
+    const offered = reallocationOf({ donor: `${spare}\nstatus: offered`, other: "{ hook: absent }" });
+    expect(offered?.moves).toEqual([{ part: "hook", units: 1, from: "donor", to: "other" }]);
+  });
+
   it("sends a spare to where it gains most", () => {
     // The middle one was never issued a body, so a hook is a larger share of what it should have.
     const found = reallocationOf({

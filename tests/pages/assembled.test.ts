@@ -29,6 +29,8 @@ describe("an outfit that was made whole out of another case is called assembled"
   it.each([
     ["items/one/index.html", "in the collection, assembled"],
     ["items/one/index.html", "From another case Tray"],
+    ["items/one/card/index.html", "Assembled. From another case: Tray."],
+    ["index.html", "Chest A, assembled"],
     ["items/index.html", "in the collection, assembled"],
     ["variants/chest-a/index.html", "in the collection, assembled"],
     ["articles/all/index.html", "in the collection, assembled"],

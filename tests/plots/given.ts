@@ -69,7 +69,6 @@ export const part = (
     units: fc.record({ expected: fc.integer({ min: 0, max: 9 }), present: fc.integer({ min: 0, max: 9 }) }),
   });
 
-/** A tray cut again and again along or across, so that its rectangles fill it without overlap. */
 /** How many rectangles, at most, begin where another has ended, from left to right. */
 export function mostAbreast(plans: readonly (readonly [number, number, number, number])[]): number {
   let [count, end] = [0, Number.NEGATIVE_INFINITY];
@@ -81,6 +80,7 @@ export function mostAbreast(plans: readonly (readonly [number, number, number, n
   return count;
 }
 
+/** A tray cut again and again along or across, so that its rectangles fill it without overlap. */
 export const cutTray: fc.Arbitrary<readonly (readonly [number, number, number, number])[]> = fc
   .array(fc.tuple(fc.nat(), fc.boolean(), fc.double({ min: 0.25, max: 0.75, noNaN: true })), {
     maxLength: 24,

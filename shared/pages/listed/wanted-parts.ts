@@ -51,10 +51,19 @@ function partOf(
 
 const counted = (parts: readonly PartOfItem[]): WantedParts => joinedParts([{ parts, count: parts.length }]);
 
+/** Of what was sold, or is known from elsewhere, nothing is sought and nothing is to be had. */
+const isAtHand = ({ status }: PublishedItem): boolean => status === "collection" || status === "offered";
+
 export const wantedParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
   counted(
-    items.flatMap((item) => item.wants.map((want) => partOf(item, want.part, want.units, want.gain, words))),
+    items
+      .filter(isAtHand)
+      .flatMap((item) => item.wants.map((want) => partOf(item, want.part, want.units, want.gain, words))),
   );
 
 export const spareParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
-  counted(items.flatMap((item) => item.spares.map(({ part, units }) => partOf(item, part, units, 0, words))));
+  counted(
+    items
+      .filter(isAtHand)
+      .flatMap((item) => item.spares.map(({ part, units }) => partOf(item, part, units, 0, words))),
+  );
