@@ -14,19 +14,21 @@ export const unitsInWords = (
     words.numbers.count(expected),
   );
 
-/** The level as one sentence: what is sure, and what the doubts could still make of it. */
-export function levelSentence(
-  {
-    completeness,
-    levels,
-  }: Pick<PublishedItem, "levels"> & { readonly completeness: Pick<PublishedItem["completeness"], "level"> },
-  words: Words,
-): string {
+type Levelled = Pick<PublishedItem, "levels"> & {
+  readonly completeness: Pick<PublishedItem["completeness"], "level">;
+};
+
+/** The level where it stands by itself. */
+export const levelSentence = (item: Levelled, words: Words): string =>
+  words.pages.capital(levelPhrase(item, words));
+
+/** The level within a sentence: what is sure, and what the doubts could still make of it. */
+export function levelPhrase({ completeness, levels }: Levelled, words: Words): string {
   const say = words.pages.completeness;
   const nameOf = (id: string | null) => levels.find((level) => level.id === id)?.name ?? null;
   const sure = nameOf(completeness.level.sure);
   const possible = nameOf(completeness.level.possible);
-  if (sure === possible) return sure === null ? words.pages.capital(say.noLevel) : say.levelBoth(sure);
+  if (sure === possible) return sure === null ? say.noLevel : say.levelBoth(sure);
   const first = sure === null ? say.levelNone : say.levelSure(sure);
   return possible === null ? first : `${first}; ${say.levelPossible(possible)}`;
 }

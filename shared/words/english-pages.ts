@@ -183,7 +183,7 @@ export const englishPages = {
     levelPossible: (level: string) => `${level}, if every doubt is resolved in its favour`,
     levelBoth: (level: string) => level,
     noLevel: "none of the levels of the reference",
-    levelNone: "No level for certain",
+    levelNone: "no level for certain",
     noReference: "The reference lists no core or issued part, so completeness has no meaning here.",
     method: "How completeness is counted",
     plotLabel: "Completeness by weight",

@@ -175,7 +175,7 @@ export const germanPages: PageWords = {
     levelPossible: (level) => `${level}, wenn jeder Zweifel zu seinen Gunsten ausgeht`,
     levelBoth: (level) => level,
     noLevel: "keine der Stufen der Referenz",
-    levelNone: "Keine Stufe ist sicher",
+    levelNone: "keine Stufe ist sicher",
     noReference:
       "Die Referenz nennt kein Haupt- oder ausgegebenes Teil; Vollständigkeit hat hier keinen Sinn.",
     method: "Wie Vollständigkeit gezählt wird",
@@ -478,7 +478,7 @@ export const germanPages: PageWords = {
     levelSurvivors: "Erhalten und auf dieser Stufe",
     reallocation: "Was sich hier vervollständigen ließe",
     reallocationNote:
-      "Nur übrige Teile werden bewegt, und der Gewinn ist der größtmögliche. Teile zu bewegen, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengestellt, wo immer sie gezeigt wird.",
+      "Nur übrige Teile werden bewegt, und der Gewinn ist der größtmögliche. Teile zu bewegen, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengesetzt, wo immer sie gezeigt wird.",
     moved: "Teil",
     movedUnits: "Stück",
     movedFrom: "Aus",

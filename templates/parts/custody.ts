@@ -14,7 +14,7 @@ export function custody({ events, documented, gaps, plot }: CustodyView, site: P
         note !== null && ` ${note}`
       }${
         (evidence !== null || source !== null || price !== null) &&
-        html` <small>${[evidence, price].filter((text) => text !== null).join(", ")}${evidence !== null && source !== null && "; "}${source && templates["parts/links"]([source], site)}</small>`
+        html` <small>${words.pages.capital([evidence && say.evidence(evidence), price].filter((text) => text !== null).join(", "))}${evidence !== null && source !== null && "; "}${source && templates["parts/links"]([source], site)}</small>`
       }</span></li>`,
   )}</ol>
 <p class="small">${documented} ${gaps.join(" ")}</p>`;

@@ -2,7 +2,7 @@ import type { PublishedVariant } from "../../publication/published.ts";
 import type { ReadingAt } from "../../publication/references/reading-at.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { completenessView, levelSentence, shareInterval, unitsInWords } from "../completeness-view.ts";
+import { completenessView, levelPhrase, shareInterval, unitsInWords } from "../completeness-view.ts";
 import { type FigureView, figureView } from "../figure-view.ts";
 import type { Link } from "../page.ts";
 import { classView } from "../variant-rarity.ts";
@@ -58,7 +58,7 @@ function textOf({ reading, subject }: ReadingAt, index: CollectionIndex): string
     case "rank":
       return reading.rank ? pages.catalogue.rankOf(reading.rank.place, reading.rank.of) : unknown;
     case "level":
-      return subject.kind === "item" ? levelSentence(subject.item, words) : unknown;
+      return subject.kind === "item" ? levelPhrase(subject.item, words) : unknown;
     case "class":
       return subject.kind === "variant"
         ? (classView(subject.variant, collection, pages.variant)?.phrase ?? unknown)
