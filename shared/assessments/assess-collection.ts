@@ -1,3 +1,4 @@
+import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import { type Item, isAtHand } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
@@ -96,16 +97,6 @@ export interface Assessments {
   /** The pairs of items that have a page of their own. */
   readonly comparisons: readonly ItemComparison[];
   readonly watched: YearsWatched | null;
-}
-
-function grouping<Value>(values: Iterable<Value>, keyOf: (value: Value) => string): Map<string, Value[]> {
-  const groups = new Map<string, Value[]>();
-  for (const value of values) {
-    const group = groups.get(keyOf(value));
-    if (group) group.push(value);
-    else groups.set(keyOf(value), [value]);
-  }
-  return groups;
 }
 
 /** Serials of a variant: the log's are published already, and those of items where these show theirs. */

@@ -1,3 +1,4 @@
+import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Item } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
@@ -130,12 +131,7 @@ export function compareCollection(
   assessed: (item: string) => AssessedItem | undefined,
   tableOf: (variant: string) => LikenessTable | undefined,
 ): readonly ItemComparison[] {
-  const itemsOf = new Map<string, Item[]>();
-  for (const item of items.values()) {
-    const known = itemsOf.get(item.variant);
-    if (known) known.push(item);
-    else itemsOf.set(item.variant, [item]);
-  }
+  const itemsOf = grouping(items.values(), ({ variant }) => variant);
   return [...variants.values()].flatMap((variant) => {
     const table = tableOf(variant.id);
     if (!compared.has(variant.id) || !table) return [];

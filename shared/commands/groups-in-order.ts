@@ -1,3 +1,5 @@
+import { addUnder } from "../lists/grouping.ts";
+
 /** Parts by their group: the groups in the order of unpacking, those that the family does not name after them. */
 export function groupsInOrder<Part extends { readonly group?: string | null | undefined }>(
   parts: Iterable<Part>,
@@ -10,9 +12,7 @@ export function groupsInOrder<Part extends { readonly group?: string | null | un
       ungrouped.push(part);
       continue;
     }
-    const group = groups.get(part.group);
-    if (group) group.push(part);
-    else groups.set(part.group, [part]);
+    addUnder(groups, part.group, part);
   }
   return [...groups.values(), ungrouped].filter((group) => group.length > 0);
 }

@@ -1,3 +1,4 @@
+import { addUnder } from "../lists/grouping.ts";
 import type { Item, SerialPublishing } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
 
@@ -136,9 +137,7 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
       before: lettersAt(at - 1),
       after: lettersAt(at + 1),
     };
-    const others = byNumber.get(number);
-    if (others) others.push(entry);
-    else byNumber.set(number, [entry]);
+    addUnder(byNumber, number, entry);
   }
   return (
     text: string,

@@ -1,3 +1,4 @@
+import { addUnder } from "../lists/grouping.ts";
 import { recordsIn } from "../source/read-records.ts";
 import { type RecordText, recordText } from "../source/read-texts.ts";
 
@@ -55,11 +56,4 @@ export function shareOf(
   const wanted = new Map(shares);
   const own = families.flatMap((family) => wanted.get(family) ?? []);
   return recordText(file, header === null ? `{${own.join(",")}}` : [header, ...own].join("\n"));
-}
-
-/** Adds to the list of a key, which begins with the first. */
-export function addUnder<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
-  const list = lists.get(key);
-  if (list) list.push(value);
-  else lists.set(key, [value]);
 }

@@ -1,11 +1,12 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
+import { addUnder } from "../lists/grouping.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
-import { addUnder, type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
+import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
 import { joinedSets } from "./joined-sets.ts";
 
 /**

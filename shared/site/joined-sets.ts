@@ -1,3 +1,4 @@
+import { grouping } from "../lists/grouping.ts";
 /** Cuts names into sets, so that whatever was named together is of one set. In the order of the names. */
 export function joinedSets(names: readonly string[], together: readonly (readonly string[])[]): string[][] {
   const leader = new Map<string, string>();
@@ -13,12 +14,5 @@ export function joinedSets(names: readonly string[], together: readonly (readonl
       if (a !== b) leader.set(b, a);
     }
   }
-  const sets = new Map<string, string[]>();
-  for (const name of names) {
-    const of = find(name);
-    const known = sets.get(of);
-    if (known) known.push(name);
-    else sets.set(of, [name]);
-  }
-  return [...sets.values()];
+  return [...grouping(names, find).values()];
 }

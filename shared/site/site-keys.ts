@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import path from "node:path";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
+import { grouping } from "../lists/grouping.ts";
 import type { Audience } from "../publication/published.ts";
 import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
@@ -105,13 +106,6 @@ export function stampsBeside(
 
 /** What lies beside the items, by folder. */
 export function besideByFolder({ beside }: CollectionTexts): ReadonlyMap<string, readonly string[]> {
-  const folders = new Map<string, string[]>();
-  for (const file of beside) {
-    // A photograph may lie in a folder of its item's folder.
-    const folder = /^content\/items\/[^/]+\//.exec(file)?.[0] ?? folderOf(file);
-    const known = folders.get(folder);
-    if (known) known.push(file);
-    else folders.set(folder, [file]);
-  }
-  return folders;
+  // A photograph may lie in a folder of its item's folder.
+  return grouping(beside, (file) => /^content\/items\/[^/]+\//.exec(file)?.[0] ?? folderOf(file));
 }

@@ -1,5 +1,5 @@
+import { addUnder } from "../lists/grouping.ts";
 import type { RecordText } from "../source/read-texts.ts";
-import { addUnder } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { type FamilyGroup, mentioned } from "./family-groups.ts";
 import type { SoundGroup } from "./group-site.ts";

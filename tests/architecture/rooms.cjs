@@ -1,5 +1,6 @@
 // The rooms of shared/ in the order in which data flow: a later room may import an earlier one, never back.
 const rooms = [
+  "lists",
   "diagnostics",
   "dates",
   "statistics",

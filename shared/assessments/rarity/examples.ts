@@ -1,4 +1,5 @@
 import type { EdtfDate } from "../../dates/edtf-interval.ts";
+import { addUnder } from "../../lists/grouping.ts";
 import type { Item } from "../../records/item.ts";
 import { foldSerial } from "../../records/serial.ts";
 import type { Sighting } from "../../records/sighting.ts";
@@ -100,9 +101,7 @@ function grouped(occasions: readonly Occasion[]): Occasion[][] {
   const groups = new Map<string, Occasion[]>();
   for (const [index, occasion] of occasions.entries()) {
     const key = occasion.keys[0] === undefined ? `alone ${index}` : find(occasion.keys[0]);
-    const group = groups.get(key);
-    if (group) group.push(occasion);
-    else groups.set(key, [occasion]);
+    addUnder(groups, key, occasion);
   }
   return [...groups.values()];
 }

@@ -1,3 +1,4 @@
+import { addUnder } from "../../lists/grouping.ts";
 import { isCountedOffer, type Offers, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
 import { sourcesOf } from "./survivors.ts";
@@ -59,11 +60,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
   /** After how many examples a source first tells of an offer. */
   const tellsAfter = new Map<string | undefined, number>();
   for (const [at, example] of ranked.entries()) {
-    for (const name of [...example.items.map(itemName), ...example.keys]) {
-      const known = named.get(name);
-      if (known) known.push(example);
-      else named.set(name, [example]);
-    }
+    for (const name of [...example.items.map(itemName), ...example.keys]) addUnder(named, name, example);
     for (const source of sourcesOf([example])) citing.set(source, (citing.get(source) ?? 0) + 1);
     let count = offers[at] ?? 0;
     for (const row of example.rows) {

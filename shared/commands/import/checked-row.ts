@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { addUnder } from "../../lists/grouping.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
 
@@ -55,9 +56,7 @@ export function rowDocuments(): RowDocuments {
       for (const each of diagnostics) {
         if (each.severity !== "error" || !isOurs(each.file)) continue;
         const problem = { field: fields[each.column - 1] ?? "", reason: each.message };
-        const others = byRow.get(each.line);
-        if (others) others.push(problem);
-        else byRow.set(each.line, [problem]);
+        addUnder(byRow, each.line, problem);
       }
       return byRow;
     },

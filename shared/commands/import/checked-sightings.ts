@@ -1,6 +1,6 @@
+import { addUnder } from "../../lists/grouping.ts";
 import { buildCollection } from "../../records/build-collection.ts";
 import type { Sighting } from "../../records/sighting.ts";
-import { addUnder } from "../../site/cut-log.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";

@@ -1,3 +1,4 @@
+import { grouping } from "../../lists/grouping.ts";
 import { casePlan } from "../../plots/case-plan.ts";
 import type { PublishedFamily, PublishedItem, PublishedVariant } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
@@ -23,12 +24,7 @@ import { spareParts, wantedParts } from "./wanted-parts.ts";
 /** Every family of the index, as the pages of the whole collection are to see it. */
 export function listFamilies(index: CollectionIndex): ListedFamily[] {
   const { collection } = index;
-  const itemsOf = new Map<string, PublishedItem[]>();
-  for (const item of collection.items) {
-    const known = itemsOf.get(item.variant.id);
-    if (known) known.push(item);
-    else itemsOf.set(item.variant.id, [item]);
-  }
+  const itemsOf = grouping(collection.items, ({ variant }) => variant.id);
   return collection.families.map((family) => {
     const variants = collection.variants.filter((variant) => variant.family.id === family.id);
     return listFamily(
