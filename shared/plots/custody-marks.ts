@@ -15,6 +15,8 @@ export interface CustodyMark {
   readonly through: CalendarYears["through"];
   /** Goes on, for all that is known. */
   readonly open: boolean;
+  /** EDTF; empty for a gap. */
+  readonly edtf: string;
   readonly date: string;
   readonly text: string;
 }
@@ -42,12 +44,12 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   const { custody } = words.plots;
   const mark = (kind: CustodyMark["kind"], date: string, text: string): CustodyMark[] => {
     const years = spanOf(date, yearsOf);
-    return years ? [{ kind, ...years, date: words.date(date), text }] : [];
+    return years ? [{ kind, ...years, edtf: date, date: words.date(date), text }] : [];
   };
   const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
   const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
     const text = custody.gap(gapLength({ years, longest }, words.numbers));
-    return { kind: "gap", first: from, last: to, through: null, open: false, date: "", text };
+    return { kind: "gap", first: from, last: to, through: null, open: false, edtf: "", date: "", text };
   });
   const marks = [
     ...(issued ? mark("bound", issued, custody.issued) : []),
@@ -56,10 +58,10 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
     ...(examined ? mark("bound", examined, custody.examined) : []),
   ];
   return {
-    marks: marks
-      .map((each, at) => ({ each, at }))
-      .sort((a, b) => anchorYear(a.each) - anchorYear(b.each) || a.at - b.at)
-      .map(({ each }) => each),
+    // Within a year by month and day, as they are written.
+    marks: marks.sort(
+      (a, b) => anchorYear(a) - anchorYear(b) || (a.edtf === b.edtf ? 0 : a.edtf < b.edtf ? -1 : 1),
+    ),
     undated: events.length - ofEvents.length,
   };
 }

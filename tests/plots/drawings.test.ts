@@ -363,6 +363,12 @@ describe("custodyLine", () => {
     );
   });
 
+  it("has what was in one year in the order of its days", () => {
+    const given: Custody = { events: [event("2025-09-10", "sold"), event("2025", "lent")], gaps: [] };
+    const markup = custodyLine(given, { ...options, examined: "2025-01-22" });
+    expect(expectDrawing(markup)).toBe("2025: lent. 22 January 2025: examined. 10 September 2025: sold.");
+  });
+
   it("breaks the line through a gap, and says how long it is", () => {
     const given: Custody = {
       events: [event("1912", "delivered"), event("1988", "sold"), event("", "lent")],
