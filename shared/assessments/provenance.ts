@@ -38,9 +38,7 @@ export function assessProvenance(
   return {
     documentedYears: documentedYears(byStart, life, examined),
     lifetimeYears: life && life.last - life.first + 1,
-    gaps: gapsBetween(
-      [...issueOf(issued, dates), ...byStart].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0)),
-    ),
+    gaps: gapsBetween([...issueOf(issued, dates), ...byStart]),
   };
 }
 
