@@ -1,7 +1,7 @@
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import { type Item, isAtHand } from "../records/item.ts";
-import { foldSerial } from "../records/serial.ts";
+import { serialKey } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Variant } from "../records/variant.ts";
 import { assessCompleteness, type Completeness, isAnyExamined } from "./completeness.ts";
@@ -105,9 +105,9 @@ function seenSerials(sightings: readonly Sighting[], items: readonly Item[]): Se
   const serialsOf = (records: readonly { readonly serial: string | undefined }[]) =>
     records.flatMap(({ serial }) => serial ?? []);
   const shown = serialsOf([...sightings, ...counted.filter(({ publish }) => publish.serial === "shown")]);
-  const known = new Set(shown.map(foldSerial));
-  const all = new Set(serialsOf(counted).map(foldSerial));
-  return { shown, withheld: [...all].filter((serial) => !known.has(serial)) };
+  const known = new Set(shown.map(serialKey));
+  const all = new Map(serialsOf(counted).map((serial) => [serialKey(serial), serial]));
+  return { shown, withheld: [...all].flatMap(([key, serial]) => (known.has(key) ? [] : serial)) };
 }
 
 /** What the assessment of one family takes from all the others. */

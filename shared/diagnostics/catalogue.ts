@@ -73,6 +73,7 @@ export const catalogue = {
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
   "unnamed-group": warning("A part is in a group that its family, which names its groups, does not name."),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
+  "private-in-text": warning("A text that is published tells what its item keeps private."),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),

@@ -13,7 +13,12 @@ export interface DistanceTable {
   readonly rows: readonly {
     readonly number: number;
     readonly outfit: Link;
-    readonly cells: readonly { readonly pair: Link; readonly likeness: string }[];
+    readonly cells: readonly {
+      readonly pair: Link;
+      readonly likeness: string;
+      /** How many features and parts it rests on. */
+      readonly comparedOn: string;
+    }[];
   }[];
 }
 
@@ -105,6 +110,9 @@ function distanceTable(
               name: say.pair(item.title, other.title),
             },
             likeness: likenessWord(comparison.likeness, index),
+            comparedOn: index.words.numbers.count(
+              comparison.compared.features.length + comparison.compared.parts.length,
+            ),
           },
         ];
       }),

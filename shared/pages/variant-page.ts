@@ -223,7 +223,15 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       .filter(({ id }) => id !== variant.id)
       .map(({ id, name }) => ({ address: addresses.variant(id), name })),
     sources: [
-      ...new Set([...variant.sources, ...citedIn(variant.description), ...citedIn(variant.note)]),
+      ...new Set([
+        ...variant.sources,
+        ...rarity.made.sources,
+        ...[...variant.serials, ...variant.parts.flatMap(({ serials }) => serials)].flatMap(
+          ({ source }) => source ?? [],
+        ),
+        ...citedIn(variant.description),
+        ...citedIn(variant.note),
+      ]),
     ].map((id) => sourceLink(id, index)),
     cite: citeView({ id: variant.id, title: variant.name, authors: [], updated: null, address, data }, index),
     data,

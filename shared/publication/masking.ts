@@ -1,6 +1,6 @@
 import { addUnder } from "../lists/grouping.ts";
 import type { Item, SerialPublishing } from "../records/item.ts";
-import { foldSerial } from "../records/serial.ts";
+import { serialKey } from "../records/serial.ts";
 
 const dot = "\u2022";
 
@@ -18,20 +18,28 @@ export function publishSerial(serial: string | undefined, how: SerialPublishing)
   return how === "shown" ? serial : maskSerial(serial);
 }
 
-const alone = (pattern: string) => new RegExp(`(?<![\\p{L}\\p{N}])${pattern}(?![\\p{L}\\p{N}])`, "giu");
+const alone = (pattern: string, end = "(?![\\p{L}\\p{N}])") =>
+  new RegExp(`(?<![\\p{L}\\p{N}])${pattern}${end}`, "giu");
 
-/** Letters and digits of a serial, with whatever a writer may put between them. */
+const isNumber = (run: string | undefined): run is string => run !== undefined && /^\p{Nd}+$/u.test(run);
+
+/**
+ * Letters and digits of a serial, with whatever a writer may put between them, and with a letter behind its number that
+ * tells one of several tags.
+ */
 function spelling(runs: readonly string[]): RegExp | null {
-  return runs.join("").length < 3 ? null : alone(runs.join("[\\s./\u2010-\u2015-]*"));
+  const text = runs.join("[\\s./\u2010-\u2015-]*");
+  if (runs.join("").length < 3) return null;
+  return runs.length > 1 && isNumber(runs.at(-1)) ? alone(text, "(?!\\p{N})") : alone(text);
 }
 
 /**
- * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Shorter numbers than
- * four digits stay: they count lenses, and two hidden digits of three leave too little to find the serial by.
+ * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Of one or two digits it stays: such
+ * a number counts lenses, and nothing of it would be left.
  */
 function numberAlone(digits: string): RegExp | null {
-  if (digits.length < 4) return null;
-  return alone(digits.length === 4 ? digits : [...digits].join("[\\s.,'\u2019]?"));
+  if (digits.length < 3) return null;
+  return alone(digits.length < 5 ? digits : [...digits].join("[\\s.,'\u2019]?"));
 }
 
 const runsOf = (serial: string): readonly string[] => serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
@@ -70,7 +78,7 @@ function makeRedactor(item: Item): Redact {
       const runs = runsOf(serial);
       const whole = { pattern: once(() => spelling(runs)), shown: publish(serial), has: mark(runs) };
       const numbers = runs.map((run) => ({
-        pattern: once(() => (/^\p{Nd}+$/u.test(run) ? numberAlone(run) : null)),
+        pattern: once(() => (isNumber(run) ? numberAlone(run) : null)),
         shown: publish(run),
         // Its digits may be parted.
         has: mark(run.length > 4 ? [run.charAt(0)] : [run]),
@@ -177,6 +185,6 @@ export function redactorOf(hidden: readonly HiddenSerial[]): RedactAny {
 /** Two records may bear one serial, and each tells its own. */
 export function isAnotherThan(borne: string | undefined): (known: { readonly serial: string }) => boolean {
   if (borne === undefined) return () => true;
-  const folded = foldSerial(borne);
-  return ({ serial }) => foldSerial(serial) !== folded;
+  const key = serialKey(borne);
+  return ({ serial }) => serialKey(serial) !== key;
 }

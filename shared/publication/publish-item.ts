@@ -164,7 +164,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     const made: PublishedItemPart[] = [
       {
         ...published,
-        marks: published.marks.map((mark) => mark.replaceAll("{set}", item.set ?? "{set}")),
+        marks: published.marks.map((mark) => redact(mark.replaceAll("{set}", item.set ?? "{set}"))),
         summary: summaryOf(finding),
         units: { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus },
         share: finding.share,

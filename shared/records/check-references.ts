@@ -3,6 +3,7 @@ import { suggestion } from "../diagnostics/nearest-name.ts";
 import { placeIn, type SourceDocument } from "../source/document.ts";
 import { checkItem } from "./check-item.ts";
 import { checkSource } from "./check-named.ts";
+import { checkPrivate } from "./check-private.ts";
 import { checkSerials } from "./check-serials.ts";
 import { checkSighting } from "./check-sighting.ts";
 import { checkVariant } from "./check-variant.ts";
@@ -53,6 +54,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   );
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
+    checkPrivate(report, item);
     checkFormerAddresses(addresses, report, item, item.formerly);
   }
   const articleAddresses = new Map([...collection.articles.keys()].map((id) => [id, `the article "${id}"`]));

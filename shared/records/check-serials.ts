@@ -1,14 +1,13 @@
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { foldSerial } from "./serial.ts";
+import { foldSerial, serialKey } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 
 /** Serials against each other, and against all that would give away one that an item masks or hides. */
 export function checkSerials({ items, sightings, variants }: Collection, report: Report): void {
   // One outfit may be taken for two variants, but hardly for two families.
-  const familyKey = (variant: string, serial: string) =>
-    serialKey(variants.get(variant)?.family ?? "", serial);
+  const familyKey = (variant: string, serial: string) => keyOf(variants.get(variant)?.family ?? "", serial);
   const logged = new Map<string, Sighting>();
   for (const sighting of sightings) {
     if (sighting.serial === undefined) continue;
@@ -18,7 +17,7 @@ export function checkSerials({ items, sightings, variants }: Collection, report:
   const bearers = new Map<string, Item>();
   for (const item of items.values()) {
     if (item.serial === undefined) continue;
-    const key = serialKey(item.variant, item.serial);
+    const key = keyOf(item.variant, item.serial);
     if (item.publish.serial !== "shown") {
       checkAddress(report, item, item.serial);
       checkLogged(report, item, item.serial, logged.get(familyKey(item.variant, item.serial)));
@@ -29,7 +28,7 @@ export function checkSerials({ items, sightings, variants }: Collection, report:
   }
 }
 
-const serialKey = (of: string, serial: string): string => `${of} ${foldSerial(serial)}`;
+const keyOf = (of: string, serial: string): string => `${of} ${serialKey(serial)}`;
 
 /** An address is public: a serial that is not must not be read off it. */
 function checkAddress(report: Report, item: Item, serial: string) {

@@ -35,9 +35,18 @@ export const serialRange = (raw: RawSerialRange): SerialRange => ({
   note: raw.note,
 });
 
-/** The form in which two serials are compared: letter case and spaces never tell two examples apart. */
+/** A serial as it is held against a range: letter case and spaces are nothing of it. */
 export const foldSerial = (serial: string): string =>
   serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
+
+/**
+ * The form in which two serials are one: what parts letters from their number, and zeros before it, tell no examples apart
+ * either, where one log has "HQ-077" and another "HQ77".
+ */
+export const serialKey = (serial: string): string =>
+  foldSerial(serial)
+    .replace(/(?<=\p{L})[./\u2010-\u2015-]+(?=\p{Nd})/gu, "")
+    .replace(/(?<!\p{Nd})0+(?=\p{Nd})/gu, "");
 
 /** The running number of a serial where it has the range's prefix and nothing else. */
 export function numberInPrefix(range: SerialRange, serial: string): number | undefined {

@@ -68,11 +68,19 @@ export function sightingFrom(document: SourceDocument): Sighting {
   };
 }
 
+/** "3.000" may be three, or three thousand; in the few currencies that have thousandths it is three. */
+const isUnclear = (price: string, currency = ""): boolean =>
+  /^-?[1-9]\d{0,2}\.\d{3}$/.test(price) && !thousandths.has(currency.toUpperCase());
+
+/** Currencies with three decimals (ISO 4217). */
+const thousandths: ReadonlySet<string> = new Set(["BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"]);
+
 /** The states that CSV cells spell out as text, before the schema sees them. */
 export function typedCells(cells: ReadonlyMap<string, string>): Record<string, unknown> {
   const row: Record<string, unknown> = Object.fromEntries(cells);
   const price = cells.get("price");
-  if (price !== undefined && /^-?\d+(?:\.\d+)?$/.test(price)) row.price = Number(price);
+  if (price !== undefined && /^-?\d+(?:\.\d+)?$/.test(price) && !isUnclear(price, cells.get("currency")))
+    row.price = Number(price);
   const relisted = cells.get("relisted")?.toLowerCase();
   if (relisted === "true" || relisted === "false") row.relisted = relisted === "true";
   return row;

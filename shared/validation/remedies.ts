@@ -32,7 +32,13 @@ export function stateRemedy(data: unknown): string | undefined {
   return isCount ? `Write { state: present, quantity: ${data} }.` : undefined;
 }
 
+/** A number whose point may stand before decimals, or part thousands. */
+const unclearNumber = /^(-?\d{1,3})\.(\d{3})$/;
+
 export function quotingRemedy(error: ErrorObject): string | undefined {
+  const unclear = unclearNumber.exec(String(error.data));
+  if (unclear && error.params.type === "number")
+    return `Write ${unclear[1]}${unclear[2]} or ${Number(error.data)}, whichever it is.`;
   const types = [error.params.type].flat();
   const scalar = typeof error.data === "number" || typeof error.data === "boolean";
   return types.includes("string") && scalar ? "Put it in quotation marks." : undefined;

@@ -9,8 +9,8 @@ function distances({ caption, rows }: DistanceTable, link: PageSite["link"]): Ht
 <tbody>${rows.map(
     ({ number, outfit, cells }) =>
       html`<tr><th scope="row"><span class="place">${number}</span> <a href="${link(outfit.address)}">${outfit.name}</a></th>${cells.map(
-        ({ pair, likeness }) =>
-          html`<td class="number"><a href="${link(pair.address)}">${likeness}<span class="unseen"> ${pair.name}</span></a></td>`,
+        ({ pair, likeness, comparedOn }) =>
+          html`<td class="number"><a href="${link(pair.address)}">${likeness}<span class="unseen"> ${pair.name}</span></a> <small>${comparedOn}</small></td>`,
       )}${rows.slice(cells.length + 1).map(() => html`<td></td>`)}</tr>`,
   )}</tbody></table></div>`;
 }

@@ -73,6 +73,10 @@ const elsewhere: Files = {
   "content/items/four.md":
     "---\ntitle: Four\nvariant: box-a\nserial: K314\npublish: { serial: shown }\n---\nIts own is K314.\n",
   "content/items/five.md": "---\ntitle: Five\nvariant: chest-a\nserial: K314\n---\nIts own is K314, too.\n",
+  "content/items/six.md":
+    '---\ntitle: Six\nvariant: box-b\nserial: HP603\nset: "603"\nparts: { lid: { state: present, marks: ["603"] }, key: present }\nlabels: [{ kind: plate, text: ["No. 603"] }]\n---\nHP603A on a tag, and hp-603 below.\n',
+  "schemas/reference/box/box-b.yaml":
+    'name: Box B\nparts: { lid: { name: Lid, marks: ["{set}"] }, key: { name: Key, marks: ["B {set}"] } }\n',
   "content/items/three.md":
     "---\ntitle: Three\nvariant: box-a\nparts: { lid: { state: present, note: From H271828. } }\n---\nOf another family, and found beside H 271828.\n",
 };
@@ -158,6 +162,17 @@ describe("what is private", () => {
       expect(publicSite.get(file)?.toString(), file).toContain(`${words}••`);
       expect(privateSite.get(file)?.toString().toUpperCase(), file).toMatch(/H[ .-]?271828/);
     }
+  });
+
+  it("a masked serial is not told by the set's number, by marks, nor with a letter behind it", () => {
+    for (const file of ["items/six/index.html", "data/items/six.json", "items/index.html"])
+      expect(publicSite.get(file)?.toString(), file).not.toMatch(/(?<![\d•.])603/);
+    expect(publicSite.get("data/items/six.json")?.toString()).toContain('"B 6••"');
+    expect(publicSite.get("items/six/index.html")?.toString()).toContain("HP6••A on a tag");
+    expect(privateSite.get("items/six/index.html")?.toString()).toContain("HP603A on a tag");
+    const searched = [...publicSite].filter(([name]) => name.includes("/search/"));
+    expect(searched.length).toBeGreaterThan(0);
+    for (const [name, bytes] of searched) expect(bytes.toString(), name).not.toContain("hp603");
   });
 
   it("two of one serial each show it or not, as each says", () => {

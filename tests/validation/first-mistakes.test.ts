@@ -96,6 +96,14 @@ describe("a first mistake is told of in words that mend it", () => {
       /unknown-field .* It takes .*"quantity"/,
     ],
     [
+      "a price in a log that may be two",
+      {
+        "content/sightings/log.csv":
+          "seen,variant,kind,price,currency\n2001,chest-a,offer,3.000,EUR\n2002,chest-a,offer,3.000,KWD\n2003,chest-a,offer,3.5,EUR\n",
+      },
+      /log\.csv:2 wrong-type Found "3\.000"; expected a number\. Write 3000 or 3, whichever it is\.$/,
+    ],
+    [
       "semicolons in a log",
       { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" },
       /log\.csv:1 csv-syntax .*semicolons.*fittedcase import sightings/,

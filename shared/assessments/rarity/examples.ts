@@ -1,7 +1,7 @@
 import type { EdtfDate } from "../../dates/edtf-interval.ts";
 import { addUnder } from "../../lists/grouping.ts";
 import type { Item } from "../../records/item.ts";
-import { foldSerial } from "../../records/serial.ts";
+import { serialKey } from "../../records/serial.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import { isMain, type Part, type Variant } from "../../records/variant.ts";
 import type { Bounds, Completeness } from "../completeness.ts";
@@ -83,7 +83,7 @@ function occasionOfItem({ item, completeness }: CensusItem): Occasion {
 /** What ties an occasion to others of the same example. */
 export const keysOf = (example: string | undefined, serial: string | undefined): string[] => [
   ...(example === undefined ? [] : [`example ${example.trim()}`]),
-  ...(serial === undefined ? [] : [`serial ${foldSerial(serial)}`]),
+  ...(serial === undefined ? [] : [`serial ${serialKey(serial)}`]),
 ];
 
 /** Sightings that share a name or a serial, directly or by way of others, are of one example. */
