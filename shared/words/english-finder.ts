@@ -12,7 +12,7 @@ export const englishFinder = {
   label: "Search the outfits",
   q: "Words",
   find: "Find",
-  hint: "Of the title or the text, part of a word too; a place, a set number, a serial as it is published.",
+  hint: "Of the title or the text, part of a word too; a place, a set number, a part, a serial as it is published.",
   narrow: "Narrow and order the list",
   outfits: "Outfits",
   any: "any",
@@ -48,6 +48,8 @@ export const englishFinder = {
   none: (of: number) => `None of the ${plural(of, "outfit")} answers to all of this.`,
   instead: (typed: string, taken: readonly string[]) =>
     `Nothing has “${typed}”; taken instead: ${quoted(taken)}.`,
+  ofParts: (typed: string, names: readonly string[]) =>
+    `No entry says “${typed}”; shown is what was issued with ${quoted(names.slice(0, 3))}.`,
   loading: "The index is being fetched.",
   reading: "The texts are being looked through as well.",
   failed: "The index could not be fetched. The lists below lead to every outfit all the same.",

@@ -13,7 +13,7 @@ export const germanFinder: typeof englishFinder = {
   label: "Garnituren suchen",
   q: "Wörter",
   find: "Suchen",
-  hint: "Aus dem Titel oder dem Text, auch Teile eines Worts; ein Ort, eine Satznummer, eine Seriennummer, wie sie veröffentlicht ist.",
+  hint: "Aus dem Titel oder dem Text, auch Teile eines Worts; ein Ort, eine Satznummer, ein Teil, eine Seriennummer, wie sie veröffentlicht ist.",
   narrow: "Liste eingrenzen und ordnen",
   outfits: "Garnituren",
   any: "beliebig",
@@ -52,6 +52,8 @@ export const germanFinder: typeof englishFinder = {
       ? "Auf die eine Garnitur trifft nicht all dies zu."
       : `Auf keine der ${garnituren(of)} trifft all dies zu.`,
   instead: (typed, taken) => `„${typed}“ kommt nirgends vor; genommen wurde ${quoted(taken)}.`,
+  ofParts: (typed, names) =>
+    `Kein Eintrag nennt „${typed}“; gezeigt wird, was mit ${quoted(names.slice(0, 3))} ausgegeben wurde.`,
   loading: "Das Verzeichnis wird geholt.",
   reading: "Auch die Texte werden durchgesehen.",
   failed:

@@ -40,11 +40,12 @@ function search(form: HTMLFormElement, places: Places): void {
     return ready;
   };
 
-  const tellFound = ({ entries, instead }: Found, { words, fetched }: Ready) => {
+  const tellFound = ({ entries, instead, ofParts }: Found, { words, fetched }: Ready) => {
     const say = words.pages.finder;
     const { count } = fetched.catalogue.index;
     tell(
       [
+        ...ofParts.map(({ typed, taken }) => say.ofParts(typed, taken)),
         ...instead.map(({ typed, taken }) => say.instead(typed, taken)),
         entries.length === 0 ? say.none(count) : say.found(entries.length, count),
       ].join(" "),
@@ -81,7 +82,12 @@ function search(form: HTMLFormElement, places: Places): void {
         await fetched.fetch(wanted);
         if (turn !== asked) return;
       }
-      const found = find(true);
+      let found = find(true);
+      if (found.needsParts) {
+        await fetched.fetchDetails();
+        if (turn !== asked) return;
+        found = find(true);
+      }
       put(found);
       tellFound(found, here);
     } catch {

@@ -10,6 +10,7 @@ export interface OpenSearch {
   /** Ids of the entries that an address asks for, in order. */
   readonly ask: (address: string) => string[];
   readonly instead: (address: string) => readonly { typed: string; taken: readonly string[] }[];
+  readonly ofParts: (address: string) => readonly { typed: string; taken: readonly string[] }[];
 }
 
 /** The search as a browser has it: by way of JSON, with every file fetched. */
@@ -31,5 +32,6 @@ export function openSearch(collection: PublishedCollection): OpenSearch {
   return {
     ask: (address) => find(address).entries.map((entry) => catalogue.ids[entry] ?? ""),
     instead: (address) => find(address).instead,
+    ofParts: (address) => find(address).ofParts,
   };
 }

@@ -6,7 +6,7 @@ const entry = (title: string, more: string, text: string): string =>
   `---\ntitle: ${title}\nvariant: chest-a\n${more}\n---\n${text}\n`;
 
 const files: Files = smallCollection(
-  "serials: [{ prefix: S, from: 1001, to: 2000, made: 1905/1912 }]\nparts:\n  lamp: { standing: core }\n",
+  "serials: [{ prefix: S, from: 1001, to: 2000, made: 1905/1912 }]\nparts:\n  lamp: { name: Lamp for oil, standing: core }\n",
   {
     "content/items/a-thwale.md": entry(
       "Survey chest no. 352, from Thwale",
@@ -85,6 +85,22 @@ describe("serials", () => {
     ["a hidden one", "S1555", []],
     ["a hidden one without the prefix", "1555", []],
   ])("%s: %s", (_, q, expected) => expect(search.ask(`?${new URLSearchParams({ q })}`)).toEqual(expected));
+});
+
+describe("the name of a part that no entry speaks of", () => {
+  it("finds what was issued with one, and says so", () => {
+    for (const typed of ["lamp", "amp"]) {
+      expect(search.ask(`?q=${typed}`)).toEqual(all);
+      expect(search.ofParts(`?q=${typed}`)).toEqual([{ typed, taken: ["Lamp for oil"] }]);
+    }
+    expect(search.ask("?q=lamp+thwale")).toEqual(["a-thwale"]);
+    expect(search.instead("?q=lamp")).toEqual([]);
+  });
+
+  it("is not asked for where an entry says the word, nor of two letters", () => {
+    expect(search.ofParts("?q=stencil")).toEqual([]);
+    expect(search.ofParts("?q=oi")).toEqual([]);
+  });
 });
 
 describe("slips of the finger", () => {

@@ -4,6 +4,7 @@ import { matchWord, type OpenWords } from "./match-word.ts";
 import { nearWords } from "./near-words.ts";
 import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";
 import { someRising } from "./packed-numbers.ts";
+import { partsNamed } from "./part-words.ts";
 import { statuses, verdicts } from "./search-index.ts";
 import { percentOfStep } from "./share-steps.ts";
 import type { ViewState } from "./view-state.ts";
@@ -12,7 +13,16 @@ export interface Found {
   /** Entries by their place in the catalogue, in the order asked for. */
   readonly entries: readonly number[];
   /** Words that nothing has, with those that were taken instead. */
-  readonly instead: readonly { readonly typed: string; readonly taken: readonly string[] }[];
+  readonly instead: readonly Instead[];
+  /** Words that no entry says, with the names of parts that have them. */
+  readonly ofParts: readonly Instead[];
+  /** Whether a word may be in the name of a part, but the details are not at hand. */
+  readonly needsParts: boolean;
+}
+
+interface Instead {
+  readonly typed: string;
+  readonly taken: readonly string[];
 }
 
 /** What has been fetched so far. */
@@ -168,7 +178,7 @@ function* wordsOf(catalogue: OpenCatalogue, texts: readonly OpenWords[]): Genera
 /**
  * The entries that answer to all that was asked. Every word must be there, in the title, the serial, the set
  * number, the names of the variant, or in the texts that were fetched for it. With `mend`, a word that nothing has
- * is taken for the nearest ones.
+ * is looked for in the names of parts, and else is taken for the nearest ones.
  */
 export function findEntries(
   { catalogue, details, textsFor }: Searched,
@@ -176,11 +186,21 @@ export function findEntries(
   mend: boolean,
 ): Found {
   const { count } = catalogue.index;
-  const instead: { typed: string; taken: readonly string[] }[] = [];
+  const instead: Instead[] = [];
+  const ofParts: Instead[] = [];
+  let needsParts = false;
   let scores: Uint16Array | null = null;
   for (const word of wordsTyped(state.q)) {
     const texts = textsFor(word);
     let match = matchWord(catalogue, word, texts);
+    if (!match.any && mend) {
+      needsParts ||= details === null;
+      const parts = details && partsNamed(catalogue, details, word);
+      if (parts) {
+        ofParts.push({ typed: word, taken: parts.names });
+        match = { scores: parts.scores, any: true };
+      }
+    }
     if (!match.any && mend) {
       const taken = nearWords(word, wordsOf(catalogue, texts));
       if (taken.length > 0) {
@@ -209,7 +229,7 @@ export function findEntries(
   }
   const order = orderOf(catalogue, state, scores);
   if (order) entries.sort((a, b) => order(a, b) || a - b);
-  return { entries, instead };
+  return { entries, instead, ofParts, needsParts };
 }
 
 /** The files whose words may begin like this one: of those that cut its beginning, the one that cuts most. */
