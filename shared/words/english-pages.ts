@@ -230,8 +230,8 @@ export const englishPages = {
     whatMissing: "What is missing",
     surviving: (phrase: string) => `${phrase} survive`,
     survivorsUnknown: "Survivors not known",
-    place: (place: string, of: string) =>
-      `in completeness, place ${place} of the ${of} recorded part by part`,
+    place: (place: string, of: string, sharing: string | null) =>
+      `in completeness, place ${place} of the ${of} recorded part by part${sharing === null ? "" : `, which ${sharing} share`}`,
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingExamined: "Nobody has looked for its parts",

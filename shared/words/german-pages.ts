@@ -224,7 +224,8 @@ export const germanPages: PageWords = {
     whatMissing: "Was fehlt",
     surviving: (phrase) => `${phrase} erhalten`,
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
-    place: (place, of) => `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen`,
+    place: (place, of, sharing) =>
+      `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen${sharing === null ? "" : `, den sich ${sharing} teilen`}`,
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",

@@ -1,0 +1,22 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { expect, it } from "vitest";
+import { item, smallCollection, writeCollection } from "../collections/collection.ts";
+import { runHere } from "../commands/run-here.ts";
+
+// figures.md, section 4: the place is 1 and those strictly above, so that several may have it.
+it("an outfit that shares its place in completeness says with how many", async () => {
+  const root = writeCollection(
+    smallCollection("parts: { key: { name: Key }, tray: { name: Tray } }\n", {
+      "content/items/one.md": item("parts: { key: present, tray: present }"),
+      "content/items/two.md": item("parts: { key: present, tray: present }"),
+      "content/items/three.md": item("parts: { key: absent, tray: present }"),
+    }),
+  );
+  expect((await runHere(["build"], root)).code).toBe(0);
+  const placeOf = (id: string) =>
+    /place [^<;]*/.exec(readFileSync(path.join(root, `_site/items/${id}/index.html`), "utf8"))?.[0];
+  expect(placeOf("one")).toBe("place 1 of the 3 recorded part by part, which 2 share");
+  expect(placeOf("two")).toBe(placeOf("one"));
+  expect(placeOf("three")).toBe("place 3 of the 3 recorded part by part");
+});
