@@ -7,15 +7,75 @@ export interface YamlFault extends Finding {
   readonly end: number;
 }
 
-/** What most often lies behind a mistake that the reader names in words of its own. */
-const remedies: Partial<Record<YAMLError["code"], string>> = {
-  TAB_AS_INDENT: "Indent with spaces.",
-  BLOCK_AS_IMPLICIT_KEY: "A value that holds a colon and a space stands in quotation marks.",
-  BLOCK_IN_FLOW: "Before it a comma, a bracket or a brace is missing.",
-  MULTILINE_IMPLICIT_KEY: "The name of a field is followed by a colon and a space.",
-  DUPLICATE_KEY: "Each field is given once.",
-  BAD_SCALAR_START: "A value that begins with a sign stands in quotation marks.",
-};
+interface Plain extends Finding {
+  readonly code: YAMLError["code"];
+  /** Of the reader's own message, where one code has several. */
+  readonly says?: RegExp;
+}
+
+/** The commonest mistakes as a writer would name them; the reader's own words are for those who write readers. */
+const plain: readonly Plain[] = [
+  {
+    code: "TAB_AS_INDENT",
+    found: "a tab before a field",
+    expected: "spaces",
+    remedy: "Indent with spaces.",
+  },
+  {
+    code: "BAD_INDENT",
+    says: /end with a }/,
+    found: "a brace that is not closed",
+    expected: '"}" before this',
+  },
+  {
+    code: "BAD_INDENT",
+    says: /end with a ]/,
+    found: "a bracket that is not closed",
+    expected: '"]" before this',
+  },
+  {
+    code: "BLOCK_IN_FLOW",
+    found: "two fields within braces and nothing between them",
+    expected: "a comma",
+    remedy: "Before it a comma, a bracket or a brace is missing.",
+  },
+  {
+    code: "MISSING_CHAR",
+    says: /^Missing , or :/,
+    found: "two values with nothing between them",
+    expected: "a comma",
+  },
+  {
+    code: "BLOCK_AS_IMPLICIT_KEY",
+    found: "a colon and a space within a value",
+    expected: "one field in a line",
+    remedy: "A value that holds a colon and a space stands in quotation marks.",
+  },
+  {
+    code: "MULTILINE_IMPLICIT_KEY",
+    found: "a line that is no field",
+    expected: "a name, a colon and a value",
+    remedy: "The name of a field is followed by a colon and a space.",
+  },
+  {
+    code: "BAD_SCALAR_START",
+    found: "a value that begins with a sign of YAML's own",
+    expected: "a word, or quotation marks around it",
+    remedy: "A value that begins with a sign stands in quotation marks.",
+  },
+  {
+    code: "UNEXPECTED_TOKEN",
+    says: /at node end/,
+    found: "text after the end of a value",
+    expected: "the end of the line",
+    remedy: "A quotation mark within a text that stands in the same marks is written twice.",
+  },
+  {
+    code: "MULTIPLE_DOCS",
+    found: "a line of three hyphens",
+    expected: "one record in a file",
+  },
+];
 
 /** The same key twice: from where the second begins, its end, its name, and where the first begins. */
 interface Twice {
@@ -85,12 +145,13 @@ export function* yamlFaults(
           expected: "each field once",
           remedy: `It is given on line ${lineOf(twice.first)} already.`,
         }
-      : {
-          start,
-          end,
-          found: `"${message.replace(/[.:]$/, "")}"`,
-          expected: "YAML 1.2",
-          remedy: remedies[code],
-        };
+      : { start, end, ...inPlainWords(code, message) };
   }
+}
+
+function inPlainWords(code: YAMLError["code"], message: string): Finding {
+  const known = plain.find((each) => each.code === code && (each.says?.test(message) ?? true));
+  if (!known) return { found: `"${message.replace(/[.:]$/, "")}"`, expected: "YAML 1.2" };
+  const { found, expected, remedy } = known;
+  return { found, expected, ...(remedy === undefined ? {} : { remedy }) };
 }

@@ -36,7 +36,7 @@ export function stateRemedy(data: unknown): string | undefined {
 const unclearNumber = /^(-?\d{1,3})\.(\d{3})$/;
 
 export function quotingRemedy(error: ErrorObject): string | undefined {
-  const unclear = unclearNumber.exec(String(error.data));
+  const unclear = typeof error.data === "string" ? unclearNumber.exec(error.data) : null;
   if (unclear && error.params.type === "number")
     return `Write ${unclear[1]}${unclear[2]} or ${Number(error.data)}, whichever it is.`;
   const types = [error.params.type].flat();

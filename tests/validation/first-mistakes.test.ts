@@ -91,6 +91,21 @@ describe("a first mistake is told of in words that mend it", () => {
       /wrong-date .* Its end lies before its beginning\.$/,
     ],
     [
+      "a comma left out",
+      one('parts: { lens: { state: present, marks: ["a" "b"] } }'),
+      /yaml-syntax Found two values with nothing between them; expected a comma\.$/,
+    ],
+    [
+      "a brace left open",
+      one("parts: { lens: present"),
+      /yaml-syntax Found a brace that is not closed; expected "}" before this\.$/,
+    ],
+    [
+      "a value that begins with a sign",
+      one("storage: @home"),
+      /yaml-syntax Found a value that begins with a sign of YAML's own; .* stands in quotation marks\.$/,
+    ],
+    [
       "a field by another name",
       one("parts: { lens: { state: present, qty: 1 } }"),
       /unknown-field .* It takes .*"quantity"/,
