@@ -12,7 +12,7 @@ export const englishFinder = {
   label: "Search the outfits",
   q: "Words",
   find: "Find",
-  hint: "Of the title or the text, part of a word too; a place, a set number, a part, a serial as it is published.",
+  hint: "Of the title or the text, part of a word too; a place, a set number, a serial as it is published.",
   narrow: "Narrow and order the list",
   outfits: "Outfits",
   any: "any",

@@ -13,7 +13,7 @@ export const germanFinder: typeof englishFinder = {
   label: "Garnituren suchen",
   q: "Wörter",
   find: "Suchen",
-  hint: "Aus dem Titel oder dem Text, auch Teile eines Worts; ein Ort, eine Satznummer, ein Teil, eine Seriennummer, wie sie veröffentlicht ist.",
+  hint: "Aus dem Titel oder dem Text, auch Teile eines Worts; ein Ort, eine Satznummer, eine Seriennummer, wie sie veröffentlicht ist.",
   narrow: "Liste eingrenzen und ordnen",
   outfits: "Garnituren",
   any: "beliebig",
