@@ -1,4 +1,5 @@
 import type { PartLine } from "../records/item.ts";
+import { foldSerial } from "../records/serial.ts";
 import type { Part } from "../records/variant.ts";
 
 /**
@@ -51,17 +52,18 @@ export function assessMarks(
       continue;
     }
     const numbers = set === undefined ? ["{set}"] : [set, ...lastFigures(set)];
-    const isThere = (template: string) =>
-      numbers.some((number) => {
-        const mark = folded(template.replaceAll("{set}", number));
-        return found.some((each) => folded(each) === mark);
-      });
+    const wanted = (template: string) =>
+      numbers.map((number) => foldSerial(template.replaceAll("{set}", number)));
+    const isThere = (template: string) => found.some((mark) => wanted(template).includes(foldSerial(mark)));
+    const isExplained = (mark: string) =>
+      part.marks.some((template) => wanted(template).includes(foldSerial(mark)));
     const others =
       set === undefined
         ? []
         : found
+            .filter((mark) => !isExplained(mark))
             .flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []))
-            .filter((number) => !numbers.some((own) => folded(own) === folded(number)));
+            .filter((number) => !numbers.some((own) => foldSerial(own) === foldSerial(number)));
     const otherSet = others[0] ?? null;
     const verdict: MarkVerdict =
       otherSet !== null ? "other-set" : part.marks.every(isThere) ? "matching" : "partial";

@@ -44,7 +44,7 @@ export function assessProvenance(
 
 /**
  * The issue of one outfit, as an event on some day of the years in which all of its variant were issued: at the latest
- * when the first is known of it. None where that is not known, or was before.
+ * when the first is known of it. None where the years of issue are not known, or something of it is known before them.
  */
 function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): EdtfDate[] {
   const earliest = finite(issued?.earliest ?? null);

@@ -1,5 +1,5 @@
 import type { PublishedEvent, PublishedItem } from "../publication/published.ts";
-import { gapLength } from "../words/gap-length.ts";
+import { gapLength, isWorthTelling } from "../words/gap-length.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
 import type { Link } from "./page.ts";
@@ -52,7 +52,9 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
       numbers.count(documentedYears),
       lifetimeYears === null ? null : numbers.count(lifetimeYears),
     ),
-    gaps: gaps.map((gap) => say.gap(String(gap.from), String(gap.to), gapLength(gap, numbers))),
+    gaps: gaps
+      .filter(isWorthTelling)
+      .map((gap) => say.gap(String(gap.from), String(gap.to), gapLength(gap, numbers))),
     plot: drawing({ kind: "item", item, plot: "custody" }, index, { idPrefix: "custody" }),
   };
 }

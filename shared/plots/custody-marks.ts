@@ -1,6 +1,6 @@
 import type { CalendarYears } from "../dates/calendar-years.ts";
 import type { PublishedItem } from "../publication/published.ts";
-import { gapLength } from "../words/gap-length.ts";
+import { gapLength, isWorthTelling } from "../words/gap-length.ts";
 import type { WordsForPlots, YearsOf } from "../words/plot-words.ts";
 
 export type Custody = Pick<PublishedItem["provenance"], "events" | "gaps">;
@@ -15,8 +15,8 @@ export interface CustodyMark {
   readonly through: CalendarYears["through"];
   /** Goes on, for all that is known. */
   readonly open: boolean;
-  /** EDTF; empty for a gap. */
-  readonly edtf: string;
+  /** Its place among what was in the same year: the issue first, else by month and day as they are written. */
+  readonly within: string;
   readonly date: string;
   readonly text: string;
 }
@@ -38,29 +38,40 @@ interface Around {
   readonly examined?: string | null;
 }
 
+/** Behind every date as it is written. */
+const afterAll = "~";
+
 /** Events, the issue, the examination and the gaps between, each in its years. */
 export function custodyMarks({ events, gaps }: Custody, around: Around): CustodyMarks {
   const { words, yearsOf, issued, examined } = around;
   const { custody } = words.plots;
-  const mark = (kind: CustodyMark["kind"], date: string, text: string): CustodyMark[] => {
+  const mark = (kind: CustodyMark["kind"], date: string, text: string, within = date): CustodyMark[] => {
     const years = spanOf(date, yearsOf);
-    return years ? [{ kind, ...years, edtf: date, date: words.date(date), text }] : [];
+    return years ? [{ kind, ...years, within, date: words.date(date), text }] : [];
   };
   const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
-  const ofGaps = gaps.map(({ from, to, years, longest }): CustodyMark => {
+  const ofGaps = gaps.filter(isWorthTelling).map(({ from, to, years, longest }): CustodyMark => {
     const text = custody.gap(gapLength({ years, longest }, words.numbers));
-    return { kind: "gap", first: from, last: to, through: null, open: false, edtf: "", date: "", text };
+    return {
+      kind: "gap",
+      first: from,
+      last: to,
+      through: null,
+      open: false,
+      within: afterAll,
+      date: "",
+      text,
+    };
   });
   const marks = [
-    ...(issued ? mark("bound", issued, custody.issued) : []),
+    ...(issued ? mark("bound", issued, custody.issued, "") : []),
     ...ofEvents,
     ...ofGaps,
     ...(examined ? mark("bound", examined, custody.examined) : []),
   ];
   return {
-    // Within a year by month and day, as they are written.
     marks: marks.sort(
-      (a, b) => anchorYear(a) - anchorYear(b) || (a.edtf === b.edtf ? 0 : a.edtf < b.edtf ? -1 : 1),
+      (a, b) => anchorYear(a) - anchorYear(b) || (a.within === b.within ? 0 : a.within < b.within ? -1 : 1),
     ),
     undated: events.length - ofEvents.length,
   };

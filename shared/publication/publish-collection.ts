@@ -4,7 +4,7 @@ import type { Collection } from "../records/collection.ts";
 import type { Source } from "../records/source.ts";
 import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
-import { type HiddenSerial, hiddenSerials, type RedactAny, redactorOf } from "./masking.ts";
+import { type HiddenSerial, hiddenSerials, type Redact, type RedactAny, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
@@ -25,6 +25,27 @@ const publishSource = (source: Source): PublishedSource => ({
   ),
   issued: source.issued ?? null,
   fields: source.fields,
+});
+
+/** Whatever stands in it as text, however deep. */
+function freeOf<Value>(value: Value, redact: Redact): Value {
+  if (typeof value === "string") return redact(value) as Value;
+  if (Array.isArray(value)) return value.map((each) => freeOf(each, redact)) as Value;
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, freeOf(each, redact)])) as Value;
+}
+
+/** Its id, by which everything refers to it, stays; and so does an address, which would lead nowhere. */
+const freeSource = (source: PublishedSource, redact: Redact): PublishedSource => ({
+  ...source,
+  title: redact(source.title),
+  authors: source.authors.map((author) => redact(author)),
+  fields: Object.fromEntries(
+    Object.entries(source.fields).map(([key, value]) => [
+      key,
+      key === "id" || key === "URL" || key === "DOI" ? value : freeOf(value, redact),
+    ]),
+  ),
 });
 
 const noKey: FamilyKey = {
@@ -171,7 +192,7 @@ export function publishCollection(
       formerly: article.formerly,
       text: article.text,
     })),
-    sources: [...collection.sources.values()].map(publishSource),
+    sources: [...collection.sources.values()].map((source) => freeSource(publishSource(source), redact)),
   };
 }
 
@@ -183,10 +204,16 @@ export function withoutSerials(
   if (hidden.length === 0) return published;
   const redact = redactorOf(hidden);
   const shown = (text: string | null): string | null => text && redact(text);
-  const { settings, articles } = published;
+  const { settings, articles, sources } = published;
   return {
     ...published,
-    settings: { ...settings, description: shown(settings.description) },
+    settings: {
+      ...settings,
+      title: redact(settings.title),
+      description: shown(settings.description),
+      notice: shown(settings.notice),
+    },
+    sources: sources.map((source) => freeSource(source, redact)),
     articles: articles.map((article) => ({
       ...article,
       title: redact(article.title),

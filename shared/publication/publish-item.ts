@@ -3,6 +3,7 @@ import type { PartFinding } from "../assessments/completeness.ts";
 import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
 import type { Likeness } from "../assessments/likeness.ts";
 import type { MarkFinding } from "../assessments/matching-numbers.ts";
+import { assessProvenance, type Provenance } from "../assessments/provenance.ts";
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import type { Variant } from "../records/variant.ts";
@@ -58,7 +59,7 @@ function publishLine(line: PartLine, item: Item, audience: Audience, redact: Red
     packed: show.text("packed", line.packed),
     repairs: show.list("repairs", line.repairs),
     belongs: line.belongs ?? null,
-    model: line.model ?? null,
+    model: show.text("model", line.model),
     evidence: show.text("evidence", line.evidence),
     note: show.text("note", line.note),
   };
@@ -89,13 +90,33 @@ function datingOf(units: readonly PartDating[] | undefined) {
   return worst ? { made: worst.made, verdict: worst.verdict } : null;
 }
 
+/** Of marks that are kept nothing is told, neither whether they agree. */
 function matchingOf(
   finding: MarkFinding | undefined,
-  { setNamed }: Surroundings,
+  lines: readonly PartLine[],
+  redact: Redact,
+  { setNamed, audience }: Surroundings,
 ): PublishedItemPart["matching"] {
-  if (!finding) return null;
+  const isKept = audience === "public" && lines.some((line) => line.private.includes("marks"));
+  if (!finding || isKept) return null;
   const { verdict, otherSet } = finding;
-  return { verdict, otherSet, otherItem: otherSet === null ? null : setNamed(otherSet) };
+  return {
+    verdict,
+    otherSet: otherSet && redact(otherSet),
+    otherItem: otherSet === null ? null : setNamed(otherSet),
+  };
+}
+
+/** Custody as it may be shown: where a date is kept, the gaps beside it would tell it. */
+function shownCustody(
+  { provenance, examined }: Item,
+  assessed: Provenance,
+  issued: Variant["issued"],
+  audience: Audience,
+): Provenance {
+  const shown = provenance.filter((event) => audience === "private" || !event.private.includes("date"));
+  if (shown.length === provenance.length) return assessed;
+  return { ...assessProvenance(issued, shown, examined), gaps: [] };
 }
 
 /** An example of the log is named as the log names it; its serial is left to the log. */
@@ -141,7 +162,8 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
   const { variant, family, audience, words } = around;
   const redactOwn = redactFor(item, audience);
   const redact: Redact = (text) => around.redactAny(redactOwn(text), item.serial);
-  const { completeness, identification, dating, rarity, provenance } = assessment;
+  const { completeness, identification, dating, rarity } = assessment;
+  const provenance = shownCustody(item, assessment.provenance, variant.issued, audience);
   const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);
 
   const parts: PublishedItemPart[] = [...variant.parts.values()].flatMap((part) => {
@@ -170,7 +192,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
         share: finding.share,
         lines: own.map((line) => publishLine(line, item, audience, redact)),
         dating: datingOf(dating.parts.get(part.id)),
-        matching: matchingOf(assessment.marks.get(part.id), around),
+        matching: matchingOf(assessment.marks.get(part.id), own, redact, around),
         assembled: item.assembled.includes(part.id),
       },
     ];
@@ -256,7 +278,12 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     wants: assessment.wants,
     spares: assessment.spares,
     nearest: assessment.nearest.map((near) => publishLikeness(near, around.titleOf, words)),
-    hazards: assessment.hazards.map((finding) => publishHazard(finding, around.language)),
+    hazards: assessment.hazards.map((finding) => {
+      const extras = item.extras
+        .filter(({ hazards }) => hazards.includes(finding.hazard.id))
+        .flatMap((extra) => showing(extra, audience, redact).text("name", extra.name) ?? []);
+      return publishHazard({ ...finding, extras }, around.language);
+    }),
     labels: item.labels.map((label) => {
       const show = showing(label, audience, redact);
       return {

@@ -27,8 +27,9 @@ function textsIn(data: unknown, path: Path, isKept: boolean, kept: Told[], open:
   }
 }
 
-/** A word of fewer letters is in many a sentence that gives nothing away. */
+/** A short word, or one in small letters by itself, is in many a sentence that gives nothing away. */
 const shortest = 5;
+const isOrdinary = (text: string): boolean => text.length < shortest || /^\p{Ll}+$/u.test(text);
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/\s+/g, "\\s+");
 
@@ -41,7 +42,7 @@ export function checkPrivate(report: Report, item: Item): void {
   const kept: Told[] = [];
   const open: Told[] = [];
   textsIn(document.data, [], false, kept, open);
-  const secrets = kept.filter(({ text }) => text.trim().length >= shortest && /\p{L}/u.test(text));
+  const secrets = kept.filter(({ text }) => !isOrdinary(text.trim()) && /\p{L}/u.test(text));
   if (secrets.length === 0) return;
   open.push({ path: [], text: document.body });
   const all = open

@@ -35,7 +35,7 @@ export const serialRange = (raw: RawSerialRange): SerialRange => ({
   note: raw.note,
 });
 
-/** A serial as it is held against a range: letter case and spaces are nothing of it. */
+/** A text off a thing as two of them are compared, a mark or a serial: without its spaces, in capitals. */
 export const foldSerial = (serial: string): string =>
   serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
 
@@ -43,15 +43,16 @@ export const foldSerial = (serial: string): string =>
  * The form in which two serials are one: what parts letters from their number, and zeros before it, tell no examples apart
  * either, where one log has "HQ-077" and another "HQ77".
  */
-export const serialKey = (serial: string): string =>
-  foldSerial(serial)
-    .replace(/(?<=\p{L})[./\u2010-\u2015-]+(?=\p{Nd})/gu, "")
-    .replace(/(?<!\p{Nd})0+(?=\p{Nd})/gu, "");
+export const serialKey = (serial: string): string => tight(serial).replace(/(?<!\p{Nd})0+(?=\p{Nd})/gu, "");
+
+/** Without what parts letters from the number behind them; a prefix ends where its number would begin. */
+const tight = (serial: string): string =>
+  foldSerial(serial).replace(/(?<=\p{L})[./\u2010-\u2015-]+(?=\p{Nd}|$)/gu, "");
 
 /** The running number of a serial where it has the range's prefix and nothing else. */
 export function numberInPrefix(range: SerialRange, serial: string): number | undefined {
-  const folded = foldSerial(serial);
-  const prefix = foldSerial(range.prefix);
+  const folded = tight(serial);
+  const prefix = tight(range.prefix);
   if (!folded.startsWith(prefix)) return undefined;
   const digits = folded.slice(prefix.length);
   return /^\d{1,15}$/.test(digits) ? Number(digits) : undefined;

@@ -8,17 +8,23 @@ export interface CutLog {
   readonly header: string | null;
   /** By family, its rows as they are written; of what is no table its entries as JSON, which is YAML, too. */
   readonly shares: readonly (readonly [family: string, text: string])[];
+  /** By family, what its rows say in words, in which a serial may be told. */
+  readonly words: readonly (readonly [family: string, text: string])[];
   /** The dates of its sightings, each once. */
   readonly dates: readonly string[];
 }
 
 export type LogCutter = (log: RecordText, familyOf: ReadonlyMap<string, string>) => CutLog | null;
 
+/** What of a sighting is published without the serials that it tells. */
+const inWords = ["condition", "note"] as const;
+
 /** Null where the log is not sound. One at a time: taken apart, its rows take many times the room of its text. */
 export const cutLog: LogCutter = (log, familyOf) => {
   const read = recordsIn({ texts: [log], files: [log], beside: new Set(), diagnostics: [] });
   if (read.diagnostics.some(({ severity }) => severity === "error")) return null;
   const shares = new Map<string, string[]>();
+  const words = new Map<string, string[]>();
   const dates = new Set<string>();
   let header: string | null = null;
   for (const { table } of read.tables) {
@@ -28,6 +34,10 @@ export const cutLog: LogCutter = (log, familyOf) => {
       if (family === undefined) return null;
       dates.add(row.cell("seen"));
       addUnder(shares, family, row.line);
+      for (const column of inWords) {
+        const cell = row.cell(column);
+        if (cell !== "") addUnder(words, family, cell);
+      }
     }
   }
   for (const { document } of read.records) {
@@ -37,12 +47,17 @@ export const cutLog: LogCutter = (log, familyOf) => {
       if (family === undefined) return null;
       if (typeof seen !== "object") dates.add(String(seen));
       addUnder(shares, family, `${JSON.stringify(key)}:${JSON.stringify(entry)}`);
+      for (const column of inWords) {
+        const text = (entry as Record<string, unknown> | null)?.[column];
+        if (typeof text === "string") addUnder(words, family, text);
+      }
     }
   }
   const between = header === null ? "," : "\n";
   return {
     header,
     shares: [...shares].map(([family, rows]) => [family, rows.join(between)]),
+    words: [...words].map(([family, texts]) => [family, texts.join("\n")]),
     dates: [...dates],
   };
 };

@@ -132,6 +132,19 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     }
   }
 
+  const seen = new Map<string, EdtfDate>();
+  const see = (text: string) => {
+    const date = seen.has(text) ? undefined : parseEdtf(text);
+    if (date) seen.set(text, date);
+  };
+  const logs: (readonly [RecordText, CutLog])[] = [];
+  for (const text of ofKind("sightings")) {
+    const log = cut(text, familyOfVariant);
+    if (!log) return null;
+    for (const date of log.dates) see(date);
+    logs.push([text, log]);
+  }
+
   // Whoever tells of an item of another family, by its serial, must know whether that is shown.
   const serials = [...items.values()].flatMap((item) => {
     const serial = serialOf(item);
@@ -144,18 +157,9 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     for (const { known } of serialsIn(text.text, (each) => each.family !== family && isOthers(each)))
       together.push([family, known.family]);
   }
-
-  const seen = new Map<string, EdtfDate>();
-  const see = (text: string) => {
-    const date = seen.has(text) ? undefined : parseEdtf(text);
-    if (date) seen.set(text, date);
-  };
-  const logs: (readonly [RecordText, CutLog])[] = [];
-  for (const text of ofKind("sightings")) {
-    const log = cut(text, familyOfVariant);
-    if (!log) return null;
-    for (const date of log.dates) see(date);
-    logs.push([text, log]);
+  for (const [family, text] of logs.flatMap(([, { words }]) => words)) {
+    for (const { known } of serialsIn(text, (each) => each.family !== family))
+      together.push([family, known.family]);
   }
 
   const compared = comparedVariants(counts);

@@ -77,7 +77,7 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
   };
 }
 
-/** Of a record with many fields the list helps nobody: DEVELOPERS.md and `schemas` have them. */
+/** Of a record with many fields the list helps nobody: `schemas` has them. */
 const fieldsInWords = (names: readonly string[]): string | undefined =>
   names.length === 0 || names.length > 14
     ? undefined

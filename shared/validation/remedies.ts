@@ -33,7 +33,7 @@ export function stateRemedy(data: unknown): string | undefined {
 }
 
 /** A number whose point may stand before decimals, or part thousands. */
-const unclearNumber = /^(-?\d{1,3})\.(\d{3})$/;
+const unclearNumber = /^(-?[1-9]\d{0,2})\.(\d{3})$/;
 
 export function quotingRemedy(error: ErrorObject): string | undefined {
   const unclear = typeof error.data === "string" ? unclearNumber.exec(error.data) : null;

@@ -231,7 +231,7 @@ export const englishPages = {
     surviving: (phrase: string) => `${phrase} survive`,
     survivorsUnknown: "Survivors not known",
     place: (place: string, of: string, sharing: string | null) =>
-      `in completeness, place ${place} of the ${of} recorded part by part${sharing === null ? "" : `, which ${sharing} share`}`,
+      `in completeness, place ${place}${sharing === null ? "" : `, shared by ${sharing},`} of the ${of} recorded part by part`,
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingExamined: "Nobody has looked for its parts",

@@ -9,6 +9,9 @@ export interface GapLength {
   readonly isSure: boolean;
 }
 
+/** Of days between two events of one hand nobody would say that nothing is known of them. */
+export const isWorthTelling = ({ years }: { readonly years: number }): boolean => years >= 1 / 12;
+
 const halfADay = 0.5 / 365;
 
 export function gapLength(

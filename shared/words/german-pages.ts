@@ -225,7 +225,7 @@ export const germanPages: PageWords = {
     surviving: (phrase) => `${phrase} erhalten`,
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
     place: (place, of, sharing) =>
-      `in der Vollständigkeit Platz ${place} von ${of} Teil für Teil festgehaltenen${sharing === null ? "" : `, den sich ${sharing} teilen`}`,
+      `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${of} Teil für Teil festgehaltenen`,
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",

@@ -45,7 +45,7 @@ function moneyFormat(language: string, currency: string, isWhole: boolean): Intl
 /** In years. */
 export const longestWait = 100;
 
-/** The nearest number of two digits, in years of whole ones from a hundred up, that a bound does not claim too much by. */
+/** Rounded down for a least and up for a most: to two digits, and to whole years from a hundred up. */
 function boundary(value: number, bound: "least" | "most"): number {
   const step = value >= 100 ? 1 : value < 0.1 ? 0.01 : 10 ** (Math.floor(Math.log10(value)) - 1);
   const steps = value / step;

@@ -20,6 +20,9 @@ const canaries = {
   partNote: "Canary-Part-Note",
   labelText: "Canary-Label-Text",
   extraNote: "Canary-Extra-Note",
+  extraName: "Canary-Extra-Name",
+  keptDate: "1957",
+  keptMark: "Canary-Mark",
   caption: "Canary-Caption",
   askingPrice: "765432",
   camera: "Canary-Camera-Owner",
@@ -40,11 +43,12 @@ set: "118"
 examined: 2026-03-14
 parts:
   sextant: { state: present, serial: P314159, marks: ["P 314159"], note: ${canaries.partNote}, private: [note] }
-extras: [{ name: Strap, note: ${canaries.extraNote}, private: [note] }]
+extras: [{ name: Strap, note: ${canaries.extraNote}, private: [note] }, { name: ${canaries.extraName}, hazards: [mercury], private: [name] }]
 labels: [{ kind: plate, text: ["No. H 271828", ${canaries.labelText}] }, { kind: paper, text: [${canaries.labelText}], private: [text] }]
 provenance:
   - { date: 2001, event: acquired, from: ${canaries.owner}, price: { amount: ${canaries.eventPrice}, currency: EUR }, private: [from] }
   - { date: 2003, event: mended, note: ${canaries.eventNote}, private: [note] }
+  - { date: ${canaries.keptDate}, event: lent, evidence: slip, private: [date] }
 photos: [{ file: ${canaries.fileName}.jpg, alt: The chest H271828 open, caption: ${canaries.caption}, private: [caption] }]
 video: { src: ${canaries.filmName}.webm, captions: ${canaries.captionsName}.vtt, caption: The chest H271828 gone through, moments: [{ part: sextant, at: "0:01" }] }
 storage: ${canaries.storage}
@@ -64,7 +68,10 @@ const elsewhere: Files = {
   "content/articles/all.md":
     "---\ntitle: All of H271828\nabstract: On h 271828.\n---\nWe saw H-271828 and H 271828.\n",
   "content/items/two.md": "---\ntitle: Beside H271828\nvariant: chest-a\n---\nBought with h271828.\n",
-  "content/sightings/log.csv": "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n",
+  "content/sightings/log.csv":
+    "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n2002,box-a,record,B,beside H271828\n",
+  "content/sources.yaml":
+    "- { id: letter, title: Letter on H 271828, author: [{ literal: Friend of H271828 }] }\n",
   "schemas/reference/chest/family.yaml":
     "name: Chests\ndescription: As in H271828.\nfeatures:\n  lock: { name: Lock, values: [iron], look: See H271828., note: Not H271828. }\n",
   "schemas/reference/box/family.yaml": "name: Boxes\n",
@@ -73,8 +80,7 @@ const elsewhere: Files = {
   "content/items/four.md":
     "---\ntitle: Four\nvariant: box-a\nserial: K314\npublish: { serial: shown }\n---\nIts own is K314.\n",
   "content/items/five.md": "---\ntitle: Five\nvariant: chest-a\nserial: K314\n---\nIts own is K314, too.\n",
-  "content/items/six.md":
-    '---\ntitle: Six\nvariant: box-b\nserial: HP603\nset: "603"\nparts: { lid: { state: present, marks: ["603"] }, key: present }\nlabels: [{ kind: plate, text: ["No. 603"] }]\n---\nHP603A on a tag, and hp-603 below.\n',
+  "content/items/six.md": `---\ntitle: Six\nvariant: box-b\nserial: HP603\nset: "603"\nparts: { lid: { state: present, marks: ["603"] }, key: { state: present, marks: [B ${canaries.keptMark}], private: [marks] } }\nlabels: [{ kind: plate, text: ["No. 603"] }]\n---\nHP603A on a tag, and hp-603 below.\n`,
   "schemas/reference/box/box-b.yaml":
     'name: Box B\nparts: { lid: { name: Lid, marks: ["{set}"] }, key: { name: Key, marks: ["B {set}"] } }\n',
   "content/items/three.md":
@@ -157,6 +163,8 @@ describe("what is private", () => {
       ["families/chest/index.html", "As in H2718"],
       ["variants/box-a/index.html", "Unlike H2718"],
       ["items/three/index.html", "found beside H2718"],
+      ["sightings/box-a/index.html", "beside H2718"],
+      ["sources/index.html", "Letter on H2718"],
     ];
     for (const [file = "", words = ""] of shown) {
       expect(publicSite.get(file)?.toString(), file).toContain(`${words}••`);

@@ -16,7 +16,7 @@ it("an outfit that shares its place in completeness says with how many", async (
   expect((await runHere(["build"], root)).code).toBe(0);
   const placeOf = (id: string) =>
     /place [^<;]*/.exec(readFileSync(path.join(root, `_site/items/${id}/index.html`), "utf8"))?.[0];
-  expect(placeOf("one")).toBe("place 1 of the 3 recorded part by part, which 2 share");
+  expect(placeOf("one")).toBe("place 1, shared by 2, of the 3 recorded part by part");
   expect(placeOf("two")).toBe(placeOf("one"));
   expect(placeOf("three")).toBe("place 3 of the 3 recorded part by part");
 });

@@ -53,17 +53,7 @@ export function assessItemRarity(
   return {
     asComplete: share,
     asCompleteSurvivors: survivorsAsComplete(share, survivors, asCompleteAmong, confidence),
-    asCompleteWait:
-      certain === null
-        ? withheld(nothing, { ...wait, inputs: wait.inputs })
-        : {
-            ...wait,
-            caveats: [
-              ...wait.caveats,
-              statement("counted-in-by-certain-part"),
-              statement("offers-as-known-now"),
-            ],
-          },
+    asCompleteWait: certain === null ? withheld(nothing, wait) : asKnownNow(wait),
     rank: certain === null ? null : { place: above + 1, of: compared },
   };
 }
@@ -71,6 +61,12 @@ export function assessItemRarity(
 /** Where some are as complete as they are only since parts of another case were put into theirs, the figure says so. */
 export const countingAssembled = (examples: number): Statement[] =>
   examples === 0 ? [] : [statement("counts-assembled", { examples })];
+
+/** An offer counts by what is recorded of the example since. */
+export const asKnownNow = (offers: Figure): Figure =>
+  offers.value === null
+    ? offers
+    : { ...offers, caveats: [...offers.caveats, statement("offers-as-known-now")] };
 
 /** `known`: how many of them are on record. Nothing else keeps the product of two low ends from falling below it. */
 export function survivorsAsComplete(

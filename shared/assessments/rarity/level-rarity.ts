@@ -4,7 +4,7 @@ import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { neededBy } from "../needed-parts.ts";
 import { statement } from "../statement.ts";
 import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
-import { countingAssembled, survivorsAsComplete } from "./as-complete.ts";
+import { asKnownNow, countingAssembled, survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
 import { sourcesOf } from "./survivors.ts";
 
@@ -27,11 +27,6 @@ function reaches(example: Example, needed: readonly Part[]): boolean | null {
   }
   return undecided ? null : true;
 }
-
-const asKnownNow = (offers: Figure): Figure => ({
-  ...offers,
-  caveats: [...offers.caveats, statement("offers-as-known-now")],
-});
 
 /**
  * Rarity by level of completeness: the bare instrument may turn up every year and the whole outfit once in a

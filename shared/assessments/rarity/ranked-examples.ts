@@ -28,7 +28,7 @@ interface Besides {
 export interface RankedExamples {
   readonly watched: YearsWatched | null;
   readonly besides: (item: Ranked) => Besides;
-  /** Counted offers of examples that are at least as complete, the item itself among them. */
+  /** Counted offers of examples that are at least as complete. */
   readonly offersAsComplete: (certain: number | null) => Offers;
 }
 

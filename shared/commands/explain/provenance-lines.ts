@@ -1,4 +1,4 @@
-import { gapLength } from "../../words/gap-length.ts";
+import { gapLength, isWorthTelling } from "../../words/gap-length.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";
 
@@ -32,7 +32,7 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
         : `${documentedYears} of ${lifetimeYears} calendar years since issue`,
       setting,
     ),
-    ...gaps.flatMap((gap, at) => {
+    ...gaps.filter(isWorthTelling).flatMap((gap, at) => {
       const length = words.plots.custody.gap(gapLength(gap, words.numbers));
       return labelled(at === 0 ? "gaps" : "", `${gap.from} to ${gap.to}: ${length}`, setting);
     }),

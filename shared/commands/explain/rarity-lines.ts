@@ -38,10 +38,10 @@ const levelFigures = ({ item, variant: { rarity } }: Explained): NamedFigures =>
 
 /** How rare one as complete as this is. */
 export function ownRarityLines(explained: Explained, setting: Setting): string[] {
-  const { rank } = explained.item.rarity;
+  const { rank, asComplete } = explained.item.rarity;
   const place = rank
     ? `${rank.place} of ${rank.of} examples recorded in full`
-    : "not known: the reference lists no core or issued part to compare by";
+    : `not known. ${asComplete.insufficient ?? ""}`;
   return [...labelled("place", place, setting), ...apart(ownFigures(explained), setting)];
 }
 

@@ -61,7 +61,7 @@ export interface SearchIndex {
   readonly shards: readonly WordShard[];
 }
 
-/** What is fetched when a reader asks for a place or for a part that is missing. */
+/** What is fetched when a reader asks for a place, for a part that is missing, or for a word that no entry says. */
 export interface SearchDetails {
   readonly places: readonly string[];
   /** The parts of each variant, in the order of `variants`. */

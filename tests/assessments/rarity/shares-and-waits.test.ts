@@ -369,11 +369,7 @@ describe("as complete as this one", () => {
     expect(asCompleteSurvivors.caveats[0]).toEqual(statement("at-least-known", { known: 5 }));
     expect(asCompleteWait).toMatchObject({
       inputs: { offers: 2, years: 10 },
-      caveats: [
-        statement("assumes-constant-rate"),
-        statement("counted-in-by-certain-part"),
-        statement("offers-as-known-now"),
-      ],
+      caveats: [statement("assumes-constant-rate"), statement("offers-as-known-now")],
     });
   });
 
