@@ -2,9 +2,17 @@ import path from "node:path";
 import { readOriginal } from "../images/original-bytes.ts";
 import { placeRecording } from "../images/recordings/place-recording.ts";
 import type { Recording } from "../images/recordings/recording-set.ts";
+import {
+  type Cue,
+  captionCues,
+  captionsFile,
+  escapedCueText,
+  wordsOfCue,
+} from "../images/recordings/web-vtt.ts";
 import { RefusedFile } from "../images/refused-file.ts";
 import { chaptersText } from "../pages/data/chapters-text.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
+import type { Redact } from "../publication/masking.ts";
 import { redactFor } from "../publication/publish-item.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Collection } from "../records/collection.ts";
@@ -49,7 +57,8 @@ export async function placeRecordings(
       placeRecording(root, video.original, path.join(site, "recordings")),
     );
     const { captions: said } = video;
-    const text = said === null ? null : await attempt(said, () => captionsText(root, said));
+    const cues = said === null ? null : await attempt(said, () => captionsOf(root, said));
+    const shown = cues && redactedCues(cues, redactFor(record, audience));
     if (!placed) continue;
     const address = `/recordings/${placed.name}`;
     copied.set(address, { from: placed.file, address });
@@ -64,7 +73,7 @@ export async function placeRecordings(
       kind: placed.format.kind,
       type: placed.format.type,
       address,
-      captions: beside("captions", text === null ? null : redactFor(record, audience)(text)),
+      captions: beside("captions", shown && captionsFile(shown)),
       chapters: beside("chapters", chaptersText(video.moments, nameOf)),
     });
   }
@@ -74,11 +83,20 @@ export async function placeRecordings(
 const longestCaptions = 4 * 1024 * 1024;
 
 /** A WebVTT file begins with its name (WebVTT, 4.1). Throws RefusedFile. */
-async function captionsText(root: string, file: string): Promise<string> {
+async function captionsOf(root: string, file: string): Promise<Cue[]> {
   const bytes = await readOriginal(root, file);
   const text = bytes.toString("utf8").replace(/^\uFEFF/, "");
   if (bytes.length > longestCaptions || !/^WEBVTT(?:[ \t\r\n]|$)/.test(text)) {
     throw new RefusedFile("a file that is no WebVTT");
   }
-  return text;
+  return captionCues(text);
 }
+
+/** Markup may part a serial where no reader sees it: of such a cue only the words are left. */
+const redactedCues = (cues: readonly Cue[], redact: Redact): Cue[] =>
+  cues.map((cue) => {
+    const text = redact(cue.text);
+    const words = wordsOfCue(text);
+    const shown = redact(words);
+    return { ...cue, text: shown === words ? text : escapedCueText(shown) };
+  });

@@ -29,6 +29,8 @@ const canaries = {
   fileName: "canary-file-name",
   filmName: "canary-film-name",
   captionsName: "canary-captions-name",
+  captionsHeading: "Canary-Captions-Heading",
+  captionsNote: "Canary-Captions-Note",
   film: madeCanary,
 } as const;
 
@@ -117,8 +119,7 @@ describe("what is private", () => {
         "content/items/one/index.md": frontMatter,
         [`content/items/one/${canaries.fileName}.jpg`]: await photograph(),
         [`content/items/one/${canaries.filmName}.webm`]: await webmFilm({ seconds: 2 }),
-        [`content/items/one/${canaries.captionsName}.vtt`]:
-          "WEBVTT\n\n00:01.000 --> 00:02.000\nNumber h 271828, with its sextant P314159.\n",
+        [`content/items/one/${canaries.captionsName}.vtt`]: `WEBVTT ${canaries.captionsHeading}\n\nNOTE spoken by ${canaries.captionsNote}\n\n00:01.000 --> 00:02.000\nNumber h 271828, with its sextant P314159.\n\n00:02.000 --> 00:03.000\n<i>271</i>828 again.\n`,
       },
     );
     const root = writeCollection(files);
@@ -186,6 +187,11 @@ describe("what is private", () => {
   it("two of one serial each show it or not, as each says", () => {
     expect(publicSite.get("items/four/index.html")?.toString()).toContain("Its own is K314.");
     expect(publicSite.get("items/five/index.html")?.toString()).toContain("Its own is K3••, too.");
+  });
+
+  it("captions have no serial that their markup parts", () => {
+    const captions = [...publicSite].find(([name]) => name.includes("one-captions"))?.[1].toString();
+    expect(captions).toContain("\n2718•• again.");
   });
 
   it("no picture carries a profile of its camera or place", async () => {

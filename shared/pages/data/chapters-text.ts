@@ -1,17 +1,10 @@
+import { captionsFile, escapedCueText } from "../../images/recordings/web-vtt.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 
 type Moments = NonNullable<PublishedItem["video"]>["moments"];
 
-/** WebVTT (W3C), 4.2.2: what could be read as markup is escaped; a line ends a cue's text. */
-const cueText = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replace(/\s+/g, " ").trim();
-
-function timestamp(seconds: number): string {
-  const two = (figure: number) => String(figure).padStart(2, "0");
-  const whole = Math.floor(seconds);
-  const thousandths = String(Math.round((seconds - whole) * 1000)).padStart(3, "0");
-  return `${two(Math.floor(whole / 3600))}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}.${thousandths}`;
-}
+/** A line ends a cue's text. */
+const cueText = (text: string): string => escapedCueText(text).replace(/\s+/g, " ").trim();
 
 /** A last chapter goes on to the end, which nobody has measured. */
 const open = 99 * 3600;
@@ -27,7 +20,7 @@ export function chaptersText(moments: Moments, nameOf: (part: string) => string)
   const cues = starts.map((start, at) => {
     const parts = moments.filter(({ seconds }) => seconds === start).map(({ part }) => nameOf(part));
     const end = starts[at + 1] ?? Math.max(open, start + 1);
-    return `${timestamp(start)} --> ${timestamp(end)}\n${cueText(parts.join("; "))}\n`;
+    return { from: start, to: end, place: "", text: cueText(parts.join("; ")) };
   });
-  return `WEBVTT\n\n${cues.join("\n")}`;
+  return captionsFile(cues);
 }
