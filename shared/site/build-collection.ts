@@ -1,7 +1,7 @@
-import path from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Audience } from "../publication/published.ts";
 import { readTexts } from "../source/read-texts.ts";
+import { cacheFolder } from "./cache-folder.ts";
 import { standingFolder, sweepBuilds } from "./out-folder.ts";
 import type { OnProgress } from "./progress.ts";
 import { siteKey, toolKey } from "./site-keys.ts";
@@ -29,10 +29,9 @@ export async function buildCollection(
 ): Promise<BuildResult> {
   const texts = readTexts(root);
   const filesRead = texts.files.length;
-  const cacheFolder = path.join(root, ".cache/fittedcase");
   const tool = toolKey(root, audience);
   const key = siteKey(tool, root, texts);
-  const standing = new StandingSite(cacheFolder, out, standingFolder(out));
+  const standing = new StandingSite(cacheFolder(root), out, standingFolder(out));
   if (standing.record && standing.isOf(key)) {
     sweepBuilds(out);
     const { items, pages, warnings, addresses } = standing.record;
@@ -46,6 +45,6 @@ export async function buildCollection(
     return await buildOver(standing, task, key, out);
   } catch (problem) {
     if (!(problem instanceof LostSite)) throw problem;
-    return await buildOver(new StandingSite(cacheFolder, out, undefined), task, key, out);
+    return await buildOver(new StandingSite(cacheFolder(root), out, undefined), task, key, out);
   }
 }

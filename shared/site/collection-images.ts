@@ -3,6 +3,7 @@ import type { ImageFile, Images } from "../images/image-set.ts";
 import { renderImages } from "../images/render-images.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { CopiedFile } from "./assets.ts";
+import { cacheFolder } from "./cache-folder.ts";
 
 export interface CollectionImages {
   readonly images: Images;
@@ -20,9 +21,15 @@ export async function renderCollectionImages(
     ...new Set(collection.items.flatMap(({ photos }) => photos.map(({ original }) => original))),
   ];
   if (originals.length === 0) return { images: new Map(), copied: [], refused: [] };
-  const cacheFolder = path.join(root, ".cache/fittedcase");
-  const outFolder = path.join(cacheFolder, "site");
-  const { images, refused } = await renderImages({ root, originals, cacheFolder, outFolder, onProgress });
+  const cache = cacheFolder(root);
+  const outFolder = path.join(cache, "site");
+  const { images, refused } = await renderImages({
+    root,
+    originals,
+    cacheFolder: cache,
+    outFolder,
+    onProgress,
+  });
   const files: ImageFile[] = [...images.values()].flatMap(({ sources, fallback }) => [
     ...sources.flatMap((source) => source.files),
     fallback,

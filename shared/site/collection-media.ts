@@ -1,10 +1,10 @@
-import path from "node:path";
 import type { Media } from "../images/media.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Words } from "../words/words.ts";
 import type { CopiedFile } from "./assets.ts";
+import { cacheFolder } from "./cache-folder.ts";
 import { renderCards } from "./collection-cards.ts";
 import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
 import { placeRecordings } from "./collection-recordings.ts";
@@ -24,10 +24,10 @@ export async function collectionMedia(
   words: Words,
   onPhotographs?: OnPhotographs,
 ): Promise<CollectionMedia> {
-  const cacheFolder = path.join(root, ".cache/fittedcase");
+  const cache = cacheFolder(root);
   const photographs = await renderCollectionImages(root, published, onPhotographs);
-  const { cards, copied: cardFiles } = await renderCards(cacheFolder, published, words, photographs.images);
-  const spoken = await placeRecordings(root, cacheFolder, published, collection);
+  const { cards, copied: cardFiles } = await renderCards(cache, published, words, photographs.images);
+  const spoken = await placeRecordings(root, cache, published, collection);
   return {
     images: photographs.images,
     cards,

@@ -13,6 +13,7 @@ import { LostSite } from "./standing-site.ts";
 /** What a thread is given once. Plain data. */
 export interface ThreadTask {
   readonly root: string;
+  readonly cache: string;
   readonly audience: Audience;
   readonly around: GroupSurroundings;
   readonly out: string;

@@ -1,6 +1,6 @@
-import path from "node:path";
 import { parentPort, workerData } from "node:worker_threads";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { cacheFolder, useCacheFolder } from "./cache-folder.ts";
 import type { FamilyGroup } from "./family-groups.ts";
 import { GroupMaker, type WrittenGroup } from "./group-maker.ts";
 import type { ThreadTask } from "./group-threads.ts";
@@ -20,11 +20,12 @@ export type GroupAnswer =
   | { readonly lost: string };
 
 // One of the threads that make groups. What goes wrong otherwise ends the thread, and the build with it.
-const { root, audience, around, out, standing, into } = workerData as ThreadTask;
+const { root, cache, audience, around, out, standing, into } = workerData as ThreadTask;
+useCacheFolder(root, cache);
 const frame = await siteFrame(root, audience, around.found, around);
 if (!frame)
   throw new Error("What all families share was sound for the build, but is not for one of its threads.");
-const kept = new StandingSite(path.join(root, ".cache/fittedcase"), out, standing);
+const kept = new StandingSite(cacheFolder(root), out, standing);
 const maker = new GroupMaker(around, frame, kept, into);
 const answer = (message: GroupAnswer): void => parentPort?.postMessage(message);
 

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PublishedCollection } from "../publication/published.ts";
+import { cacheFolder } from "./cache-folder.ts";
 import { collectGarbage } from "./collect-garbage.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
 import { fromWritten, GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
@@ -55,7 +56,8 @@ export async function makeGroups(
   const around: GroupSurroundings = { shared, articles, itemCount, found, watched, key };
   const maker = new GroupMaker(around, frame, standing, into);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
-  const task = { root, audience, around, out: standing.out, standing: standing.site, into };
+  const cache = cacheFolder(root);
+  const task = { root, cache, audience, around, out: standing.out, standing: standing.site, into };
   const isApart = areWorthThreads(apart);
   if (isApart) collectGarbage();
   const threads = isApart ? new GroupThreads(task, apart) : null;

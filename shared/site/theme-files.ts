@@ -9,6 +9,7 @@ import { RefusedFile } from "../images/refused-file.ts";
 import { renderLogo } from "../images/render-logo.ts";
 import type { Theme, ThemeType } from "../publication/theme/palette.ts";
 import type { CopiedFile } from "./assets.ts";
+import { cacheFolder } from "./cache-folder.ts";
 import type { ChosenTypeface } from "./theme-style.ts";
 
 /** What a theme names: its sign and its type, ready to be put into a site. */
@@ -27,7 +28,7 @@ export const themeFolder = "content/theme/";
 const require = createRequire(import.meta.url);
 
 export async function themeFiles(root: string, theme: Theme): Promise<ThemeFiles> {
-  const outFolder = path.join(root, ".cache/fittedcase/site");
+  const outFolder = path.join(cacheFolder(root), "site");
   const copied: CopiedFile[] = [];
   const refused: { file: string; reason: string }[] = [];
 

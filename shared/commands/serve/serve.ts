@@ -1,5 +1,6 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { cacheFolder } from "../../site/cache-folder.ts";
 import { type Command, UsageError } from "../command.ts";
 import { rootFolder } from "../root-folder.ts";
 import { newAccess } from "./access.ts";
@@ -48,7 +49,7 @@ export const serve: Command = {
       throw new UsageError("Found no local network that this machine is in; --lan expects one.");
     const access = newAccess(hosts);
     const root = rootFolder(cwd, values.root);
-    const site = path.join(root, ".cache/fittedcase/preview/site");
+    const site = path.join(cacheFolder(root), "preview/site");
     const { server, tell, served, lookedAt } = createPreviewServer(
       root,
       site,

@@ -1,8 +1,8 @@
-import path from "node:path";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
 import type { RecordText } from "../../source/read-texts.ts";
+import { cacheFolder } from "../cache-folder.ts";
 import type { FamilyGroup } from "../family-groups.ts";
 import { type GroupSite, groupSite } from "../group-site.ts";
 import { standingFolder } from "../out-folder.ts";
@@ -339,4 +339,4 @@ const isToldOf = ({ families }: FamilyGroup, { grouped }: LiveSource): boolean =
   families.some((family) => grouped.toldOf?.has(family) ?? true);
 
 const standingSite = (root: string, out: string): StandingSite =>
-  new StandingSite(path.join(root, ".cache/fittedcase"), out, standingFolder(out));
+  new StandingSite(cacheFolder(root), out, standingFolder(out));

@@ -1,0 +1,37 @@
+import { accessSync, constants, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+
+const known = new Map<string, string>();
+
+/**
+ * Where a collection's cache lies: beside it, or, where nobody may write there, in a folder that is this process's own and
+ * goes with it. Whatever lies in it may be deleted at any time.
+ */
+export function cacheFolder(root: string): string {
+  const folder = known.get(root) ?? besideCollection(root) ?? goneAtExit();
+  known.set(root, folder);
+  return folder;
+}
+
+/** What a thread is told: it has the cache of its process, whose end takes it away. */
+export const useCacheFolder = (root: string, folder: string): void => {
+  known.set(root, folder);
+};
+
+function besideCollection(root: string): string | null {
+  const folder = path.join(root, ".cache/fittedcase");
+  try {
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.W_OK);
+    return folder;
+  } catch {
+    return null;
+  }
+}
+
+function goneAtExit(): string {
+  const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-cache-"));
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
