@@ -4,6 +4,7 @@ import {
   mkdirSync,
   readdirSync,
   readlinkSync,
+  realpathSync,
   renameSync,
   rmdirSync,
   rmSync,
@@ -72,6 +73,27 @@ function refuseToReplace(out: string): void {
   throw new OutFolderError(
     `Found something at "${out}" that Fittedcase did not build; expected an empty or a new folder. Choose another --out, or move it away.`,
   );
+}
+
+/** Where a path leads, every link followed that is there already. */
+function realPlace(place: string): string {
+  const above = path.dirname(place);
+  return existsSync(place) || above === place
+    ? realpathSync(place)
+    : path.join(realPlace(above), path.basename(place));
+}
+
+/** What is read from a collection is no place for what is made of it: the next time the site would be read as well. */
+export function refuseWithinSources(root: string, out: string): void {
+  // The out path itself may be a link to a build.
+  const place = path.join(realPlace(path.dirname(out)), path.basename(out));
+  for (const name of ["content", "schemas", "templates"]) {
+    const folder = path.join(root, name);
+    if (!existsSync(folder) || !`${place}${path.sep}`.startsWith(realpathSync(folder) + path.sep)) continue;
+    throw new OutFolderError(
+      `Found "${out}", inside of ${name}/, where the collection itself lies; expected a folder for the site outside of it, such as "${path.join(root, "_site")}".`,
+    );
+  }
 }
 
 const isAlive = (process_: number): boolean => {

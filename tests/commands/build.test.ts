@@ -7,6 +7,7 @@ import {
   readFileSync,
   realpathSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -15,6 +16,7 @@ import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
 import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
 const sound = smallCollection(parts, { "content/items/one/index.md": item("parts: { sextant: present }") });
@@ -110,6 +112,20 @@ describe("fittedcase build", () => {
     expect(err).toContain("did not build");
     expect(readdirSync(full)).toEqual(["mine.txt"]);
   });
+
+  it.each(["content/out", "content/items/one/deep/out", "schemas/out", "templates/out", "linked/out"])(
+    "refuses %s, where the collection itself lies, and leaves it sound",
+    async (inside) => {
+      const root = writeCollection({ ...sound, "templates/styles/own.css": "" });
+      symlinkSync(path.join(root, "content"), path.join(root, "linked"));
+      const before = [...siteFiles(root).keys()];
+      const { code, err } = await runHere(["build", "--root", root, "--out", path.join(root, inside)], root);
+      expect(code).toBe(2);
+      expect(err).toMatch(/^Found ".*out", inside of (?:content|schemas|templates)\//);
+      expect(err).toContain("expected a folder for the site outside of it");
+      expect([...siteFiles(root).keys()]).toEqual(before);
+    },
+  );
 
   it("runs nothing and picks up nothing that lies in the content", async () => {
     const root = writeCollection({
