@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -31,6 +32,22 @@ describe("fittedcase init", () => {
     for (const [file, bytes] of siteFiles(root)) {
       if (file !== ".gitignore") expect(bytes.toString(), file).toMatch(/invented/i);
     }
+  });
+
+  it("keeps whatever a build writes out of version control", async () => {
+    const root = path.join(scratch(), "kept");
+    await run(["init", root, "--yes"], "/");
+    const git = (...args: string[]) => execFileSync("git", ["-C", root, ...args], { encoding: "utf8" });
+    git("init", "--quiet");
+    const untracked = () =>
+      git("status", "--porcelain", "--untracked-files=all").trimEnd().split("\n").sort();
+    const before = untracked();
+    expect(before.length).toBeGreaterThan(5);
+    expect((await run(["build", "--private"], root)).code).toBe(0);
+    expect(untracked()).toEqual(before);
+    // Where else a site is to stand nobody can know: that is one link, and its builds are covered.
+    expect((await run(["build", "--out", "docs"], root)).code).toBe(0);
+    expect(untracked()).toEqual([...before, "?? docs"].sort());
   });
 
   it("asks at a terminal for what the flags leave open", async () => {

@@ -180,11 +180,12 @@ const sightings = `seen,variant,serial,example,source,kind,present,absent,condit
 2023-05,grain-case-second,G241,,quay-sales,mention,,,,
 `;
 
-const ignored = `# What Fittedcase writes. The private site is for you alone: it must never be published.
+const ignored = `# What Fittedcase writes. The private site is for you alone, and the cache holds what is in it: they must never be
+# published.
 _site
 _private
-._site.builds
-._private.builds
+.*.builds/
+.cache/
 *.rejected.csv
 `;
 
