@@ -1,4 +1,4 @@
-import { readFile, realpath, stat } from "node:fs/promises";
+import { access, readdir, readFile, realpath, stat } from "node:fs/promises";
 import path from "node:path";
 import { RefusedFile } from "./refused-file.ts";
 
@@ -13,10 +13,29 @@ function isOutside(folder: string, target: string): boolean {
   return relative === ".." || relative.startsWith(`..${path.sep}`) || path.isAbsolute(relative);
 }
 
+/**
+ * Where a name leads, written either way: systems that part a letter from its accent in the names of files (Unicode's
+ * form NFD) and people who type both as one (NFC) mean the same.
+ */
+async function placeOf(root: string, file: string): Promise<string> {
+  let place = root;
+  for (const name of file.split("/")) {
+    const asWritten = path.join(place, name);
+    const isThere = await access(asWritten).then(
+      () => true,
+      () => false,
+    );
+    const others = isThere ? [] : await readdir(place).catch(() => []);
+    const other = others.find((each) => each.normalize("NFC") === name.normalize("NFC"));
+    place = other === undefined ? asWritten : path.join(place, other);
+  }
+  return place;
+}
+
 /** Where a file that a record names really lies, every link followed. Throws RefusedFile. */
 export async function realOriginal(root: string, file: string): Promise<string> {
   try {
-    const real = await realpath(path.join(root, file));
+    const real = await realpath(await placeOf(root, file));
     if (isOutside(await realpath(root), real)) {
       throw new RefusedFile("a link that leads out of the collection");
     }

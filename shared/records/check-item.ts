@@ -7,6 +7,16 @@ import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
 import { rangeOf, rangesInWords } from "./serial.ts";
 
+const known = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
+
+/** Whether a file is there, its name written with letters and accents as one (NFC) or apart (NFD). */
+function isThere(files: ReadonlySet<string>, file: string): boolean {
+  if (files.has(file)) return true;
+  const normal = known.get(files) ?? new Set([...files].map((each) => each.normalize("NFC")));
+  known.set(files, normal);
+  return normal.has(file.normalize("NFC"));
+}
+
 /** An item against its variant, and what lies beside it. */
 export function checkItem(collection: Collection, files: ReadonlySet<string>, report: Report, item: Item) {
   const { document } = item;
@@ -20,7 +30,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   }
   const folder = document.file.slice(0, document.file.lastIndexOf("/") + 1);
   const beside = (path: Path, file: string | undefined) => {
-    if (file === undefined || files.has(`${folder}${file.replace(/^\.\//, "")}`)) return;
+    if (file === undefined || isThere(files, `${folder}${file.replace(/^\.\//, "")}`)) return;
     const leaves = file.startsWith("/") || file.split(/[\\/]/).includes("..");
     report(leaves ? "outside-root" : "missing-file", document, path, {
       found: `"${file}"`,
