@@ -90,6 +90,7 @@ export const catalogue = {
   "feature-contradicts": warning(
     "An observed feature or serial contradicts the variant that the item is held to be.",
   ),
+  "moment-after-end": warning("A moment lies after the end of its recording."),
   "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
   // Weak, but allowed
   "weak-contrast": warning("Two colours of the theme stand too close together to be read on one another."),

@@ -23,6 +23,7 @@ import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { type CollectionMedia, collectionMedia } from "./collection-media.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { momentsAfterEnd } from "./moments-after-end.ts";
 import type { OnPhotographs } from "./progress.ts";
 import { refusedFiles } from "./refused-files.ts";
 import type { SiteFile } from "./site-file.ts";
@@ -84,6 +85,7 @@ export async function groupSite(
     ...diagnostics,
     ...concernsOf(collection, assessments),
     ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
+    ...(await momentsAfterEnd(frame.root, collection.items.values())),
   ];
   if (hasErrors(found)) return unsound([]);
   const isShown = (id: string) => only === undefined || id === only;

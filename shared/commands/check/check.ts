@@ -1,6 +1,8 @@
 import { parseArgs } from "node:util";
+import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
 import { loadCollection } from "../../site/load-collection.ts";
+import { momentsAfterEnd } from "../../site/moments-after-end.ts";
 import { type Command, UsageError } from "../command.ts";
 import { rootFolder } from "../root-folder.ts";
 import { mendFiles } from "./mend-files.ts";
@@ -57,7 +59,9 @@ export const check: Command = {
       // What is for a program to read holds nothing else.
       (format === "text" ? out : err)(told);
     }
-    const { diagnostics, filesRead } = loaded;
+    const { sound, filesRead } = loaded;
+    const late = sound ? await momentsAfterEnd(root, sound.collection.items.values()) : [];
+    const diagnostics = inReadingOrder([...loaded.diagnostics, ...late]);
     out(reporters[format as keyof typeof reporters](diagnostics, filesRead));
     return tally(diagnostics).errors > 0 ? 1 : 0;
   },

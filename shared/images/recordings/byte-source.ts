@@ -1,3 +1,5 @@
+import { fstatSync, readSync } from "node:fs";
+
 /** A file as far as it is looked at: recordings are larger than what should be in memory. */
 export interface ByteSource {
   readonly size: number;
@@ -9,4 +11,17 @@ export interface ByteSource {
 export interface Overwrite {
   readonly at: number;
   readonly bytes: Uint8Array | number;
+}
+
+/** Of an open file. */
+export function byteSource(descriptor: number): ByteSource {
+  const { size } = fstatSync(descriptor);
+  return {
+    size,
+    read(at, length) {
+      if (at < 0 || at >= size || length <= 0) return Buffer.alloc(0);
+      const bytes = Buffer.alloc(Math.min(length, size - at));
+      return bytes.subarray(0, readSync(descriptor, bytes, 0, bytes.length, at));
+    },
+  };
 }

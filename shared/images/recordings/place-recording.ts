@@ -6,19 +6,17 @@ import {
   existsSync,
   mkdirSync,
   openSync,
-  readSync,
   renameSync,
   rmSync,
-  statSync,
   writeSync,
 } from "node:fs";
 import path from "node:path";
 import { realOriginal } from "../original-bytes.ts";
 import { RefusedFile } from "../refused-file.ts";
-import type { ByteSource, Overwrite } from "./byte-source.ts";
+import { type ByteSource, byteSource, type Overwrite } from "./byte-source.ts";
 import { isoOverwrites } from "./iso-overwrites.ts";
 import { matroskaOverwrites } from "./matroska-overwrites.ts";
-import { playedFormats, type RecordingFormat, recordingFormat } from "./recording-format.ts";
+import { headLength, playedFormats, type RecordingFormat, recordingFormat } from "./recording-format.ts";
 import { flacOverwrites, mpegOverwrites, waveOverwrites } from "./sound-overwrites.ts";
 
 /** Raise it where the code changes what a recording is freed of. */
@@ -47,8 +45,8 @@ export async function placeRecording(root: string, file: string, folder: string)
   const original = await realOriginal(root, file);
   const descriptor = openSync(original, "r");
   try {
-    const source = byteSource(descriptor, statSync(original).size);
-    const format = recordingFormat(source.read(0, 4096));
+    const source = byteSource(descriptor);
+    const format = recordingFormat(source.read(0, headLength));
     if (!format) throw new RefusedFile(`a file that is no ${playedFormats}`);
     const name = `${contentHash(source)}.${format.extension}`;
     const target = path.join(folder, name);
@@ -57,17 +55,6 @@ export async function placeRecording(root: string, file: string, folder: string)
   } finally {
     closeSync(descriptor);
   }
-}
-
-function byteSource(descriptor: number, size: number): ByteSource {
-  return {
-    size,
-    read(at, length) {
-      if (at < 0 || at >= size || length <= 0) return Buffer.alloc(0);
-      const bytes = Buffer.alloc(Math.min(length, size - at));
-      return bytes.subarray(0, readSync(descriptor, bytes, 0, bytes.length, at));
-    },
-  };
 }
 
 const piece = 4 * 1024 * 1024;

@@ -18,6 +18,9 @@ const sound = (
   extension,
 });
 
+/** So much of a file is enough to tell its format by. */
+export const headLength = 4096;
+
 /** The brands of the `ftyp` box that promise sound alone. */
 const soundBrands = ["M4A ", "M4B ", "F4A "];
 
