@@ -144,7 +144,10 @@ describe("the page for the bench, in a browser", () => {
     await page.locator(".notice-panel").getByText("The file was changed elsewhere.").waitFor();
     await tick(page, "key", "Absent");
     await page.locator("#part-key .failed").getByText("changed elsewhere meanwhile").waitFor();
+    await tick(page, "lamp", "Present");
+    await page.locator("#part-lamp .failed").getByText("changed elsewhere meanwhile").waitFor();
     expect(text()).toBe(byHand);
+    expect(await page.locator(".tally").innerText()).toBe("2 of 4 parts examined");
     await page.locator(".notice-panel a").tap();
     await tick(page, "key", "Absent");
     await saved(page, "key");

@@ -22,10 +22,15 @@ function goOnFrom(version: string): void {
     field.value = version;
 }
 
+/** What is on record counts, and not what was tapped and could not be saved. */
 function count(): void {
   if (!tally) return;
   const parts = [...document.querySelectorAll<HTMLFormElement>("form[data-part]")];
-  const examined = parts.filter((form) => form.querySelector('input[type=radio]:checked:not([value=""])'));
+  const examined = parts.filter((form) =>
+    [...form.querySelectorAll<HTMLInputElement>("input[type=radio]")].some(
+      ({ defaultChecked, value }) => defaultChecked && value !== "",
+    ),
+  );
   tally.textContent = `${examined.length} of ${tally.dataset.of} parts examined`;
 }
 
