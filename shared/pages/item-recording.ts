@@ -14,8 +14,17 @@ export interface MomentView {
   readonly address: string;
 }
 
-export interface RecordingView extends Recording {
+/** What is said at a second of a recording. */
+interface SayingView {
+  readonly words: string;
+  readonly seconds: number;
+  readonly time: string;
+  readonly address: string;
+}
+
+export interface RecordingView extends Omit<Recording, "said"> {
   readonly caption: string | null;
+  readonly said: readonly SayingView[];
   readonly moments: readonly MomentView[];
 }
 
@@ -30,6 +39,9 @@ export function timeInDigits(seconds: number): string {
   return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
 }
 
+/** Media Fragments URI 1.0 (W3C 2012), 4.2.1: normal play time, from here to the end. */
+const addressFrom = ({ address }: Recording, seconds: number): string => `${address}#t=${seconds}`;
+
 export function recordingView(
   item: PublishedItem,
   recordings: Recordings,
@@ -40,13 +52,18 @@ export function recordingView(
   return {
     ...recording,
     caption: item.video.caption,
+    said: recording.said.map(({ seconds, words }) => ({
+      words,
+      seconds,
+      time: timeInDigits(seconds),
+      address: addressFrom(recording, seconds),
+    })),
     moments: item.video.moments.map(({ part, seconds }) => ({
       part: partLink(part),
       partId: part,
       seconds,
       time: timeInDigits(seconds),
-      // Media Fragments URI 1.0 (W3C 2012), 4.2.1: normal play time, from here to the end.
-      address: `${recording.address}#t=${seconds}`,
+      address: addressFrom(recording, seconds),
     })),
   };
 }

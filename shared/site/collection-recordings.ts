@@ -7,6 +7,7 @@ import {
   captionCues,
   captionsFile,
   escapedCueText,
+  sayings,
   wordsOfCue,
 } from "../images/recordings/web-vtt.ts";
 import { RefusedFile } from "../images/refused-file.ts";
@@ -74,6 +75,7 @@ export async function placeRecordings(
       type: placed.format.type,
       address,
       captions: beside("captions", shown && captionsFile(shown)),
+      said: sayings(shown ?? []),
       chapters: beside("chapters", chaptersText(video.moments, nameOf)),
     });
   }

@@ -24,6 +24,7 @@ export const englishPhotographs = {
     sound: "Gone through, as a sound recording",
     moments: "When each part is shown",
     note: "A time leads to its moment in the recording.",
+    said: "What is said",
     captions: "Captions",
     chapters: "Chapters",
     download: "The recording as a file",

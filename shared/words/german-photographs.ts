@@ -25,6 +25,7 @@ export const germanPhotographs: typeof englishPhotographs = {
     sound: "Durchgesehen, als Tonaufnahme",
     moments: "Wann jedes Teil gezeigt wird",
     note: "Eine Zeit führt zu ihrer Stelle.",
+    said: "Was gesagt wird",
     captions: "Untertitel",
     chapters: "Kapitel",
     download: "Als Datei",

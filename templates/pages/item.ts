@@ -18,7 +18,7 @@ export function itemTemplate(page: ItemPage, site: PageSite): Html {
   return html`<article class="entry-page">
 ${templates["parts/item-opening"](page, site)}
 ${page.photos.length > 0 && templates["parts/photographs"](page.photos, site)}
-${page.recording && chapter({ id: "recording", title: words.pages.photographs.recording[page.recording.kind], note: page.recording.moments.length > 0 && words.pages.photographs.recording.note, matter: templates["parts/recording"](page.recording, site) }, site)}
+${page.recording && chapter({ id: "recording", title: words.pages.photographs.recording[page.recording.kind], note: page.recording.moments.length + page.recording.said.length > 0 && words.pages.photographs.recording.note, matter: templates["parts/recording"](page.recording, site) }, site)}
 ${chapter({ id: "plan", title: say.plan, note: page.planNote, matter: drawing("plan", page.plan) }, site)}
 ${chapter(
   {

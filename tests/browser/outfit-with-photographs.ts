@@ -53,8 +53,22 @@ video: { src: film.webm, captions: film.vtt, caption: Gone through., moments: [{
       "content/items/filmed/film.webm": await webmFilm({ seconds: 30 }),
       "content/items/filmed/film.vtt": `WEBVTT\n\n00:01.000 --> 00:05.000\nThe chest, number ${serial}, is opened.\n`,
       "content/items/told/index.md": item(
-        `parts: { balance: present }\nvideo: { src: told.wav, moments: [{ part: balance, at: "1:17" }] }`,
+        `serial: ${serial}\nparts: { balance: present }\nvideo: { src: told.wav, captions: told.vtt, moments: [{ part: balance, at: "1:17" }] }`,
       ),
+      "content/items/told/told.vtt": `WEBVTT
+
+NOTE taken down by hand
+
+00:00.500 --> 00:06.000
+<v Ada>This is the chest, <i>number ${serial}</i>,
+as it came to the house.
+
+00:06.000 --> 01:10.000
+Its lid is of oak &amp; lined with green cloth, which has faded along the edge that faced the window for longer than anybody here can say.
+
+01:17.250 --> 01:30.000
+And this is the balance.
+`,
       "content/items/told/told.wav": waveSound(100),
     }),
   );

@@ -403,6 +403,36 @@ describe("the recording", () => {
     await leave(page);
   });
 
+  it("is read as well as heard, since no browser shows captions over sound", async () => {
+    const page = await visit("/items/told/");
+    // Without the time, which is a link to that second.
+    const lines = page.locator(".said li");
+    expect(await lines.locator("span").allInnerTexts()).toEqual([
+      "Ada: This is the chest, number H2718\u2022\u2022, as it came to the house.",
+      "Its lid is of oak & lined with green cloth, which has faded along the edge that faced the window for longer than anybody here can say.",
+      "And this is the balance.",
+    ]);
+    expect(await lines.locator("a").allInnerTexts()).toEqual(["0:00", "0:06", "1:17"]);
+    await lines.locator("a").nth(1).click();
+    await page.waitForFunction(() => (document.querySelector("audio")?.currentTime ?? 0) >= 6);
+    expect(new URL(page.url()).pathname).toBe("/items/told/");
+    expect(await page.content()).not.toMatch(new RegExp(`${serial}|taken down`));
+    // A sheet of paper has no room for all that somebody may say, and says that there is a recording.
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".said").isVisible()).toBe(false);
+    expect(await page.locator(".off-sheet").innerText()).toContain("film or sound");
+    await leave(page);
+  });
+
+  it("that is a film has what is said behind a line of its own", async () => {
+    const page = await visit("/items/filmed/", { javaScriptEnabled: false });
+    const said = page.locator(".transcript .said");
+    expect(await said.isVisible()).toBe(false);
+    await page.locator(".transcript summary").click();
+    expect(await said.innerText()).toMatch(/^0:01\s+The chest, number H2718\u2022\u2022, is opened\.$/);
+    await leave(page);
+  });
+
   it("without JavaScript is a plain player with a list of links to its seconds", async () => {
     const page = await visit(undefined, { javaScriptEnabled: false });
     expect(await page.locator(".recording video[controls][preload='metadata']").count()).toBe(1);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { captionCues, captionsFile, wordsOfCue } from "../../shared/images/recordings/web-vtt.ts";
+import { captionCues, captionsFile, sayings, wordsOfCue } from "../../shared/images/recordings/web-vtt.ts";
 
 const published = (file: string) => captionsFile(captionCues(file));
 
@@ -81,5 +81,16 @@ describe("the words of a cue", () => {
     ["never closed <i", "never closed "],
   ])("of %s", (text, words) => {
     expect(wordsOfCue(text)).toBe(words);
+  });
+});
+
+describe("what is said", () => {
+  it("has whoever says it before their words, and nothing of a cue without any", () => {
+    const file =
+      "WEBVTT\n\n00:01.000 --> 00:02.000\n<v.loud Ada B>One\n two</v>\n\n00:03.000 --> 00:04.000\n<i></i>\n\n01:01:05.250 --> 01:01:06.000\nThree\n";
+    expect(sayings(captionCues(file))).toEqual([
+      { seconds: 1, words: "Ada B: One two" },
+      { seconds: 3665.25, words: "Three" },
+    ]);
   });
 });

@@ -1,3 +1,9 @@
+/** What is said at a second of a recording, in words alone. */
+export interface Saying {
+  readonly seconds: number;
+  readonly words: string;
+}
+
 /** A recording as it stands on the site. */
 export interface Recording {
   readonly kind: "video" | "sound";
@@ -6,6 +12,8 @@ export interface Recording {
   readonly address: string;
   /** What is said in it, as WebVTT. */
   readonly captions: string | null;
+  /** The same to be read; empty where there are no captions. */
+  readonly said: readonly Saying[];
   /** Which part it comes to when, as WebVTT. */
   readonly chapters: string | null;
 }

@@ -1,3 +1,5 @@
+import type { Saying } from "./recording-set.ts";
+
 /** What is said in a recording from one second of it to another. */
 export interface Cue {
   readonly from: number;
@@ -93,3 +95,11 @@ export const wordsOfCue = (text: string): string =>
       const code = Number.parseInt(decimal ?? hexadecimal, decimal === undefined ? 16 : 10);
       return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : "\uFFFD";
     });
+
+/** Cues as a text to be read; who speaks stands before the words where the captions say it. WebVTT (W3C), 4.2.2 */
+export const sayings = (cues: readonly Cue[]): Saying[] =>
+  cues.flatMap(({ from, text }) => {
+    const named = text.replace(/<v(?:\.[^\s>]*)?[ \t\n]+([^>]+)>/g, "$1: ");
+    const words = wordsOfCue(named).replace(/\s+/g, " ").trim();
+    return words === "" ? [] : { seconds: from, words };
+  });
