@@ -16,12 +16,29 @@ const items = [...siteFiles(inject("demonstration")).keys()].flatMap(
   (file) => /^items\/([^/]+)\/card\/index\.html$/.exec(file)?.[1] ?? [],
 );
 
-async function sheets(address: string): Promise<number> {
+type Paper = "A4" | "A5" | "another";
+
+/** ISO 216, in points, of which there are 72 to the 25.4 mm of an inch. */
+const sizes: Readonly<Record<Exclude<Paper, "another">, readonly [number, number]>> = {
+  A4: [595.3, 841.9],
+  A5: [419.5, 595.3],
+};
+
+const paperOf = (width: number, height: number): Paper =>
+  (["A4", "A5"] as const).find(
+    (name) => Math.abs(sizes[name][0] - width) < 1 && Math.abs(sizes[name][1] - height) < 1,
+  ) ?? "another";
+
+/** What a page is printed on, sheet by sheet, as its own style has it. */
+async function sheets(address: string): Promise<Paper[]> {
   const page = await site.visit(address);
   const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString("latin1");
   await page.context().close();
-  // ISO 32000-1, 7.7.3.3: every leaf of the page tree says that it is one.
-  return pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  // ISO 32000-1, 7.7.3.3: every leaf of the page tree says that it is one, and how large its sheet is.
+  const leaves = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  const boxes = [...pdf.matchAll(/\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/g)];
+  expect(boxes).toHaveLength(leaves);
+  return boxes.map(([, width, height]) => paperOf(Number(width), Number(height)));
 }
 
 /** Those with most to print. */
@@ -38,8 +55,10 @@ describe("on paper", () => {
   it.each([...fullest, "nether-loft-outfit", "tolleray-coast-outfit"])(
     "%s is two sheets of A4, and its card one of A5",
     async (id) => {
-      expect(await sheets(`/items/${id}/`)).toBeLessThanOrEqual(2);
-      expect(await sheets(`/items/${id}/card/`)).toBe(1);
+      const entry = await sheets(`/items/${id}/`);
+      expect(entry.length).toBeLessThanOrEqual(2);
+      expect(new Set(entry)).toEqual(new Set(["A4"]));
+      expect(await sheets(`/items/${id}/card/`)).toEqual(["A5"]);
     },
   );
 
