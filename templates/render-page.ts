@@ -4,7 +4,7 @@ import { Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";
 import type { Templates } from "./templates.ts";
 
-export type { PageSite, Site } from "./site.ts";
+export type { Site } from "./site.ts";
 
 type AnyTemplate = (view: never, site: PageSite) => Html | string;
 
@@ -44,8 +44,16 @@ function bodyOf(page: Page, site: PageSite): Html {
   return template(page, site);
 }
 
-/** What stands inside main: for use within somebody else's layout. */
-export const renderBody = (page: Page, site: Site): string => bodyOf(page, siteOf(page, site)).text;
+/**
+ * What stands inside main, for use within somebody else's layout: in an element of our own, to which our styles
+ * are confined and which has what the body of our own layout has.
+ */
+export function renderBody(page: Page, site: Site): string {
+  const body = bodyOf(page, siteOf(page, site));
+  return html`<div class="fittedcase page-${page.kind}" lang="${site.settings.language}">
+${body}
+</div>`.text;
+}
 
 /** What such a layout needs in its head, for our pages to look and work as they do in ours. */
 export function renderHead(page: Page, site: Site): string {

@@ -45,9 +45,18 @@ export function addSite(
   };
   for (const { files, site } of parts) {
     for (const file of files) add(file, site);
-    if (!isGuest) continue;
-    for (const sheet of ["style", "printStyle"] as const)
-      add({ kind: "text", ...belowTheirs(site.assets[sheet]) }, site);
+  }
+  /** By the address of a sheet, that of the one which stands in its place within somebody else's layout. */
+  const below = new Map<string, string>();
+  for (const { site } of isGuest ? parts : []) {
+    for (const sheet of [site.assets.style, site.assets.printStyle]) {
+      const text = texts.get(sheet);
+      if (text === undefined) continue;
+      const theirs = belowTheirs(text);
+      texts.delete(sheet);
+      texts.set(theirs.address, theirs.text);
+      below.set(sheet, theirs.address);
+    }
   }
   // A layout asks for the title, the description and the page itself: it is made once for all of them.
   let latest: Page | undefined;
@@ -60,11 +69,8 @@ export function addSite(
   const headOf = (data: PaginatedData) => {
     const { page, site } = pageAt(data);
     const { style, printStyle } = site.assets;
-    const below = {
-      style: belowTheirs(style).address,
-      printStyle: belowTheirs(printStyle).address,
-    };
-    return renderHead(page, { ...site, assets: { ...site.assets, ...below } });
+    const sheets = { style: below.get(style) ?? style, printStyle: below.get(printStyle) ?? printStyle };
+    return renderHead(page, { ...site, assets: { ...site.assets, ...sheets } });
   };
 
   // Eleventy merges and copies the data that it is given, so it is given addresses and no pages.

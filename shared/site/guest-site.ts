@@ -1,5 +1,5 @@
-import path from "node:path";
 import type { OutputFile } from "../pages/data/output-file.ts";
+import { confinedStyle } from "./confined-style.ts";
 import { named } from "./script-files.ts";
 
 /** Where and how a site stands as a part of somebody else's. */
@@ -28,6 +28,9 @@ export function mountAddress(at: string): string {
   return `/${bare}/`;
 }
 
-/** Our styles in a layer of their own, over which every rule of the host's stands, whatever its selector. */
+/**
+ * Our styles for our own pages only, and in a layer of their own, over which every rule of the host's stands,
+ * whatever its selector.
+ */
 export const belowTheirs = (style: string): OutputFile =>
-  named("style-below", "css", `@import url("${path.posix.basename(style)}") layer(fittedcase);\n`);
+  named("style-below", "css", `@layer fittedcase {\n${confinedStyle(style)}\n}\n`);

@@ -1,5 +1,5 @@
 /** Text in quotes and addresses, which stay as they are. */
-const kept = `"(?:[^"\\\\]|\\\\[\\s\\S])*"|'(?:[^'\\\\]|\\\\[\\s\\S])*'|url\\([^"')]*\\)`;
+export const kept = `"(?:[^"\\\\]|\\\\[\\s\\S])*"|'(?:[^'\\\\]|\\\\[\\s\\S])*'|url\\([^"')]*\\)`;
 const comments = new RegExp(`${kept}|/\\*[\\s\\S]*?\\*/`, "g");
 const spaces = new RegExp(`(${kept})|\\s*([{};,])\\s*|(?<=[\\w-]):\\s+|\\s+`, "g");
 
