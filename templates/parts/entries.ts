@@ -1,3 +1,4 @@
+import type { ImageSet } from "../../shared/images/image-set.ts";
 import type { EntryView } from "../../shared/pages/entry-view.ts";
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html, markup } from "../html.ts";
@@ -14,6 +15,15 @@ export interface Entries {
 }
 
 const isPictured = ({ photo, plan }: EntryView): boolean => photo !== null || plan !== null;
+
+/** In pixels: narrower than a place may be that a picture has in the list. */
+const small = 500;
+
+/** What would lose its head and foot, or be blown up, if it filled a place that is wider than it is high. */
+const isShownWhole = ({ width, height }: ImageSet): boolean => width < 1.3 * height || width < small;
+
+/** A browser takes for the picture's own width what is said here. */
+const sizesOf = ({ width }: ImageSet): string => (width < small ? `${width}px` : "auto, 7rem");
 
 /** Outfits as a table: what each is, how complete, how it ranks. */
 export function entries({ groups }: Entries, site: PageSite): Html {
@@ -40,9 +50,12 @@ export function entryRow(entry: EntryView, site: PageSite): Html {
   return html`<tr class="entry" data-entry="${entry.id}">
 ${
   isPictured(entry) &&
-  html`<td class="sight">${
+  html`<td class="sight${entry.photo && isShownWhole(entry.photo.image) && " sight-whole"}">${
     entry.photo &&
-    templates["parts/picture"]({ image: entry.photo.image, alt: "", sizes: "auto, 7rem", first: false }, site)
+    templates["parts/picture"](
+      { image: entry.photo.image, alt: "", sizes: sizesOf(entry.photo.image), first: false },
+      site,
+    )
   }${entry.plan && markup(entry.plan)}</td>`
 }
 <th scope="row"><a href="${link(entry.item.address)}">${entry.item.name}</a>${entry.serial !== null && html` <small>${entry.serial}</small>`}<span class="of-variant">${entry.variant.name}</span></th>

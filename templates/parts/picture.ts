@@ -13,10 +13,24 @@ export interface Picture {
 /** One that is taller than it is wide would fill several screens at the whole width. */
 export const isTall = ({ width, height }: ImageSet): boolean => height > width;
 
+/** One that at the whole width would be higher than most windows. */
+export const isSquare = ({ width, height }: ImageSet): boolean => height <= width && width < 1.4 * height;
+
+/** In CSS pixels: what a window on a desk shows at once. */
+const mostHigh = 800;
+
+/** As large as it is shown where there is room: its own pixels and no more, and no higher than a window if it is tall. */
+function largest({ width, height }: ImageSet): { readonly width: number; readonly height: number } {
+  if (height <= Math.max(width, mostHigh)) return { width, height };
+  const narrower = Math.max(1, Math.round((mostHigh * width) / height));
+  return { width: narrower, height: Math.round((narrower * height) / width) };
+}
+
 export const tallSizes = "(min-width: 34rem) 30rem, 91vw";
 
 export function picture({ image, alt, sizes, first }: Picture, { link }: PageSite): Html {
-  const { fallback, sources, width, height } = image;
+  const { fallback, sources } = image;
+  const { width, height } = largest(image);
   return html`<picture>${sources.map(
     ({ type, files }) =>
       html`<source type="${type}" srcset="${files.map((file) => `${link(file.address)} ${file.width}w`).join(", ")}" sizes="${sizes}">`,

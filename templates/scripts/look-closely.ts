@@ -63,10 +63,7 @@ function openCloser(dialog: HTMLDialogElement, stage: HTMLElement, sheet: HTMLEl
     const image = original?.querySelector("img");
     if (!plate || !original || !image) return;
     picture = { width: image.width, height: image.height };
-    const natural = {
-      width: Number(image.getAttribute("width")),
-      height: Number(image.getAttribute("height")),
-    };
+    const natural = { width: Number(plate.dataset.width), height: Number(plate.dataset.height) };
     if (natural.width > 0 && natural.height > 0) picture = natural;
     const copy = original.cloneNode(true);
     if (copy instanceof HTMLElement) copy.querySelector("img")?.removeAttribute("loading");
