@@ -35,6 +35,9 @@ export const englishFinder = {
   },
   year: "year",
   percent: "%",
+  /** Beside a blank in which something stands that is neither; what else is asked holds all the same. */
+  noYear: "Not understood, and left aside; expected a year, such as 1920.",
+  noPercent: "Not understood, and left aside; expected a number from 0 to 100, such as 80.",
   orders: {
     "": "the catalogue, the best answers first",
     title: "their titles",

@@ -35,6 +35,8 @@ export const germanFinder: typeof englishFinder = {
   },
   year: "Jahr",
   percent: "%",
+  noYear: "Nicht verstanden und außer Acht gelassen; erwartet wird eine Jahreszahl wie 1920.",
+  noPercent: "Nicht verstanden und außer Acht gelassen; erwartet wird eine Zahl von 0 bis 100 wie 80.",
   orders: {
     "": "dem Katalog, die besten Antworten zuerst",
     title: "ihren Titeln",

@@ -1,4 +1,5 @@
 import type { FinderView } from "../../shared/pages/finder-view.ts";
+import type { Numbered } from "../../shared/pages/search/asked-numbers.ts";
 import type { Named } from "../../shared/pages/search/search-index.ts";
 import type { Field } from "../../shared/pages/search/view-state.ts";
 import { type Html, type HtmlValue, html } from "../html.ts";
@@ -17,12 +18,13 @@ export function finder(view: FinderView, { words, assets, link }: PageSite): Htm
     html`<label class="phrase">${say.phrases[name]} ${blank}${after}</label> `;
   const choose = (name: Field & keyof typeof say.phrases, options: HtmlValue) =>
     phrase(name, html`<select name="${name}"><option value="">${say.any}</option>${options}</select>`);
-  const number = (name: "least" | "most" | "from" | "to", width: number, placeholder: string, after = "") =>
-    phrase(
+  /** What cannot be read stays as it was typed; beside it stands what is expected, once there is something to say. */
+  const number = (name: Numbered, width: number, placeholder: string, expected: string, after = "") =>
+    html`${phrase(
       name,
-      html`<input name="${name}" type="text" inputmode="numeric" autocomplete="off" maxlength="${width}" size="${width}" placeholder="${placeholder}">`,
+      html`<input name="${name}" type="text" inputmode="numeric" autocomplete="off" maxlength="20" size="${width}" placeholder="${placeholder}" aria-describedby="finder-${name}-unread">`,
       after,
-    );
+    )}<output class="unread" id="finder-${name}-unread" data-expected="${expected}"></output> `;
   const offered = (list: readonly unknown[], blank: () => Html) => list.length > 0 && blank();
   return html`<search><form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
 <p class="finder-words"><label for="finder-q">${say.q}</label><input id="finder-q" name="q" type="search" autocomplete="off" spellcheck="false" aria-describedby="finder-hint"> <button type="submit">${say.find}</button></p>
@@ -34,10 +36,10 @@ export function finder(view: FinderView, { words, assets, link }: PageSite): Htm
       ({ id, name, choices: of }) =>
         html`<optgroup label="${name}" data-family="${id}">${choices(of)}</optgroup>`,
     ),
-  )}${number("from", 4, say.year)}${number("to", 4, say.year)}${phrase(
+  )}${number("from", 4, say.year, say.noYear)}${number("to", 4, say.year, say.noYear)}${phrase(
     "place",
     html`<input name="place" type="text" autocomplete="off" list="finder-places" size="12" placeholder="${say.any}">`,
-  )}${offered(view.levels, () => choose("level", choices(view.levels)))}${number("least", 3, "0", ` ${say.percent}`)}${number("most", 3, "100", ` ${say.percent}`)}${choose("evidence", choices(view.evidence))}${offered(
+  )}${offered(view.levels, () => choose("level", choices(view.levels)))}${number("least", 3, "0", say.noPercent, ` ${say.percent}`)}${number("most", 3, "100", say.noPercent, ` ${say.percent}`)}${choose("evidence", choices(view.evidence))}${offered(
     view.classes,
     () => choose("class", choices(view.classes)),
   )}${offered(view.hazards, () => choose("hazard", choices(view.hazards)))}${choose("missing", false)}${choose(

@@ -2,7 +2,7 @@ import { type Found, findEntries, vocabularyOf } from "../../shared/pages/search
 import { asksNothing, readState, type ViewState, writeState } from "../../shared/pages/search/view-state.ts";
 import type { Words } from "../../shared/words/words.ts";
 import { Fetched } from "./finder/fetched.ts";
-import { offerDetails, offerVariants, readForm, writeForm } from "./finder/finder-form.ts";
+import { offerDetails, offerVariants, readForm, tellUnread, writeForm } from "./finder/finder-form.ts";
 import { type Places, showFound } from "./finder/show-found.ts";
 
 interface Ready {
@@ -105,6 +105,7 @@ function search(form: HTMLFormElement, places: Places): void {
   const go = (next: ViewState, how: "push" | "replace") => {
     state = next;
     history[how === "push" ? "pushState" : "replaceState"](null, "", writeState(next) || location.pathname);
+    tellUnread(form, next, true);
     void show();
   };
 
@@ -116,6 +117,7 @@ function search(form: HTMLFormElement, places: Places): void {
   });
   form.addEventListener("change", ({ target }) => {
     isTyping = false;
+    tellUnread(form, readForm(form), false);
     if (!(target instanceof HTMLSelectElement)) return;
     offerVariants(form);
     void ready?.then(({ fetched }) => offerDetails(form, fetched));
@@ -145,6 +147,7 @@ function search(form: HTMLFormElement, places: Places): void {
     isTyping = false;
     state = readState(location.search);
     writeForm(form, state);
+    tellUnread(form, state, false);
     void show();
   });
 
@@ -170,6 +173,7 @@ function search(form: HTMLFormElement, places: Places): void {
 
   writeForm(form, state);
   form.hidden = false;
+  tellUnread(form, state, false);
   beginDetails();
   void show();
 }

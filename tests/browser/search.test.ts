@@ -115,6 +115,42 @@ describe("the search of the catalogue", () => {
     await leave(page);
   });
 
+  it("reads a percentage with its sign", async () => {
+    const page = await site.visit("/items/?least=80%25");
+    const bare = await site.visit("/items/?least=80");
+    for (const each of [page, bare]) await answered(each, /\d+ of \d+ outfits/);
+    expect(await titles(page)).toEqual(await titles(bare));
+    for (const each of [page, bare]) await leave(each);
+  });
+
+  it.each([
+    ["least", "abc", /expected a number/],
+    ["from", "c. 1920", /expected a year/],
+    ["to", "1920-13", /expected a year/],
+  ])("says at the blank %s that %s cannot be read, and holds to the rest", async (field, typed, expected) => {
+    const page = await site.visit("/items/?family=survey-outfit");
+    await answered(page);
+    const before = await told(page).innerText();
+    const blank = page.locator(`[name="${field}"]`);
+    await blank.pressSequentially(typed);
+    await blank.press("Tab");
+    // An output is announced when what it says changes (ARIA 1.2, status).
+    const unread = page.locator(`output#finder-${field}-unread`);
+    expect(await unread.textContent()).toMatch(expected);
+    expect(await blank.getAttribute("aria-invalid")).toBe("true");
+    expect(await blank.inputValue()).toBe(typed);
+    expect(await told(page).innerText()).toBe(before);
+
+    const again = await site.visit(`/items/${asked(page)}`);
+    await again.locator("output.unread", { hasText: expected }).waitFor();
+    await leave(again);
+
+    await blank.fill(field === "least" ? "20" : "1907");
+    expect(await unread.textContent()).toBe("");
+    expect(await blank.getAttribute("aria-invalid")).toBeNull();
+    await leave(page);
+  });
+
   it("mends a slip of the finger and says so", async () => {
     const page = await site.visit("/items/?q=marhcby");
     await answered(page);

@@ -1,4 +1,5 @@
 import { fold } from "../../diagnostics/fold.ts";
+import { askedNumber } from "./asked-numbers.ts";
 import { wordsIn } from "./folded-words.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
 import { nearWords } from "./near-words.ts";
@@ -37,11 +38,6 @@ export interface Searched {
 export const wordsTyped = (q: string): string[] => [...new Set(wordsIn(fold(q)))];
 
 type Test = (entry: number) => boolean;
-
-const numberIn = (text: string): number | null => {
-  const number = Number(text.replace(",", "."));
-  return text === "" || !Number.isFinite(number) ? null : number;
-};
 
 const placeOf = (list: readonly { readonly id: string }[], id: string): number =>
   list.findIndex((each) => each.id === id);
@@ -94,21 +90,21 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
   }
 
   const limit = (
-    asked: string,
+    field: "least" | "most",
     column: readonly number[],
     holds: (percent: number, asked: number) => boolean,
   ) => {
-    const number = numberIn(asked);
+    const number = askedNumber(field, state[field]);
     if (number !== null)
       tests.push((entry) => {
         const step = column[entry] ?? 0;
         return step > 0 && holds(percentOfStep(step - 1), number);
       });
   };
-  limit(state.least, columns.low, (percent, asked) => percent >= asked);
-  limit(state.most, columns.high, (percent, asked) => percent <= asked);
+  limit("least", columns.low, (percent, asked) => percent >= asked);
+  limit("most", columns.high, (percent, asked) => percent <= asked);
 
-  const [from, to] = [numberIn(state.from), numberIn(state.to)];
+  const [from, to] = [askedNumber("from", state.from), askedNumber("to", state.to)];
   if (from !== null || to !== null) {
     const lets = index.years.map(
       ([first, last]) =>

@@ -1,3 +1,4 @@
+import { isUnread, numbered } from "../../../shared/pages/search/asked-numbers.ts";
 import { fields, type ViewState } from "../../../shared/pages/search/view-state.ts";
 import type { Fetched } from "./fetched.ts";
 
@@ -27,6 +28,20 @@ export function writeForm(form: HTMLFormElement, state: ViewState): void {
   const isNarrowed = fields.some((field) => field !== "q" && state[field] !== "");
   const more = form.querySelector("details");
   if (more && isNarrowed) more.open = true;
+}
+
+/** Beside each blank that cannot be read, what is expected there; while somebody types, it is only taken back. */
+export function tellUnread(form: HTMLFormElement, state: ViewState, isTyping: boolean): void {
+  for (const field of numbered) {
+    const control = controlOf(form, field);
+    const told = form.querySelector<HTMLOutputElement>(`#finder-${field}-unread`);
+    const unread = isUnread(field, state[field]);
+    if (!control || !told || (unread && isTyping)) continue;
+    if (unread) control.setAttribute("aria-invalid", "true");
+    else control.removeAttribute("aria-invalid");
+    const text = unread ? (told.dataset.expected ?? "") : "";
+    if (told.value !== text) told.value = text;
+  }
 }
 
 /** Of the variants only those of the family chosen. */
