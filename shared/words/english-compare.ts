@@ -4,7 +4,7 @@ import { plural } from "./english-plural.ts";
 export const englishCompare = {
   title: "Side by side",
   description: "Which outfits of this catalogue can be set side by side, and how alike they are.",
-  lead: "Two outfits of one variant, part by part: what differs, what is not known of one or the other, what is alike.",
+  lead: "Outfits, part by part: what differs, what is not known of one or another, what is alike.",
   pair: (first: string, second: string) => `${first}, beside ${second}`,
   pairDescription: (first: string, second: string, variant: string) =>
     `Two examples of ${variant}, part by part: ${first}, and ${second}.`,
@@ -61,6 +61,7 @@ export const englishCompare = {
   tooFew: "Two outfits at least are needed.",
   most: (most: number) => `Only the first ${most} are shown.`,
   shown: (count: number) => `${plural(count, "outfit")} side by side.`,
+  goesOn: "The table goes on to the side.",
   remove: (title: string) => `Take out ${title}`,
   takeOut: "take out",
   addMore: "Tick more in the catalogue",

@@ -7,7 +7,7 @@ const counted = countedIn("de");
 export const germanCompare: typeof englishCompare = {
   title: "Nebeneinander",
   description: "Welche Garnituren dieses Katalogs nebeneinander stehen können und wie ähnlich sie sich sind.",
-  lead: "Zwei Garnituren einer Variante, Teil für Teil: was verschieden ist, was von der einen oder der anderen nicht bekannt ist, was gleich ist.",
+  lead: "Garnituren, Teil für Teil: was verschieden ist, was von der einen oder anderen nicht bekannt ist, was gleich ist.",
   pair: (first, second) => `${first}, neben ${second}`,
   pairDescription: (first, second, variant) =>
     `Zwei Exemplare der Variante ${variant}, Teil für Teil: ${first} und ${second}.`,
@@ -64,6 +64,7 @@ export const germanCompare: typeof englishCompare = {
   tooFew: "Es braucht mindestens zwei Garnituren.",
   most: (most) => `Nur die ersten ${most} sind zu sehen.`,
   shown: (count) => `${counted(count, "Garnitur", "Garnituren")} nebeneinander.`,
+  goesOn: "Die Tafel geht seitlich weiter.",
   remove: (title) => `${title} herausnehmen`,
   takeOut: "herausnehmen",
   addMore: "Weitere im Katalog ankreuzen",

@@ -110,6 +110,32 @@ describe("any outfits side by side", () => {
     await leave(built);
   });
 
+  it("on a narrow screen leave the outfits most of it, and say that there is more", async () => {
+    const page = await site.visit(
+      "/compare/?items=brennock-depot-set,brennock-school-outfit,callow-first-outfit,estrow-exchange-set",
+      { viewport: { width: 320, height: 800 } },
+    );
+    const table = page.locator(".composed .beside").first();
+    await table.waitFor();
+    const sizeOf = (selector: string) =>
+      table
+        .locator(selector)
+        .first()
+        .evaluate(({ clientWidth: width, clientHeight: height }) => ({ width, height }));
+    expect((await sizeOf("tbody th")).width).toBeLessThan(320 / 3);
+    expect((await sizeOf("thead tr")).height).toBeLessThan(200);
+    expect(await page.locator(".goes-on").isVisible()).toBe(true);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    expect(await page.locator(".goes-on").isVisible()).toBe(false);
+    await leave(page);
+  });
+
+  it("need not be of one variant, and are not said to be", async () => {
+    const page = await site.visit(three);
+    expect(await page.locator(".lead").innerText()).not.toContain("one variant");
+    await leave(page);
+  });
+
   it("are taken out one by one, and back again by the browser", async () => {
     const page = await site.visit(three);
     await page.locator(".composed .brief .take-out").last().click();

@@ -199,6 +199,16 @@ describe("the search of the catalogue", () => {
     await leave(page);
   });
 
+  it("keeps titles within the margin of a narrow screen", async () => {
+    const page = await site.visit("/items/", { viewport: { width: 320, height: 800 } });
+    const edge = await page.locator(".listed").evaluate((list) => list.getBoundingClientRect().right);
+    const ends = await page
+      .locator(".listed tr.entry th")
+      .evaluateAll((heads) => heads.map((head) => head.getBoundingClientRect().right));
+    expect(Math.max(...ends)).toBeLessThanOrEqual(edge);
+    await leave(page);
+  });
+
   it("moves nothing on the page while it gets ready", async () => {
     const page = await site.visit("/404.html");
     await page.addInitScript(() => {

@@ -65,6 +65,9 @@ function table(label: string, className: string, heads: Heads, bodies: Children)
   return scrolled(label, element("table", { class: className }, element("thead", {}, head), ...bodies));
 }
 
+/** As many columns as a small screen has room for. */
+const roomFor = 3;
+
 /** The tables of any outfits, as the page of a pair has them; `names` makes the heads of the columns for each. */
 export function besideTables(
   { outfits, brief, differs, unknown, alike }: CompareTable,
@@ -83,6 +86,7 @@ export function besideTables(
       ? []
       : [element("details", { class: "common" }, element("summary", {}, summary), rows(summary, of))];
   return [
+    ...(width > roomFor ? [element("p", { class: "small goes-on" }, say.goesOn)] : []),
     table(say.sideBySide, "beside brief", { first: say.outfit, outfits: names(true) }, [
       element(
         "tbody",
