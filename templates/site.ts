@@ -28,6 +28,8 @@ export interface Site {
   readonly words: Words;
   readonly settings: PublishedCollection["settings"];
   readonly audience: Audience;
+  /** Where there is none, no page leads to their list. */
+  readonly hasArticles: boolean;
   /** The sign of the collection, where it has one. */
   readonly logo: { readonly light: SiteLogo; readonly dark: SiteLogo | null } | null;
   /** Addresses from the root of the site. */

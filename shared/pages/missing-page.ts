@@ -23,7 +23,9 @@ export function missingPage({ collection, words }: CollectionIndex): MissingPage
       { address: addresses.home, name: pages.site.home },
       { address: addresses.items, name: pages.catalogue.title },
       { address: addresses.families, name: pages.family.title },
-      { address: addresses.articles, name: pages.articles.title },
+      ...(collection.articles.length > 0
+        ? [{ address: addresses.articles, name: pages.articles.title }]
+        : []),
       { address: addresses.sources, name: pages.sources.title },
     ],
   };

@@ -102,7 +102,10 @@ export class SiteBuild {
     for (const { address, make } of pages) {
       const page = make();
       const site = siteOf(page);
-      const key = digest(this.#task.tool, JSON.stringify([page, site.settings, site.assets, site.logo]));
+      const key = digest(
+        this.#task.tool,
+        JSON.stringify([page, site.settings, site.assets, site.logo, site.hasArticles]),
+      );
       keys[address] = key;
       if (Object.hasOwn(known, address) && known[address] === key) this.#writer.keep(address);
       else changed.push({ file: { kind: "page", address, make: () => page }, site });

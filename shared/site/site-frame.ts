@@ -80,6 +80,7 @@ export async function siteFrame(
       words,
       settings: published.settings,
       audience,
+      hasArticles: published.articles.length > 0,
       logo: themed.logo,
       assets: {
         style: assets.style,

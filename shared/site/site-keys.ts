@@ -72,10 +72,11 @@ export const siteKey = (
 /** Of all that a group is given besides its own files: the tool, what is around every page, and what all share. */
 export const aroundKey = (
   tool: string,
-  { assets, logo }: SiteFrame["site"],
+  { assets, logo, hasArticles }: SiteFrame["site"],
   { shared, itemCount }: GroupedCollection,
   watched: YearsWatched | null,
-): string => digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, watched, itemCount]));
+): string =>
+  digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, hasArticles, watched, itemCount]));
 
 /** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
 export function groupKey(

@@ -5,12 +5,12 @@ import type { PageSite } from "../site.ts";
 
 /** The line at the head of every page: the book's title, and its divisions. */
 export function runningHead(page: PageHead, site: PageSite): Html {
-  const { settings, words, link, audience, templates } = site;
+  const { settings, words, link, audience, hasArticles, templates } = site;
   const say = words.pages.site;
   const divisions = [
     [addresses.items, say.outfits],
     [addresses.families, say.families],
-    [addresses.articles, say.articles],
+    ...(hasArticles ? ([[addresses.articles, say.articles]] as const) : []),
     [addresses.sightings, say.sightings],
     [addresses.sources, say.sources],
     [addresses.methods, say.methods],

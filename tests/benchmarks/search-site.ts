@@ -40,6 +40,7 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
     words: english,
     settings: published.settings,
     audience: published.audience,
+    hasArticles: published.articles.length > 0,
     logo: null,
     assets: {
       style: assets.style,
