@@ -1,6 +1,6 @@
 import type { HomePage } from "../../shared/pages/home-page.ts";
 import { type Html, html, markup } from "../html.ts";
-import { isTall, tallSizes } from "../parts/picture.ts";
+import { isSquare, isTall, tallSizes } from "../parts/picture.ts";
 import type { PageSite } from "../site.ts";
 
 export function homeTemplate(page: HomePage, site: PageSite): Html {
@@ -16,7 +16,7 @@ ${templates["parts/logo"]({ height: 96 }, site)}<h1>${page.title}</h1>
 ${page.publisher !== null && html`<p class="publisher">${page.publisher}</p>`}
 ${site.settings.notice && html`<p class="notice">${site.settings.notice}</p>`}
 </header>
-${opened?.photo ? html`<figure class="${isTall(opened.photo.image) ? "frontispiece frontispiece-tall" : "frontispiece"}">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: isTall(opened.photo.image) ? tallSizes : "(min-width: 72rem) 66rem, 91vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
+${opened?.photo ? html`<figure class="${["frontispiece", isTall(opened.photo.image) && "frontispiece-tall", isSquare(opened.photo.image) && "frontispiece-square"].filter(Boolean).join(" ")}">${templates["parts/picture"]({ image: opened.photo.image, alt: opened.photo.alt, sizes: isTall(opened.photo.image) ? tallSizes : "(min-width: 72rem) 66rem, 91vw", first: true }, site)}<figcaption><a href="${link(opened.item.address)}">${opened.item.name}</a></figcaption></figure>` : plan}
 <div class="prose preface">${markup(page.text)}</div>
 ${opened?.photo && plan}
 ${

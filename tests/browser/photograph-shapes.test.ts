@@ -100,6 +100,14 @@ describe("photographs of any shape", () => {
     },
   );
 
+  it("at the head of the first page is seen whole too", async () => {
+    const page = await site.visit("/", { viewport: { width: 1280, height: 900 } });
+    const { height } = (await page.locator(".frontispiece img").boundingBox()) ?? { height: 0 };
+    expect(height).toBeGreaterThan(0);
+    expect(height).toBeLessThanOrEqual(901);
+    await page.context().close();
+  });
+
   it("side by side have their captions on one line", async () => {
     const page = await site.visit("/items/tower/");
     const [, one, other] = await shown(page);
