@@ -12,7 +12,7 @@ export interface CalendarYears {
 /**
  * The calendar years that a date may reach into, from the earliest day on which it may begin to the latest
  * on which it may end.
- * Checks   calendarYears(parseEdtf("1931-05/1938")) => { first: 1931, last: 1938, through: the same }
+ * Checks   calendarYears(parseEdtf("1931-05/1938")) => { first: 1931, last: 1938, through: { first: 1931, last: 1938 } }
  *          calendarYears(parseEdtf("193X/1945")) => { first: 1930, last: 1945, through: { first: 1939, last: 1945 } }
  *          calendarYears(parseEdtf("193X")) => { first: 1930, last: 1939, through: null }
  */
