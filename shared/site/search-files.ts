@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { gzipSync } from "node:zlib";
 import type { CatalogueIndex } from "../pages/catalogue-index.ts";
 import { buildSearchIndex } from "../pages/search/build-search-index.ts";
+import type { RememberedWords } from "../pages/search/remembered-words.ts";
 import type { SearchIndex } from "../pages/search/search-index.ts";
 
 /** A file of the site that is no text. */
@@ -27,7 +28,7 @@ function packed(name: string, data: unknown, last: LastSearch | undefined): Pack
   const address = `/assets/search/${name}.${hash}.json.gz`;
   let bytes: Uint8Array | undefined;
   return (
-    last?.get(address) ?? {
+    last?.files.get(address) ?? {
       kind: "bytes",
       address,
       // When they are asked for: of a preview's index most are not. The highest level takes three times as long, and saves
@@ -40,8 +41,12 @@ function packed(name: string, data: unknown, last: LastSearch | undefined): Pack
   );
 }
 
-/** Files of the index that a preview made last, by address: most of them are in the next one, too. */
-export type LastSearch = ReadonlyMap<string, PackedFile>;
+/** What a preview keeps of the index that it made last: most of it is in the next one, too. */
+export interface LastSearch {
+  readonly words: RememberedWords;
+  /** By address. */
+  readonly files: ReadonlyMap<string, PackedFile>;
+}
 
 /** Letters of any script, as a name of a file may have them. */
 const fileName = (prefix: string): string =>
@@ -53,7 +58,7 @@ export function searchFiles(
   catalogue: Pick<CatalogueIndex, "collection" | "listed">,
   last?: LastSearch,
 ): SearchFiles {
-  const { index, details, files } = buildSearchIndex(catalogue);
+  const { index, details, files } = buildSearchIndex(catalogue, last?.words.join);
   if (index.count < 2) return { index: null, files: [] };
   const detailsFile = packed("details", details, last);
   const wordFiles = files.map(({ prefix, words, entries }) => ({

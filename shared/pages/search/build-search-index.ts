@@ -4,7 +4,7 @@ import type { SearchedItem } from "../listed/searched-item.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import { type Named, type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
 import { shareStep } from "./share-steps.ts";
-import { type CutWordFile, cutWordFiles, joinWords } from "./word-files.ts";
+import { type CutWordFile, cutWordFiles, type JoinWords, joinWords } from "./word-files.ts";
 
 export interface BuiltSearch {
   /** What is known of every entry; the addresses of the other files are not known yet. */
@@ -34,10 +34,10 @@ const lines = (texts: readonly string[]): string => texts.join("\n");
 const rising = (numbers: Iterable<number>): number[] => [...new Set(numbers)].sort((a, b) => a - b);
 
 /** The search index of a collection: chosen fields of what is published, and nothing else. */
-export function buildSearchIndex({
-  collection,
-  listed,
-}: Pick<CatalogueIndex, "collection" | "listed">): BuiltSearch {
+export function buildSearchIndex(
+  { collection, listed }: Pick<CatalogueIndex, "collection" | "listed">,
+  join: JoinWords = joinWords,
+): BuiltSearch {
   const items = listed.flatMap(({ items: of }) => of);
   const variants = listed.flatMap((family, at) =>
     family.variants.map((variant) => ({ ...variant, family: at })),
@@ -91,6 +91,6 @@ export function buildSearchIndex({
       ),
       places: places.values,
     },
-    files: cutWordFiles(joinWords(listed.map(({ words, items: of }) => ({ words, count: of.length })))),
+    files: cutWordFiles(join(listed.map(({ words, items: of }) => ({ words, count: of.length })))),
   };
 }

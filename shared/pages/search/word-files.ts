@@ -9,7 +9,7 @@ export interface CutWordFile extends WordFile {
 const wanted = 32_000;
 const deepest = 3;
 
-function* linesOf({ words, entries }: WordFile): Generator<readonly [word: string, entries: string]> {
+export function* linesOf({ words, entries }: WordFile): Generator<readonly [word: string, entries: string]> {
   if (words === "") return;
   const packed = entries.split("\n");
   for (const [at, word] of words.split("\n").entries()) yield [word, packed[at] ?? ""];
@@ -57,10 +57,16 @@ export function replaceWords(gathered: WordFile, place: number, words: Iterable<
   return asLines(found);
 }
 
-/** The words of lists of entries that follow one another: for each the places in all of them, packed. */
-export function joinWords(
-  lists: readonly { readonly words: WordFile; readonly count: number }[],
-): Map<string, string> {
+/** The words of some entries, and how many entries they are. */
+export interface WordList {
+  readonly words: WordFile;
+  readonly count: number;
+}
+
+/** The words of lists that follow one another: for each the places in all of them, packed. */
+export type JoinWords = (lists: readonly WordList[]) => ReadonlyMap<string, string>;
+
+export const joinWords: JoinWords = (lists) => {
   const found = new Map<string, JoinedRising>();
   let from = 0;
   for (const { words, count } of lists) {
@@ -75,6 +81,19 @@ export function joinWords(
     from += count;
   }
   return new Map([...found].map(([word, { packed }]) => [word, packed]));
+};
+
+/** The same for one word, by what each list has of it; empty where none has it. */
+export function joinOne(
+  lists: readonly { readonly entries: string | undefined; readonly count: number }[],
+): string {
+  const joined = new JoinedRising();
+  let from = 0;
+  for (const { entries, count } of lists) {
+    if (entries !== undefined) joined.add(entries, from);
+    from += count;
+  }
+  return joined.packed;
 }
 
 /** The words in files that a reader fetches one or two of; an entry that changes leaves most files as they are. */

@@ -1,4 +1,5 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
+import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import { type LastSearch, type PackedFile, searchFiles } from "../search-files.ts";
@@ -10,7 +11,7 @@ import { type LiveAnswer, LiveFiles } from "./live-files.ts";
 export class LiveWhole {
   #files: LiveFiles | null = null;
   #addresses: readonly string[];
-  #search: LastSearch = new Map();
+  #search: LastSearch = { words: new RememberedWords(), files: new Map() };
   /** Makes those of its files that are no pages. */
   #others: (() => void) | null = null;
   #isStale = false;
@@ -99,6 +100,9 @@ export class LiveWhole {
   }
 
   #remember(files: readonly PackedFile[]): void {
-    this.#search = new Map(files.map((file) => [file.address, file]));
+    this.#search = {
+      words: this.#search.words,
+      files: new Map(files.map((file) => [file.address, file])),
+    };
   }
 }
