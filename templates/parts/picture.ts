@@ -13,8 +13,8 @@ export interface Picture {
 /** One that is taller than it is wide would fill several screens at the whole width. */
 export const isTall = ({ width, height }: ImageSet): boolean => height > width;
 
-/** One that at the whole width would be higher than most windows. */
-export const isSquare = ({ width, height }: ImageSet): boolean => height <= width && width < 1.4 * height;
+/** One that at the whole width would be much higher than most windows; of four by three the foot may lie below. */
+export const isSquare = ({ width, height }: ImageSet): boolean => height <= width && width < 1.2 * height;
 
 /** In CSS pixels: what a window on a desk shows at once. */
 const mostHigh = 800;
