@@ -1,3 +1,4 @@
+import { exceedsMade } from "../publication/exceeds-made.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { addresses } from "./addresses.ts";
@@ -154,9 +155,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     text: markdown(variant.description) + markdown(variant.note),
     figures: variantFigures(variant, index),
     class: classView(variant, collection, say),
-    conflict:
-      rarity.survivors.value !== null &&
-      rarity.survivors.value > (rarity.made.value ?? rarity.made.high ?? Number.POSITIVE_INFINITY),
+    conflict: exceedsMade(rarity.survivors, rarity.made),
     sightings: {
       count: say.sightings(rarity.sightings, rarity.distinct),
       onceTwice: say.onceTwice(rarity.once, rarity.twice),

@@ -16,6 +16,7 @@ import { type Family, familyFrom } from "./family.ts";
 import { type Item, itemFrom } from "./item.ts";
 import { inOrderOfIssue } from "./order-of-issue.ts";
 import { type Hazard, hazardFrom, type Scale, scaleFrom } from "./register.ts";
+import type { Report } from "./report.ts";
 import { type Sighting, sightingFrom, typedCells } from "./sighting.ts";
 import { type Source, sourceFrom } from "./source.ts";
 import { type Variant, variantsFrom } from "./variant.ts";
@@ -158,7 +159,7 @@ export function buildCollection(
 
   // Whoever refers to a record that is there but broken is told of the record only.
   const knownVariant = (document: SourceDocument, id: string): boolean => {
-    if (variants.has(id) || idsOfFiles.has(id)) return true;
+    if (idsOfFiles.has(id)) return true;
     report("unknown-variant", document, ["variant"], {
       found: `"${id}"`,
       expected: "the id of a variant reference",
@@ -225,14 +226,6 @@ export function buildCollection(
   );
   return { collection, diagnostics };
 }
-
-type Report = (
-  code: DiagnosticCode,
-  document: SourceDocument,
-  path: Path,
-  finding: Finding,
-  at?: "key" | "value",
-) => void;
 
 /** The rows of every log, each as a record: CSV tables, and YAML lists. */
 function* sightingRows(

@@ -1,11 +1,10 @@
-import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../source/document.ts";
+import { checkNotBefore, checkSerial } from "./check-against-variant.ts";
 import { checkHazard, checkSource } from "./check-named.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { rangeOf, rangesInWords } from "./serial.ts";
 
 const known = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
 
@@ -47,24 +46,10 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
 
   const variant = collection.variants.get(item.variant);
   if (!variant) return;
-  const issued = variant.issued?.earliest ?? null;
-  const before = (date: EdtfDate | undefined, path: Path) => {
-    if (!date || date.latest === null || issued === null || date.latest >= issued) return;
-    report("sighting-before-made", document, path, {
-      found: `"${date.text}"`,
-      expected: `a date not before "${variant.issued?.text}", when the variant was first issued`,
-    });
-  };
-  for (const [at, { date }] of item.provenance.entries()) before(date, ["provenance", at, "date"]);
-  before(item.examined, ["examined"]);
-  if (item.serial !== undefined) {
-    if (variant.serials.length > 0 && !rangeOf(variant.serials, item.serial)) {
-      report("serial-out-of-range", document, ["serial"], {
-        found: `"${item.serial}"`,
-        expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
-      });
-    }
-  }
+  for (const [at, { date }] of item.provenance.entries())
+    checkNotBefore(report, document, variant, date, ["provenance", at, "date"]);
+  checkNotBefore(report, document, variant, item.examined, ["examined"]);
+  checkSerial(report, document, variant, item.serial);
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;

@@ -1,9 +1,10 @@
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { checkNotBefore, checkSerial } from "./check-against-variant.ts";
 import { checkSource } from "./check-named.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
-import { numberInRange, rangesInWords } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
+
 /** A row of a log against its variant. */
 export function checkSighting(collection: Collection, report: Report, sighting: Sighting) {
   const { document } = sighting;
@@ -27,23 +28,6 @@ export function checkSighting(collection: Collection, report: Report, sighting: 
       report("wrong-value", document, [column], finding);
     }
   }
-  if (
-    sighting.serial !== undefined &&
-    variant.serials.length > 0 &&
-    !variant.serials.some((range) => numberInRange(range, sighting.serial ?? "") !== undefined)
-  ) {
-    report("serial-out-of-range", document, ["serial"], {
-      found: `"${sighting.serial}"`,
-      expected: `a serial within the ranges of "${variant.id}": ${rangesInWords(variant.serials)}`,
-    });
-  }
-  const { issued } = variant;
-  if (issued?.earliest !== undefined && issued.earliest !== null && sighting.seen.latest !== null) {
-    if (sighting.seen.latest < issued.earliest) {
-      report("sighting-before-made", document, ["seen"], {
-        found: `"${sighting.seen.text}"`,
-        expected: `a date not before "${issued.text}", when the variant was first issued`,
-      });
-    }
-  }
+  checkSerial(report, document, variant, sighting.serial);
+  checkNotBefore(report, document, variant, sighting.seen, ["seen"]);
 }

@@ -75,7 +75,7 @@ export interface Video {
 }
 
 /** Whether it is at hand, so that a part can be put into it or taken out of it. */
-export const isAtHand = ({ status }: Pick<Item, "status">): boolean =>
+export const isAtHand = ({ status }: { readonly status: string }): boolean =>
   status === "collection" || status === "offered";
 
 export interface Item {

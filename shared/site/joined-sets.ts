@@ -1,4 +1,5 @@
 import { grouping } from "../lists/grouping.ts";
+
 /** Cuts names into sets, so that whatever was named together is of one set. In the order of the names. */
 export function joinedSets(names: readonly string[], together: readonly (readonly string[])[]): string[][] {
   const leader = new Map<string, string>();

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { editedRecord } from "../../shared/commands/serve/bench/edited-record.ts";
-import { partChanges } from "../../shared/commands/serve/bench/submitted-changes.ts";
+import { askedPart, partChanges } from "../../shared/commands/serve/bench/submitted-changes.ts";
 import type { Part } from "../../shared/records/variant.ts";
 import { markdownRecord } from "../../shared/source/record-file.ts";
 
@@ -15,7 +15,12 @@ const dataOf = (text: string) =>
 function ticked(text: string, part: string, fields: Record<string, string>): string {
   const parts = dataOf(text).parts ?? {};
   const form = new URLSearchParams(Object.entries(fields).map(([name, value]) => [`0.${name}`, value]));
-  for (const way of partChanges(partOf(part), parts[part], form, order)) {
+  for (const way of partChanges(
+    partOf(part),
+    parts[part],
+    askedPart(partOf(part), parts[part], form),
+    order,
+  )) {
     const edited = editedRecord(text, way);
     if (edited !== null) return edited;
   }

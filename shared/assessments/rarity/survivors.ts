@@ -101,7 +101,10 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   );
 }
 
-const exceedsMade = (survivors: Figure, made: Figure): boolean => {
+type Most = Pick<Figure, "value" | "high">;
+
+/** Held against the number made or, where only a range is written down, against its upper end. */
+export const exceedsMade = (survivors: Most, made: Most): boolean => {
   const most = made.value ?? made.high;
   return survivors.value !== null && most !== null && survivors.value > most;
 };

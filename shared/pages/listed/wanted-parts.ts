@@ -1,3 +1,4 @@
+import { isAtHand } from "../../publication/at-hand.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses.ts";
@@ -50,9 +51,6 @@ function partOf(
 }
 
 const counted = (parts: readonly PartOfItem[]): WantedParts => joinedParts([{ parts, count: parts.length }]);
-
-/** Of what was sold, or is known from elsewhere, nothing is sought and nothing is to be had. */
-const isAtHand = ({ status }: PublishedItem): boolean => status === "collection" || status === "offered";
 
 export const wantedParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
   counted(

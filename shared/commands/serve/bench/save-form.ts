@@ -63,7 +63,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
         ...refuse(409, `Not saved yet: this would no longer be on record: ${asks.replace(/\.$/, "")}.`),
         asks,
       };
-    ways = partChanges(part, raw, form, order);
+    ways = partChanges(part, raw, asked, order);
     const isFewer = asked.before.length > 1 && asked.after.length < asked.before.length;
     done = () => ({
       said: savedWords(part, asked),

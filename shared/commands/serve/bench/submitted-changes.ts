@@ -111,10 +111,9 @@ const shortest = (line: Line): unknown => (Object.keys(line).length === 1 ? line
 export function partChanges(
   part: Part,
   raw: unknown,
-  form: URLSearchParams,
+  { before: lines, after: kept }: AskedPart,
   order: readonly string[],
 ): readonly (readonly Change[])[] {
-  const { before: lines, after: kept } = askedPart(part, raw, form);
   if (isDeepStrictEqual(kept, lines)) return [];
   const [first] = kept;
   const value = first === undefined ? undefined : kept.length === 1 ? shortest(first) : kept.map(shortest);

@@ -1,0 +1,35 @@
+import type { EdtfDate } from "../dates/edtf-interval.ts";
+import type { Path, SourceDocument } from "../source/document.ts";
+import type { Report } from "./report.ts";
+import { rangeOf, rangesInWords } from "./serial.ts";
+import type { Variant } from "./variant.ts";
+
+/** What an outfit is said to bear, against the numbers that its variant is known to have had. */
+export function checkSerial(
+  report: Report,
+  document: SourceDocument,
+  { id, serials }: Variant,
+  serial: string | undefined,
+): void {
+  if (serial === undefined || serials.length === 0 || rangeOf(serials, serial)) return;
+  report("serial-out-of-range", document, ["serial"], {
+    found: `"${serial}"`,
+    expected: `a serial within the ranges of "${id}": ${rangesInWords(serials)}`,
+  });
+}
+
+/** Nobody can have seen, held or examined what was not yet made; a date that may lie later passes. */
+export function checkNotBefore(
+  report: Report,
+  document: SourceDocument,
+  { issued }: Variant,
+  date: EdtfDate | undefined,
+  path: Path,
+): void {
+  const first = issued?.earliest ?? null;
+  if (!issued || !date || first === null || date.latest === null || date.latest >= first) return;
+  report("sighting-before-made", document, path, {
+    found: `"${date.text}"`,
+    expected: `a date not before "${issued.text}", when the variant was first issued`,
+  });
+}
