@@ -160,7 +160,7 @@ interface Examined {
   readonly extras: readonly Extra[];
 }
 
-/** What of the reference is certainly there, and what may be: the bounds of figures.md, section 1. */
+/** What of the reference is certainly there, and what may be: what is unverified or unexamined counts for nothing in the one, and in full in the other. */
 export function assessCompleteness(reference: Reference, item: Examined): Completeness {
   const parts = [...reference.parts.values()];
   const findings = new Map(parts.map((part) => [part.id, findingOf(part, item.parts.get(part.id) ?? [])]));

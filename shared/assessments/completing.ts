@@ -66,7 +66,7 @@ function gainsOf(variant: Variant, examined: Examined): (part: Part, units: numb
   };
 }
 
-/** What would make it whole, in the order of what each part would add: figures.md, section 6. */
+/** What would make it whole, in the order of what each part would add to what is certainly there. */
 export function wantsOf(variant: Variant, examined: Examined): readonly Want[] {
   const gainOf = gainsOf(variant, examined);
   return [...variant.parts.values()]

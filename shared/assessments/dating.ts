@@ -26,7 +26,10 @@ export function compareDates(made: EdtfDate | undefined, issued: EdtfDate | unde
   return "fits";
 }
 
-/** Does every part belong to the time of issue? figures.md, section 3. */
+/**
+ * Does every part belong to the time of issue? The years in which its serial was given out, against those in which the
+ * variant was issued, or else those of the outfit's own serial.
+ */
 export function assessDating(
   variant: Variant,
   item: { readonly serial: string | undefined; readonly parts: ReadonlyMap<string, readonly PartLine[]> },

@@ -25,7 +25,7 @@ export interface FamilyKey {
   readonly key: KeyStep;
 }
 
-/** What tells the variants of a family apart: figures.md, section 2. */
+/** What tells the variants of a family apart: the sets of features that separate each two, the least effort first. */
 export function assessFamilyKey(
   features: ReadonlyMap<string, Feature>,
   variants: readonly Variant[],

@@ -44,7 +44,7 @@ function hold(observed: Observed, variant: Variant, features: ReadonlyMap<string
   return { variant: variant.id, contradictions, agreements, unobserved };
 }
 
-/** Each variant of the family against what was observed: figures.md, section 2. */
+/** Each variant of the family against what was observed: what agrees, what contradicts it, and what was not looked at. */
 export function assessIdentification(
   observed: Observed,
   siblings: readonly Variant[],

@@ -1,5 +1,6 @@
 import type { PartLine } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
+import { isMarkOfSet, markOfSet, numbersOfSet, setPlace } from "../records/set-marks.ts";
 import type { Part } from "../records/variant.ts";
 
 /**
@@ -21,15 +22,12 @@ const folded = (mark: string) => mark.normalize("NFKC").replace(/\s+/g, " ").tri
 
 /** Where the template has the set's number, a mark of the same form has the number of some set. */
 function setNumberIn(template: string, set: string, mark: string): string | null {
-  if (!template.includes("{set}")) return null;
+  if (!template.includes(setPlace)) return null;
   const form = /^\d+$/.test(set) ? "\\d+" : "[\\p{L}\\p{N}-]+";
   const [before = "", ...after] = folded(template).split("{SET}").map(escaped);
   const pattern = new RegExp(`^${before}(${form})${after.join(`(?:${form})`)}$`, "u");
   return pattern.exec(folded(mark))?.[1] ?? null;
 }
-
-/** Small parts bear the last figures of the set's number only: 90 for E 90. Common practice, no source. */
-const lastFigures = (set: string): string[] => /^.*?\D(\d+)$/.exec(set.trim())?.slice(1) ?? [];
 
 /** Marks observed against marks expected, `{set}` standing for the set's own number. */
 export function assessMarks(
@@ -44,26 +42,21 @@ export function assessMarks(
     if (part.marks.length === 0 || there.length === 0) continue;
     const { set } = item;
     const found = there.flatMap(({ marks }) => marks);
-    const expected = part.marks.map((template) =>
-      set === undefined ? template : template.replaceAll("{set}", set),
-    );
+    const expected = part.marks.map((template) => (set === undefined ? template : markOfSet(template, set)));
     if (found.length === 0) {
       findings.set(part.id, { expected, found, verdict: "unread", otherSet: null });
       continue;
     }
-    const numbers = set === undefined ? ["{set}"] : [set, ...lastFigures(set)];
-    const wanted = (template: string) =>
-      numbers.map((number) => foldSerial(template.replaceAll("{set}", number)));
-    const isThere = (template: string) => found.some((mark) => wanted(template).includes(foldSerial(mark)));
-    const isExplained = (mark: string) =>
-      part.marks.some((template) => wanted(template).includes(foldSerial(mark)));
+    const isMark = (read: string, template: string) => isMarkOfSet(read, template, set ?? setPlace);
+    const isThere = (template: string) => found.some((mark) => isMark(mark, template));
+    const isExplained = (mark: string) => part.marks.some((template) => isMark(mark, template));
     const others =
       set === undefined
         ? []
         : found
             .filter((mark) => !isExplained(mark))
             .flatMap((mark) => part.marks.flatMap((template) => setNumberIn(template, set, mark) ?? []))
-            .filter((number) => !numbers.some((own) => foldSerial(own) === foldSerial(number)));
+            .filter((number) => !numbersOfSet(set).some((own) => foldSerial(own) === foldSerial(number)));
     const otherSet = others[0] ?? null;
     const verdict: MarkVerdict =
       otherSet !== null ? "other-set" : part.marks.every(isThere) ? "matching" : "partial";

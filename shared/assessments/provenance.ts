@@ -26,7 +26,7 @@ interface Dated {
   readonly date: EdtfDate;
 }
 
-/** Custody as dated events: how much of its life is documented, and where nobody knows. figures.md, section 7. */
+/** Custody as dated events: how many years of its life some event tells of, and between which nobody knows. */
 export function assessProvenance(
   issued: EdtfDate | undefined,
   events: readonly Dated[],

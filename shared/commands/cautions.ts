@@ -1,6 +1,7 @@
 import { xmlText } from "../pages/data/xml.ts";
 import { hazardIn } from "../publication/publish-hazard.ts";
 import type { Collection } from "../records/collection.ts";
+import type { Part } from "../records/variant.ts";
 import { wordsFor } from "../words/languages.ts";
 
 /** What can hurt, as whoever opens the case is told of it: in the collection's language, like its pages. */
@@ -28,6 +29,32 @@ export function cautionsOf({ hazards, settings }: Collection): ReadonlyMap<strin
   );
 }
 
+/** Those of a variant's parts. */
+export const cautionsAmong = (
+  cautions: ReadonlyMap<string, Caution>,
+  parts: Iterable<Pick<Part, "hazards">>,
+): Caution[] => {
+  const among = new Set([...parts].flatMap(({ hazards }) => hazards));
+  return [...cautions.values()].filter(({ id }) => among.has(id));
+};
+
 /** Words of a caution on a page of another language, which is to be read aloud as what it is. */
 export const cautionHtml = (text: string, { language }: Caution): string =>
   language === null ? xmlText(text) : `<span lang="${xmlText(language)}">${xmlText(text)}</span>`;
+
+/** What stands before everything else for whoever is about to open a case; nothing where nothing in it can hurt. */
+export function beforeYouBegin(
+  cautions: ReadonlyMap<string, Caution>,
+  parts: readonly Part[],
+  /** What local rules come before. */
+  what: string,
+): string {
+  const found = cautionsAmong(cautions, parts);
+  if (found.length === 0) return "";
+  const entries = found.map((each) => {
+    const { id, name, caution, source } = each;
+    const bearers = parts.filter(({ hazards }) => hazards.includes(id)).map((part) => part.name);
+    return `<dt>${cautionHtml(name, each)}: ${xmlText(bearers.join(", "))}</dt><dd>${cautionHtml(caution, each)} <cite>${xmlText(source)}</cite></dd>`;
+  });
+  return `<section class="cautions"><h2>Before you begin</h2><p>Local rules and licensed practice come before ${what}.</p><dl>${entries.join("")}</dl></section>`;
+}

@@ -1,4 +1,5 @@
 import { addUnder } from "../lists/grouping.ts";
+import type { Family } from "../records/family.ts";
 
 /** Parts by their group: the groups in the order of unpacking, those that the family does not name after them. */
 export function groupsInOrder<Part extends { readonly group?: string | null | undefined }>(
@@ -15,4 +16,15 @@ export function groupsInOrder<Part extends { readonly group?: string | null | un
     addUnder(groups, part.group, part);
   }
   return [...groups.values(), ungrouped].filter((group) => group.length > 0);
+}
+
+/** What a group of them is headed by. */
+export function groupName(
+  [part]: readonly { readonly group?: string | null | undefined }[],
+  family: Pick<Family, "groups"> | undefined,
+): string {
+  const id = part?.group;
+  return id === null || id === undefined
+    ? "Other parts"
+    : (family?.groups.get(id) ?? id.replaceAll("-", " "));
 }

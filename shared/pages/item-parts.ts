@@ -1,4 +1,5 @@
 import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
+import { setPlace } from "../publication/set-marks.ts";
 import type { Words } from "../words/words.ts";
 import type { Link } from "./page.ts";
 
@@ -106,7 +107,7 @@ export function partInWords(
     ...(serial === null ? [] : [say.serialIs(serial)]),
     ...marks,
   ]);
-  const expected = part.marks.filter((mark) => !mark.includes("{set}"));
+  const expected = part.marks.filter((mark) => !mark.includes(setPlace));
   return {
     state: stateInWords(part, words),
     units: unitsOf(part, words),

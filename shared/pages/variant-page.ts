@@ -1,6 +1,7 @@
 import { exceedsMade } from "../publication/exceeds-made.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import type { variantPlots } from "../publication/references/plot-at.ts";
+import { markOfSet } from "../publication/set-marks.ts";
 import { addresses } from "./addresses.ts";
 import { entriesOnPage } from "./catalogue-page.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
@@ -113,8 +114,6 @@ function serialRow(range: PublishedSerialRange, index: CollectionIndex): SerialR
   };
 }
 
-const setMark = "{set}";
-
 export function variantPage(variant: PublishedVariant, index: CollectionIndex): VariantPage {
   const { collection, words, families, items } = index;
   const { numbers, pages } = words;
@@ -182,7 +181,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         quantity: numbers.count(part.quantity),
         standing: pages.standings[part.standing],
         weight: numbers.quantity(part.weight),
-        marks: part.marks.map((mark) => mark.replaceAll(setMark, `(${pages.nameInText(pages.item.set)})`)),
+        marks: part.marks.map((mark) => markOfSet(mark, `(${pages.nameInText(pages.item.set)})`)),
         look: part.look,
         note: part.note,
         hazards: part.hazards,

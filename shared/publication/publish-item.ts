@@ -6,6 +6,7 @@ import type { MarkFinding } from "../assessments/matching-numbers.ts";
 import { assessProvenance, type Provenance } from "../assessments/provenance.ts";
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
+import { markOfSet, setPlace } from "../records/set-marks.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
@@ -186,7 +187,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     const made: PublishedItemPart[] = [
       {
         ...published,
-        marks: published.marks.map((mark) => redact(mark.replaceAll("{set}", item.set ?? "{set}"))),
+        marks: published.marks.map((mark) => redact(markOfSet(mark, item.set ?? setPlace))),
         summary: summaryOf(finding),
         units: { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus },
         share: finding.share,

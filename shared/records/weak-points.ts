@@ -1,7 +1,7 @@
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { foldSerial } from "./serial.ts";
+import { isMarkOfSet, markOfSet, setPlace } from "./set-marks.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Part, Variant } from "./variant.ts";
 
@@ -29,12 +29,9 @@ function someOf(names: readonly string[]): string {
   return more > 0 ? `${first.join(", ")} and ${more} more` : first.join(", ");
 }
 
-/** The marks that a right part of this set bears; where its number is not known, those that do not need it. */
-const expectedMarks = (part: Part, set: string | undefined): string[] =>
-  part.marks.flatMap((mark) => {
-    if (!mark.includes("{set}")) return [mark];
-    return set === undefined ? [] : [mark.replaceAll("{set}", set)];
-  });
+/** The marks that a right part of a set bears; where the set's number is not known, those that do not need it. */
+const expectedMarks = (part: Part, set: string | undefined): readonly string[] =>
+  set === undefined ? part.marks.filter((mark) => !mark.includes(setPlace)) : part.marks;
 
 function reportMarks(item: Item, variant: Variant, report: Report): void {
   const without: string[] = [];
@@ -48,13 +45,14 @@ function reportMarks(item: Item, variant: Variant, report: Report): void {
     // One that came out of another case bears that one's marks.
     if (!part || item.assembled.includes(id)) continue;
     const wanted = expectedMarks(part, item.set);
+    const set = item.set ?? setPlace;
     for (const { state, belongs, marks } of lines) {
       // A spare one belongs to another set.
       if (state !== "present" || belongs === "spare") continue;
-      const read = marks.map(foldSerial);
-      if (wanted.every((mark) => read.includes(foldSerial(mark)))) continue;
+      const isRead = (mark: string) => marks.some((read) => isMarkOfSet(read, mark, set));
+      if (wanted.every(isRead)) continue;
       if (marks.length === 0) without.push(id);
-      else withOthers.push({ id, read: marks, wanted });
+      else withOthers.push({ id, read: marks, wanted: wanted.map((mark) => markOfSet(mark, set)) });
       break;
     }
   }

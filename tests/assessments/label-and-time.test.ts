@@ -147,7 +147,7 @@ describe("the features that tell variants apart", () => {
 });
 
 describe("made and issued", () => {
-  // figures.md, section 3: later where its earliest lies after the latest of issue, earlier where wholly before.
+  // A part is later where its earliest year lies after the latest of issue, earlier where wholly before.
   it.each([
     ["1926", "1920/1925", "later"],
     ["1925", "1920/1925", "fits"],

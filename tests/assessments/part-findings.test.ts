@@ -21,8 +21,7 @@ const units = (more: Partial<ReturnType<typeof findPart>>) => ({
   ...more,
 });
 
-// By hand from figures.md, section 1, and the contract: a single line without a quantity speaks for all units, of
-// several each speaks for one; `rest` speaks for what no line has spoken for.
+// By hand: a single line without a quantity speaks for all units, of several each speaks for one; `rest` speaks for what no line has spoken for.
 describe("what is written of a part issued in four", () => {
   it.each<[string, PartLine[], Partial<ReturnType<typeof findPart>>]>([
     ["nothing", [], { unexamined: 4, share: { low: 0, high: 1 } }],

@@ -34,7 +34,7 @@ const absent = found({ absent: 1 });
 const unexamined = found({ unexamined: 1 });
 
 describe("two examples are told apart", () => {
-  // By hand, from what stands in figures.md, section 1: what is unknown is neither counted nor struck out.
+  // By hand: what is unknown is neither counted nor struck out.
   it.each<[string, ComparedUnits, ComparedUnits, string]>([
     ["there and there", present, present, "alike"],
     ["there and gone", present, absent, "differs"],

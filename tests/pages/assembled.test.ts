@@ -12,7 +12,7 @@ const files = smallCollection("parts: { key: { name: Key, standing: core }, tray
   "content/articles/all.md": "---\ntitle: All\n---\n<table:items?variant=chest-a&show=completeness,status>\n",
 });
 
-// figures.md, section 6: moving parts changes what an object is, and it is said wherever the object is shown.
+// Moving parts changes what an object is, and it is said wherever the object is shown.
 describe("an outfit that was made whole out of another case is called assembled", () => {
   let site: string;
   const text = (file: string) => readFileSync(path.join(site, file), "utf8");

@@ -4,7 +4,7 @@ import { expect, it } from "vitest";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 
-// figures.md, section 4: the place is 1 and those strictly above, so that several may have it.
+// The place is 1 and those strictly above ("standard competition ranking"), so that several may have it.
 it("an outfit that shares its place in completeness says with how many", async () => {
   const root = writeCollection(
     smallCollection("parts: { key: { name: Key }, tray: { name: Tray } }\n", {

@@ -18,6 +18,16 @@ it("a part that came out of another case is not asked for the marks of this one"
   expect(found.filter((each) => each.includes("mark-not-recorded"))).toEqual([]);
 });
 
+// Small parts bear the last figures of the set's number only: common practice, no source.
+it.each([
+  ["90", false],
+  ["E90", false],
+  ["19", true],
+])("a part of the set E 90 that bears %s", (mark, isTold) => {
+  const found = told(one(`set: E 90\nparts: { lens: { state: present, marks: ["${mark}"] } }`));
+  expect(found.some((each) => each.includes("mark-not-recorded"))).toBe(isTold);
+});
+
 it("a mistake of one value is told of once", () => {
   const found = told({ "content/collection.yaml": "title: Chests\nurl: example.org\n" });
   expect(found.filter((each) => each.startsWith("content/collection.yaml:2 "))).toHaveLength(1);

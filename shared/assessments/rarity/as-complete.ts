@@ -12,7 +12,7 @@ export interface ItemRarity {
   readonly rank: { readonly place: number; readonly of: number } | null;
 }
 
-/** How rare one as complete as this is, among the recorded examples of its variant: figures.md, section 4. */
+/** How rare one as complete as this is, among the recorded examples of its variant: its place, and the share of them that are at least as complete. */
 export function assessItemRarity(
   item: {
     readonly id: string;

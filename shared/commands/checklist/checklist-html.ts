@@ -1,8 +1,9 @@
 import { xmlText } from "../../pages/data/xml.ts";
 import type { Family } from "../../records/family.ts";
 import type { Part, Variant } from "../../records/variant.ts";
-import { type Caution, cautionHtml } from "../cautions.ts";
-import { groupsInOrder } from "../groups-in-order.ts";
+import { beforeYouBegin, type Caution, cautionHtml } from "../cautions.ts";
+import { groupName, groupsInOrder } from "../groups-in-order.ts";
+import { markWords } from "../mark-words.ts";
 import { rangeWords } from "../new/range-words.ts";
 import { checklistStyle } from "./checklist-style.ts";
 
@@ -24,20 +25,6 @@ const boxes = (quantity: number) =>
     ? `<span class="line short"></span> of ${quantity}`
     : `<span class="box"></span>`.repeat(quantity);
 
-function cautions(variant: Variant, known: ReadonlyMap<string, Caution>): string {
-  const used = new Set([...variant.parts.values()].flatMap((part) => part.hazards));
-  const found = [...known.values()].filter(({ id }) => used.has(id));
-  if (found.length === 0) return "";
-  const entries = found.map((each) => {
-    const { id, name, caution, source } = each;
-    const parts = [...variant.parts.values()]
-      .filter((part) => part.hazards.includes(id))
-      .map((part) => part.name);
-    return `<dt>${cautionHtml(name, each)}: ${xmlText(parts.join(", "))}</dt><dd>${cautionHtml(caution, each)} <cite>${xmlText(source)}</cite></dd>`;
-  });
-  return `<section class="cautions"><h2>Before you begin</h2><p>Local rules and licensed practice come before this sheet.</p><dl>${entries.join("")}</dl></section>`;
-}
-
 function features(family: Family | undefined): string {
   const all = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
   if (all.length === 0) return "";
@@ -50,11 +37,13 @@ function features(family: Family | undefined): string {
   return `<section><h2>What tells the variants apart</h2><p>Tick what you see; leave blank what you did not look at.</p><table class="features"><thead><tr><th scope="col">Feature</th><th scope="col">Where and how to look</th><th scope="col">Seen</th></tr></thead><tbody>${rows.join("")}</tbody></table></section>`;
 }
 
-function partRow(part: Part, item: ChecklistItem | undefined, known: ReadonlyMap<string, Caution>): string {
-  const marks = part.marks.map((mark) =>
-    mark === "{set}" ? (item?.set ?? "the set’s number") : mark.replaceAll("{set}", item?.set ?? "…"),
-  );
-  const dangers = part.hazards.flatMap((id) => known.get(id) ?? []);
+function partRow(
+  part: Part,
+  item: ChecklistItem | undefined,
+  cautions: ReadonlyMap<string, Caution>,
+): string {
+  const marks = part.marks.map((mark) => markWords(mark, item?.set));
+  const dangers = part.hazards.flatMap((id) => cautions.get(id) ?? []);
   const recorded = item?.onRecord(part.id) ?? "";
   const details = [
     dangers.length > 0 &&
@@ -72,15 +61,12 @@ function partRow(part: Part, item: ChecklistItem | undefined, known: ReadonlyMap
 export function checklistHtml(
   variant: Variant,
   family: Family | undefined,
-  known: ReadonlyMap<string, Caution>,
+  cautions: ReadonlyMap<string, Caution>,
   item?: ChecklistItem,
 ): string {
   const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []);
   const tables = groups.map((parts) => {
-    const group = parts[0]?.group;
-    const name =
-      group === undefined ? "Other parts" : (family?.groups.get(group) ?? group.replaceAll("-", " "));
-    return `<section><h2>${xmlText(name)}</h2><table class="parts"><thead><tr><th scope="col">There</th><th scope="col">Part</th><th scope="col">What to look for</th><th scope="col">Marks read</th><th scope="col">Serial</th><th scope="col">Condition, remarks</th></tr></thead><tbody>${parts.map((part) => partRow(part, item, known)).join("")}</tbody></table></section>`;
+    return `<section><h2>${xmlText(groupName(parts, family))}</h2><table class="parts"><thead><tr><th scope="col">There</th><th scope="col">Part</th><th scope="col">What to look for</th><th scope="col">Marks read</th><th scope="col">Serial</th><th scope="col">Condition, remarks</th></tr></thead><tbody>${parts.map((part) => partRow(part, item, cautions)).join("")}</tbody></table></section>`;
   });
   const title = item?.title ?? variant.name;
   const serials =
@@ -99,7 +85,7 @@ ${checklistStyle}</style>
 <p>${xmlText(`${variant.name} (${variant.id})`)}</p>
 <p>${blank("Set no.", item?.set, "short")} ${blank("Serial", item?.serial, "long")} ${blank("Examined on", undefined, "short")} ${blank("by", undefined, "long")}</p>
 ${serials}
-${cautions(variant, known)}
+${beforeYouBegin(cautions, [...variant.parts.values()], "this sheet")}
 <section><h2>How to fill it in</h2><p>Tick a box for each unit that is there; strike through one that is gone. Write ? for one that is there but may not be right, S for another model in its place, N for one that this example never had. Leave blank what was not examined: that is not the same as gone. Write the marks and serials that you read, not those that should be there.</p></section>
 ${features(family)}
 ${tables.join("\n")}

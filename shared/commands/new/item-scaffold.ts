@@ -1,7 +1,7 @@
 import type { Family } from "../../records/family.ts";
-import type { Part, Variant } from "../../records/variant.ts";
-import type { Caution } from "../cautions.ts";
-import { groupsInOrder } from "../groups-in-order.ts";
+import type { Variant } from "../../records/variant.ts";
+import { type Caution, cautionsAmong } from "../cautions.ts";
+import { groupName, groupsInOrder } from "../groups-in-order.ts";
 import { yamlLine } from "../yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 import { partScaffold } from "./part-scaffold.ts";
@@ -15,11 +15,6 @@ export interface NewItem {
   readonly today: string;
 }
 
-const groupName = (family: Family | undefined, part: Part | undefined): string =>
-  part?.group === undefined
-    ? "Other parts"
-    : (family?.groups.get(part.group) ?? part.group.replaceAll("-", " "));
-
 /** An item's file with nothing claimed yet: every feature and part of its variant stands ready to be ticked. */
 export function itemScaffold(
   { title, serial, set, today }: NewItem,
@@ -29,9 +24,7 @@ export function itemScaffold(
 ): string {
   const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
   const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []);
-  const dangers = [...new Set([...variant.parts.values()].flatMap((part) => part.hazards))].map(
-    (id) => cautions.get(id)?.nameInText ?? id,
-  );
+  const dangers = cautionsAmong(cautions, variant.parts.values()).map(({ nameInText }) => nameInText);
   const lines = [
     "---",
     ...explanation(
@@ -71,7 +64,7 @@ export function itemScaffold(
   }
   lines.push("", ...explanation("The parts, in the order of unpacking."), "parts:");
   for (const group of groups) {
-    lines.push(`  ## ---- ${groupName(family, group[0])} ----`);
+    lines.push(`  ## ---- ${groupName(group, family)} ----`);
     lines.push(...group.flatMap((part) => partScaffold(part, set, cautions)));
   }
   lines.push(

@@ -1,27 +1,26 @@
+import { setPlace } from "../../records/set-marks.ts";
 import type { Part } from "../../records/variant.ts";
 import type { Caution } from "../cautions.ts";
+import { markWords } from "../mark-words.ts";
 import { yamlLine } from "../yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 import { rangeWords } from "./range-words.ts";
 
-const setWords = (mark: string, set: string | undefined) =>
-  mark === "{set}"
-    ? set === undefined
-      ? "the set's own number"
-      : `"${set}"`
-    : `"${mark.replaceAll("{set}", set ?? "…")}"`;
+/** In quotation marks, as it is to be written; without them where only what is to be written is said. */
+const quotedMark = (mark: string, set: string | undefined) =>
+  set === undefined && mark === setPlace ? markWords(mark, set) : `"${markWords(mark, set)}"`;
 
 /** One part to tick: its caution first, then what to look for, then the line to bring in. */
 export function partScaffold(
   part: Part,
   set: string | undefined,
-  known: ReadonlyMap<string, Caution>,
+  register: ReadonlyMap<string, Caution>,
 ): string[] {
-  const cautions = part.hazards.flatMap((id) => known.get(id) ?? []);
+  const cautions = part.hazards.flatMap((id) => register.get(id) ?? []);
   const quantity = part.quantity > 1 ? `, ${part.quantity} of them` : "";
   const facts = [
     part.look,
-    part.marks.length > 0 && `Marks: ${part.marks.map((mark) => setWords(mark, set)).join(" and ")}.`,
+    part.marks.length > 0 && `Marks: ${part.marks.map((mark) => quotedMark(mark, set)).join(" and ")}.`,
     part.serials.length > 0 && `Serial of its own: ${rangeWords(part.serials)}.`,
     part.accepts.size > 0 &&
       `Known substitutes: ${[...part.accepts].map(([model, credit]) => `${model} (counts for ${credit})`).join(", ")}.`,

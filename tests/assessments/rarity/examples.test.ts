@@ -90,7 +90,7 @@ describe("sightings are of one example", () => {
   });
 });
 
-// figures.md, section 4: by the latest bound of `seen`, then the earliest, then the order of rows.
+// Of several rows the last one holds: by the latest bound of `seen`, then the earliest, then the order of rows.
 describe("of a part's state the latest sighting that states it counts", () => {
   const trayOf = (...rows: [seen: string, there: boolean][]) => {
     const [found] = logged(

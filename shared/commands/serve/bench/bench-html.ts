@@ -1,7 +1,7 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { xmlText } from "../../../pages/data/xml.ts";
-import { cautionHtml, cautionsOf } from "../../cautions.ts";
-import { groupsInOrder } from "../../groups-in-order.ts";
+import { beforeYouBegin, cautionsOf } from "../../cautions.ts";
+import { groupName, groupsInOrder } from "../../groups-in-order.ts";
 import type { BenchRecord, BenchReference } from "./bench-record.ts";
 import { chosenOf, type FormFrame, field, hidden, partCard, savingForm } from "./part-card.ts";
 import { linesOf, shownValue } from "./submitted-changes.ts";
@@ -118,23 +118,7 @@ export function benchItem(
   const frame: FormFrame = { action: benchItemAddress(file.id), key, version };
   const set = shownValue(data.set) || undefined;
 
-  const used = new Set([...variant.parts.values()].flatMap((part) => part.hazards));
-  const known = cautionsOf(collection);
-  const dangers = [...known.values()].filter(({ id }) => used.has(id));
-  const cautions =
-    dangers.length > 0
-      ? `<section class="before"><h2>Before you begin</h2><p>Local rules and licensed practice come before this page.</p><dl>${dangers
-          .map(
-            (each) =>
-              `<dt>${cautionHtml(each.name, each)}: ${xmlText(
-                [...variant.parts.values()]
-                  .filter((part) => part.hazards.includes(each.id))
-                  .map((part) => part.name)
-                  .join(", "),
-              )}</dt><dd>${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></dd>`,
-          )
-          .join("")}</dl></section>`
-      : "";
+  const cautions = cautionsOf(collection);
   const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
   const featureForms = features.map(
     ({ id, name, look, values }) =>
@@ -155,9 +139,7 @@ export function benchItem(
       )}</article>`,
   );
   const groups = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? []).map((group) => {
-    const id = group[0]?.group;
-    const name = id === undefined ? "Other parts" : (family?.groups.get(id) ?? id.replaceAll("-", " "));
-    return `<section><h2>${xmlText(name)}</h2>${group.map((part) => partCard(part, of(parts, part.id), set, known, frame, another === part.id)).join("\n")}</section>`;
+    return `<section><h2>${xmlText(groupName(group, family))}</h2>${group.map((part) => partCard(part, of(parts, part.id), set, cautions, frame, another === part.id)).join("\n")}</section>`;
   });
   const examined = [...variant.parts.keys()].filter((id) => linesOf(of(parts, id)).length > 0).length;
   const itemTitle = shownValue(data.title);
@@ -167,7 +149,7 @@ export function benchItem(
     `<p class="trail"><a href="/items/${encodeURIComponent(file.id)}/">Its page in the preview</a></p>
 <h1>${xmlText(itemTitle)}</h1>
 <p class="lead">${xmlText(variant.name)}. What you tick is written into ${xmlText(file.file)} at once. What you leave at ‘Not examined’ stays out of the record.</p>
-${cautions}
+${beforeYouBegin(cautions, [...variant.parts.values()], "this page")}
 <section><h2>The case</h2><article class="part">${savingForm(
       frame,
       'data-fields="item"',

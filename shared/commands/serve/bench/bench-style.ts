@@ -7,9 +7,9 @@ main section > h2 { padding-block: calc(1.5 * var(--line)) calc(var(--line) / 2)
 .trail { font: 0.875rem / var(--line) var(--font-sans); }
 .trail a, .divisions a { display: inline-block; padding-block: 0.5rem; }
 .lead { padding-block-end: calc(var(--line) / 2); }
-.before { border: 3px double var(--ink); padding: 0 1rem 1rem; margin-block: var(--line); }
-main .before > h2 { padding-block-start: calc(var(--line) / 2); }
-.before dt { font-weight: 600; padding-block-start: 0.75rem; }
+.cautions { border: 3px double var(--ink); padding: 0 1rem 1rem; margin-block: var(--line); }
+main .cautions > h2 { padding-block-start: calc(var(--line) / 2); }
+.cautions dt { font-weight: 600; padding-block-start: 0.75rem; }
 cite { display: block; font: 0.8125rem / 1.35rem var(--font-sans); color: var(--ink-soft); }
 .part { border-block-start: 1px solid var(--hairline); padding-block: calc(var(--line) / 2) var(--line); }
 .part h3 { font-style: normal; font-weight: 600; }

@@ -1,6 +1,7 @@
 import { xmlText } from "../../../pages/data/xml.ts";
 import type { Part } from "../../../records/variant.ts";
 import { type Caution, cautionHtml } from "../../cautions.ts";
+import { markWords } from "../../mark-words.ts";
 import { rangeWords } from "../../new/range-words.ts";
 import { linesOf, shownValue } from "./submitted-changes.ts";
 
@@ -102,17 +103,15 @@ export function partCard(
   part: Part,
   raw: unknown,
   set: string | undefined,
-  known: ReadonlyMap<string, Caution>,
+  register: ReadonlyMap<string, Caution>,
   frame: FormFrame,
   another: boolean,
 ): string {
   const lines = linesOf(raw);
   const shown = lines.length === 0 || another ? [...lines, {}] : lines;
   const several = shown.length > 1;
-  const cautions = part.hazards.flatMap((id) => known.get(id) ?? []);
-  const marks = part.marks.map((mark) =>
-    set === undefined && mark === "{set}" ? "the set’s number" : mark.replaceAll("{set}", set ?? "…"),
-  );
+  const cautions = part.hazards.flatMap((id) => register.get(id) ?? []);
+  const marks = part.marks.map((mark) => markWords(mark, set));
   const facts = [
     part.look && xmlText(part.look),
     marks.length > 0 && `Marks: ${xmlText(marks.join("; "))}.`,
