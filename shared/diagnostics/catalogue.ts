@@ -72,6 +72,7 @@ export const catalogue = {
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
   "unnamed-group": warning("A part is in a group that its family, which names its groups, does not name."),
+  "dead-link": warning("A link or picture in a text leads to nothing that the site has."),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
   "private-in-text": warning("A text that is published tells what its item keeps private."),
   "serial-in-log": warning(

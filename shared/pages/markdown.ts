@@ -1,19 +1,11 @@
 import type { Token } from "markdown-it";
+import { hasScheme, isSafeLink } from "../prose/links.ts";
 import { expectFence, markdownParser } from "../prose/markdown-parser.ts";
 import { type TextPlace, telling } from "./prose/marks-in-html.ts";
-import { relativeAddress } from "./relative-address.ts";
-
-const allowed = /^(?:https?:|mailto:)/i;
-const hasScheme = /^[a-z][a-z0-9+.-]*:/i;
-
-/** No scheme but the web's and mail's; whatever has none stays within the site. */
-const isSafeLink = (url: string): boolean => {
-  const trimmed = url.trim();
-  return allowed.test(trimmed) || (!hasScheme.test(trimmed) && !trimmed.startsWith("//"));
-};
+import { addressFrom, relativeAddress } from "./relative-address.ts";
 
 /** A picture from elsewhere would tell its host who reads this page. */
-const isOwnImage = (url: string): boolean => !hasScheme.test(url) && !/^[/\\]{2}/.test(url);
+const isOwnImage = (url: string): boolean => !hasScheme(url) && !/^[/\\]{2}/.test(url);
 
 export interface Surroundings extends TextPlace {
   /** Level of the heading above the text; its own highest stands one below, whichever its writer took. */
@@ -22,14 +14,13 @@ export interface Surroundings extends TextPlace {
 
 /** As browsers read addresses, escaped dots are dots (WHATWG URL, 4.1: double-dot URL path segment). */
 const stepsUp = /(?:^|\/)(?:\.|%2e){2}(?:[/?#]|$)/i;
-const anywhere = "https://host.invalid";
 
 /** The way from a page to wherever a text leads within the site; however many steps up it takes, not out of it. */
 function wayWithin(page: string, to: string): string {
-  if (hasScheme.test(to) || /^(?:[#?]|$)/.test(to)) return to;
+  if (hasScheme(to) || /^(?:[#?]|$)/.test(to)) return to;
   if (!to.startsWith("/") && !stepsUp.test(to)) return to;
-  const { pathname, search, hash } = new URL(to, anywhere + page);
-  return relativeAddress(page, pathname.replace(/^\/{2,}/, "/") + search + hash);
+  const { path, rest } = addressFrom(page, to);
+  return relativeAddress(page, path + rest);
 }
 
 function attribute(token: Token, name: string, change: (value: string) => string): void {

@@ -16,3 +16,9 @@ export function relativeAddress(from: string, to: string): string {
   const depth = from.split("/").length - 2;
   return depth > 0 ? `${"../".repeat(depth)}${to.slice(1)}` : `./${to.slice(1)}`;
 }
+
+/** Where a way leads that begins at a page: however many steps up it takes, not out of the site. */
+export function addressFrom(page: string, to: string): { readonly path: string; readonly rest: string } {
+  const { pathname, search, hash } = new URL(to, `https://host.invalid${page}`);
+  return { path: pathname.replace(/^\/{2,}/, "/"), rest: search + hash };
+}

@@ -9,9 +9,11 @@ import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import { datesAhead } from "../records/dates-ahead.ts";
-import { readCollection } from "../source/read-records.ts";
+import { recordsIn } from "../source/read-records.ts";
+import { readTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
+import { deadLinks } from "./dead-links.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -25,10 +27,11 @@ export interface LoadedCollection {
  * it is, dates that lie ahead are told of, too.
  */
 export function loadCollection(root: string, today?: DayNumber): LoadedCollection {
-  const read = readCollection(root);
+  const texts = readTexts(root);
+  const read = recordsIn(texts);
   const { collection, diagnostics } = buildCollection(read, recordValidator());
   const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
-  const found = [...read.diagnostics, ...diagnostics, ...ahead];
+  const found = [...read.diagnostics, ...diagnostics, ...ahead, ...deadLinks(texts.texts)];
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {

@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience } from "../publication/published.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
+import { deadLinks } from "./dead-links.ts";
 import { digest } from "./digest.ts";
 import type { GroupedCollection } from "./family-groups.ts";
 import { makeGroups } from "./make-groups.ts";
@@ -79,13 +80,15 @@ export class SiteBuild {
     if (whole.diagnostics.some(({ severity }) => severity === "error")) return null;
     const pageKeys = await this.#writeWhole(whole);
     if (this.#into.isUsed) this.#writer.sweep(this.#standing.spareAddresses);
-    const warnings = new Set(kept.flatMap((group) => group.warnings));
+    const ofGroups = new Set(kept.flatMap((group) => group.warnings)).size;
+    const warnings =
+      frame.diagnostics.length + whole.diagnostics.length + ofGroups + deadLinks(texts.texts).length;
     const { addresses } = this.#writer;
     return {
       record: {
         items: grouped.itemCount,
         pages: addresses.filter((address) => address.endsWith("/") || address === "/404.html").length,
-        warnings: frame.diagnostics.length + whole.diagnostics.length + warnings.size,
+        warnings,
         addresses,
         pageKeys,
         groupKeys: kept.map(({ key }) => key),

@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest";
+import { linksIn } from "../../shared/prose/links.ts";
+
+const found = (text: string) =>
+  linksIn(text).map(({ address, isPicture, start, end }) => {
+    expect(text.slice(start, end)).toBe(address);
+    return isPicture ? `!${address}` : address;
+  });
+
+describe("the links of a text", () => {
+  it("are found with their places, as they are written", () => {
+    expect(found("[a.jpg](a.jpg) and ![b](<b c.jpg>), [twice](a.jpg)\n\n[d]\n\n[d]: ../d/ 'D'\n")).toEqual([
+      "a.jpg",
+      "!b c.jpg",
+      "a.jpg",
+      "../d/",
+    ]);
+    expect(found("[of [@a] and *more*](../x/) [tel](tel:1)")).toEqual(["../x/", "tel:1"]);
+  });
+
+  it("are not what stands in code, in a citation or as an address of its own", () => {
+    expect(found("`[a](b)` [@a] <https://example.org/> \\[a](b)")).toEqual([]);
+  });
+});
