@@ -65,7 +65,10 @@ export const catalogue = {
   // Sense
   "range-reversed": error("A range whose end lies before its beginning."),
   "misplaced-reference": error(
-    "A table or drawing where there is no room for it: inside a sentence or a list.",
+    "A table or drawing where there is no room for it, inside a sentence or a list; or a figure or citation in a title or an abstract.",
+  ),
+  "wrong-reference": error(
+    "What looks like a figure, table, drawing, citation or footnote in a text, and cannot be read as one.",
   ),
   "wrong-expectation": error("A line of a text's expectations that cannot be read as one."),
   overturned: error("The data are no longer as a text says: the sentence is to be rewritten."),

@@ -1,6 +1,7 @@
 import type { Token } from "markdown-it";
 import { hasScheme, isSafeLink } from "../prose/links.ts";
-import { expectFence, markdownParser } from "../prose/markdown-parser.ts";
+import { markdownParser } from "../prose/markdown-parser.ts";
+import { expectFence } from "../prose/slip.ts";
 import { type TextPlace, telling } from "./prose/marks-in-html.ts";
 import { addressFrom, relativeAddress } from "./relative-address.ts";
 
@@ -39,6 +40,8 @@ parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
     for (const child of children) {
       depth += child.type === "link_open" ? 1 : child.type === "link_close" ? -1 : 0;
       if (child.type === "image" && child.children) tell(child.children, "alternative");
+      // What is none of ours is a sign like any other.
+      if (child.type === "slip") child.type = "text";
       if (child.type !== "reference" && child.type !== "citation") continue;
       const { text, html } = telling(child, env as Surroundings, depth > 0);
       child.content = text;

@@ -4,12 +4,14 @@ export interface Cite {
   readonly source: string;
   /** Where in it, as written: "p. 31", "fol. 1"; empty where unsaid. */
   readonly locator: string;
+  /** All of it, without its brackets. */
+  readonly text: string;
   /** The stretch of the citation that is this one's. */
   readonly start: number;
   readonly end: number;
 }
 
-/** `[@a, p. 31; @b]`, and not the text of a link that happens to begin with an at sign. */
+/** `[@a, p. 31; @b]`, or with a comma between, and not the text of a link that happens to begin with an at sign. */
 export const citationPattern = /^\[@[^[\]]+\](?!\(|\[(?!@))/;
 
 const one = /^@([^\s,;]+)\s*(?:,\s*([\s\S]*))?$/;
@@ -18,12 +20,13 @@ export function citesIn(raw: string): Cite[] {
   let end = 0;
   return raw
     .slice(1, -1)
-    .split(";")
+    .split(/;|,(?=\s*@)/)
     .map((text, at) => {
       // The first has the bracket that opens, the last the one that closes: a stretch without gaps.
       const start = at === 0 ? 0 : end + 1 + (/^\s*/.exec(text)?.[0].length ?? 0);
       end = at === 0 ? 1 + text.length : end + 1 + text.length;
-      const [, source = "", locator = ""] = one.exec(text.trim()) ?? [];
-      return { source, locator: locator.trim().replace(/\s+/g, " "), start, end };
+      const written = text.trim().replace(/\s+/g, " ");
+      const [, source = "", locator = ""] = one.exec(written) ?? [];
+      return { source, locator: locator.trim(), text: written, start, end };
     });
 }

@@ -69,7 +69,7 @@ function claimFrom(words: readonly string[]): Claim | null {
     const equal = numberFrom(second);
     return equal && { kind: "equals", number: equal };
   }
-  if (first === "is" && second !== undefined) return { kind: "is", word: second };
+  if (first === "is" && second !== undefined) return { kind: "is", word: second.replace(/^"(.+)"$/, "$1") };
   return first === "withheld" && second === undefined ? { kind: "withheld" } : null;
 }
 
@@ -87,6 +87,26 @@ export const claimText = (claim: Claim): string => {
       return `${claim.kind} ${claim.number.text}`;
   }
 };
+
+export const numbersOf = (claim: Claim): readonly Written[] =>
+  claim.kind === "between" ? [claim.low, claim.high] : "number" in claim ? [claim.number] : [];
+
+/** The claim itself, unless its ends stand the wrong way round. */
+export const inOrder = (claim: Claim): Claim =>
+  claim.kind === "between" && claim.low.value > claim.high.value
+    ? { ...claim, low: claim.high, high: claim.low }
+    : claim;
+
+const asPercent = (number: Written): Written =>
+  number.value > 1 ? (numberFrom(`${number.text.replace("%", "")}%`) ?? number) : number;
+
+/** The claim with a sign of per cent at every number that is too large for a share. */
+export const withPercent = (claim: Claim): Claim =>
+  claim.kind === "between"
+    ? { ...claim, low: asPercent(claim.low), high: asPercent(claim.high) }
+    : "number" in claim
+      ? { ...claim, number: asPercent(claim.number) }
+      : claim;
 
 /** As many decimals as were written decide what is equal: 26.14 equals 26, and 0.638 equals 64%. */
 const rounds = (value: number, { value: claimed, decimals }: Written): boolean =>

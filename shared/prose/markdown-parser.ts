@@ -1,6 +1,7 @@
 import MarkdownIt from "markdown-it";
 import { citationPattern } from "./citation.ts";
 import { referencePattern } from "./reference.ts";
+import { type Slip, slipAt } from "./slip.ts";
 
 /** What a token of ours was written as, and where in the inline text that it was found in. */
 export interface Mark {
@@ -8,12 +9,15 @@ export interface Mark {
   readonly offset: number;
 }
 
-/** The word after the fence that opens a block of assertions. */
-export const expectFence = "expect";
+/** The first sign of what only looks like one of them. */
+export interface SlipMark extends Mark {
+  readonly slip: Slip;
+}
 
 /**
  * CommonMark and GFM tables, without raw HTML, and two tokens of our own: `<figure:…>`, which is an autolink
- * with a scheme of ours, and `[@source, p. 31]`. Neither is looked for inside code.
+ * with a scheme of ours, and `[@source, p. 31]`. Neither is looked for inside code. Of what only looks like one of them the
+ * first sign is a token of its own, and the rest is read as it would be without it.
  */
 export function markdownParser(): MarkdownIt {
   const parser = new MarkdownIt({ html: false, typographer: true, linkify: false });
@@ -30,5 +34,18 @@ export function markdownParser(): MarkdownIt {
       return true;
     });
   }
+  parser.inline.ruler.before("autolink", "slip", (state, silent) => {
+    const sign = state.src[state.pos] ?? "";
+    if (sign !== "<" && sign !== "[") return false;
+    const slip = slipAt(state.src.slice(state.pos, state.posMax));
+    if (!slip) return false;
+    if (!silent) {
+      const token = state.push("slip", "", 0);
+      token.content = sign;
+      token.meta = { raw: slip.raw, offset: state.pos, slip } satisfies SlipMark;
+    }
+    state.pos += 1;
+    return true;
+  });
   return parser;
 }

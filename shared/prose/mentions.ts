@@ -1,7 +1,8 @@
 import type { Token } from "markdown-it";
 import { type Cite, citesIn } from "./citation.ts";
-import { expectFence, type Mark, markdownParser } from "./markdown-parser.ts";
+import { type Mark, markdownParser, type SlipMark } from "./markdown-parser.ts";
 import { type Reference, referenceFrom } from "./reference.ts";
+import { expectFence, fenceSlip, type Slip } from "./slip.ts";
 
 /** A stretch of the text: offsets, the end exclusive. */
 export interface Stretch {
@@ -19,12 +20,13 @@ export type Mention = Stretch &
       }
     | { readonly kind: "citation"; readonly cite: Cite }
     | { readonly kind: "expectation"; readonly line: string }
+    | { readonly kind: "slip"; readonly slip: Slip }
   );
 
 const parser = markdownParser();
 
 /** Most texts hold none of it, and need not be parsed to know. */
-const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|\[@|(?:```|~~~)\s*expect/;
+const mayMention = /[<@]|\[\^|(?:```|~~~)[ \t]*\S/;
 
 /** A paragraph at the top of the text that holds one reference and nothing else. */
 export const isAlone = (paragraph: Token | undefined, inline: Token): boolean =>
@@ -43,9 +45,7 @@ export function mentionsIn(text: string): Mention[] {
   let row = 0;
   for (const [at, token] of tokens.entries()) {
     if (token.type === "tr_open") row = token.map?.[0] ?? row;
-    if (token.type === "fence" && token.info.trim() === expectFence && token.map) {
-      mentions.push(...expectations(token, token.map[0], lines));
-    }
+    if (token.type === "fence" && token.map) mentions.push(...ofFence(token, token.map[0], lines));
     if (token.type !== "inline") continue;
     const first = token.map?.[0] ?? row;
     const alone = isAlone(tokens[at - 1], token);
@@ -54,6 +54,11 @@ export function mentionsIn(text: string): Mention[] {
       if (mark.type === "reference") {
         const end = start + mark.meta.raw.length;
         mentions.push({ kind: "reference", reference: referenceFrom(mark.meta.raw), alone, start, end });
+        continue;
+      }
+      if (mark.type === "slip") {
+        const { slip } = mark.meta as SlipMark;
+        mentions.push({ kind: "slip", slip, start, end: start + slip.raw.length });
         continue;
       }
       for (const cite of citesIn(mark.meta.raw)) {
@@ -86,7 +91,7 @@ interface MarkToken {
 /** The tokens of ours in an inline text, those in the alternative text of its pictures included. */
 const marksOf = (children: readonly Token[]): MarkToken[] =>
   children.flatMap((child) =>
-    child.type === "reference" || child.type === "citation"
+    child.type === "reference" || child.type === "citation" || child.type === "slip"
       ? [{ type: child.type, meta: child.meta as Mark }]
       : child.type === "image"
         ? marksOf(child.children ?? [])
@@ -125,7 +130,14 @@ function placer(text: string, lines: readonly Line[]) {
   };
 }
 
-function expectations(fence: Token, opening: number, lines: readonly Line[]): Mention[] {
+function ofFence(fence: Token, opening: number, lines: readonly Line[]): Mention[] {
+  const slip = fenceSlip(fence.info);
+  if (slip) {
+    const line = lines[opening];
+    const start = (line?.start ?? 0) + Math.max(0, line?.text.indexOf(slip.raw) ?? 0);
+    return [{ kind: "slip", slip, start, end: start + slip.raw.length }];
+  }
+  if (fence.info.trim() !== expectFence) return [];
   return fence.content.split("\n").flatMap((content, at): Mention[] => {
     const line = content.trim();
     const source = lines[opening + 1 + at];

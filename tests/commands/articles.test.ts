@@ -152,12 +152,106 @@ describe("check, of an article", () => {
     ]);
     const said = found.map(({ message }) => message);
     expect(said[0]).toBe("Found 6; expected at least 20. Rewrite the sentence, or the expectation.");
-    expect(said[1]).toContain("Found 0.5; expected at most 40%");
+    expect(said[1]).toContain("Found 50%; expected at most 40%");
     expect(said[2]).toContain('Found "confirmed"; expected "contradicted"');
     expect(said[3]).toContain("No sighting is recorded");
     expect(said[5]).toContain('Add "/value"');
     expect(said[6]).toContain('Did you mean "at least"?');
     expect(said[7]).toContain('Did you mean "distinct"?');
+  });
+
+  it("tells a line that can never be true from one that is true no longer", async () => {
+    const { found } = await ofArticle(
+      [
+        "```expect",
+        "items/one/verdict is confirmd",
+        'items/one/verdict is "confirmed"',
+        "variants/chest-a/distinct between 20 and 3",
+        "variants/chest-a/parts/jet/value at least 40",
+        "variants/chest-a/parts/jet/value between 0.2 and 120%",
+        "items/one/completeness/level/sure is hole",
+        // One in two of those of which it is recorded: a claim of more decimals is told in as many as it takes.
+        "variants/chest-a/parts/jet/value at least 50.01%",
+        "variants/chest-a/survivalRate/low at least 90%",
+        "```",
+      ].join("\n"),
+    );
+    expect(places(found)).toEqual([
+      "chests.md:2:1 wrong-expectation",
+      "chests.md:4:1 wrong-expectation",
+      "chests.md:5:1 wrong-expectation",
+      "chests.md:6:1 wrong-expectation",
+      "chests.md:7:1 wrong-expectation",
+      "chests.md:8:1 overturned",
+      "chests.md:9:1 overturned",
+    ]);
+    const said = found.map(({ message }) => message);
+    expect(said[0]).toBe(
+      'Found "confirmd"; expected "confirmed" or "consistent" or "contradicted". Did you mean "confirmed"?',
+    );
+    expect(said[1]).toContain('Write "between 3 and 20".');
+    expect(said[2]).toContain(
+      'Found "at least 40"; expected a share, from 0% to 100%. Write "at least 40%".',
+    );
+    expect(said[3]).toBe('Found "between 0.2 and 120%"; expected a share, from 0% to 100%.');
+    expect(said[4]).toContain('Did you mean "whole"?');
+    expect(said[5]).toContain("Found 50%; expected at least 50.01%.");
+    // Six examples of forty that were made are on record, and not all of forty can be proved to survive.
+    expect(said[6]).toMatch(/^Found \d\d?%; expected at least 90%\./);
+  });
+
+  it("says how a reference is written that cannot be read as one, instead of printing it", async () => {
+    const { found } = await ofArticle(
+      [
+        "Of <figure: variants/chest-a/made> and <figure:variants/chest-a/made, and <figure variants/chest-a/once>.",
+        "<table:variants/chest?variant=chest-a, chest-b&show=lock>",
+        "Both [@ledger, @venn-2009, p. 3], [see @ledger, p. 3], [@ledger p. 3], a note[^1], [@ledger; venn-2009].",
+        "An end [@venn-2009, p. 3",
+        "",
+        "```expects",
+        "variants/chest-a/distinct equals 3",
+        "```",
+        "",
+        "[^1]: A note.",
+      ].join("\n"),
+    );
+    const written = /(?:Write|There) .*$/;
+    expect(places(found).map((place, at) => `${place} ${written.exec(found[at]?.message ?? "")}`)).toEqual([
+      'chests.md:1:4 wrong-reference Write "<figure:variants/chest-a/made>".',
+      'chests.md:1:40 wrong-reference Write "<figure:variants/chest-a/made>".',
+      'chests.md:1:75 wrong-reference Write "<figure:variants/chest-a/once>".',
+      'chests.md:2:1 wrong-reference Write "<table:variants/chest?variant=chest-a,chest-b&show=lock>".',
+      'chests.md:3:35 wrong-reference Write "see [@ledger, p. 3]".',
+      'chests.md:3:56 wrong-reference Write "@ledger, p. 3".',
+      "chests.md:3:78 wrong-reference There are no footnotes: say it in the text.",
+      'chests.md:3:94 wrong-reference Write "@venn-2009".',
+      'chests.md:4:8 wrong-reference Write "[@venn-2009]".',
+      'chests.md:6:4 wrong-expectation Write "expect".',
+      "chests.md:10:1 wrong-reference There are no footnotes: say it in the text.",
+    ]);
+  });
+
+  it("leaves brackets and angles alone that are nothing of ours", async () => {
+    const { found } = await ofArticle(
+      "A < b, <i>, [see @ home], [mail me @nobody], [sic], a[1], \\[^1] `[^1]` <figure> it's < figures of items/2.\n",
+    );
+    expect(found).toEqual([]);
+  });
+
+  it("takes no figure or citation where words are printed as they stand", async () => {
+    const files = withArticle("Text.\n");
+    const file = "content/articles/chests.md";
+    const { found } = await told({
+      ...files,
+      [file]: String(files[file]).replace(
+        "title: On chests",
+        'title: "On <figure:variants/chest-a/made> chests"\nabstract: As the ledger has it [@ledger, p. 31].',
+      ),
+    });
+    expect(found.map(({ line, column, code }) => `${line}:${column} ${code}`)).toEqual([
+      "2:12 misplaced-reference",
+      "3:32 misplaced-reference",
+    ]);
   });
 
   it("warns of a figure that a sentence carries and the evidence does not", async () => {

@@ -5,7 +5,7 @@ import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
 import { type Lookup, lookupOf } from "../lookup.ts";
 import type { PublishedCollection } from "../published.ts";
-import { type Known, type TextProblem, textProblems } from "./text-problems.ts";
+import { type Known, type Room, type TextProblem, textProblems } from "./text-problems.ts";
 
 /**
  * Every reference in everything that is written as Markdown, held against what is published: it runs after the
@@ -28,21 +28,31 @@ export function checkTexts(
   };
   const told = (problems: readonly TextProblem[], locate: (problem: TextProblem) => Locus): Diagnostic[] =>
     problems.map((problem) => diagnose(problem.code, locate(problem), problem.finding));
-  const body = ({ document }: { document: SourceDocument }, isArticle: boolean) =>
-    told(textProblems(document.body, isArticle, known), ({ start, end }) =>
-      locateInBody(document, start, end),
-    );
-  const value = ({ document }: { document: SourceDocument }, path: Path, text: string | undefined) =>
+  const body = ({ document }: { document: SourceDocument }, room: Room) =>
+    told(textProblems(document.body, room, known), ({ start, end }) => locateInBody(document, start, end));
+  const value = (
+    { document }: { document: SourceDocument },
+    path: Path,
+    text: string | undefined,
+    room: Room = "text",
+  ) =>
     text === undefined
       ? []
-      : told(textProblems(text, false, known), ({ start, end }) =>
+      : told(textProblems(text, room, known), ({ start, end }) =>
           locateInValue(document, path, text.slice(start, end)),
         );
 
   return [
     ...(settings ? value({ document: settings }, ["description"], collection.settings.description) : []),
-    ...[...collection.articles.values()].flatMap((article) => body(article, true)),
-    ...[...collection.items.values()].flatMap((item) => body(item, false)),
+    ...[...collection.articles.values()].flatMap((article) => [
+      ...value(article, ["title"], article.title, "words"),
+      ...value(article, ["abstract"], article.abstract, "words"),
+      ...body(article, "article"),
+    ]),
+    ...[...collection.items.values()].flatMap((item) => [
+      ...value(item, ["title"], item.title, "words"),
+      ...body(item, "text"),
+    ]),
     ...[...collection.families.values()].flatMap((family) =>
       value(family, ["description"], family.description),
     ),

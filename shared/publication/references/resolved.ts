@@ -1,3 +1,4 @@
+import type { DiagnosticCode } from "../../diagnostics/catalogue.ts";
 import type { Finding } from "../../diagnostics/diagnostic.ts";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 
@@ -18,4 +19,10 @@ export function unknownAmong(
   if (values.length === 0) return { found: "no value", expected };
   const strange = values.find((value) => !known.includes(value));
   return strange === undefined ? null : unknownName(strange, expected, known);
+}
+
+/** What is wrong with a stretch of a text. */
+export interface Problem {
+  readonly code: DiagnosticCode;
+  readonly finding: Finding;
 }

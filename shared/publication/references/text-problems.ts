@@ -1,19 +1,17 @@
-import type { DiagnosticCode } from "../../diagnostics/catalogue.ts";
-import type { Finding } from "../../diagnostics/diagnostic.ts";
 import { nearestName, suggestion } from "../../diagnostics/nearest-name.ts";
-import { claimForms, claimSuggestion, claimText, expectationFrom, holds } from "../../prose/expectation.ts";
+import type { Cite } from "../../prose/citation.ts";
 import { type Mention, mentionsIn, type Stretch } from "../../prose/mentions.ts";
 import { type Reference, schemes } from "../../prose/reference.ts";
+import { expectFence, type Slip } from "../../prose/slip.ts";
 import type { Lookup } from "../lookup.ts";
 import { plotAt } from "./plot-at.ts";
 import type { Reading } from "./reading.ts";
 import { readingAt } from "./reading-at.ts";
+import type { Problem } from "./resolved.ts";
 import { tableAt } from "./table-at.ts";
+import { unmet } from "./unmet.ts";
 
-export interface TextProblem extends Stretch {
-  readonly code: DiagnosticCode;
-  readonly finding: Finding;
-}
+export type TextProblem = Stretch & Problem;
 
 export interface Known {
   /** Asked for only where a text takes something from the data; null where there are none yet. */
@@ -22,35 +20,91 @@ export interface Known {
   readonly sources: () => Iterable<string>;
 }
 
-type Problem = Omit<TextProblem, keyof Stretch>;
+/** What a text has room for: a title has it for words alone, and only an article for tables and drawings. */
+export type Room = "article" | "text" | "words";
 
 /** What a text refers to and is not there, and what it takes for granted and is no longer so. */
-export function textProblems(text: string, isArticle: boolean, known: Known): TextProblem[] {
+export function textProblems(text: string, room: Room, known: Known): TextProblem[] {
   return mentionsIn(text).flatMap((mention) => {
-    const problem = problemOf(mention, isArticle, known);
+    const problem = problemOf(mention, room, known);
     return problem ? [{ ...problem, start: mention.start, end: mention.end }] : [];
   });
 }
 
-function problemOf(mention: Mention, isArticle: boolean, known: Known): Problem | null {
-  if (mention.kind === "citation") {
-    const { source } = mention.cite;
-    if (known.hasSource(source)) return null;
-    return {
-      code: "unknown-source",
-      finding: {
-        found: source === "" ? "no source after the bracket" : `"${source}"`,
-        expected:
-          'an at sign and the id of a source in content/sources.yaml, such as "[@works-ledger, p. 31]"',
-        remedy: source === "" ? undefined : suggestion(source, known.sources()),
-      },
-    };
-  }
+function problemOf(mention: Mention, room: Room, known: Known): Problem | null {
+  if (mention.kind === "slip") return mistaken(mention.slip, known);
+  if (room === "words") return wordless(mention, known);
+  if (mention.kind === "citation") return miscited(mention.cite, known);
   const lookup = known.lookup();
   if (!lookup) return null;
   return mention.kind === "expectation"
-    ? overturned(mention.line, lookup)
-    : misreferred(mention.reference, mention.alone && isArticle, lookup);
+    ? unmet(mention.line, lookup)
+    : misreferred(mention.reference, mention.alone && room === "article", lookup);
+}
+
+/** Where words are printed as they stand, a figure or a citation would be, too. */
+function wordless(mention: Mention, known: Known): Problem | null {
+  const isCited = mention.kind === "citation" && known.hasSource(mention.cite.source);
+  if (mention.kind !== "reference" && !isCited) return null;
+  return {
+    code: "misplaced-reference",
+    finding: {
+      found: mention.kind === "reference" ? `"${mention.reference.raw}"` : `"${mention.cite.text}"`,
+      expected: "words, which are printed here as they stand",
+      remedy: "Put it into the text below.",
+    },
+  };
+}
+
+function mistaken({ kind, raw, meant, sources }: Slip, known: Known): Problem | null {
+  const isKnown = (id: string) => known.hasSource(id) || nearestName(id, known.sources()) !== undefined;
+  // Otherwise it is a text in brackets.
+  if (kind === "citation" && !sources.some(isKnown)) return null;
+  const expected = {
+    reference: 'a kind, a colon and a path, without spaces, between "<" and ">"',
+    citation:
+      'a citation that begins with its at sign and ends with its bracket, such as "[@works-ledger, p. 31]"',
+    footnote: 'the words themselves, or a citation, such as "[@works-ledger, p. 31]"',
+    fence: `"${expectFence}" alone before what is expected`,
+  }[kind];
+  const remedy =
+    kind === "footnote" ? "There are no footnotes: say it in the text." : meant && `Write "${meant}".`;
+  return {
+    code: kind === "fence" ? "wrong-expectation" : "wrong-reference",
+    finding: { found: `"${raw}"`, expected, remedy },
+  };
+}
+
+/** A source, and what is left where the comma after it is forgotten. */
+const withoutComma = /^(@[^\s,;]+) (.+)$/;
+
+function miscited({ source, text }: Cite, known: Known): Problem | null {
+  if (known.hasSource(source)) return null;
+  const expected =
+    'an at sign and the id of a source in content/sources.yaml, such as "[@works-ledger, p. 31]"';
+  if (source !== "")
+    return {
+      code: "unknown-source",
+      finding: { found: `"${source}"`, expected, remedy: suggestion(source, known.sources()) },
+    };
+  const [, at, locator] = withoutComma.exec(text) ?? [];
+  if (at !== undefined)
+    return {
+      code: "wrong-reference",
+      finding: {
+        found: `"${text}"`,
+        expected: "a comma after the source",
+        remedy: `Write "${at}, ${locator}".`,
+      },
+    };
+  return {
+    code: "wrong-reference",
+    finding: {
+      found: text === "" ? "nothing" : `"${text}"`,
+      expected,
+      remedy: known.hasSource(text) ? `Write "@${text}".` : undefined,
+    },
+  };
 }
 
 function misreferred(reference: Reference, hasRoom: boolean, lookup: Lookup): Problem | null {
@@ -118,55 +172,4 @@ function unprintable(reading: Reading, { path, raw }: Reference): Problem | null
       remedy: `Write "${raw.replace(/>$/, "/insufficient>")}" to print the reason.`,
     },
   };
-}
-
-function overturned(line: string, lookup: Lookup): Problem | null {
-  const expectation = expectationFrom(line);
-  if (!expectation) {
-    return {
-      code: "wrong-expectation",
-      finding: { found: `"${line}"`, expected: claimForms, remedy: claimSuggestion(line) },
-    };
-  }
-  const { path, claim } = expectation;
-  const found = readingAt(path, lookup);
-  if ("problem" in found) return { code: "unknown-figure", finding: found.problem };
-  const { reading } = found.value;
-  const value = comparable(reading, claim.kind === "withheld");
-  if (value === undefined || (value !== null && (claim.kind === "is") !== (typeof value === "string"))) {
-    return {
-      code: "wrong-expectation",
-      finding: {
-        found: `"${line}"`,
-        expected: claim.kind === "is" ? "a word at the end of the path" : "a number at the end of the path",
-        remedy: reading.kind === "figure" ? 'Add "/value", "/low" or "/high".' : undefined,
-      },
-    };
-  }
-  if (holds(value, claim)) return null;
-  const { figure } = found.value.whole.kind === "figure" ? found.value.whole : { figure: null };
-  const nothing = figure?.insufficient?.replace(/\.$/, "") ?? "nothing";
-  return {
-    code: "overturned",
-    finding: {
-      found:
-        value === null ? `no figure: "${nothing}"` : typeof value === "string" ? `"${value}"` : String(value),
-      expected: claimText(claim),
-      remedy: "Rewrite the sentence, or the expectation.",
-    },
-  };
-}
-
-/** What an assertion compares; undefined where there is nothing to compare. */
-function comparable(reading: Reading, forPresence: boolean): number | string | null | undefined {
-  switch (reading.kind) {
-    case "number":
-      return reading.value;
-    case "word":
-      return reading.word;
-    case "figure":
-      return forPresence ? reading.figure.value : undefined;
-    default:
-      return undefined;
-  }
 }
