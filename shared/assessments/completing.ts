@@ -51,6 +51,26 @@ function shareWith({ present, credit, absent, substitute, expected }: PartFindin
   return Math.min(1, (present + credit + more - given) / expected);
 }
 
+/**
+ * The certain, weighted completeness with so many more right units of each part. Added up as it is without them: one that
+ * lacks nothing any more is whole exactly, where gains added to what was there would leave a rounding error.
+ */
+function certainWith(
+  { parts }: Variant,
+  { completeness }: Examined,
+  received: ReadonlyMap<string, number>,
+): number {
+  let total = 0;
+  let certain = 0;
+  for (const part of parts.values()) {
+    const finding = completeness.parts.get(part.id);
+    if (!isMain(part.standing) || !finding?.share) continue;
+    total += part.weight;
+    certain += part.weight * shareWith(finding, received.get(part.id) ?? 0);
+  }
+  return certain / total;
+}
+
 /** Units known to be gone, or filled by something that does not count in full. */
 function unitsWanted({ absent, substitute, credit, expected, present }: PartFinding): number {
   const lacking = absent + (credit < substitute ? substitute : 0);
@@ -156,12 +176,7 @@ export function reallocate(variant: Variant, examples: readonly Examined[]): Rea
     for (const { to, part, units } of inOrder) {
       if (to === examined.item.id) received.set(part, (received.get(part) ?? 0) + units);
     }
-    const gainOf = gainsOf(variant, examined);
-    const gain = [...received].reduce((sum, [id, units]) => {
-      const part = variant.parts.get(id);
-      return part ? sum + gainOf(part, units) : sum;
-    }, 0);
-    return { item: examined.item.id, before, after: Math.min(1, before + gain) };
+    return { item: examined.item.id, before, after: certainWith(variant, examined, received) };
   });
   return {
     variant: variant.id,

@@ -199,6 +199,25 @@ describe("spare units go where they gain most", () => {
     expect(moves({})).toBeNull();
   });
 
+  it("and what lacks nothing any more is whole, to the last bit", () => {
+    // 3 + 6 + 1 of 10. Added to what was there, (3 + 6 + 2/3)/10 + (1/3)/10, it is a rounding error short of that.
+    const lamp = variant("lamp", {
+      parts: [
+        part("box", { weight: 3 }),
+        part("lamp", { weight: 6 }),
+        part("lens", { quantity: 3, weight: 1 }),
+      ],
+    });
+    const given = (id: string, lens: number) => {
+      const parts = new Map(
+        Object.entries({ box: has(1), lamp: has(1), lens: has(lens, { rest: "absent" }) }),
+      );
+      const one = item(id, { parts });
+      return { item: one, completeness: assessCompleteness(lamp, one) };
+    };
+    expect(reallocate(lamp, [given("to", 2), given("from", 4)])?.items).toMatchObject([{ after: 1 }]);
+  });
+
   it("instead of what only stands in for it", () => {
     const halves = [line("substitute", { model: "tin" })];
     // Each takes the place of one that counts for a half: 1 of 2 units becomes 2 of 2.
