@@ -1,5 +1,6 @@
 import { yearOf } from "../dates/day-number.ts";
 import type { EdtfDate } from "../dates/edtf-interval.ts";
+import { yearsBetween } from "../dates/years-between.ts";
 
 export interface Gap {
   /** Calendar years between which nothing is documented. */
@@ -19,7 +20,6 @@ export interface Provenance {
   readonly gaps: readonly Gap[];
 }
 
-const daysInYear = 365.2425;
 const finite = (bound: number | null): number | null => (Number.isFinite(bound) ? bound : null);
 
 interface Dated {
@@ -72,8 +72,8 @@ function gapsBetween(dates: readonly EdtfDate[]): Gap[] {
     gaps.push({
       from: yearOf(end),
       to: yearOf(start),
-      years: (start - end - 1) / daysInYear,
-      longest: finite((latestStart - earliestEnd - 1) / daysInYear),
+      years: yearsBetween(end + 1, start),
+      longest: Number.isFinite(latestStart - earliestEnd) ? yearsBetween(earliestEnd + 1, latestStart) : null,
     });
   }
   return gaps;

@@ -9,9 +9,6 @@ const assess = (issued: string | null, events: readonly string[], examined: stri
     examined === null ? undefined : date(examined),
   );
 
-/** The mean length of a year of the Gregorian calendar. */
-const daysInYear = 365.2425;
-
 describe("the life of an object", () => {
   it.each<[string | null, string | null, number | null]>([
     ["1920/1925", "1980-05", 61],
@@ -93,7 +90,7 @@ describe("documented years", () => {
   });
 });
 
-// From the calendar: the days between, of which the first and the last are documented.
+// From the calendar: from the day after the first, which is documented, to the last, in years from anniversary to anniversary.
 describe("a gap", () => {
   it("lies between all that ended before it and all that begins after", () => {
     const { gaps } = assess("1920/1925", ["1960", "1930/1940"], "1980");
@@ -101,15 +98,13 @@ describe("a gap", () => {
       [1925, 1930],
       [1940, 1960],
     ]);
-    // The years 1926 to 1929, and 1941 to 1959, of which 1928, 1944, 1948, 1952 and 1956 are leap years.
-    expect(gaps.map(({ years }) => years * daysInYear)).toEqual([
-      expect.closeTo(4 * 365 + 1, 6),
-      expect.closeTo(19 * 365 + 4, 6),
-    ]);
-    // From 1 January 1920, when it may have been issued, to 31 December 1930, and 1940 to 1960, each day between the two.
-    expect(gaps.map(({ longest }) => (longest ?? 0) * daysInYear)).toEqual([
-      expect.closeTo(11 * 365 + 3 - 2, 6),
-      expect.closeTo(21 * 365 + 6 - 2, 6),
+    // The years 1926 to 1929, and 1941 to 1959.
+    expect(gaps.map(({ years }) => years)).toEqual([4, 19]);
+    // From 2 January 1920, the day after it may have been issued, to 2 January 1930, and 363 days on, to the last of the
+    // year; from 2 January 1940 to 1960, and 364 days of a leap year on.
+    expect(gaps.map(({ longest }) => longest)).toEqual([
+      expect.closeTo(10 + 363 / 365, 12),
+      expect.closeTo(20 + 364 / 366, 12),
     ]);
   });
 
@@ -119,12 +114,12 @@ describe("a gap", () => {
       [1903, 1910],
       [1910, 1960],
     ]);
-    // From 2 February 1903 to 31 May 1910: 333 days of 1903, six years with a leap year in them, 151 days of 1910.
-    expect((gaps[0]?.years ?? 0) * daysInYear).toBeCloseTo(333 + 6 * 365 + 2 + 151, 6);
+    // From 2 February 1903 to 1910, and from there to 1 June: 28 days to March, 31 to April, 30 to May, and 30.
+    expect(gaps[0]?.years).toBeCloseTo(7 + 119 / 365, 12);
     expect(gaps[0]?.longest).toBe(gaps[0]?.years);
-    // From 2 June 1910 to the last day of 1959, or the last but one of 1960; twelve and thirteen leap years.
-    expect((gaps[1]?.years ?? 0) * daysInYear).toBeCloseTo(213 + 49 * 365 + 12, 6);
-    expect((gaps[1]?.longest ?? 0) * daysInYear).toBeCloseTo(213 + 50 * 365 + 13 - 1, 6);
+    // From 2 June 1910 to 1959, and 213 days on to New Year, of the 366 until 2 June 1960; or to then, and 212 days on.
+    expect(gaps[1]?.years).toBeCloseTo(49 + 213 / 366, 12);
+    expect(gaps[1]?.longest).toBeCloseTo(50 + 212 / 365, 12);
     // What was there before any was issued says nothing of when this one was.
     expect(assess("1903/1911", ["1899", "1960"], "1980").gaps.map(({ from }) => from)).toEqual([1899]);
   });
@@ -137,8 +132,8 @@ describe("a gap", () => {
       {
         from: 1925,
         to: 1926,
-        years: expect.closeTo(1 / daysInYear, 12),
-        longest: expect.closeTo(1 / daysInYear, 12),
+        years: expect.closeTo(1 / 365, 12),
+        longest: expect.closeTo(1 / 365, 12),
       },
     ]);
   });
@@ -146,16 +141,17 @@ describe("a gap", () => {
   it("begins when the last of several custodies has ended, and ends when the first begins", () => {
     const { gaps } = assess(null, ["1920/1950", "1930/1935", "1960/1970", "1961"], null);
     expect(gaps.map(({ from, to }) => [from, to])).toEqual([[1950, 1960]]);
-    // At most from the first day of 1950 to the last of 1960.
-    expect((gaps[0]?.longest ?? 0) * daysInYear).toBeCloseTo(11 * 365 + 3 - 2, 6);
+    // The years 1951 to 1959; at most from the second day of 1950 to the last of 1960, a leap year.
+    expect(gaps[0]?.years).toBe(9);
+    expect(gaps[0]?.longest).toBeCloseTo(10 + 364 / 366, 12);
   });
 
   it("ends at the earliest of what may come next, and at most lasts until the first that must have come", () => {
     const { gaps } = assess(null, ["1920", "195X", "1952"], null);
     expect(gaps.map(({ from, to }) => [from, to])).toEqual([[1920, 1950]]);
-    // 1921 to 1949 has seven leap years; from 1 January 1920 to 31 December 1952 nine.
-    expect((gaps[0]?.years ?? 0) * daysInYear).toBeCloseTo(29 * 365 + 7, 6);
-    expect((gaps[0]?.longest ?? 0) * daysInYear).toBeCloseTo(33 * 365 + 9 - 2, 6);
+    // 1921 to 1949; at most from 2 January 1920 to 31 December 1952.
+    expect(gaps[0]?.years).toBe(29);
+    expect(gaps[0]?.longest).toBeCloseTo(32 + 364 / 366, 12);
   });
 
   it("is not claimed after a custody whose end is not known, nor while one goes on", () => {
