@@ -96,6 +96,7 @@ const rangeOf = (fields: readonly (readonly [string, Input])[]) => {
     to: text("to"),
     distinct: text("distinct"),
     largest: text("largest"),
+    fromEnd: text("fromEnd"),
     span: text("span"),
   };
 };

@@ -139,14 +139,16 @@ export const englishPages = {
       to,
       distinct,
       largest,
+      fromEnd,
       span,
-    }: Readonly<Record<"from" | "to" | "distinct" | "largest" | "span", string | null>> & {
+    }: Readonly<Record<"from" | "to" | "distinct" | "largest" | "fromEnd" | "span", string | null>> & {
       readonly prefix: string;
     }) =>
       [
         `${prefix} ${from ?? "?"} to ${to ?? "?"}`.trim(),
         distinct && ` (${distinct} seen`,
         largest && `, the last of them number ${largest} of the range`,
+        fromEnd && `, the first of them number ${fromEnd} from its end`,
         span && `, within ${span} numbers`,
         distinct && ")",
       ]

@@ -135,11 +135,12 @@ export const germanPages: PageWords = {
       recorded: "festgehalten",
       reaching: "erreichen sie",
     },
-    range: ({ prefix, from, to, distinct, largest, span }) =>
+    range: ({ prefix, from, to, distinct, largest, fromEnd, span }) =>
       [
         `${prefix} ${from ?? "?"} bis ${to ?? "?"}`.trim(),
         distinct && ` (${distinct} nachgewiesen`,
         largest && `, die letzte davon die ${largest}. der Reihe`,
+        fromEnd && `, die erste davon die ${fromEnd}. von ihrem Ende her`,
         span && `, innerhalb von ${span} Nummern`,
         distinct && ")",
       ]

@@ -88,14 +88,14 @@ const methods: Readonly<Record<string, (inputs: Inputs) => Recomputed>> = {
   },
 };
 
-/** C(m, k)/C(N, k) or, of a range without its start, P(span <= w), as (numerator, denominator). */
-function tail(k: number, seen: number, total: number, hasStart: boolean): [bigint, bigint] {
+/** C(m, k)/C(N, k) or, of a range without either end, P(span <= w), as (numerator, denominator). */
+function tail(k: number, seen: number, total: number, hasEnd: boolean): [bigint, bigint] {
   let [above, below] = [1n, 1n];
   for (let at = 0; at < k; at++) {
     above *= BigInt(seen - at);
     below *= BigInt(total - at);
   }
-  return hasStart ? [above, below] : [above * BigInt(seen + k * (total - seen)), below * BigInt(seen)];
+  return hasEnd ? [above, below] : [above * BigInt(seen + k * (total - seen)), below * BigInt(seen)];
 }
 
 interface Range {
@@ -103,17 +103,19 @@ interface Range {
   readonly to: number | null;
   readonly distinct?: number;
   readonly largest?: number;
+  readonly fromEnd?: number;
   readonly span?: number;
 }
 
-function rangeTotal({ from, to, distinct: k = 0, largest, span }: Range): Required<Recomputed> {
+function rangeTotal({ from, to, distinct: k = 0, largest, fromEnd, span }: Range): Required<Recomputed> {
   if (from !== null && to !== null) return { value: to - from + 1, low: to - from + 1, high: to - from + 1 };
-  const seen = largest ?? span ?? 0;
-  const value = from === null ? ((seen - 1) * (k + 1)) / (k - 1) - 1 : seen + seen / k - 1;
+  const seen = largest ?? fromEnd ?? span ?? 0;
+  const hasEnd = from !== null || to !== null;
+  const value = hasEnd ? seen + seen / k - 1 : ((seen - 1) * (k + 1)) / (k - 1) - 1;
   // Upwards one by one, until the chance falls below 1/20.
   let high = seen;
   for (;;) {
-    const [above, below] = tail(k, seen, high + 1, from !== null);
+    const [above, below] = tail(k, seen, high + 1, hasEnd);
     if (20n * above < below) return { value, low: seen, high };
     high += 1;
   }

@@ -18,8 +18,9 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
   }
   const numbers = [...new Set(serials.flatMap((serial) => numberInRange(range, serial) ?? []))];
   const distinct = numbers.length;
-  // Without a known start the smallest serial is spent on finding it.
-  const needed = from === undefined ? 3 : 2;
+  const isBounded = from !== undefined || to !== undefined;
+  // Without a known end the smallest serial is spent on finding where to count from.
+  const needed = isBounded ? 2 : 3;
   if (distinct < needed) {
     const input = { prefix, from: from ?? null, to: to ?? null, distinct };
     return { why: statement("too-few-serials", { distinct, needed }), input };
@@ -33,10 +34,18 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
       input: { prefix, from, to: null, distinct, largest: counted },
     };
   }
+  if (to !== undefined) {
+    // The same backwards: numbers seen at random lie as far from the one end as from the other.
+    const fromEnd = to - smallest + 1;
+    return {
+      estimate: serialTotal({ distinct, largest: fromEnd }, confidence),
+      input: { prefix, from: null, to, distinct, fromEnd },
+    };
+  }
   const span = largest - smallest + 1;
   return {
     estimate: serialTotalUnknownStart({ distinct, span }, confidence),
-    input: { prefix, from: null, to: to ?? null, distinct, span },
+    input: { prefix, from: null, to: null, distinct, span },
   };
 }
 
