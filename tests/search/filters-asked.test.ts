@@ -28,7 +28,7 @@ const means: Readonly<Record<string, (item: PublishedItem, asked: string) => boo
   evidence: (item, asked) => item.identification.verdict === asked,
   status: (item, asked) => item.status === asked,
   hazard: (item, asked) => item.hazards.some(({ id }) => id === asked),
-  missing: (item, asked) => item.completeness.missing.includes(asked),
+  missing: ({ completeness: { missing, partial } }, asked) => [...missing, ...partial].includes(asked),
   place: (item, asked) => item.provenance.events.some(({ place }) => place?.includes(asked)),
   // Whole percent as the page prints them: 79.6 is 80.
   least: (item, asked) => Math.round(100 * (item.completeness.weighted?.low ?? -1)) >= Number(asked),

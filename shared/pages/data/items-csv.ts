@@ -30,6 +30,7 @@ const columns: Readonly<Record<string, (item: PublishedItem) => Cell>> = {
   rank_place: (item) => item.rarity.rank?.place,
   rank_of: (item) => item.rarity.rank?.of,
   missing: (item) => item.completeness.missing.join(";"),
+  partial: (item) => item.completeness.partial.join(";"),
   substitutes: (item) => item.completeness.substitutes.join(";"),
   unverified: (item) => item.completeness.unverified.join(";"),
   unexamined: (item) => item.completeness.unexamined.join(";"),

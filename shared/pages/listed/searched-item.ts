@@ -32,7 +32,8 @@ function issueOf(item: PublishedItem): readonly [number | null, number | null] {
 const saysSet = (title: string, set: string): boolean => foldedWords(title).includes(fold(set));
 
 export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts"]): SearchedItem {
-  const { weighted, missing } = item.completeness;
+  const { weighted, missing, partial } = item.completeness;
+  const lacking = new Set([...missing, ...partial]);
   const places = item.provenance.events.flatMap(({ place }) =>
     place === null || place === "" ? [] : [place],
   );
@@ -45,7 +46,7 @@ export function searchedItem(item: PublishedItem, parts: PublishedVariant["parts
     place: item.rarity.rank?.place ?? 0,
     of: item.rarity.rank?.of ?? 0,
     issued: issueOf(item),
-    missing: packRising(parts.flatMap(({ id }, at) => (missing.includes(id) ? [at] : []))),
+    missing: packRising(parts.flatMap(({ id }, at) => (lacking.has(id) ? [at] : []))),
     places: [...new Set(places)],
   };
 }

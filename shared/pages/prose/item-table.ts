@@ -5,6 +5,7 @@ import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { shareInterval, unitsInWords } from "../completeness-view.ts";
 import { plain, stateInWords } from "../item-parts.ts";
+import { missingParts } from "../missing-parts.ts";
 import type { Link } from "../page.ts";
 import { standingOf } from "../standing-words.ts";
 
@@ -56,7 +57,6 @@ function cell(column: ItemColumn, item: PublishedItem, { words }: CollectionInde
     return value ? plain(value) : null;
   }
   const { completeness, rarity } = item;
-  const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
   switch (column.field) {
     case "variant":
       return item.variant.name;
@@ -77,7 +77,11 @@ function cell(column: ItemColumn, item: PublishedItem, { words }: CollectionInde
     case "level":
       return item.levels.find(({ id }) => id === completeness.level.sure)?.name ?? null;
     case "missing":
-      return completeness.missing.map(nameOf).join(", ") || null;
+      return (
+        missingParts(item, words)
+          .map(({ name }) => name)
+          .join(", ") || null
+      );
     case "rank":
       return rarity.rank && pages.catalogue.rankOf(rarity.rank.place, rarity.rank.of);
     default:

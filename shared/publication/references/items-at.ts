@@ -79,7 +79,7 @@ function conditionsOf({
     missing: {
       known: parts,
       expected: "a part of a variant",
-      holds: ({ completeness }, part) => completeness.missing.includes(part),
+      holds: ({ completeness: { missing, partial } }, part) => [...missing, ...partial].includes(part),
     },
     present: { known: parts, expected: "a part of a variant", holds: hasPart },
   };
