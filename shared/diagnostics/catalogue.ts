@@ -64,6 +64,7 @@ export const catalogue = {
   "circular-extends": error("A variant reference extends itself by way of others."),
   // Sense
   "range-reversed": error("A range whose end lies before its beginning."),
+  "range-overlap": error("Two ranges of a variant hold the same serials, which would be counted twice."),
   "misplaced-reference": error(
     "A table or drawing where there is no room for it, inside a sentence or a list; or a figure or citation in a title or an abstract.",
   ),
@@ -77,6 +78,9 @@ export const catalogue = {
   "unnamed-group": warning("A part is in a group that its family, which names its groups, does not name."),
   "dead-link": warning("A link or picture in a text leads to nothing that the site has."),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
+  "doubtful-example": warning(
+    "One example of the log has two serials, or the names of two are the same but for capitals, spaces and hyphens.",
+  ),
   "private-in-text": warning("A text that is published tells what its item keeps private."),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",

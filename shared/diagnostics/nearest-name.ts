@@ -1,12 +1,27 @@
 import { distance } from "fastest-levenshtein";
 
+/** Two letters that stand next to one another, each in the other's place: one slip of the fingers, where letters are two. */
+function isSwapped(name: string, other: string): boolean {
+  if (name.length !== other.length) return false;
+  const at = [...name].findIndex((letter, place) => letter !== other[place]);
+  return (
+    at >= 0 &&
+    name[at] === other[at + 1] &&
+    name[at + 1] === other[at] &&
+    name.slice(at + 2) === other.slice(at + 2)
+  );
+}
+
+const slipsBetween = (name: string, other: string): number =>
+  isSwapped(name, other) ? 1 : distance(name, other);
+
 /** The known names that the fewest slips of the finger would turn into this one; none where those are another word. */
 function near(name: string, known: Iterable<string>): readonly string[] {
   let names: string[] = [];
   let least = Number.POSITIVE_INFINITY;
   const folded = name.toLowerCase().slice(0, 80);
   for (const candidate of known) {
-    const steps = distance(folded, candidate.toLowerCase());
+    const steps = slipsBetween(folded, candidate.toLowerCase());
     if (steps > least) continue;
     if (steps < least) names = [];
     least = steps;

@@ -15,7 +15,7 @@ export const expectFence = "expect";
 
 const reference =
   /^<\s*(?:(figure|table|plot)(?:\s*:|\s+(?=(?:items|variants)[/?]))|([a-z][a-z0-9+.-]{1,31})\s*:\s*(?=(?:items|variants)[/?]))([^<>\n]*>|\S*)/i;
-const footnote = /^\[\^[^\]\s]+\]/;
+const footnote = /^\[\^[^[\]\s]+\]/;
 /** With words before the at sign; or one that is never closed. Links are left alone. */
 const citation =
   /^\[(?:([^[\]@]*\s)(@[^[\]\s][^[\]]*)\](?![([])|(@[^\s,;[\]]+)(?![^\s,;[\]])(?=[^[\]]*(?:\[|$)))/;

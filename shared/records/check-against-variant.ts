@@ -1,7 +1,7 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import type { Report } from "./report.ts";
-import { rangeOf, rangesInWords } from "./serial.ts";
+import { isReversed, rangeOf, rangesInWords } from "./serial.ts";
 import type { Variant } from "./variant.ts";
 
 /** What an outfit is said to bear, against the numbers that its variant is known to have had. */
@@ -12,6 +12,8 @@ export function checkSerial(
   serial: string | undefined,
 ): void {
   if (serial === undefined || serials.length === 0 || rangeOf(serials, serial)) return;
+  // What has its ends the wrong way round is told of where it stands.
+  if (serials.some(isReversed)) return;
   report("serial-out-of-range", document, ["serial"], {
     found: `"${serial}"`,
     expected: `a serial within the ranges of "${id}": ${rangesInWords(serials)}`,

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import { placeIn, type SourceDocument } from "../source/document.ts";
+import { checkExamples } from "./check-examples.ts";
 import { checkItem } from "./check-item.ts";
 import { checkSource } from "./check-named.ts";
 import { checkPrivate } from "./check-private.ts";
@@ -24,8 +25,14 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   const report: Report = (code, document, path, finding, at) =>
     void diagnostics.push(diagnose(code, placeIn(document, path, at), finding));
 
-  const { scale } = collection.settings;
+  const { scale, watching } = collection.settings;
   if (around.settings) {
+    if (watching && ![watching.earliest, watching.latest].every(Number.isFinite)) {
+      report("wrong-value", around.settings, ["watching"], {
+        found: `"${watching.text}"`,
+        expected: 'years with both their ends, such as "2003/2024"',
+      });
+    }
     const rarity = [...collection.scales.values()]
       .filter((each) => each.kind === "rarity")
       .map((each) => each.id);
@@ -63,6 +70,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   }
   for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
   checkSerials(collection, report);
+  checkExamples(collection, report);
   reportWeakPoints(collection, report);
   return diagnostics;
 }

@@ -4,7 +4,7 @@ import { checkHazard, checkSource } from "./check-named.ts";
 import { checkPlan } from "./check-plan.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
-import type { SerialRange } from "./serial.ts";
+import { isReversed, overlap, rangesInWords, type SerialRange } from "./serial.ts";
 import type { Variant } from "./variant.ts";
 
 function checkRanges(
@@ -16,12 +16,25 @@ function checkRanges(
 ) {
   for (const [at, range] of ranges.entries()) {
     checkSource(collection, report, document, [...path, at, "source"], range.source);
-    if (range.from !== undefined && range.to !== undefined && range.to < range.from) {
+    if (isReversed(range)) {
       report("range-reversed", document, [...path, at, "to"], {
         found: `a range from ${range.from} to ${range.to}`,
         expected: "an end that is not before the beginning",
       });
     }
+  }
+}
+
+/** A number in two ranges would be counted as two outfits; numbers that were left unused lie within others. */
+function checkOverlaps(report: Report, document: SourceDocument, ranges: readonly SerialRange[]) {
+  for (const [at, range] of ranges.entries()) {
+    const isCounted = (each: SerialRange) => !each.skipped && !isReversed(each);
+    const other = ranges.slice(0, at).find((each) => isCounted(each) && overlap(each, range));
+    if (!other || !isCounted(range)) continue;
+    report("range-overlap", document, ["serials", at], {
+      found: `${rangesInWords([range])}, of which a part lies in ${rangesInWords([other])}`,
+      expected: "each number in one range",
+    });
   }
 }
 
@@ -56,6 +69,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
   }
   if (own("serials")) {
     checkRanges(collection, report, document, ["serials"], variant.serials);
+    checkOverlaps(report, document, variant.serials);
     for (const [at, range] of variant.serials.entries()) {
       if (range.source !== undefined) continue;
       const finding = { found: "a range of serials without a source", expected: "an id of the bibliography" };

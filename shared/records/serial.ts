@@ -70,6 +70,16 @@ export function numberInRange(range: SerialRange, serial: string): number | unde
 export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialRange | undefined =>
   ranges.find((range) => numberInRange(range, serial) !== undefined);
 
+export const isReversed = ({ from, to }: SerialRange): boolean =>
+  from !== undefined && to !== undefined && to < from;
+
+/** Whether two ranges hold the same numbers, as far as all their ends are known. */
+export function overlap(one: SerialRange, other: SerialRange): boolean {
+  if (tight(one.prefix) !== tight(other.prefix)) return false;
+  const [from, to] = [one.from ?? Number.NaN, one.to ?? Number.NaN];
+  return from <= (other.to ?? Number.NaN) && to >= (other.from ?? Number.NaN);
+}
+
 /** "A1 to A240, B1 and on": the ranges as somebody would say them. */
 export const rangesInWords = (ranges: readonly SerialRange[]): string =>
   ranges

@@ -124,6 +124,40 @@ function overriding(base: RawVariant, own: RawVariant): RawVariant {
   return merged;
 }
 
+/** Null takes away what is inherited; where nothing is, a name with nothing behind it was only begun. */
+function leftEmpty(document: SourceDocument, own: RawVariant): Diagnostic[] {
+  return (["parts", "features"] as const).flatMap((field) =>
+    Object.entries(own[field] ?? {}).flatMap(([id, value]) =>
+      value !== null
+        ? []
+        : [
+            diagnose("wrong-value", document.locate([field, id], "key"), {
+              found: `nothing after "${id}"`,
+              expected: field === "parts" ? "its fields" : "its value",
+              remedy: field === "parts" ? `Where there is nothing to say, write "${id}: {}".` : undefined,
+            }),
+          ],
+    ),
+  );
+}
+
+/** What is taken away is there to be taken away: a name that is not may be another, misspelt, which stays. */
+function takenAway(document: SourceDocument, own: RawVariant, base: RawVariant): Diagnostic[] {
+  const among = (field: "parts" | "features", code: "unknown-part" | "unknown-feature") =>
+    Object.entries(own[field] ?? {}).flatMap(([id, value]) => {
+      const inherited = base[field] ?? {};
+      if (value !== null || Object.hasOwn(inherited, id)) return [];
+      return [
+        diagnose(code, document.locate([field, id], "key"), {
+          found: `"${id}"`,
+          expected: `one of the ${field} of "${own.extends}", to be taken away`,
+          remedy: suggestion(id, Object.keys(inherited), (known) => Object.hasOwn(own[field] ?? {}, known)),
+        }),
+      ];
+    });
+  return [...among("parts", "unknown-part"), ...among("features", "unknown-feature")];
+}
+
 /**
  * Resolves `extends` across a whole set of references; what cannot be resolved is reported and left out. One whose base is
  * there, but has errors itself, is left out without a word: without its base it would be another.
@@ -144,7 +178,8 @@ export function variantsFrom(
     if (known !== undefined) return known;
     const own = file.document.data as RawVariant;
     let whole: RawVariant | null = own;
-    if (own.extends !== undefined) {
+    if (own.extends === undefined) diagnostics.push(...leftEmpty(file.document, own));
+    else {
       const base = byId.get(own.extends);
       if (own.extends === file.id || trail.includes(own.extends)) {
         diagnostics.push(
@@ -157,6 +192,7 @@ export function variantsFrom(
       } else if (base) {
         const inherited = resolve(base, [...trail, file.id]);
         whole = inherited && overriding(inherited, own);
+        if (inherited) diagnostics.push(...takenAway(file.document, own, inherited));
       } else {
         if (!isThere(own.extends))
           diagnostics.push(
