@@ -65,7 +65,7 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
       findings(
         parts.filter(({ matching }) => matching?.verdict === "other-set").map(({ id }) => id),
         ({ matching }) =>
-          matching?.otherItem?.name ?? (matching?.otherSet ? say.setNumber(matching.otherSet) : null),
+          matching?.otherSet ? say.setNumber(matching.otherSet, matching.otherItem?.name ?? null) : null,
       ),
     ),
     list(

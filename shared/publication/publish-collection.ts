@@ -1,7 +1,9 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
 import type { FamilyKey } from "../assessments/family-key.ts";
+import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Source } from "../records/source.ts";
+import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
 import { type HiddenSerial, hiddenSerials, type Redact, type RedactAny, redactorOf } from "./masking.ts";
@@ -77,18 +79,19 @@ export function publishCollection(
     const item = collection.items.get(id);
     return item ? redact(publishTitle(item, audience), item.serial) : id;
   };
-  const sets = new Map<string, Map<string, Reference>>();
-  const setsOf = (family: string): ReadonlyMap<string, Reference> => {
-    const known = sets.get(family);
-    if (known) return known;
-    const found = new Map<string, Reference>();
-    for (const item of collection.items.values()) {
-      if (item.set === undefined || collection.variants.get(item.variant)?.family !== family) continue;
-      found.set(item.set, { id: item.id, name: titleOf(item.id) });
-    }
-    sets.set(family, found);
-    return found;
-  };
+  const bearersOf = grouping(
+    [...collection.items.values()].filter(({ set }) => set !== undefined),
+    ({ variant, set }) => `${collection.variants.get(variant)?.family} ${set}`,
+  );
+  /** The outfit with this set number: one of the same variant, else one of the family; none where it may be several. */
+  const setNamed =
+    ({ id: variant, family }: Variant) =>
+    (set: string): Reference | null => {
+      const bearers = bearersOf.get(`${family} ${set}`) ?? [];
+      const own = bearers.filter((item) => item.variant === variant);
+      const [bearer, ...others] = own.length > 0 ? own : bearers;
+      return bearer && others.length === 0 ? { id: bearer.id, name: titleOf(bearer.id) } : null;
+    };
 
   const items: PublishedItem[] = [...collection.items.values()].flatMap((item) => {
     const assessment = assessments.items.get(item.id);
@@ -102,7 +105,7 @@ export function publishCollection(
         family,
         nameOf,
         titleOf,
-        setNamed: (set) => setsOf(variant.family).get(set) ?? null,
+        setNamed: setNamed(variant),
         ofVariant,
         audience,
         language: settings.language,

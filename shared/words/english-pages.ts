@@ -261,7 +261,8 @@ export const englishPages = {
       extras: "Not in the reference",
       assembled: "From another case",
     },
-    setNumber: (set: string) => `set ${set}`,
+    setNumber: (set: string, bearer: string | null) =>
+      bearer === null ? `set ${set}` : `set ${set}, the number of ${bearer}`,
     allThere: "Every part is there, and every part was examined.",
     unitsOf: (found: string, expected: string) => `${found} of ${expected}`,
     foundIn: (share: string) => `found in ${share} of recorded examples`,

@@ -255,7 +255,7 @@ export const germanPages: PageWords = {
       extras: "Nicht in der Referenz",
       assembled: "Aus einem anderen Kasten",
     },
-    setNumber: (set) => `Satz ${set}`,
+    setNumber: (set, bearer) => (bearer === null ? `Satz ${set}` : `Satz ${set}, die Nummer von ${bearer}`),
     allThere: "Jedes Teil ist da, und jedes Teil wurde geprüft.",
     unitsOf: (found, expected) => `${found} von ${expected}`,
     foundIn: (share) => `in ${share} der festgehaltenen Exemplare`,

@@ -66,6 +66,13 @@ describe("matching numbers", () => {
       otherItem: { id: "other", name: "Chest other" },
     });
   });
+
+  // Which of two it came from, the number alone does not say.
+  it("names none where two have that number", () => {
+    const more = { other: 'set: "97"', another: 'set: "97"' };
+    const found = matching('{ tray: { state: present, marks: ["97"] } }', more);
+    expect(found.tray?.matching).toEqual({ verdict: "other-set", otherSet: "97", otherItem: null });
+  });
 });
 
 describe("the nearest recorded examples", () => {
