@@ -231,14 +231,21 @@ export function assessCollection(collection: Collection, whole: Whole = wholeOf(
     serials: SeenSerials,
   ): VariantRarity {
     const made = assessMade(variant, serials, confidence);
-    const survivors = namingDoubt(namingConflict(assessSurvivors(examples, confidence), made), contradicted);
+    const survivors = namingDoubt(
+      namingConflict(assessSurvivors(examples, confidence), examples.length, made),
+      contradicted,
+    );
     const offers = offersIn(sightings.filter((row) => isCountedOffer(row, watched)));
     return {
       made,
       ...frequenciesOf(examples),
       coverage: assessCoverage(examples, confidence),
       survivors,
-      survivorsTwoList: namingConflict(assessSurvivorsFromTwoLists(examples, confidence), made),
+      survivorsTwoList: namingConflict(
+        assessSurvivorsFromTwoLists(examples, confidence),
+        examples.length,
+        made,
+      ),
       survivalRate: assessSurvivalRate(survivors, made, confidence),
       parts: new Map(
         [...variant.parts.values()].map((part) => [part.id, assessPartRate(part, examples, confidence)]),

@@ -35,7 +35,8 @@ export interface VariantPage extends PageHead {
   readonly text: string;
   readonly figures: readonly LabelledFigure[];
   readonly class: ClassView | null;
-  readonly conflict: boolean;
+  /** Where more are known, or estimated to survive, than were made. */
+  readonly conflict: string | null;
   readonly sightings: {
     readonly count: string;
     readonly onceTwice: string;
@@ -154,7 +155,11 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     text: markdown(variant.description) + markdown(variant.note),
     figures: variantFigures(variant, index),
     class: classView(variant, collection, say),
-    conflict: exceedsMade(rarity.survivors, rarity.made),
+    conflict: exceedsMade(rarity.distinct, rarity.made)
+      ? say.knownConflict
+      : exceedsMade(rarity.survivors.value, rarity.made)
+        ? say.conflict
+        : null,
     sightings: {
       count: say.sightings(rarity.sightings, rarity.distinct),
       onceTwice: say.onceTwice(rarity.once, rarity.twice),

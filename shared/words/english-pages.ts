@@ -444,6 +444,8 @@ export const englishPages = {
     classWithheld: "not known, since the number of survivors is not",
     scaleSource: (name: string, citation: string | null) =>
       citation === null ? name : `${name} (${citation})`,
+    knownConflict:
+      "More are known than were made: the record of how many were made, or of one that was seen, is wrong.",
     conflict: "More are estimated to survive than were made. Both figures stand, and one of them is wrong.",
     sightings: (sightings: number, distinct: number) =>
       `${plural(sightings, "sighting")} of ${plural(distinct, "different example")}`,

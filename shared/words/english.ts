@@ -64,6 +64,10 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Without the one serial that is not published in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
+  "known-exceed-made": (values) => {
+    const made = numberOf(values, "made");
+    return `${plural(numberOf(values, "known"), "different example")} are known, and ${count(made)} ${made === 1 ? "is" : "are"} said to have been made: a record is wrong.`;
+  },
   "estimate-exceeds-made": (values) =>
     `More are estimated to survive than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
   "counts-contradicted": (values) => {

@@ -68,6 +68,10 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
       : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
   },
+  "known-exceed-made": (values) => {
+    const made = numberOf(values, "made");
+    return `${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt, und ${count(made)} ${made === 1 ? "soll" : "sollen"} gefertigt worden sein: Eine Angabe ist falsch.`;
+  },
   "estimate-exceeds-made": (values) =>
     `Nach der Schätzung sind mehr erhalten als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
   "counts-contradicted": (values) => {

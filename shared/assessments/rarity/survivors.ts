@@ -104,15 +104,22 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
 type Most = Pick<Figure, "value" | "high">;
 
 /** Held against the number made or, where only a range is written down, against its upper end. */
-export const exceedsMade = (survivors: Most, made: Most): boolean => {
+export const exceedsMade = (survivors: number | null, made: Most): boolean => {
   const most = made.value ?? made.high;
-  return survivors.value !== null && most !== null && survivors.value > most;
+  return survivors !== null && most !== null && survivors > most;
 };
 
-/** Where more are estimated to survive than were made, both figures say so: one of them, or the record, is wrong. */
-export function namingConflict(survivors: Figure, made: Figure): Figure {
-  if (!exceedsMade(survivors, made)) return survivors;
-  const conflict: Statement = statement("estimate-exceeds-made", { made: made.value ?? made.high ?? 0 });
+/**
+ * Where more are estimated to survive than were made, both figures say so: one of them, or the record, is wrong. Where
+ * more are known than were made there need be no estimate.
+ */
+export function namingConflict(survivors: Figure, known: number, made: Figure): Figure {
+  const isKnown = exceedsMade(known, made);
+  if (!isKnown && !exceedsMade(survivors.value, made)) return survivors;
+  const most = made.value ?? made.high ?? 0;
+  const conflict: Statement = isKnown
+    ? statement("known-exceed-made", { known, made: most })
+    : statement("estimate-exceeds-made", { made: most });
   return { ...survivors, caveats: [conflict, ...survivors.caveats] };
 }
 
@@ -124,6 +131,9 @@ export function namingDoubt(survivors: Figure, contradicted: number): Figure {
     caveats: [statement("counts-contradicted", { examples: contradicted }), ...survivors.caveats],
   };
 }
+
+/** What is said of both figures, and leaves no ratio of them. */
+const conflicts: ReadonlySet<string> = new Set(["known-exceed-made", "estimate-exceeds-made"]);
 
 /** Of those made, the share that survives. */
 export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: number): Figure {
@@ -137,14 +147,14 @@ export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: 
     method: "survival-ratio",
     inputs,
     sources: [...survivors.sources, ...made.sources],
-    caveats: [...survivors.caveats.filter(({ says }) => says !== "estimate-exceeds-made"), ...made.caveats],
+    caveats: [...survivors.caveats.filter(({ says }) => !conflicts.has(says)), ...made.caveats],
   };
   if (survivors.value === null || survivors.low === null || survivors.high === null) {
     return withheld(statement("survivors-withheld"), basis);
   }
   if (made.low === null || made.high === null || made.low <= 0)
     return withheld(statement("made-withheld"), basis);
-  if (exceedsMade(survivors, made)) return withheld(statement("survivors-exceed-made"), basis);
+  if (exceedsMade(survivors.value, made)) return withheld(statement("survivors-exceed-made"), basis);
   const ends = (value: number, made_: number) =>
     survivalRatio(
       { value, low: survivors.low ?? value, high: survivors.high ?? value },

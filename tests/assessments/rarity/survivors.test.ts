@@ -155,7 +155,7 @@ const unknown = withheld(statement("made-unknown"), basis);
 
 describe("more estimated to survive than were made", () => {
   it("is said before all else, with the number made", () => {
-    const found = namingConflict(survivors(13, 9, 20), made(10));
+    const found = namingConflict(survivors(13, 9, 20), 7, made(10));
     expect(found.caveats).toEqual([
       statement("estimate-exceeds-made", { made: 10 }),
       statement("lower-bound-only"),
@@ -164,9 +164,22 @@ describe("more estimated to survive than were made", () => {
   });
 
   it("of a range made is said where it is more than the most", () => {
-    expect(said(namingConflict(survivors(13, 9, 20), madeRange(8, 12)))).toContain("estimate-exceeds-made");
-    expect(namingConflict(survivors(13, 9, 20), madeRange(8, 12)).caveats[0]?.values).toEqual({ made: 12 });
-    expect(said(namingConflict(survivors(13, 9, 20), madeRange(8, 13)))).toEqual(["lower-bound-only"]);
+    expect(said(namingConflict(survivors(13, 9, 20), 7, madeRange(8, 12)))).toContain(
+      "estimate-exceeds-made",
+    );
+    expect(namingConflict(survivors(13, 9, 20), 7, madeRange(8, 12)).caveats[0]?.values).toEqual({
+      made: 12,
+    });
+    expect(said(namingConflict(survivors(13, 9, 20), 7, madeRange(8, 13)))).toEqual(["lower-bound-only"]);
+  });
+
+  it("is said of those that are known, even where nothing can be estimated", () => {
+    const seenOnce = withheld(statement("every-example-seen-once", { distinct: 11 }), basis);
+    expect(namingConflict(seenOnce, 11, made(10)).caveats).toEqual([
+      statement("known-exceed-made", { known: 11, made: 10 }),
+    ]);
+    expect(namingConflict(seenOnce, 10, made(10))).toBe(seenOnce);
+    expect(said(namingConflict(survivors(13, 11, 20), 11, made(10)))[0]).toBe("known-exceed-made");
   });
 
   it.each([
@@ -174,7 +187,7 @@ describe("more estimated to survive than were made", () => {
     ["nobody knows how many were made", survivors(13, 9, 20), unknown],
     ["nobody knows how many survive", { ...survivors(13, 9, 20), value: null }, made(10)],
   ])("is not said where it is not so: %s", (_, estimate, number) => {
-    expect(namingConflict(estimate, number)).toBe(estimate);
+    expect(namingConflict(estimate, 7, number)).toBe(estimate);
   });
 });
 
@@ -232,7 +245,7 @@ describe("the survival rate", () => {
         statement("made-withheld"),
       );
     expect(rate(survivors(20, 10, 40), made(0)).insufficient).toEqual(statement("made-withheld"));
-    const conflict = namingConflict(survivors(20, 10, 40), made(15));
+    const conflict = namingConflict(survivors(20, 10, 40), 7, made(15));
     expect(rate(conflict, made(15))).toMatchObject({
       value: null,
       low: null,
