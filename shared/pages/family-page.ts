@@ -42,7 +42,8 @@ export interface FamilyPage extends PageHead {
   readonly known: readonly KnownVariant[];
   readonly differing: ComparisonTable;
   readonly common: ComparisonTable;
-  readonly commonTitle: string;
+  /** Null where they have nothing in common. */
+  readonly commonTitle: string | null;
   readonly key: FamilyKeyView | null;
   readonly hazards: readonly HazardView[];
   readonly features: readonly {
@@ -83,6 +84,7 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
       index,
     );
   const common = table(false);
+  const inCommon = common.features.length + common.parts.length;
   const members = family.variants.flatMap(({ id }) => variants.get(id) ?? []);
   return {
     kind: "family",
@@ -120,7 +122,7 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
     differing: table(true),
     common,
     key: familyKeyView(family, index),
-    commonTitle: say.rest(common.features.length + common.parts.length),
+    commonTitle: inCommon > 0 ? say.rest(inCommon) : null,
     hazards: hazardViews(
       mergeHazards(members.map(({ hazards }) => hazards)),
       members.flatMap(({ parts }) => parts),

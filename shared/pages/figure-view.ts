@@ -11,6 +11,8 @@ export interface FigureView {
   readonly isKnown: boolean;
   /** Why there is no number. */
   readonly withheld: string | null;
+  /** Why the number, though the formula gives it, says next to nothing. */
+  readonly doubt: string | null;
   readonly method: Link;
   readonly asks: string;
   /** "95%", where the figure has an interval. */
@@ -28,18 +30,23 @@ const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "exa
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
+  const saysNothing = words.statement({ says: "coverage-of-none-again", values: {} });
+  const [doubt, caveats] = figure.caveats.includes(saysNothing)
+    ? [saysNothing, figure.caveats.filter((caveat) => caveat !== saysNothing)]
+    : [null, figure.caveats];
   const hasEnds = figure.low !== null && figure.high !== null;
   const hasInterval = hasEnds && figure.low !== figure.high;
   return {
     phrase: words.phrase(figure),
     isKnown: figure.value !== null || hasEnds,
     withheld: figure.insufficient,
+    doubt,
     method: { name: method.name, address: addresses.method(figure.method) },
     asks: method.asks,
     confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
-    caveats: figure.caveats,
+    caveats,
     changes: method.changes,
   };
 }

@@ -48,10 +48,7 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
       price: event.price && numbers.money(event.price.amount, event.price.currency),
       note: event.note,
     })),
-    documented: say.documented(
-      numbers.count(documentedYears),
-      lifetimeYears === null ? null : numbers.count(lifetimeYears),
-    ),
+    documented: say.documented(documentedYears, lifetimeYears),
     gaps: gaps
       .filter(isWorthTelling)
       .map((gap) => say.gap(String(gap.from), String(gap.to), gapLength(gap, numbers))),

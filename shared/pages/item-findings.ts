@@ -1,6 +1,7 @@
 import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { plain } from "./item-parts.ts";
+import { someUnits } from "./missing-parts.ts";
 
 /** A part as a finding names it. */
 export interface Finding {
@@ -30,36 +31,18 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
     });
   const rate = ({ rate: { value } }: PublishedItemPart) =>
     value === null ? null : say.foundIn(share(value));
-  const ofExpected = (units: (part: PublishedItemPart) => number) => (part: PublishedItemPart) =>
-    part.units.expected > 1 ? say.unitsOf(count(units(part)), count(part.units.expected)) : null;
+  const ofExpected = (told: "partial" | "unverified" | "unexamined") => (part: PublishedItemPart) =>
+    part.units.expected > 1 ? someUnits(part, told, words) : null;
   const models = (part: PublishedItemPart) =>
     [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") ||
     null;
 
   const lists: FindingList[] = [
     list("missing", findings(completeness.missing, rate)),
-    list(
-      "partial",
-      findings(
-        completeness.partial,
-        ofExpected(({ units }) => units.present),
-      ),
-    ),
+    list("partial", findings(completeness.partial, ofExpected("partial"))),
     list("substitutes", findings(completeness.substitutes, models)),
-    list(
-      "unverified",
-      findings(
-        completeness.unverified,
-        ofExpected(({ units }) => units.unverified),
-      ),
-    ),
-    list(
-      "unexamined",
-      findings(
-        completeness.unexamined,
-        ofExpected(({ units }) => units.unexamined),
-      ),
-    ),
+    list("unverified", findings(completeness.unverified, ofExpected("unverified"))),
+    list("unexamined", findings(completeness.unexamined, ofExpected("unexamined"))),
     list(
       "otherSet",
       findings(

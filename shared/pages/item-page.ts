@@ -137,8 +137,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const { rank } = item.rarity;
   const sharing = sharingPlace(item.rarity);
   const placed =
-    rank &&
-    say.place(numbers.count(rank.place), numbers.count(rank.of), sharing > 1 ? numbers.count(sharing) : null);
+    rank && say.place(numbers.count(rank.place), rank.of, sharing > 1 ? numbers.count(sharing) : null);
   const classed = variant ? classView(variant, collection, pages.variant) : null;
   const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
   const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });
@@ -246,10 +245,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     completing: completingView(item, index),
     nearest: nearestView(item, index),
     siblings: siblingsOf(item, index),
-    allSiblings: {
-      address: addresses.itemsOfVariant(item.variant.id),
-      name: pages.finder.ofVariant(item.variant.name),
-    },
+    allSiblings: { address: addresses.itemsOfVariant(item.variant.id), name: say.allOfVariant },
     sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
     cite: citeView(
       { id: item.id, title: item.title, authors: [], updated: item.updated, address, data },

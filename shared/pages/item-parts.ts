@@ -121,10 +121,14 @@ export function partInWords(
   };
 }
 
-/** What is there, of what was issued to this example; a part of which there is one needs no "of". */
-function unitsOf({ units }: PartState, { pages, numbers }: Words): string {
+/**
+ * What is there, of what was issued to this example; a part of which there is one needs no "of". What nobody looked at
+ * may be there or not.
+ */
+function unitsOf({ units }: PartState, { pages, numbers, interval }: Words): string {
   if (units.expected === 0) return "—";
-  const there = numbers.count(units.present + units.substitute + units.unverified);
+  const seen = units.present + units.substitute + units.unverified;
+  const there = interval(numbers.count(seen), numbers.count(seen + units.unexamined));
   return units.expected === 1 && units.surplus === 0
     ? there
     : pages.item.unitsOf(there, numbers.count(units.expected));
@@ -134,32 +138,40 @@ function unitsOf({ units }: PartState, { pages, numbers }: Words): string {
 export function stateInWords({ summary, units }: PartState, words: Words): string {
   const { states, item } = words.pages;
   const counts = [
-    [units.present, states.present],
-    [units.substitute, states.substitute],
-    [units.unverified, states.unverified],
-    [units.absent, states.absent],
-    [units.unexamined, states.unexamined],
-    [units.notIssued, states["not-issued"]],
+    [units.present, "present"],
+    [units.substitute, "substitute"],
+    [units.unverified, "unverified"],
+    [units.absent, "absent"],
+    [units.unexamined, "unexamined"],
+    [units.notIssued, "not-issued"],
   ] as const;
   const found = counts.filter(([count]) => count > 0);
-  if (found.length <= 1) return found[0]?.[1] ?? states[summary];
-  return found.map(([count, state]) => item.stateUnits(count, state)).join(", ");
+  if (found.length <= 1) return states[found[0]?.[1] ?? summary];
+  return found.map(([count, state]) => item.stateUnits(count, stateOf(state, count, words))).join(", ");
+}
+
+/** The state of so many units: "one substitute", "two substitutes". */
+export function stateOf(state: PartState["summary"], units: number, { pages }: Words): string {
+  const ofSeveral: Partial<Record<PartState["summary"], string>> = pages.statesOfSeveral;
+  return (units > 1 ? ofSeveral[state] : undefined) ?? pages.states[state];
 }
 
 function remarksOf(part: PartState, words: Words): string[] {
   const say = words.pages.item;
   const states = new Set(part.lines.map(({ state }) => state));
-  const counted = new Map<string, { readonly note: string | null; units: number }>();
+  const counted = new Map<string, { readonly line: PublishedPartLine; units: number }>();
   for (const line of part.lines) {
-    const state = states.size > 1 ? [words.pages.lineStates[line.state] ?? line.state] : [];
-    const text = [...state, ...lineRemarks(line, words)].join(", ");
-    const key = `${text}\n${line.note ?? ""}`;
+    const key = [states.size > 1 ? line.state : "", ...lineRemarks(line, words), line.note ?? ""].join("\n");
     const known = counted.get(key);
     const units = line.quantity ?? (part.lines.length > 1 ? 1 : part.quantity);
-    counted.set(key, { note: line.note, units: (known?.units ?? 0) + units });
+    counted.set(key, { line, units: (known?.units ?? 0) + units });
   }
-  const lines = [...counted].flatMap(([key, { note, units }]) => {
-    const text = key.slice(0, key.indexOf("\n"));
+  const lines = [...counted.values()].flatMap(({ line, units }) => {
+    const { state, note } = line;
+    const text = [
+      ...(states.size > 1 ? [stateOf(state, units, words)] : []),
+      ...lineRemarks(line, words),
+    ].join(", ");
     const said = text !== "" && part.lines.length > 1 ? say.several(units, text) : text;
     return [said, note?.replace(/\.$/, "") ?? ""];
   });

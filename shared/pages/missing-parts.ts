@@ -12,14 +12,32 @@ export function missingParts({ completeness, parts }: PublishedItem, words: Word
   return [...completeness.missing, ...completeness.partial].map((id) => {
     const part = parts.find((each) => each.id === id);
     if (!part) return { part: id, name: id };
-    return { part: id, name: withUnits(part, part.units.absent, words) };
+    return { part: id, name: withUnits(part, "missing", words) };
   });
 }
 
 /** A part by name, with how many of its units something is said of, where that is not all. */
-function withUnits({ name, units: { expected } }: PublishedItemPart, units: number, words: Words): string {
-  const { count } = words.numbers;
-  return units >= expected ? name : `${name} (${words.pages.item.unitsOf(count(units), count(expected))})`;
+function withUnits(part: PublishedItemPart, told: ToldOfUnits, words: Words): string {
+  return unitsOf[told](part) >= part.units.expected
+    ? part.name
+    : `${part.name} (${someUnits(part, told, words)})`;
+}
+
+type ToldOfUnits = keyof Words["pages"]["item"]["someUnits"];
+
+const unitsOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>> = {
+  missing: ({ units }) => units.absent,
+  partial: ({ units }) => units.present,
+  substitutes: ({ units }) => units.substitute,
+  unverified: ({ units }) => units.unverified,
+  unexamined: ({ units }) => units.unexamined,
+};
+
+/** "1 of 3 gone": the same two numbers would mean the opposite in the next list. */
+export function someUnits(part: PublishedItemPart, told: ToldOfUnits, { pages, numbers }: Words): string {
+  const units = unitsOf[told](part);
+  const some = pages.item.unitsOf(numbers.count(units), numbers.count(part.units.expected));
+  return pages.item.someUnits[told](some, units);
 }
 
 /**
@@ -30,7 +48,7 @@ export function elseAmiss({ completeness, parts, dating }: PublishedItem, words:
   const { item: say, list } = words.pages;
   const standIns = parts
     .filter(({ id }) => completeness.substitutes.includes(id))
-    .map((part) => withUnits(part, part.units.substitute, words));
+    .map((part) => withUnits(part, "substitutes", words));
   const doubtful = new Set([
     ...completeness.unverified,
     ...completeness.unexamined,

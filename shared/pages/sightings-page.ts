@@ -15,8 +15,8 @@ export interface SightingRow {
   readonly seen: string;
   readonly example: string | null;
   readonly kind: string;
-  readonly present: string | null;
-  readonly absent: string | null;
+  /** What was there, and what was not: "with" and "without", each with its parts. */
+  readonly contents: readonly { readonly how: string; readonly parts: string }[];
   readonly condition: string | null;
   readonly price: string | null;
   readonly source: Link | null;
@@ -58,8 +58,7 @@ function partWords(
   variant: PublishedVariant,
   allOthers: string,
   { words }: CollectionIndex,
-): string | null {
-  if (ids.length === 0) return null;
+): string {
   const nameOf = (id: string) => {
     const name = variant.parts.find((part) => part.id === id)?.name;
     return name === undefined ? id : words.pages.nameInText(name);
@@ -67,19 +66,28 @@ function partWords(
   return ids.map((id) => (id === rest ? allOthers : nameOf(id))).join(", ");
 }
 
+const priceInWords = (
+  { amount, currency }: NonNullable<PublishedSighting["price"]>,
+  { words: { numbers } }: CollectionIndex,
+): string => (currency === null ? numbers.quantity(amount) : numbers.money(amount, currency));
+
 function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: CollectionIndex): SightingRow {
   const { words } = index;
   const say = words.pages.sightings;
   const { present, absent } = row;
   const others = present.length + absent.length === 1 ? say.all : say.allOthers;
+  const contents = (["present", "absent"] as const)
+    .filter((state) => row[state].length > 0)
+    // The rest comes after what it is the rest of.
+    .sort((a, b) => Number(row[a].includes(rest)) - Number(row[b].includes(rest)))
+    .map((state) => ({ how: say[state], parts: partWords(row[state], variant, others[state], index) }));
   return {
     seen: words.date(row.seen),
     example: row.serial ?? row.example?.replaceAll("-", " ") ?? null,
     kind: say.kinds[row.kind] ?? row.kind,
-    present: partWords(present, variant, others.present, index),
-    absent: partWords(absent, variant, others.absent, index),
+    contents,
     condition: row.condition?.replaceAll("-", " ") ?? null,
-    price: row.price && words.numbers.money(row.price.amount, row.price.currency),
+    price: row.price && priceInWords(row.price, index),
     source: row.source === null ? null : sourceLink(row.source, index),
     remarks: [row.relisted ? say.relisted : null, row.note].filter((text) => text !== null).join("; "),
   };

@@ -25,7 +25,7 @@ export function inBibliographicOrder(
 ): PublishedSource[] {
   const order = new Intl.Collator(language);
   const name = (source: PublishedSource) =>
-    `${familyNames(source)[0] ?? source.authors[0] ?? source.title} ${source.title}`;
+    `${familyNames(source)[0] ?? source.authors[0] ?? source.editors[0] ?? source.title} ${source.title}`;
   return [...sources].sort((a, b) => order.compare(name(a), name(b)));
 }
 
@@ -97,6 +97,8 @@ export interface SourceEntry {
   readonly within: string | null;
   readonly details: string;
   readonly url: string | null;
+  /** When it was consulted. */
+  readonly accessed: string | null;
   readonly note: string | null;
 }
 
@@ -105,6 +107,8 @@ export function sourceEntry(
   { words, shortReferences: known }: CollectionIndex,
 ): SourceEntry {
   const say = words.pages.sources;
+  const { authors, editors } = source;
+  const editedBy = words.pages.list(editors);
   const volume = field(source, "volume");
   const issue = field(source, "issue");
   const page = field(source, "page");
@@ -112,6 +116,7 @@ export function sourceEntry(
   const publisher = field(source, "publisher");
   const archive = field(source, "archive");
   const details = [
+    authors.length > 0 && editors.length > 0 ? say.editedBy(editedBy) : null,
     volume === null ? null : issue === null ? volume : `${volume} (${issue})`,
     [place, publisher].filter((text) => text !== null).join(": ") || null,
     source.issued === null ? null : `${words.date(source.issued)}${known.get(source.id)?.letter ?? ""}`,
@@ -122,13 +127,18 @@ export function sourceEntry(
     field(source, "ISBN") === null ? null : `ISBN ${field(source, "ISBN")}`,
   ];
   const url = field(source, "URL");
+  const accessed = field(source, "accessed");
   return {
     id: source.id,
-    authors: words.pages.list(source.authors),
+    authors:
+      authors.length === 0 && editors.length > 0
+        ? say.asEditors(editedBy, editors.length)
+        : words.pages.list(authors),
     title: source.title,
     within: field(source, "container-title"),
     details: details.filter((text) => text !== null).join(", "),
     url: url !== null && /^https?:\/\//i.test(url) ? url : null,
+    accessed: accessed === null ? null : say.accessed(words.date(accessed)),
     note: field(source, "note"),
   };
 }

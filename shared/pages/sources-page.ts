@@ -30,7 +30,7 @@ export function sourcesPage(index: CatalogueIndex): SourcesPage {
   const citedIn = (source: string): Link[] => {
     const { pages, count } = citations.get(source) ?? { pages: [], count: 0 };
     return count > pages.length
-      ? [...pages, { address: "", name: words.pages.item.andMore(count - pages.length) }]
+      ? [...pages, { address: "", name: say.andMore(count - pages.length) }]
       : [...pages];
   };
   return {

@@ -38,8 +38,8 @@ export interface VariantPage extends PageHead {
   /** Where more are known, or estimated to survive, than were made. */
   readonly conflict: string | null;
   readonly sightings: {
-    readonly count: string;
-    readonly onceTwice: string;
+    /** How many, and which of them count. */
+    readonly counted: readonly string[];
     readonly log: Link;
     /** SVG; null where there is none. */
     readonly plot: string | null;
@@ -115,6 +115,13 @@ function serialRow(range: PublishedSerialRange, index: CollectionIndex): SerialR
   };
 }
 
+/** New offers of the log of which it is not certain that they lie within the years watched. */
+function offersNotCounted({ sightings, rarity: { appearance } }: PublishedVariant): number {
+  const { offers } = appearance.inputs;
+  if (appearance.value === null || typeof offers !== "number") return 0;
+  return sightings.filter(({ kind, relisted }) => kind === "offer" && !relisted).length - offers;
+}
+
 export function variantPage(variant: PublishedVariant, index: CollectionIndex): VariantPage {
   const { collection, words, families, items } = index;
   const { numbers, pages } = words;
@@ -124,6 +131,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
   const issued = variant.issued && words.date(variant.issued);
   const family = families.get(variant.family.id);
   const { rarity } = variant;
+  const offersLeft = offersNotCounted(variant);
   const markdown = (text: string | null) =>
     text === null ? "" : renderMarkdown(text, { page: address, below: 2, index });
   const draw = (plot: keyof typeof variantPlots, idPrefix: string) =>
@@ -161,8 +169,11 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         ? say.conflict
         : null,
     sightings: {
-      count: say.sightings(rarity.sightings, rarity.distinct),
-      onceTwice: say.onceTwice(rarity.once, rarity.twice),
+      counted: [
+        say.sightings(rarity.sightings, rarity.distinct, rarity.once, rarity.twice),
+        ...(rarity.sightings > 0 ? [pages.sightings.counted] : []),
+        ...(offersLeft > 0 ? [say.offersLeft(offersLeft)] : []),
+      ],
       log: { address: addresses.sightingsOf(variant.id), name: say.seeLog },
       plot: draw("sightings", "sightings"),
     },
@@ -175,8 +186,8 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     plan: draw("case-plan", "plan"),
     planNote: planNote(variant.parts, words),
     partsNote: say.partsNote(
-      numbers.count(variant.parts.reduce((total, { quantity }) => total + quantity, 0)),
-      numbers.count(variant.parts.length),
+      variant.parts.reduce((total, { quantity }) => total + quantity, 0),
+      variant.parts.length,
     ),
     groups: groupParts(variant.parts).map(({ name, parts }) => ({
       name,

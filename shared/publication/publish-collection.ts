@@ -2,7 +2,7 @@ import type { Assessments } from "../assessments/assess-collection.ts";
 import type { FamilyKey } from "../assessments/family-key.ts";
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
-import type { Source } from "../records/source.ts";
+import type { PersonName, Source } from "../records/source.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
@@ -18,13 +18,15 @@ import type {
   Reference,
 } from "./published.ts";
 
+const inFull = (names: readonly PersonName[]): string[] =>
+  names.map(({ literal, family, given }) => literal ?? [given, family].filter(Boolean).join(" "));
+
 const publishSource = (source: Source): PublishedSource => ({
   id: source.id,
   title: source.title,
   type: source.type ?? null,
-  authors: (source.author.length > 0 ? source.author : source.editor).map(
-    ({ literal, family, given }) => literal ?? [given, family].filter(Boolean).join(" "),
-  ),
+  authors: inFull(source.author),
+  editors: inFull(source.editor),
   issued: source.issued ?? null,
   fields: source.fields,
 });
@@ -42,6 +44,7 @@ const freeSource = (source: PublishedSource, redact: Redact): PublishedSource =>
   ...source,
   title: redact(source.title),
   authors: source.authors.map((author) => redact(author)),
+  editors: source.editors.map((editor) => redact(editor)),
   fields: Object.fromEntries(
     Object.entries(source.fields).map(([key, value]) => [
       key,

@@ -68,10 +68,7 @@ const publishSighting = (row: Sighting, shown: Shown): PublishedSighting => ({
   present: row.present,
   absent: row.absent,
   condition: shown(row.condition),
-  price:
-    row.price === undefined || row.currency === undefined
-      ? null
-      : { amount: row.price, currency: row.currency },
+  price: row.price === undefined ? null : { amount: row.price, currency: row.currency ?? null },
   relisted: row.relisted,
   note: shown(row.note),
 });

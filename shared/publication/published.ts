@@ -8,7 +8,7 @@ import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
-import type { Money } from "../records/item.ts";
+import type { Money, State } from "../records/item.ts";
 import type { Standing } from "../records/variant.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
@@ -43,7 +43,7 @@ export type PartSummary =
   | "not-issued";
 
 export interface PublishedPartLine {
-  readonly state: string;
+  readonly state: State;
   readonly quantity: number | null;
   readonly rest: string | null;
   readonly serial: string | null;
@@ -271,7 +271,8 @@ export interface PublishedSighting {
   readonly present: readonly string[];
   readonly absent: readonly string[];
   readonly condition: string | null;
-  readonly price: Money | null;
+  /** A price of which nobody noted the currency is told as it was noted. */
+  readonly price: { readonly amount: number; readonly currency: string | null } | null;
   readonly relisted: boolean;
   readonly note: string | null;
 }
@@ -361,6 +362,7 @@ export interface PublishedSource {
   readonly title: string;
   readonly type: string | null;
   readonly authors: readonly string[];
+  readonly editors: readonly string[];
   readonly issued: string | null;
   readonly fields: Readonly<Record<string, unknown>>;
 }

@@ -8,8 +8,9 @@ export interface DateWords {
   readonly about: (date: string) => string;
   readonly uncertain: (date: string) => string;
   readonly span: (from: string, to: string) => string;
-  readonly since: (from: string) => string;
-  readonly until: (to: string) => string;
+  /** Going on, as `..` says; where the end is left empty it has one, which is not known. */
+  readonly since: (from: string, isEndUnknown: boolean) => string;
+  readonly until: (to: string, isStartUnknown: boolean) => string;
   /** The ten years from one that ends in nought, by that year. */
   readonly decade: (year: string) => string;
 }
@@ -21,10 +22,12 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   const month = formatter({ month: "long", year: "numeric" });
 
   const single = (text: string): string => {
-    const match = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?([?~%])?$/.exec(text);
+    const match = /^(\d{4}|\d{3}X)(?:-(\d{2}))?(?:-(\d{2}))?([?~%])?$/.exec(text);
     if (!match) return text;
-    const [, year, monthText, dayText, qualifier] = match;
-    let date = year ?? text;
+    const [, year = "", monthText, dayText, qualifier] = match;
+    const isDecade = year.endsWith("X");
+    if (isDecade && monthText !== undefined) return text;
+    let date = isDecade ? words.decade(year.replace("X", "0")) : year;
     if (monthText !== undefined) {
       const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
       if (Number(monthText) < 1 || Number(monthText) > 12) return text;
@@ -55,13 +58,14 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   };
 
   return remembered((edtf: string) => {
-    const decade = /^(\d{3})X$/.exec(edtf);
-    if (decade) return words.decade(`${decade[1]}0`);
+    const [hundred] = /^\d{2}(?=XX$)/.exec(edtf) ?? [];
+    // A century has its first and its last year told: "the 1900s" would be ten years as well.
+    if (hundred !== undefined) return words.span(`${hundred}00`, `${hundred}99`);
     const slash = edtf.indexOf("/");
     if (slash < 0) return single(edtf);
     const [from, to] = [edtf.slice(0, slash), edtf.slice(slash + 1)];
-    if (to === ".." || to === "") return words.since(single(from));
-    if (from === ".." || from === "") return words.until(single(to));
+    if (to === ".." || to === "") return words.since(single(from), to === "");
+    if (from === ".." || from === "") return words.until(single(to), from === "");
     return shared(from, to) ?? words.span(single(from), single(to));
   });
 }

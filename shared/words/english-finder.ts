@@ -47,8 +47,15 @@ export const englishFinder = {
     place: "their place among their kind",
   },
   found: (count: number, of: number) =>
-    count === of ? `All ${plural(of, "outfit")}` : `${numbers.format(count)} of ${plural(of, "outfit")}`,
-  none: (of: number) => `None of the ${plural(of, "outfit")} answers to all of this.`,
+    count === of
+      ? of === 1
+        ? "The one outfit"
+        : `All ${plural(of, "outfit")}`
+      : `${numbers.format(count)} of ${plural(of, "outfit")}`,
+  none: (of: number) =>
+    of === 1
+      ? "The one outfit does not answer to all of this."
+      : `None of the ${plural(of, "outfit")} answers to all of this.`,
   instead: (typed: string, taken: readonly string[]) =>
     `Nothing has “${typed}”; taken instead: ${quoted(taken)}.`,
   ofParts: (typed: string, names: readonly string[]) =>

@@ -64,14 +64,8 @@ export const englishPages = {
   },
   /** Of some units of a part, where others of it are there and right. */
   someStates: { substitute: "some substitute", unverified: "some unverified" },
-  /** A line of the parts list may say what the case plan sums up. */
-  lineStates: {
-    present: "present",
-    absent: "missing",
-    substitute: "substitute",
-    unverified: "unverified",
-    "not-issued": "never issued",
-  } as Readonly<Record<string, string>>,
+  /** Of several units, where a language has another form for them. */
+  statesOfSeveral: { absent: "missing", substitute: "substitutes" },
   standings: {
     core: "principal",
     issued: "issued",
@@ -147,9 +141,9 @@ export const englishPages = {
       [
         `${prefix} ${from ?? "?"} to ${to ?? "?"}`.trim(),
         distinct && ` (${distinct} seen`,
-        largest && `, the last of them number ${largest} of the range`,
-        fromEnd && `, the first of them number ${fromEnd} from its end`,
-        span && `, within ${span} numbers`,
+        largest && `, ${distinct === "1" ? "" : "the last of them "}number ${largest} of the range`,
+        fromEnd && `, ${distinct === "1" ? "" : "the first of them "}number ${fromEnd} from its end`,
+        span && span !== "1" && `, within ${span} numbers`,
         distinct && ")",
       ]
         .filter(Boolean)
@@ -174,7 +168,7 @@ export const englishPages = {
     certain: "certain",
     possible: "possible",
     units: (low: string, high: string, expected: string) =>
-      low === high ? `${low} of ${expected} units` : `${low} to ${high} of ${expected} units`,
+      `${low === high ? low : `${low} to ${high}`} of ${expected} ${expected === "1" ? "unit" : "units"}`,
     consumables: "Consumables",
     optional: "Optional things",
     weightMeans:
@@ -195,7 +189,7 @@ export const englishPages = {
     title: "The outfits",
     description: (count: number) => `Every outfit of this catalogue: ${plural(count, "entry", "entries")}.`,
     lead: (count: number) =>
-      `${capital(inWords(count))} ${count === 1 ? "outfit" : "outfits"}, each gone through part by part. Completeness is given by weight: what is certain, and what is possible.`,
+      `${capital(inWords(count))} ${count === 1 ? "outfit" : "outfits, each"} gone through part by part. Completeness is given by weight: what is certain, and what is possible.`,
     outfit: "Outfit",
     held: "Catalogued as",
     verdict: "Evidence",
@@ -204,7 +198,8 @@ export const englishPages = {
     rank: "Place",
     status: "Standing",
     rankOf: (place: number, of: number) => `${place} of ${of}`,
-    rankNote: "Place: among the fully recorded examples of the same variant, the most complete first.",
+    rankNote:
+      "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part; there is one more where the outfit is not so recorded itself, and what is certain of it counts.",
     empty: "There is no entry yet.",
     arrangement: "Shown as",
     asList: "a list",
@@ -230,10 +225,12 @@ export const englishPages = {
     howComplete: "How complete",
     howRare: "How rare",
     whatMissing: "What is missing",
-    surviving: (phrase: string) => `${phrase} survive`,
+    surviving: (phrase: string) => `${phrase} ${phrase === "1" ? "survives" : "survive"}`,
     survivorsUnknown: "Survivors not known",
-    place: (place: string, of: string, sharing: string | null) =>
-      `in completeness, place ${place}${sharing === null ? "" : `, shared by ${sharing},`} of the ${of} recorded part by part`,
+    place: (place: string, of: number, sharing: string | null) =>
+      of === 1
+        ? "no other is recorded part by part, to compare its completeness with"
+        : `in completeness, place ${place}${sharing === null ? "" : `, shared by ${sharing},`} of ${of}: this one and the ${of === 2 ? "one other" : plural(of - 1, "other")} recorded part by part`,
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingExamined: "Nobody has looked for its parts",
@@ -265,6 +262,14 @@ export const englishPages = {
       bearer === null ? `set ${set}` : `set ${set}, the number of ${bearer}`,
     allThere: "Every part is there, and every part was examined.",
     unitsOf: (found: string, expected: string) => `${found} of ${expected}`,
+    /** Of several units of a part those that are told of, where the others are not so. */
+    someUnits: {
+      missing: (some: string, _count: number) => `${some} gone`,
+      partial: (some: string, _count: number) => `${some} there`,
+      substitutes: (some: string, _count: number) => `${some} replaced`,
+      unverified: (some: string, _count: number) => `${some} unverified`,
+      unexamined: (some: string, _count: number) => `${some} not examined`,
+    },
     foundIn: (share: string) => `found in ${share} of recorded examples`,
     assembledNote:
       "Moving parts from one case to another changes what an object is. These came from elsewhere.",
@@ -323,7 +328,6 @@ export const englishPages = {
     evidence: (evidence: string) => `evidence: ${evidence}`,
     fromElsewhere: "from another case",
     caution: "caution",
-    restState: (state: string) => `the rest ${state}`,
     papers: "Labels and papers",
     dating: "Dating",
     datingIssued: "Issued",
@@ -339,10 +343,12 @@ export const englishPages = {
     made: (when: string) => `made ${when}`,
     custody: "Custody",
     custodyLabel: "Custody over the years, with its gaps",
-    documented: (documented: string, lifetime: string | null) =>
-      lifetime === null
-        ? `${documented} calendar years are documented.`
-        : `${documented} of its ${lifetime} calendar years are documented.`,
+    documented: (documented: number, lifetime: number | null) => {
+      const are = documented === 1 ? "is" : "are";
+      if (lifetime === null) return `${plural(documented, "calendar year")} ${are} documented.`;
+      if (lifetime === 1) return `Its one calendar year is ${documented === 1 ? "" : "not "}documented.`;
+      return `${documented} of its ${plural(lifetime, "calendar year")} ${are} documented.`;
+    },
     gap: (from: string, to: string, { shortest, longest, isSure }: GapLength) => {
       const least = `${shortest} ${shortest === "1" ? "year" : "years"}`;
       const length = isSure ? least : `at least ${least}${longest === null ? "" : `, at most ${longest}`}`;
@@ -379,6 +385,7 @@ export const englishPages = {
     lookNextNote: "The most telling first.",
     notObserved: "not looked at",
     comparison: "Other outfits of this variant here",
+    allOfVariant: "All outfits of this variant",
     sources: "Sources of this entry",
     data: "Data",
     dataNote: "Every figure of this page with all its digits, inputs and sources:",
@@ -447,16 +454,21 @@ export const englishPages = {
     knownConflict:
       "More are known than were made: the record of how many were made, or of one that was seen, is wrong.",
     conflict: "More are estimated to survive than were made. Both figures stand, and one of them is wrong.",
-    sightings: (sightings: number, distinct: number) =>
-      `${plural(sightings, "sighting")} of ${plural(distinct, "different example")}`,
-    onceTwice: (once: number, twice: number) => `${once} of them seen once, ${twice} seen twice`,
+    sightings: (sightings: number, distinct: number, once: number, twice: number) => {
+      if (sightings === 0) return "No sighting is recorded.";
+      const of = distinct === 1 ? "1 example" : plural(distinct, "different example");
+      const often = distinct === 1 ? "" : `; ${once} of them seen once, ${twice} seen twice`;
+      return `${plural(sightings, "sighting")} of ${of}${often}.`;
+    },
+    offersLeft: (offers: number) =>
+      `${plural(offers, "offer")} of the log ${offers === 1 ? "is" : "are"} not counted as offered: ${offers === 1 ? "its date is" : "their dates are"} not certain to lie within the years watched.`,
     seeLog: "The log of sightings",
     features: "How it is known",
     feature: "Feature",
     found: "Found with",
     look: "Where to look",
     parts: "What was issued",
-    partsNote: (units: string, kinds: string) => `${units} units of ${kinds} kinds.`,
+    partsNote: (units: number, kinds: number) => `${plural(units, "unit")} of ${plural(kinds, "kind")}.`,
     part: "Part",
     quantity: "Issued",
     standing: "Standing",
@@ -563,9 +575,14 @@ export const englishPages = {
     cited: "Cited in",
     notCited: "Not cited.",
     andOthers: (name: string) => `${name} et al.`,
+    andMore: (count: number) => `${count} more`,
     /** What stands within something else, with the point that ends it. */
     inQuotes: (title: string) => `“${title}.”`,
     inside: "In",
+    editedBy: (editors: string) => `edited by ${editors}`,
+    /** Where nobody is named as its author. */
+    asEditors: (editors: string, count: number) => `${editors} (${count === 1 ? "ed." : "eds"})`,
+    accessed: (date: string) => `accessed ${date}`,
     pages: (pages: string) => `pp. ${pages}`,
     sightings: (count: number, variant: string) => `${plural(count, "sighting")} of ${variant}`,
     none: "There is no source yet.",
@@ -614,6 +631,8 @@ export const englishPages = {
     list: (list: string) => `list: ${list}`,
     none: "No sighting is recorded.",
     itemsToo: "The outfits of this catalogue count as sightings too; they are not repeated here.",
+    counted:
+      "The outfits of this catalogue are counted among the sightings; the same offer listed again is not.",
     prices: "A price seen is what a list printed. It is no appraisal.",
     watching: (years: string) => `Offers were watched for: ${years}.`,
     toVariant: "The figures made from them",
@@ -714,9 +733,9 @@ export const englishPages = {
     articles: "To read",
     basis: "On what it rests",
     counts: (items: number, variants: number, sightings: number, sources: number) =>
-      `${plural(items, "outfit")} of ${plural(variants, "variant")}, ${plural(sightings, "sighting")}, ${plural(sources, "source")}.`,
+      `${plural(items, "outfit")} of ${plural(variants, "variant")}, ${plural(sightings, "sighting")} in the log, ${plural(sources, "source")}.`,
     complete: "complete",
-    survive: (phrase: string) => `${phrase} survive`,
+    survive: (phrase: string) => `${phrase} ${phrase === "1" ? "survives" : "survive"}`,
     surviveUnknown: "survivors not known",
     published: (publisher: string) => publisher,
     frontispiece: "Frontispiece",

@@ -52,7 +52,7 @@ export const englishPlots: PlotWords = {
     watching: (dates) => `offers watched for, ${dates}`,
     whole: "filled: recorded complete",
     description: (total, number, kindCounts, years) => {
-      const what = plural(number, total, "sighting");
+      const what = `${plural(number, total, "sighting")} in the log`;
       const when = years === null ? what : `${what}, ${years}`;
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },

@@ -69,7 +69,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
     return `${plural(numberOf(values, "known"), "different example")} are known, and ${count(made)} ${made === 1 ? "is" : "are"} said to have been made: a record is wrong.`;
   },
   "estimate-exceeds-made": (values) =>
-    `More are estimated to survive than the ${count(numberOf(values, "made"))} that were made: one of the two figures, or a record behind it, is wrong.`,
+    `More are estimated to survive than the ${numberOf(values, "made") === 1 ? "one that was" : `${count(numberOf(values, "made"))} that were`} made: one of the two figures, or a record behind it, is wrong.`,
   "counts-contradicted": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
@@ -200,8 +200,8 @@ const date = dateReader("en-GB", {
   about: (text) => `about ${text}`,
   uncertain: (text) => `${text} (uncertain)`,
   span: (from, to) => `${from} to ${to}`,
-  since: (from) => `from ${from}`,
-  until: (to) => `until ${to}`,
+  since: (from, isEndUnknown) => `from ${from}${isEndUnknown ? ", until when is not known" : ""}`,
+  until: (to, isStartUnknown) => `until ${to}${isStartUnknown ? ", since when is not known" : ""}`,
   decade: (ten) => `${ten}s`,
 });
 

@@ -32,7 +32,7 @@ export const germanCompare: typeof englishCompare = {
   likenessOf: (share) => `zu ${share} ähnlich`,
   likenessNone: "Von beiden ist nichts gemeinsam bekannt; wie ähnlich sie sich sind, lässt sich nicht sagen.",
   likenessBasis: (features, parts) =>
-    `Nach ${[features > 0 && counted(features, "Merkmal", "Merkmalen"), parts > 0 && counted(parts, "Teil", "Teilen")].filter(Boolean).join(" und ")}, die von beiden bekannt sind; was von einer der beiden nicht bekannt ist, bleibt außer Betracht.`,
+    `Nach ${[features > 0 && counted(features, "Merkmal", "Merkmalen"), parts > 0 && counted(parts, "Teil", "Teilen")].filter(Boolean).join(" und ")}, ${features + parts === 1 ? "das von beiden bekannt ist" : "die von beiden bekannt sind"}; was von einer der beiden nicht bekannt ist, bleibt außer Betracht.`,
   compared: "Was verglichen wurde",
   comparedFeatures: "Merkmale",
   comparedParts: "Teile",

@@ -47,7 +47,9 @@ export const germanFinder: typeof englishFinder = {
   },
   found: (count, of) =>
     count === of
-      ? `Alle ${garnituren(of)}`
+      ? of === 1
+        ? "Die eine Garnitur"
+        : `Alle ${garnituren(of)}`
       : `${numbers.format(count)} von ${counted(of, "Garnitur", "Garnituren")}`,
   none: (of) =>
     of === 1

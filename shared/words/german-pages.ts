@@ -5,6 +5,7 @@ import { germanFinder } from "./german-finder.ts";
 import { germanPhotographs } from "./german-photographs.ts";
 
 const counted = countedIn("de");
+const numbers = new Intl.NumberFormat("de");
 
 const conjunction = new Intl.ListFormat("de", { style: "long", type: "conjunction" });
 const list = (names: readonly string[]): string => conjunction.format(names);
@@ -68,13 +69,7 @@ export const germanPages: PageWords = {
     "not-issued": "nie ausgegeben",
   },
   someStates: { substitute: "teils Ersatz", unverified: "teils ungesichert" },
-  lineStates: {
-    present: "vorhanden",
-    absent: "fehlt",
-    substitute: "Ersatz",
-    unverified: "ungesichert",
-    "not-issued": "nie ausgegeben",
-  },
+  statesOfSeveral: { absent: "fehlen", substitute: "Ersatz" },
   standings: {
     core: "Hauptteil",
     issued: "ausgegeben",
@@ -139,9 +134,9 @@ export const germanPages: PageWords = {
       [
         `${prefix} ${from ?? "?"} bis ${to ?? "?"}`.trim(),
         distinct && ` (${distinct} nachgewiesen`,
-        largest && `, die letzte davon die ${largest}. der Reihe`,
-        fromEnd && `, die erste davon die ${fromEnd}. von ihrem Ende her`,
-        span && `, innerhalb von ${span} Nummern`,
+        largest && `, die ${distinct === "1" ? "" : "letzte davon die "}${largest}. der Reihe`,
+        fromEnd && `, die ${distinct === "1" ? "" : "erste davon die "}${fromEnd}. von ihrem Ende her`,
+        span && span !== "1" && `, innerhalb von ${span} Nummern`,
         distinct && ")",
       ]
         .filter(Boolean)
@@ -197,7 +192,7 @@ export const germanPages: PageWords = {
     status: "Geführt als",
     rankOf: (place, of) => `${place} von ${of}`,
     rankNote:
-      "Platz: unter den ganz festgehaltenen Exemplaren derselben Variante, das vollständigste zuerst.",
+      "Platz: nach der Vollständigkeit, die vollste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil festgehalten sind; es ist eines mehr, wo die Garnitur selbst nicht so festgehalten ist und zählt, was von ihr sicher ist.",
     empty: "Es gibt noch keinen Eintrag.",
     arrangement: "Gezeigt als",
     asList: "Liste",
@@ -226,7 +221,9 @@ export const germanPages: PageWords = {
     surviving: (phrase) => `${phrase} erhalten`,
     survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
     place: (place, of, sharing) =>
-      `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${of} Teil für Teil festgehaltenen`,
+      of === 1
+        ? "kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe"
+        : `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${of}: dieses und ${of === 2 ? "das eine andere" : `die ${of - 1} anderen`}, Teil für Teil festgehalten`,
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
@@ -234,7 +231,7 @@ export const germanPages: PageWords = {
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     missingCount: (count) => teile(count),
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
-    andMore: (count) => `${count} weitere`,
+    andMore: (count) => (count === 1 ? "1 weiteres" : `${count} weitere`),
     handle: "Vor dem Anfassen",
     photographs: "Aufnahmen",
     plan: "Kastenplan",
@@ -258,6 +255,13 @@ export const germanPages: PageWords = {
     setNumber: (set, bearer) => (bearer === null ? `Satz ${set}` : `Satz ${set}, die Nummer von ${bearer}`),
     allThere: "Jedes Teil ist da, und jedes Teil wurde geprüft.",
     unitsOf: (found, expected) => `${found} von ${expected}`,
+    someUnits: {
+      missing: (some, count) => `${some} ${count === 1 ? "fehlt" : "fehlen"}`,
+      partial: (some) => `${some} da`,
+      substitutes: (some) => `${some} ersetzt`,
+      unverified: (some) => `${some} ungesichert`,
+      unexamined: (some) => `${some} ungeprüft`,
+    },
     foundIn: (share) => `in ${share} der festgehaltenen Exemplare`,
     assembledNote:
       "Teile von einem Kasten in einen anderen zu legen, ändert, was ein Gegenstand ist. Diese kamen von anderswo.",
@@ -307,7 +311,8 @@ export const germanPages: PageWords = {
     expectedMarks: (marks) => `sollte ${marks} tragen`,
     bears: (marks) => marks,
     serialIs: (serial) => `Nr. ${serial}`,
-    several: (count, text) => `${inWords(count)} ${text}`,
+    // Teil and Stück are neuter.
+    several: (count, text) => `${count === 1 ? "eines" : inWords(count)} ${text}`,
     stateUnits: (count, state) => `${count} ${state}`,
     model: (model) => `Modell: ${model}`,
     packed: (how) => how,
@@ -317,7 +322,6 @@ export const germanPages: PageWords = {
     evidence: (evidence) => `Beleg: ${evidence}`,
     fromElsewhere: "aus einem anderen Kasten",
     caution: "Warnhinweis",
-    restState: (state) => `der Rest ${state}`,
     papers: "Aufschriften und Papiere",
     dating: "Datierung",
     datingIssued: "Ausgegeben",
@@ -333,10 +337,12 @@ export const germanPages: PageWords = {
     made: (when) => `gefertigt ${when}`,
     custody: "Verbleib",
     custodyLabel: "Verbleib über die Jahre, mit seinen Lücken",
-    documented: (documented, lifetime) =>
-      lifetime === null
-        ? `${documented} Kalenderjahre sind belegt.`
-        : `${documented} seiner ${lifetime} Kalenderjahre sind belegt.`,
+    documented: (documented, lifetime) => {
+      const are = documented === 1 ? "ist" : "sind";
+      if (lifetime === null) return `${counted(documented, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
+      if (lifetime === 1) return `Sein eines Kalenderjahr ist ${documented === 1 ? "" : "nicht "}belegt.`;
+      return `${documented} seiner ${counted(lifetime, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
+    },
     gap: (from, to, { shortest, longest, isSure }) => {
       const least = `${shortest} ${shortest === "1" ? "Jahr" : "Jahre"}`;
       const length = isSure
@@ -375,6 +381,7 @@ export const germanPages: PageWords = {
     lookNextNote: "Das Aufschlussreichste zuerst.",
     notObserved: "nicht angesehen",
     comparison: "Andere Garnituren dieser Variante hier",
+    allOfVariant: "Alle Garnituren dieser Variante",
     sources: "Quellen dieses Eintrags",
     data: "Daten",
     dataNote: "Jede Zahl dieser Seite mit allen Stellen, Eingaben und Quellen:",
@@ -442,16 +449,22 @@ export const germanPages: PageWords = {
       "Mehr sind bekannt, als gefertigt wurden: Die Angabe, wie viele es waren, oder ein Nachweis ist falsch.",
     conflict:
       "Nach der Schätzung sind mehr erhalten, als gefertigt wurden. Beide Zahlen bleiben stehen, und eine davon ist falsch.",
-    sightings: (sightings, distinct) =>
-      `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}`,
-    onceTwice: (once, twice) => `davon ${once} einmal gesehen, ${twice} zweimal`,
+    sightings: (sightings, distinct, once, twice) => {
+      if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
+      const often = distinct === 1 ? "" : `; davon ${once} einmal gesehen, ${twice} zweimal`;
+      return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}${often}.`;
+    },
+    offersLeft: (offers) =>
+      offers === 1
+        ? "1 Angebot des Verzeichnisses zählt nicht als angeboten: Sein Datum liegt nicht sicher in den beobachteten Jahren."
+        : `${offers} Angebote des Verzeichnisses zählen nicht als angeboten: Ihre Daten liegen nicht sicher in den beobachteten Jahren.`,
     seeLog: "Das Verzeichnis der Nachweise",
     features: "Woran man sie erkennt",
     feature: "Merkmal",
     found: "Kommt vor mit",
     look: "Wo hinzusehen ist",
     parts: "Was ausgegeben wurde",
-    partsNote: (units, kinds) => `${units} Stück in ${kinds} Arten.`,
+    partsNote: (units, kinds) => `${numbers.format(units)} Stück in ${counted(kinds, "Art", "Arten")}.`,
     part: "Teil",
     quantity: "Ausgegeben",
     standing: "Rang",
@@ -559,8 +572,12 @@ export const germanPages: PageWords = {
     cited: "Angeführt in",
     notCited: "Nicht angeführt.",
     andOthers: (name) => `${name} u. a.`,
+    andMore: (count) => counted(count, "weitere Seite", "weitere Seiten"),
     inQuotes: (title) => `„${title}.“`,
     inside: "In",
+    editedBy: (editors) => `hrsg. von ${editors}`,
+    asEditors: (editors) => `${editors} (Hrsg.)`,
+    accessed: (date) => `abgerufen: ${date}`,
     pages: (pages) => `S. ${pages}`,
     sightings: (count, variant) => `${nachweise(count)} von ${variant}`,
     none: "Es gibt noch keine Quelle.",
@@ -607,6 +624,8 @@ export const germanPages: PageWords = {
     none: "Kein Nachweis ist verzeichnet.",
     itemsToo:
       "Die Garnituren dieses Katalogs zählen ebenfalls als Nachweise; sie sind hier nicht wiederholt.",
+    counted:
+      "Unter den Nachweisen sind die Garnituren dieses Katalogs mitgezählt; dasselbe Angebot, erneut gedruckt, ist es nicht.",
     prices: "Ein gesehener Preis ist, was eine Liste druckte. Er ist keine Schätzung des Werts.",
     watching: (years) => `Auf Angebote geachtet wurde: ${years}.`,
     toVariant: "Die Zahlen, die daraus gemacht sind",
@@ -708,7 +727,7 @@ export const germanPages: PageWords = {
     articles: "Zu lesen",
     basis: "Worauf es beruht",
     counts: (items, variants, sightings, sources) =>
-      `${counted(items, "Garnitur", "Garnituren")} in ${counted(variants, "Variante", "Varianten")}, ${nachweise(sightings)}, ${counted(sources, "Quelle", "Quellen")}.`,
+      `${counted(items, "Garnitur", "Garnituren")} in ${counted(variants, "Variante", "Varianten")}, ${nachweise(sightings)} im Verzeichnis, ${counted(sources, "Quelle", "Quellen")}.`,
     complete: "vollständig",
     survive: (phrase) => `${phrase} erhalten`,
     surviveUnknown: "Zahl der erhaltenen nicht bekannt",

@@ -53,7 +53,7 @@ export const germanPlots: PlotWords = {
     watching: (dates) => `Angebote beobachtet, ${dates}`,
     whole: "gefüllt: vollständig festgehalten",
     description: (total, number, kindCounts, years) => {
-      const what = counted(number, total, "Nachweis", "Nachweise");
+      const what = `${counted(number, total, "Nachweis", "Nachweise")} im Verzeichnis`;
       const when = years === null ? what : `${what}, ${years}`;
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },

@@ -73,7 +73,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
     return `${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt, und ${count(made)} ${made === 1 ? "soll" : "sollen"} gefertigt worden sein: Eine Angabe ist falsch.`;
   },
   "estimate-exceeds-made": (values) =>
-    `Nach der Schätzung sind mehr erhalten als die ${count(numberOf(values, "made"))}, die gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
+    `Nach der Schätzung sind mehr erhalten als ${numberOf(values, "made") === 1 ? "das eine, das gefertigt wurde" : `die ${count(numberOf(values, "made"))}, die gefertigt wurden`}: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.`,
   "counts-contradicted": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
@@ -209,8 +209,8 @@ const date = dateReader("de", {
   about: (text) => `um ${text}`,
   uncertain: (text) => `${text} (ungewiss)`,
   span: (from, to) => `${from} bis ${to}`,
-  since: (from) => `ab ${from}`,
-  until: (to) => `bis ${to}`,
+  since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", bis wann ist nicht bekannt" : ""}`,
+  until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", seit wann ist nicht bekannt" : ""}`,
   decade: (year) => `${year}er Jahre`,
 });
 

@@ -40,7 +40,7 @@ ${chapter(
     matter: isAlone
       ? templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)
       : html`${templates["parts/comparison"]({ variants: page.variants, table: page.differing }, site)}
-<details class="common"><summary>${page.commonTitle}</summary>${templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)}</details>`,
+${page.commonTitle !== null && html`<details class="common"><summary>${page.commonTitle}</summary>${templates["parts/comparison"]({ variants: page.variants, table: page.common }, site)}</details>`}`,
   },
   site,
 )}

@@ -12,6 +12,6 @@ ${withRoles(html`<table class="logs"><thead><tr><th scope="col">${say.variant}</
   ({ log, sightings, distinct, once, twice, coverage }) =>
     html`<tr><th scope="row"><a href="${link(log.address)}">${log.name}</a></th><td class="number" data-label="${say.count}">${sightings}</td><td class="number" data-label="${say.distinct}">${distinct}</td><td class="number" data-label="${say.once}">${once}</td><td class="number" data-label="${say.twice}">${twice}</td><td data-label="${say.coverage}">${templates["parts/figure"]({ label: `${say.coverage}, ${log.name}`, figure: coverage }, site)}</td></tr>`,
 )}</tbody></table>`)}
-${page.watching !== null && html`<p class="small">${page.watching}</p>`}
+<p class="small">${say.counted} ${page.watching}</p>
 `;
 }

@@ -1,5 +1,5 @@
 import type { SightingsPage } from "../../shared/pages/sightings-page.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";
 
@@ -22,7 +22,10 @@ ${
 <tbody>${page.rows.map(
         (
           row,
-        ) => html`<tr><th scope="row">${row.seen}</th><td data-label="${say.example}">${row.example ?? html`<i>${say.unnamed}</i>`}</td><td>${row.kind}</td><td class="there">${row.present !== null && html`<i>${say.present}</i> ${row.present}`}${row.present !== null && row.absent !== null && "; "}${row.absent !== null && html`<i>${say.absent}</i> ${row.absent}`}${row.remarks !== "" && html`<small>${row.remarks}</small>`}</td><td data-label="${say.condition}">${row.condition}</td>${page.hasPrices && html`<td class="number" data-label="${say.price}">${row.price}</td>`}<td>${row.source && templates["parts/links"]([row.source], site)}</td></tr>
+        ) => html`<tr><th scope="row">${row.seen}</th><td data-label="${say.example}">${row.example ?? html`<i>${say.unnamed}</i>`}</td><td>${row.kind}</td><td class="there">${joined(
+          row.contents.map(({ how, parts }) => html`<i>${how}</i> ${parts}`),
+          "; ",
+        )}${row.remarks !== "" && html`<small>${row.remarks}</small>`}</td><td data-label="${say.condition}">${row.condition}</td>${page.hasPrices && html`<td class="number" data-label="${say.price}">${row.price}</td>`}<td>${row.source && templates["parts/links"]([row.source], site)}</td></tr>
 `,
       )}</tbody></table>`)}
 ${page.pager && templates["parts/pager"](page.pager, site)}

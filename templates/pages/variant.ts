@@ -29,7 +29,7 @@ ${chapter(
   {
     id: "figures",
     title: say.brief,
-    note: html`${ofItem.figuresNote} ${page.sightings.count}; ${page.sightings.onceTwice}. <a href="${link(page.sightings.log.address)}">${page.sightings.log.name}</a>`,
+    note: html`${ofItem.figuresNote} ${page.sightings.counted.join(" ")} <a href="${link(page.sightings.log.address)}">${page.sightings.log.name}</a>`,
     matter: html`${page.conflict && html`<p class="lead"><strong>${page.conflict}</strong></p>`}${templates["parts/figures"](page, site)}`,
   },
   site,

@@ -11,7 +11,7 @@ export function figure(
   const say = words.pages.figure;
   const row = (name: string, value: Html | string) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
   return html`<details class="figure${!view.isKnown && " withheld"}">
-<summary><span class="phrase">${view.isKnown ? view.phrase : say.notKnown}</span> <span class="basis">${say.basis}<span class="unseen">: ${label}</span></span>${view.withheld !== null && html`<span class="reason">${view.withheld}</span>`}</summary>
+<summary><span class="phrase">${view.isKnown ? view.phrase : say.notKnown}</span> <span class="basis">${say.basis}<span class="unseen">: ${label}</span></span>${[view.withheld, view.doubt].map((reason) => reason !== null && html`<span class="reason">${reason}</span>`)}</summary>
 <dl class="evidence">
 ${row(say.method, html`<a href="${link(view.method.address)}">${view.method.name}</a>`)}
 ${view.inputs.length > 0 && row(say.from, html`<ul class="inputs">${view.inputs.map(({ name, value }) => html`<li>${name} <b>${value}</b></li>`)}</ul>`)}

@@ -80,8 +80,8 @@ parts:
     });
     expect([...html.matchAll(/On record: ([^<]*)<\/em>/g)].map(([, said]) => said)).toEqual([
       "present, serial S9, worn, packed: sealed, repairs: relacquered, by letter.",
-      "1 present, the rest absent; unverified, spare.",
-      "not-issued, See the issue book.",
+      "1 present, the rest missing; unverified, spare.",
+      "never issued, See the issue book.",
       "substitute, model later-tin.",
     ]);
   });

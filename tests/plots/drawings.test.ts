@@ -313,7 +313,7 @@ describe("sightingsOverYears", () => {
       { seen: "", kind: "mention" },
     ];
     expect(expectDrawings(sightingsOverYears(sightings, options))).toBe(
-      "4 sightings, 1998 to 2003: 2 offers, 1 record, 1 sighting without a year.",
+      "4 sightings in the log, 1998 to 2003: 2 offers, 1 record, 1 sighting without a year.",
     );
     expect(expectDrawings(sightingsOverYears([], options))).toBe("No sighting is recorded.");
   });

@@ -38,6 +38,10 @@ describe("a date in words", () => {
     ["2026-03", "March 2026"],
     ["193X", "1930s"],
     ["1985/..", "from 1985"],
+    ["1985/", "from 1985, until when is not known"],
+    ["/1985", "until 1985, since when is not known"],
+    ["18XX", "1800 to 1899"],
+    ["192X?", "1920s (uncertain)"],
     ["../1985", "until 1985"],
     ["1960-21", "1960-21"],
   ])("%s", (edtf, words) => {

@@ -71,6 +71,10 @@ describe("figures and dates in German", () => {
     ["2025-12/2026-01", "Dezember 2025 bis Januar 2026"],
     ["193X", "1930er Jahre"],
     ["1985/..", "ab 1985"],
+    ["1985/", "ab 1985, bis wann ist nicht bekannt"],
+    ["/1985", "bis 1985, seit wann ist nicht bekannt"],
+    ["19XX", "1900 bis 1999"],
+    ["192X/193X", "1920er Jahre bis 1930er Jahre"],
   ])("%s", (edtf, words) => {
     expect(german.date(edtf)).toBe(words);
   });

@@ -2,7 +2,9 @@ import { existsSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
+import { stateOf } from "../../pages/item-parts.ts";
 import type { Item, PartLine } from "../../records/item.ts";
+import { english } from "../../words/english.ts";
 import { cautionsOf } from "../cautions.ts";
 import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
@@ -15,8 +17,10 @@ import { printPdf } from "./print-pdf.ts";
 /** All that is recorded of a part: who ticks anew must not take what stands there for what does not. */
 const lineWords = (line: PartLine): string =>
   [
-    line.quantity === undefined ? line.state : `${line.quantity} ${line.state}`,
-    ...(line.rest === undefined ? [] : [`the rest ${line.rest}`]),
+    line.quantity === undefined
+      ? stateOf(line.state, 1, english)
+      : `${line.quantity} ${stateOf(line.state, line.quantity, english)}`,
+    ...(line.rest === undefined ? [] : [`the rest ${stateOf(line.rest, 1, english)}`]),
     ...lineRemarks(line).map((remark) => remark.replace(/\.$/, "")),
   ].join(", ");
 

@@ -86,7 +86,7 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
       const classed = classView(subject.variant, index.collection, index.words.pages.variant);
       if (!classed) return null;
       const figure = { ...figureView(rarity.survivors, index), phrase: classed.phrase };
-      const caveats = [classed.scale, ...figure.caveats];
+      const caveats = [`${classed.scale}.`, ...figure.caveats];
       return { key, label: index.words.pages.variant.class, subject: link, figure: { ...figure, caveats } };
     }
     if (whole.kind !== "figure") return null;
@@ -94,7 +94,8 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
     return { key, label, subject: link, figure: figureView(whole.figure, index) };
   }
   const { item } = subject;
-  const { pages } = index.words;
+  const { words } = index;
+  const { pages } = words;
   const link = { address: addresses.item(item.id), name: item.title };
   const note = (name: string, label: string, figure: FigureView) => ({
     key: `items/${item.id}/${name}`,
@@ -104,18 +105,19 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
   });
   if (names[0] === "completeness") {
     const { completeness } = pages;
-    const { weighted, counted, level } = completenessView(item, index);
+    const { weighted, counted } = completenessView(item, index);
     const { inText } = pages;
     return note("completeness", `${completeness.title}, ${inText(completeness.weighted)}`, {
       phrase: weighted ?? pages.inputs.unknown,
       isKnown: true,
       withheld: null,
+      doubt: null,
       method: { address: addresses.method("completeness"), name: pages.methods.completeness.name },
       asks: pages.methods.completeness.asks,
       confidence: null,
       inputs: [
         ...(counted === null ? [] : [{ name: inText(completeness.counted), value: counted }]),
-        { name: inText(completeness.level), value: level },
+        { name: inText(completeness.level), value: levelPhrase(item, words) },
       ],
       sources: [],
       caveats: [],
