@@ -1,10 +1,7 @@
 import { foldSerial } from "./serial.ts";
+import { markOfSet } from "./set-place.ts";
 
-/** What stands in a mark of the reference for the number of the set that the part belongs to. */
-export const setPlace = "{set}";
-
-/** A mark of the reference as a part of this set bears it. */
-export const markOfSet = (mark: string, set: string): string => mark.replaceAll(setPlace, () => set);
+export { markOfSet, setPlace } from "./set-place.ts";
 
 /** The last figures of a set's number, where something stands before them. */
 const lastFigures = (set: string): string[] => /^.*?\D(\d+)$/.exec(set.trim())?.slice(1) ?? [];
