@@ -84,6 +84,18 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
   }
 });
 
+/** The columns of a table are set by a class: the site's own policy lets no style stand in a page. */
+const alignments: Readonly<Record<string, string>> = { center: "align-center", right: "align-end" };
+parser.core.ruler.push("alignment", ({ tokens }) => {
+  for (const token of tokens) {
+    const style = token.type === "th_open" || token.type === "td_open" ? token.attrGet("style") : null;
+    if (style === null) continue;
+    token.attrs = null;
+    const alignment = alignments[style.replace("text-align:", "")];
+    if (alignment !== undefined) token.attrSet("class", alignment);
+  }
+});
+
 /** Wide tables scroll by themselves, and a keyboard reaches what scrolls. */
 parser.renderer.rules.table_open = () => '<div class="scroll" tabindex="0"><table>\n';
 parser.renderer.rules.table_close = () => "</table></div>\n";

@@ -14,6 +14,7 @@ const shapes = {
   "wide.jpg": [2400, 1600],
   "square.jpg": [1500, 1500],
   "tiny.png": [24, 18],
+  "strip.jpg": [300, 1500],
 } as const;
 
 /** Each file in the order in which its outfit shows it. */
@@ -22,6 +23,7 @@ const outfits = {
   square: ["square.jpg", "tiny.png"],
   tiny: ["tiny.png"],
   upright: ["upright.jpg"],
+  strip: ["wide.jpg", "strip.jpg"],
 } as const;
 
 let site: OpenSite;
@@ -113,6 +115,20 @@ describe("photographs of any shape", () => {
     const [, one, other] = await shown(page);
     expect(one?.height).toBeGreaterThan((other?.height ?? 0) + 100);
     expect(one?.caption).toBeCloseTo(other?.caption ?? 0, 0);
+    await page.context().close();
+  });
+
+  it("has its caption at its side where it is narrow and the last", async () => {
+    const page = await site.visit("/items/strip/");
+    await shown(page);
+    const strip = page.locator(".plate").last();
+    const [image, caption] = await Promise.all([
+      strip.locator("img").boundingBox(),
+      strip.locator("figcaption").boundingBox(),
+    ]);
+    if (!image || !caption) throw new Error("The photograph is not shown.");
+    expect(caption.x - (image.x + image.width)).toBeGreaterThan(0);
+    expect(caption.x - (image.x + image.width)).toBeLessThan(60);
     await page.context().close();
   });
 
