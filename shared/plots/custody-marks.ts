@@ -27,9 +27,9 @@ export interface CustodyMarks {
   readonly undated: number;
 }
 
-/** Where on the line its label leads to: the middle of its years, or the year from which it goes on. */
-export const anchorYear = ({ first, last, open }: CustodyMark): number =>
-  open ? first + 0.5 : (first + last + 1) / 2;
+/** Where on the line its label leads to: the year in which it begins; what is told of a gap stands in its middle. */
+export const anchorYear = ({ kind, first, last }: CustodyMark): number =>
+  kind === "gap" ? (first + last + 1) / 2 : first + 0.5;
 
 interface Around {
   readonly words: WordsForPlots;

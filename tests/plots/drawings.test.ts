@@ -369,6 +369,12 @@ describe("custodyLine", () => {
     expect(expectDrawing(markup)).toBe("2025: lent. 22 January 2025: examined. 10 September 2025: sold.");
   });
 
+  it("begins with what began first, however long it lasted", () => {
+    const given: Custody = { events: [event("1884", "sold"), event("1884/1920", "held")], gaps: [] };
+    const markup = custodyLine(given, { ...options, issued: "1881/1889" });
+    expect(expectDrawing(markup)).toBe("1881 to 1889: issued. 1884: sold. 1884 to 1920: held.");
+  });
+
   it("breaks the line through a gap, and says how long it is", () => {
     const given: Custody = {
       events: [event("1912", "delivered"), event("1988", "sold"), event("", "lent")],
