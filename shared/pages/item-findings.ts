@@ -31,18 +31,18 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
     });
   const rate = ({ rate: { value } }: PublishedItemPart) =>
     value === null ? null : say.foundIn(share(value));
-  const ofExpected = (told: "partial" | "unverified" | "unexamined") => (part: PublishedItemPart) =>
-    part.units.expected > 1 ? someUnits(part, told, words) : null;
+  const some = (told: "partial" | "unverified" | "unexamined") => (part: PublishedItemPart) =>
+    someUnits(part, told, words);
   const models = (part: PublishedItemPart) =>
     [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") ||
     null;
 
   const lists: FindingList[] = [
     list("missing", findings(completeness.missing, rate)),
-    list("partial", findings(completeness.partial, ofExpected("partial"))),
+    list("partial", findings(completeness.partial, some("partial"))),
     list("substitutes", findings(completeness.substitutes, models)),
-    list("unverified", findings(completeness.unverified, ofExpected("unverified"))),
-    list("unexamined", findings(completeness.unexamined, ofExpected("unexamined"))),
+    list("unverified", findings(completeness.unverified, some("unverified"))),
+    list("unexamined", findings(completeness.unexamined, some("unexamined"))),
     list(
       "otherSet",
       findings(

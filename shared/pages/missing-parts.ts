@@ -18,9 +18,8 @@ export function missingParts({ completeness, parts }: PublishedItem, words: Word
 
 /** A part by name, with how many of its units something is said of, where that is not all. */
 function withUnits(part: PublishedItemPart, told: ToldOfUnits, words: Words): string {
-  return unitsOf[told](part) >= part.units.expected
-    ? part.name
-    : `${part.name} (${someUnits(part, told, words)})`;
+  const some = someUnits(part, told, words);
+  return some === null ? part.name : `${part.name} (${some})`;
 }
 
 type ToldOfUnits = keyof Words["pages"]["item"]["someUnits"];
@@ -33,9 +32,14 @@ const unitsOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>
   unexamined: ({ units }) => units.unexamined,
 };
 
-/** "1 of 3 gone": the same two numbers would mean the opposite in the next list. */
-export function someUnits(part: PublishedItemPart, told: ToldOfUnits, { pages, numbers }: Words): string {
+/** "1 of 3 gone", where it is not all: the same two numbers would mean the opposite in the next list. */
+export function someUnits(
+  part: PublishedItemPart,
+  told: ToldOfUnits,
+  { pages, numbers }: Words,
+): string | null {
   const units = unitsOf[told](part);
+  if (units >= part.units.expected) return null;
   const some = pages.item.unitsOf(numbers.count(units), numbers.count(part.units.expected));
   return pages.item.someUnits[told](some, units);
 }
