@@ -85,6 +85,9 @@ export const catalogue = {
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),
+  "unaccepted-model": warning(
+    "The model of a substitute is nearly one that the reference accepts, and counts for nothing.",
+  ),
   "too-many-units": warning(
     "More units are accounted for than the reference lists; what goes beyond is surplus.",
   ),

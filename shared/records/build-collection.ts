@@ -18,7 +18,7 @@ import { inOrderOfIssue } from "./order-of-issue.ts";
 import { type Hazard, hazardFrom, type Scale, scaleFrom } from "./register.ts";
 import type { Report } from "./report.ts";
 import { type Sighting, sightingFrom, typedCells } from "./sighting.ts";
-import { type Source, sourceFrom } from "./source.ts";
+import { type Source, sourceFrom, unsoundSource } from "./source.ts";
 import { type Variant, variantsFrom } from "./variant.ts";
 
 export interface BuiltCollection {
@@ -126,7 +126,11 @@ export function buildCollection(
       const withId =
         typeof key === "string" && typeof data === "object" && data !== null ? { id: key, ...data } : data;
       const document = within(record.document, key, withId);
-      if (!sound({ document }, validator.of("source"))) continue;
+      if (!sound({ document }, validator.of("source"))) {
+        const { id } = Object(withId) as { id?: unknown };
+        if (typeof id === "string" && !sources.has(id)) sources.set(id, unsoundSource(id));
+        continue;
+      }
       const source = sourceFrom(document);
       if (sources.has(source.id)) {
         report("duplicate-id", document, ["id"], {
@@ -207,7 +211,8 @@ export function buildCollection(
     const sighting = sightingFrom(document);
     if (variants.has(sighting.variant)) sightings.push(sighting);
   };
-  for (const document of sightingRows(read, schemas.get("sighting"), report, entries)) addSighting(document);
+  for (const document of sightingRows(read, schemas.get("sighting"), diagnostics, report, entries))
+    addSighting(document);
 
   const articles = new Map(
     named(ofKind("article"), "one article of each id")
@@ -216,7 +221,18 @@ export function buildCollection(
   );
 
   if (!settings) return { collection: null, diagnostics };
-  const collection = { settings, families, variants, items, sightings, articles, sources, hazards, scales };
+  const collection: Collection = {
+    settings,
+    families,
+    variants,
+    items,
+    sightings,
+    articles,
+    sources,
+    isMissingSources: filesOf("sources").length > ofKind("sources").length,
+    hazards,
+    scales,
+  };
   diagnostics.push(
     ...checkReferences(collection, {
       beside: read.beside,
@@ -231,6 +247,7 @@ export function buildCollection(
 function* sightingRows(
   read: ReadCollection,
   schema: JsonSchema | undefined,
+  diagnostics: Diagnostic[],
   report: Report,
   entries: (record: ReadRecord) => [string | number, unknown][],
 ): Generator<SourceDocument> {
@@ -257,15 +274,17 @@ function* sightingRows(
         expected: "each column once",
       });
     }
-    // What is no table at all has been told of.
-    if (table.columns.length === 0 && table.diagnostics.length > 0) continue;
+    const isTable = table.columns.length > 0 || table.diagnostics.length === 0;
     const missing = ((schema?.required as string[] | undefined) ?? []).filter(
       (each) => !table.columns.includes(each),
     );
-    for (const column of missing) {
-      report("missing-field", header, [], { found: `no column "${column}"`, expected: "it to be there" });
+    if (isTable && missing.length > 0) {
+      for (const column of missing)
+        report("missing-field", header, [], { found: `no column "${column}"`, expected: "it to be there" });
+      continue;
     }
-    if (missing.length > 0) continue;
+    // One by one: a damaged log may have more to be told of than a call takes arguments.
+    for (const problem of table.diagnostics) diagnostics.push(problem);
     for (const row of table.rows) {
       const cells =
         strange.length === 0 ? row.cells : new Map([...row.cells].filter(([each]) => known.includes(each)));

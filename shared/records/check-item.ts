@@ -1,10 +1,11 @@
-import { suggestion } from "../diagnostics/nearest-name.ts";
+import { nearestName, suggestion } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../source/document.ts";
 import { checkNotBefore, checkSerial } from "./check-against-variant.ts";
 import { checkHazard, checkSource } from "./check-named.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
+import type { Part } from "./variant.ts";
 
 const known = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
 
@@ -14,6 +15,22 @@ function isThere(files: ReadonlySet<string>, file: string): boolean {
   const normal = known.get(files) ?? new Set([...files].map((each) => each.normalize("NFC")));
   known.set(files, normal);
   return normal.has(file.normalize("NFC"));
+}
+
+/**
+ * The model that was meant, where the reference accepts it: each of its words is misspelt at most. Another word, as in
+ * another material, makes another model, and so does another number.
+ */
+function misspelt(model: string, { accepts }: Part): string | undefined {
+  if (accepts.has(model)) return undefined;
+  const words = model.split("-");
+  const isMisspelt = (word: string, other: string) =>
+    word === other || (!/\d/.test(word + other) && nearestName(word, [other]) !== undefined);
+  return [...accepts.keys()].find((accepted) => {
+    const others = accepted.split("-");
+    if (others.length !== words.length) return others.join("") === words.join("");
+    return words.every((word, at) => isMisspelt(word, others[at] ?? ""));
+  });
 }
 
 /** An item against its variant, and what lies beside it. */
@@ -53,6 +70,15 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;
+    for (const [at, { state, model }] of lines.entries()) {
+      const meant = state === "substitute" && model !== undefined ? misspelt(model, part) : undefined;
+      if (meant === undefined) continue;
+      report("unaccepted-model", document, ["parts", id, ...(lines.length > 1 ? [at] : []), "model"], {
+        found: `"${model}", which counts for nothing`,
+        expected: "a model that the reference accepts, or quite another",
+        remedy: `Did you mean "${meant}"?`,
+      });
+    }
     const units =
       lines.length === 1
         ? (lines[0]?.quantity ?? part.quantity)

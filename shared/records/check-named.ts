@@ -3,6 +3,11 @@ import type { Path, SourceDocument } from "../source/document.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
 
+export const isKnownSource = (
+  { sources, isMissingSources }: Pick<Collection, "sources" | "isMissingSources">,
+  id: string,
+): boolean => isMissingSources || sources.has(id);
+
 /** A source that a record names is in the bibliography. */
 export function checkSource(
   collection: Collection,
@@ -11,7 +16,7 @@ export function checkSource(
   path: Path,
   id: string | undefined,
 ) {
-  if (id === undefined || collection.sources.has(id)) return;
+  if (id === undefined || isKnownSource(collection, id)) return;
   report("unknown-source", document, path, {
     found: `"${id}"`,
     expected: "the id of a source in content/sources.yaml",

@@ -72,6 +72,8 @@ export interface Collection {
   readonly sightings: readonly Sighting[];
   readonly articles: ReadonlyMap<string, Article>;
   readonly sources: ReadonlyMap<string, Source>;
+  /** Where a bibliography could not be read at all: it may list whatever is not known otherwise. */
+  readonly isMissingSources: boolean;
   readonly hazards: ReadonlyMap<string, Hazard>;
   readonly scales: ReadonlyMap<string, Scale>;
 }

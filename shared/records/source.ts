@@ -51,3 +51,14 @@ export function sourceFrom(document: SourceDocument): Source {
     fields: raw as unknown as Record<string, unknown>,
   };
 }
+
+/** One with errors of its own, so that whoever cites it is not told that it is unknown. */
+export const unsoundSource = (id: string): Source => ({
+  id,
+  type: undefined,
+  title: id,
+  author: [],
+  editor: [],
+  issued: undefined,
+  fields: { id },
+});

@@ -140,10 +140,12 @@ export function readCsv(file: string, text: string): CsvTable {
   }
   const placeOf = new Map(columns.map((column, at) => [column, at]));
   const rows: CsvRow[] = [];
+  const lengths = new Map<number, number>();
   for (const [index, { record }] of raw.entries()) {
     if (index === 0) continue;
     const found = record();
     if (found.every((cell) => cell === "")) continue;
+    lengths.set(found.length, (lengths.get(found.length) ?? 0) + 1);
     if (found.length !== columns.length) {
       diagnostics.push(
         diagnose("csv-syntax", locateRow(index), {
@@ -169,14 +171,30 @@ export function readCsv(file: string, text: string): CsvTable {
           : locateRow(index),
     });
   }
+  const usual = usualLength(lengths);
   return {
     columns,
     header: lineAt(0),
     locateColumn: (column) =>
       columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text),
     rows,
-    diagnostics,
+    diagnostics:
+      usual === undefined || usual === columns.length
+        ? diagnostics
+        : [
+            diagnose("csv-syntax", locateRow(0), {
+              found: `${columns.length} columns`,
+              expected: `${usual}, as many as there are cells in the rows`,
+              remedy: "A column is missing from the header, or one is there that no row has.",
+            }),
+          ],
   };
+}
+
+/** How many cells most rows have: where that is not what the header has, it is not the rows that are wrong. */
+function usualLength(lengths: ReadonlyMap<number, number>): number | undefined {
+  const rows = [...lengths.values()].reduce((sum, count) => sum + count, 0);
+  return rows < 2 ? undefined : [...lengths].find(([, count]) => count > rows / 2)?.[0];
 }
 
 function offsetOfLine(text: string, line: number): number {

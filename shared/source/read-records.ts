@@ -16,6 +16,7 @@ export interface ReadTable extends CollectionFile {
 /** All that was found in a collection's folder, read but not yet understood. */
 export interface ReadCollection {
   readonly records: readonly ReadRecord[];
+  /** With what is wrong with their rows, which is told of where their header is right. */
   readonly tables: readonly ReadTable[];
   readonly files: readonly CollectionFile[];
   readonly beside: ReadonlySet<string>;
@@ -43,9 +44,7 @@ export function recordsIn({
   const diagnostics = [...unreadable];
   for (const { text, hash: _, ...file } of texts) {
     if (file.file.endsWith(".csv")) {
-      const table = readCsv(file.file, text);
-      for (const problem of table.diagnostics) diagnostics.push(problem);
-      tables.push({ ...file, table });
+      tables.push({ ...file, table: readCsv(file.file, text) });
       continue;
     }
     const result = file.file.endsWith(".md") ? markdownRecord(file.file, text) : yamlRecord(file.file, text);

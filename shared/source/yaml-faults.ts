@@ -122,8 +122,11 @@ export function* yamlFaults(
   lineOf: (offset: number) => number,
 ): Generator<YamlFault> {
   let pieces: Pieces | undefined;
+  const tab = document.errors.find(({ code }) => code === "TAB_AS_INDENT")?.pos[0];
   for (const { code, pos, message } of document.errors) {
     const [start, end] = pos;
+    // Behind a tab the reader no longer knows how far anything is indented.
+    if (tab !== undefined && start > tab && code !== "TAB_AS_INDENT") continue;
     pieces ??= piecesOf(document);
     const opened = code === "MISSING_CHAR" ? pieces.quoted.get(start) : undefined;
     if (opened !== undefined && message.startsWith("Missing closing ")) {

@@ -5,7 +5,7 @@ import { nearestSuggestion, suggestion } from "../diagnostics/nearest-name.ts";
 import { idSuggestion } from "../diagnostics/plain-words.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
-import { amountRemedy, dateRemedy, quotingRemedy, stateRemedy } from "./remedies.ts";
+import { amountRemedy, dateRemedy, formRemedy, quotingRemedy, stateRemedy } from "./remedies.ts";
 
 type SchemaObject = { [keyword: string]: unknown };
 
@@ -41,13 +41,21 @@ export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorO
 const isMoney = (schema: SchemaObject) =>
   ["amount", "currency"].every((name) => namesOf(schema).includes(name));
 
+const isPersonName = (schema: SchemaObject) =>
+  ["family", "given"].every((name) => namesOf(schema).includes(name));
+
 /** The line of a part is one of its states, in itself or within a mapping. */
 const isState = (path: Path, schema: SchemaObject) =>
   path[0] === "parts" && [schema.type].flat().includes("object") && [schema.type].flat().includes("string");
 
 function typeRemedy(error: ErrorObject, path: Path, schema: SchemaObject): string | undefined {
   if (isMoney(schema)) return amountRemedy(error.data);
-  return isState(path, schema) ? stateRemedy(error.data) : quotingRemedy(error);
+  if (isState(path, schema)) return stateRemedy(error.data);
+  const isList = error.params.type === "array";
+  const isPerson = isPersonName(isList ? ((schema.items ?? {}) as SchemaObject) : schema);
+  // A list of other mappings is none of texts.
+  const isOfMappings = isList && (schema.items as SchemaObject | undefined)?.type === "object";
+  return formRemedy(error.data, isList && (isPerson || !isOfMappings), isPerson) ?? quotingRemedy(error);
 }
 
 const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
@@ -159,6 +167,16 @@ function explain(error: ErrorObject): Explanation | null {
       return { code: "wrong-value", ...value, found, expected: `at most ${error.params.limit}` };
     case "uniqueItems":
       return { code: "wrong-value", ...value, found: "the same value twice", expected: "each once" };
+    case "not": {
+      const name = excluded(schema).find((each) => Object.hasOwn(Object(error.data), each));
+      return {
+        code: "wrong-value",
+        path: name === undefined ? path : [...path, name],
+        at: "key",
+        found: name === undefined ? found : `"${name}" as well`,
+        expected: String(schema.description ?? "another value"),
+      };
+    }
     // These only sum up other errors of the same value.
     case "if":
     case "propertyNames":
@@ -170,6 +188,12 @@ function explain(error: ErrorObject): Explanation | null {
       return { code: "wrong-value", ...value, found, expected: `what "${error.keyword}" asks for` };
   }
 }
+
+/** The fields that may not stand beside others. */
+const excluded = ({ not }: SchemaObject): string[] =>
+  ((not as { anyOf?: { required?: string[] }[] } | undefined)?.anyOf ?? []).flatMap(
+    ({ required }) => required ?? [],
+  );
 
 function unknownName(path: Path): [DiagnosticCode, string] {
   if (path.length === 1 && path[0] === "parts") return ["unknown-part", "a part of the variant"];

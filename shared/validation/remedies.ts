@@ -32,6 +32,27 @@ export function stateRemedy(data: unknown): string | undefined {
   return isCount ? `Write { state: present, quantity: ${data} }.` : undefined;
 }
 
+/** Text that YAML reads as it stands; any other stands in quotation marks. */
+const asWritten = (text: string): string =>
+  /^\p{L}[\p{L}\p{N} .'-]*$/u.test(text) ? text : JSON.stringify(text);
+
+/** A name as a bibliography has it: the last word is the family's, unless a comma says otherwise. */
+function personFrom(text: string): string {
+  const name = text.trim();
+  const [, family, given] = /^([^,]+),\s*([^,]+)$/.exec(name) ?? [];
+  const [, first, last] = /^(.+)\s(\S+)$/.exec(name) ?? [];
+  const [of, by] = family === undefined ? [last, first] : [family, given];
+  if (of === undefined || by === undefined) return `{ literal: ${asWritten(name)} }`;
+  return `{ family: ${asWritten(of)}, given: ${asWritten(by)} }`;
+}
+
+/** How one text is written where a list is asked for, or a person, or a list of them. */
+export function formRemedy(data: unknown, isList: boolean, isPerson: boolean): string | undefined {
+  if (typeof data !== "string" || data.trim() === "" || !(isList || isPerson)) return undefined;
+  const one = isPerson ? personFrom(data) : asWritten(data.trim());
+  return `Write ${isList ? `[${one}]` : one}${isPerson ? ", or literal: for a name without parts" : ""}.`;
+}
+
 /** A number whose point may stand before decimals, or part thousands. */
 const unclearNumber = /^(-?[1-9]\d{0,2})\.(\d{3})$/;
 

@@ -187,6 +187,97 @@ describe("a first mistake is told of in words that mend it", () => {
     ).toHaveLength(1);
   });
 
+  const article = (front: string, text: string): Files => ({
+    "content/articles/essay.md": `---\ntitle: Essay\n${front}---\n${text}\n`,
+  });
+
+  it.each<[string, Files, string]>([
+    [
+      "a tab before a field",
+      one("parts:\n\tlens: present\nset: x\nstatus: offered\nfeatures:\n  lock: iron"),
+      "content/items/one/index.md:5 yaml-syntax Found a tab before a field; expected spaces. Indent with spaces.",
+    ],
+    [
+      "a column left out of a header that needs it",
+      {
+        "content/sightings/log.csv":
+          "seen,variant,serial\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,A3\n",
+      },
+      'content/sightings/log.csv:1 missing-field Found no column "kind"; expected it to be there.',
+    ],
+    [
+      "a column left out of a header that could do without",
+      {
+        "content/sightings/log.csv":
+          "seen,variant,kind\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,a, b\n",
+      },
+      "content/sightings/log.csv:1 csv-syntax Found 3 columns; expected 4, as many as there are cells in the rows. A column is missing from the header, or one is there that no row has.",
+    ],
+    [
+      "an author as a text",
+      {
+        "content/sources.yaml": "- { id: letter, title: A letter, author: Jens Maas }\n",
+        ...article("", "As he wrote [@letter, p. 3]."),
+      },
+      'content/sources.yaml:1 wrong-type Found "Jens Maas"; expected a list. Write [{ family: Maas, given: Jens }], or literal: for a name without parts.',
+    ],
+    [
+      "an author as a text within a list",
+      { "content/sources.yaml": '- { id: letter, title: A letter, author: ["Maas, J."] }\n' },
+      'content/sources.yaml:1 wrong-type Found "Maas, J."; expected a mapping of fields. Write { family: Maas, given: J. }, or literal: for a name without parts.',
+    ],
+    [
+      "a bibliography that cannot be read",
+      {
+        "content/sources.yaml": "- { id: letter, title: A letter\n",
+        ...article("", "As he wrote [@letter, p. 3]."),
+      },
+      'content/sources.yaml:2 yaml-syntax Found a brace that is not closed; expected "}" before this.',
+    ],
+    [
+      "the authors of an article as a text",
+      article("authors: Ilse Varn\n", "Text."),
+      'content/articles/essay.md:3 wrong-type Found "Ilse Varn"; expected a list. Write [Ilse Varn].',
+    ],
+    [
+      "a field of custody that is kept private, misspelt",
+      one("provenance: [{ date: 2001, event: acquired, evidence: x, from: y, private: [form] }]"),
+      'content/items/one/index.md:4 wrong-value Found "form"; expected one of its 10 values. Did you mean "from"?',
+    ],
+  ])("%s is told of once, and with nothing that is its doing", (_, files, sentence) => {
+    expect(told(files).filter((each) => !/ (?:no-photograph|mark-not-recorded) /.test(each))).toEqual([
+      sentence,
+    ]);
+  });
+
+  it.each([
+    ["{ count: 240, low: 250, source: s }", '"low" as well; expected either a count, or low and high'],
+    [
+      "{ count: 240, low: 230, high: 250, source: s }",
+      '"low" as well; expected either a count, or low and high',
+    ],
+    ["{ low: 250, source: s }", 'no field "high"; expected it to be given'],
+    ["{ source: s }", 'no field "count"; expected it to be given'],
+  ])("made: %s", (made, sentence) => {
+    const files = { "content/sources.yaml": "- { id: s, title: S }\n" };
+    const found = told(files, `${parts}made: ${made}\n`).filter((each) => each.includes("chest-a.yaml"));
+    expect(found.map((each) => each.replace(/^.*Found /, ""))).toEqual([`${sentence}.`]);
+  });
+
+  it("a model that is nearly one that counts", () => {
+    const accepting =
+      "parts: { lens: { accepts: [{ model: iron-clamp, credit: 0.5 }, { model: tin-2, credit: 0.5 }] } }\n";
+    const models = (...each: string[]) =>
+      told(
+        one(`parts: { lens: [${each.map((model) => `{ state: substitute, model: ${model} }`).join(", ")}] }`),
+        accepting,
+      ).filter((found) => found.includes("unaccepted-model"));
+    expect(models("iorn-clamp")).toEqual([
+      'content/items/one/index.md:4 unaccepted-model Found "iorn-clamp", which counts for nothing; expected a model that the reference accepts, or quite another. Did you mean "iron-clamp"?',
+    ]);
+    expect(models("iron-clamp", "wooden-clamp", "tin-3")).toEqual([]);
+  });
+
   it("a log with semicolons is told of once", () => {
     const log = { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" };
     expect(told(log).filter((each) => each.includes("log.csv"))).toHaveLength(1);

@@ -1,5 +1,6 @@
 import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import type { Locus } from "../../diagnostics/place.ts";
+import { isKnownSource } from "../../records/check-named.ts";
 import type { Collection } from "../../records/collection.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
@@ -23,7 +24,7 @@ export function checkTexts(
       if (publish) lookup ??= lookupOf(publish());
       return lookup ?? null;
     },
-    hasSource: (id) => collection.sources.has(id),
+    hasSource: (id) => isKnownSource(collection, id),
     sources: () => collection.sources.keys(),
   };
   const told = (problems: readonly TextProblem[], locate: (problem: TextProblem) => Locus): Diagnostic[] =>

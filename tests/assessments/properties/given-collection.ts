@@ -88,6 +88,7 @@ export const collection = ({
   sightings,
   articles: new Map(),
   sources: new Map(),
+  isMissingSources: false,
   hazards: new Map(),
   scales: new Map(),
   ...more,
