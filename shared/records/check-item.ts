@@ -51,10 +51,11 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
     report(leaves ? "outside-root" : "missing-file", document, path, {
       found: `"${file}"`,
       expected: leaves ? "a file beside the item" : "a file of this name beside the item",
-      remedy: suggestion(
-        file,
-        [...files].filter((each) => each.startsWith(folder)).map((each) => each.slice(folder.length)),
-      ),
+      remedy:
+        suggestion(
+          file,
+          [...files].filter((each) => each.startsWith(folder)).map((each) => each.slice(folder.length)),
+        ) ?? (leaves ? undefined : `Put it into ${folder} first.`),
     });
   };
   for (const [at, photo] of item.photos.entries()) beside(["photos", at, "file"], photo.file);

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { pilotageFolder } from "./pilotage.ts";
@@ -43,6 +43,24 @@ describe("fittedcase import items", () => {
 
     const again = await runHere(importing, folder);
     expect(again.out).toContain("0 rows brought in; 1 row there already; 2 rows rejected.");
+  });
+
+  it("says where pictures must lie of an item that shows some", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet(
+      'id,title,variant,photos\nattic,The attic outfit,pilot-mk2,"[{ file: open.png, alt: Open }]"\n',
+      "items.csv",
+    );
+    const importing = ["import", "items", file, "--map", "items.map.yaml", "--root", root];
+    await runHere(["import", "items", file, "--root", root], folder);
+    const { code, out } = await runHere(importing, folder);
+    expect(code).toBe(1);
+    expect(out).toContain(
+      'row 2: photos: Found "open.png"; expected a file of this name beside the item. Put it into content/items/attic/ first.',
+    );
+    mkdirSync(path.join(root, "content/items/attic"));
+    writeFileSync(path.join(root, "content/items/attic/open.png"), "");
+    expect((await runHere(importing, folder)).out).toContain("1 row brought in");
   });
 
   // As a keyboard without these letters writes them: common practice, no source.
