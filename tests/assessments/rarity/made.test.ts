@@ -123,6 +123,8 @@ describe("what the serials say of the number made", () => {
       { says: "serials-not-shown", values: { serials: 3 } },
     ]);
     expect(made({ serials: [range({ from: 1, to: 5 })] }, [], ["1", "9"]).caveats).toEqual([]);
+    const unbegun = { serials: [range({ prefix: "N", to: 90 })] };
+    expect(said(made(unbegun, numbers(2, 6, 7, 14), ["N5", "N91"]).caveats)).toContain("serials-not-shown");
   });
 
   it("takes nothing for granted where both ends of every range are known", () => {

@@ -245,13 +245,14 @@ describe("the survival rate", () => {
         statement("made-withheld"),
       );
     expect(rate(survivors(20, 10, 40), made(0)).insufficient).toEqual(statement("made-withheld"));
-    const conflict = namingConflict(survivors(20, 10, 40), 7, made(15));
-    expect(rate(conflict, made(15))).toMatchObject({
-      value: null,
-      low: null,
-      high: null,
-      caveats: [statement("lower-bound-only")],
-      insufficient: statement("survivors-exceed-made"),
-    });
+    for (const known of [7, 16]) {
+      expect(rate(namingConflict(survivors(20, 10, 40), known, made(15)), made(15))).toMatchObject({
+        value: null,
+        low: null,
+        high: null,
+        caveats: [statement("lower-bound-only")],
+        insufficient: statement("survivors-exceed-made"),
+      });
+    }
   });
 });
