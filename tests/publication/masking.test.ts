@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { hiddenSerials, maskSerial, redactorFor, redactorOf } from "../../shared/publication/masking.ts";
+import type { Item } from "../../shared/records/item.ts";
+import { line } from "../assessments/properties/given.ts";
+import { item } from "../assessments/properties/given-collection.ts";
+
+// From what the README promises: serials are masked in their last digits, in whatever text names them, a number alone only
+// in the texts of its own item.
+const masked = (serial: string, more: Partial<Item> = {}): Item =>
+  item("own", { serial, publish: { serial: "masked", price: "hidden" }, ...more });
+
+describe("a masked serial", () => {
+  it.each([
+    ["H2118", "H21••"],
+    ["H 2118", "H 21••"],
+    ["271828", "2718••"],
+    ["M 12/34", "M 12/••"],
+    ["X1Y2Z", "X•Y•Z"],
+    ["A-7", "A-•"],
+    ["12", "••"],
+    ["ABC", "•••"],
+    ["AB-C", "••-•"],
+    ["\u0661\u0662\u0663", "\u0661••"],
+  ])("%s is shown as %s", (serial, shown) => {
+    expect(maskSerial(serial)).toBe(shown);
+  });
+});
+
+describe("a text about something else", () => {
+  const redact = redactorOf(hiddenSerials([masked("H2118")]));
+
+  it.each([
+    ["It lay beside H2118.", "It lay beside H21••."],
+    ["h2118, H 2118, H-2118, H.2118 and H/2118", "H21••, H21••, H21••, H21•• and H21••"],
+    ["Its tag H2118a", "Its tag H21••a"],
+    ["(H2118)", "(H21••)"],
+  ])("%j reads %j", (text, shown) => {
+    expect(redact(text)).toBe(shown);
+  });
+
+  it.each(["2118 were made.", "H21189 is another.", "GH2118 is another.", "H211 8"])("%j stays", (text) => {
+    expect(redact(text)).toBe(text);
+  });
+
+  it("keeps the serial that its own record bears", () => {
+    expect(redact("H 2118, as its neighbour", "H2118")).toBe("H 2118, as its neighbour");
+  });
+
+  it("is not searched for numbers that may count anything", () => {
+    expect(hiddenSerials([masked("118"), masked("271828")]).map(({ serial }) => serial)).toEqual(["271828"]);
+  });
+
+  it("never holds all digits of a hidden serial, whatever stands between its letters and its number", () => {
+    const letters = fc.stringMatching(/^[A-Z]{1,3}$/);
+    const number = fc.integer({ min: 100, max: 99_999_999 });
+    const between = fc.constantFrom("", " ", "-", ".", "/", "\u2013", " - ");
+    fc.assert(
+      fc.property(letters, number, between, (prefix, digits, sign) => {
+        const told = redactorOf(hiddenSerials([masked(`${prefix}${digits}`)]))(
+          `see ${prefix}${sign}${digits}, p. 3`,
+        );
+        expect(told).not.toContain(String(digits));
+        expect(told).toMatch(/^see .*, p\. 3$/);
+      }),
+    );
+  });
+});
+
+describe("a text of its own item", () => {
+  it("does not tell the number without its letters either", () => {
+    expect(redactorFor(masked("H2118"))("No. 2118, in 4 trays")).toBe("No. 21••, in 4 trays");
+    expect(redactorFor(masked("H271828"))("No. 271 828 or 271,828")).toBe("No. 2718•• or 2718••");
+  });
+
+  it("tells no serial of its parts", () => {
+    const parts = new Map([["lens", [{ ...line("present"), serial: "K77421" }]]]);
+    expect(redactorFor(masked("H2118", { parts }))("The lens, K 77421")).toBe("The lens, K774••");
+  });
+
+  it("counts lenses with a number of two figures, though the serial may end in it", () => {
+    expect(redactorFor(masked("H21"))("21 lenses")).toBe("21 lenses");
+  });
+
+  it("stays as it is where its serial is shown, and tells nothing of one that is hidden", () => {
+    const text = "H2118";
+    expect(redactorFor(masked(text, { publish: { serial: "shown", price: "hidden" } }))(text)).toBe(text);
+    expect(redactorFor(masked(text, { publish: { serial: "hidden", price: "hidden" } }))(text)).toBe("•••");
+  });
+});
