@@ -1,56 +1,88 @@
+import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "./collection.ts";
+import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
 import { serialKey } from "./serial.ts";
+import type { Sighting } from "./sighting.ts";
 
 /** A name without what people write now so, now so: capitals, spaces and hyphens. */
 const loose = (name: string): string => name.toLowerCase().replace(/[\s_\u2010-\u2015-]+/g, "");
 
-interface Known {
-  /** As it is written, for each way in which it is written otherwise. */
-  readonly names: Map<string, string>;
-  readonly serials: Map<string, string>;
-}
+const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
 
 /**
  * The names of examples against each other, within a variant: one name with two serials joins what may be two outfits,
- * and two spellings of one name part what may be one.
+ * and two names that are nearly one, or the id of an item that bears no name, part what may be one.
  */
 export function checkExamples({ items, sightings }: Collection, report: Report): void {
-  const variants = new Map<string, Known>();
-  const knownOf = (variant: string): Known => {
-    const known = variants.get(variant) ?? { names: new Map(), serials: new Map() };
-    variants.set(variant, known);
-    return known;
-  };
-  for (const { id, variant, example, serial, census } of items.values()) {
-    if (!census) continue;
-    const { names, serials } = knownOf(variant);
-    const name = example?.trim() ?? id;
-    if (!names.has(loose(name))) names.set(loose(name), name);
-    if (example !== undefined && serial !== undefined && !serials.has(name)) serials.set(name, serial);
+  const counted = grouping(
+    [...items.values()].filter(({ census }) => census),
+    ({ variant }) => variant,
+  );
+  const named = grouping(
+    sightings.filter((row) => nameOf(row) !== ""),
+    ({ variant }) => variant,
+  );
+  for (const [variant, rows] of named) {
+    const own = counted.get(variant) ?? [];
+    const byName = grouping(rows, nameOf);
+    checkSpelling(byName, own, report);
+    checkIds(byName, own, report);
+    checkSerials(byName, own, report);
   }
-  const told = new Set<string>();
-  for (const { variant, example, serial, document } of sightings) {
-    const name = example?.trim();
-    if (name === undefined || name === "") continue;
-    const { names, serials } = knownOf(variant);
-    const other = names.get(loose(name));
-    if (other === undefined) names.set(loose(name), name);
-    else if (other !== name && !told.has(`${variant} ${name}`)) {
-      told.add(`${variant} ${name}`);
-      report("doubtful-example", document, ["example"], {
+}
+
+type ByName = ReadonlyMap<string, readonly Sighting[]>;
+
+function checkSpelling(byName: ByName, items: readonly Item[], report: Report): void {
+  const known = new Map(items.flatMap(({ example }) => (example ? [[loose(example), example.trim()]] : [])));
+  for (const [name, [row]] of byName) {
+    const other = known.get(loose(name));
+    if (other === undefined) known.set(loose(name), name);
+    else if (other !== name && row)
+      report("doubtful-example", row.document, ["example"], {
         found: `"${name}", which counts as another example than "${other}"`,
         expected: "one spelling for one example",
         remedy: `Did you mean "${other}"?`,
       });
+  }
+}
+
+/** An item goes by its `example` or its serial, and not by its id. */
+function checkIds(byName: ByName, items: readonly Item[], report: Report): void {
+  const byId = new Map(items.map((item) => [loose(item.id), item]));
+  for (const [name, rows] of byName) {
+    const item = byId.get(loose(name));
+    const [row] = rows;
+    if (!item || !row || (item.example !== undefined && loose(item.example) === loose(name))) continue;
+    const { id, example, serial } = item;
+    const isOne = (each: Sighting) =>
+      serial !== undefined && each.serial !== undefined && serialKey(each.serial) === serialKey(serial);
+    if (rows.some(isOne)) continue;
+    report("doubtful-example", row.document, ["example"], {
+      found: `"${name}", which counts as another example than the item "${id}"`,
+      expected:
+        example === undefined
+          ? `"example: ${name}" in that item, too, where they are one`
+          : `"${example}", as that item has it, where they are one`,
+    });
+  }
+}
+
+function checkSerials(byName: ByName, items: readonly Item[], report: Report): void {
+  const ofItems = new Map(
+    items.flatMap(({ example, serial }) => (example && serial ? [[example.trim(), serial]] : [])),
+  );
+  for (const [name, rows] of byName) {
+    let first = ofItems.get(name);
+    for (const { serial, document } of rows) {
+      if (serial === undefined) continue;
+      first ??= serial;
+      if (serialKey(first) !== serialKey(serial))
+        report("doubtful-example", document, ["serial"], {
+          found: `"${serial}" of "${name}", which has "${first}" elsewhere and counts as one example`,
+          expected: "one serial for one example, or a name of its own for each",
+        });
     }
-    if (serial === undefined) continue;
-    const first = serials.get(name);
-    if (first === undefined) serials.set(name, serial);
-    else if (serialKey(first) !== serialKey(serial))
-      report("doubtful-example", document, ["serial"], {
-        found: `"${serial}" of "${name}", which has "${first}" elsewhere and counts as one example`,
-        expected: "one serial for one example, or a name of its own for each",
-      });
   }
 }
