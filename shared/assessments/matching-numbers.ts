@@ -1,6 +1,7 @@
 import type { PartLine } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
-import { isMarkOfSet, markOfSet, numbersOfSet, setPlace } from "../records/set-marks.ts";
+import { isMarkOfSet, numbersOfSet } from "../records/set-marks.ts";
+import { markOfSet, setPlace } from "../records/set-place.ts";
 import type { Part } from "../records/variant.ts";
 
 /**

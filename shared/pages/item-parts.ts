@@ -1,5 +1,5 @@
 import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
-import { setPlace } from "../publication/set-marks.ts";
+import { setPlace } from "../publication/set-place.ts";
 import type { Words } from "../words/words.ts";
 import type { Link } from "./page.ts";
 

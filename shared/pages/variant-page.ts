@@ -1,7 +1,7 @@
 import { exceedsMade } from "../publication/exceeds-made.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../publication/published.ts";
 import type { variantPlots } from "../publication/references/plot-at.ts";
-import { markOfSet } from "../publication/set-marks.ts";
+import { markOfSet } from "../publication/set-place.ts";
 import { addresses } from "./addresses.ts";
 import { entriesOnPage } from "./catalogue-page.ts";
 import { type CiteView, citeView } from "./cite-view.ts";

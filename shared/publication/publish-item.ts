@@ -6,7 +6,7 @@ import type { MarkFinding } from "../assessments/matching-numbers.ts";
 import { assessProvenance, type Provenance } from "../assessments/provenance.ts";
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
-import { markOfSet, setPlace } from "../records/set-marks.ts";
+import { markOfSet, setPlace } from "../records/set-place.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";

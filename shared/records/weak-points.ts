@@ -1,7 +1,8 @@
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
-import { isMarkOfSet, markOfSet, setPlace } from "./set-marks.ts";
+import { isMarkOfSet } from "./set-marks.ts";
+import { markOfSet, setPlace } from "./set-place.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Part, Variant } from "./variant.ts";
 

@@ -21,7 +21,8 @@ const variants: Readonly<Record<string, string>> = {
   few: "name: Few\nserials: [{ prefix: F, from: 1, source: ledger }]\n",
   range: "name: Range\nmade: { low: 40, high: 50, source: ledger }\n",
   unmade: "name: Unmade\n",
-  exceeding: "name: Exceeding\nmade: { count: 3, source: ledger }\n",
+  exceeding: "name: Exceeding\nmade: { count: 5, source: ledger }\n",
+  outnumbering: "name: Outnumbering\nmade: { count: 1, source: ledger }\n",
 };
 
 const log = `seen,variant,serial,example,source,kind,list,present
@@ -37,6 +38,8 @@ const log = `seen,variant,serial,example,source,kind,list,present
 2001,exceeding,,e2,ledger,record,,
 2001,exceeding,,e3,ledger,record,,
 2001,exceeding,,e4,ledger,record,,
+2001,outnumbering,,n1,ledger,record,,
+2001,outnumbering,,n2,ledger,record,,
 `;
 
 const telling: Files = {
@@ -95,7 +98,9 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["unmade", "How many were made is not known well enough."],
     ["range", "The record gives a range and no number: 40 to 50."],
     ["exceeding", "More are estimated to survive than were made"],
-    ["exceeding", "More are estimated to survive than the 3 that were made"],
+    ["exceeding", "More are estimated to survive than the 5 that were made"],
+    ["outnumbering", "More are known than were made"],
+    ["outnumbering", "2 different examples are known, and 1 is said to have been made: a record is wrong."],
   ])("%s: %s", (variant, reason) => {
     expect(told(`variants/${variant}`)).toContain(reason);
   });

@@ -1,4 +1,4 @@
-import { setPlace } from "../../records/set-marks.ts";
+import { setPlace } from "../../records/set-place.ts";
 import type { Part } from "../../records/variant.ts";
 import type { Caution } from "../cautions.ts";
 import { markWords } from "../mark-words.ts";
