@@ -33,7 +33,7 @@ export function sourcesOf(examples: readonly Example[]): ReadonlySet<string | un
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
   const { sightings, once, twice } = frequenciesOf(examples);
-  const isOnceOnly = once === sightings;
+  const isOnceOnly = sightings > 0 && once === sightings;
   const basis: Basis = {
     unit: "share",
     confidence,

@@ -58,7 +58,10 @@ describe("coverage", () => {
   });
 
   it("is withheld without a sighting", () => {
-    expect(assessCoverage([], 0.95)).toMatchObject({ value: null, insufficient: statement("no-sighting") });
+    const none = assessCoverage([], 0.95);
+    expect(none).toMatchObject({ value: null, insufficient: statement("no-sighting") });
+    // There is no number that would say next to nothing.
+    expect(said(none)).toEqual(["assumes-independent-sightings"]);
   });
 });
 
