@@ -2,9 +2,9 @@ import { casePlan } from "../plots/case-plan.ts";
 import { completenessInterval } from "../plots/completeness-interval.ts";
 import { custodyLine } from "../plots/custody-line.ts";
 import { partRates } from "../plots/part-rates.ts";
-import { serialRanges } from "../plots/serial-ranges.ts";
+import { rangesSideBySide, serialRanges } from "../plots/serial-ranges.ts";
 import { sightingsOverYears } from "../plots/sightings-over-years.ts";
-import type { PublishedItem, PublishedVariant } from "../publication/published.ts";
+import type { PublishedFamily, PublishedItem, PublishedVariant } from "../publication/published.ts";
 import { itemPlots, type PlotAt, variantPlots } from "../publication/references/plot-at.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { yearsOf } from "./years-of.ts";
@@ -25,6 +25,25 @@ export function drawing(at: PlotAt, index: Index, place: Place): string | null {
     ? variantDrawing(at.plot, at.variant, index, { ...place, label })
     : itemDrawing(at.plot, at.item, index, { ...place, label });
 }
+
+/** The serials of a family's variants on one scale; null where no range of any is known. */
+export function serialsOfFamily(
+  { name }: PublishedFamily,
+  members: readonly PublishedVariant[],
+  { words }: Pick<Index, "words">,
+): string | null {
+  const series = members.map(({ name: of, serials, sightings }) => ({
+    name: of,
+    ranges: serials,
+    seen: seenSerials(sightings),
+  }));
+  if (series.every(({ ranges }) => ranges.length === 0)) return null;
+  const label = words.pages.family.serialsLabel(name);
+  return rangesSideBySide(series, { idPrefix: "serials", words, label });
+}
+
+const seenSerials = (sightings: PublishedVariant["sightings"]): string[] =>
+  sightings.flatMap(({ serial }) => serial ?? []);
 
 /** What a drawing shows, in words. */
 export function drawingLabel(at: PlotAt, { words }: Pick<Index, "words">): string {
@@ -66,7 +85,7 @@ function variantDrawing(
     case "serials":
       return serialRanges(variant.serials, {
         ...options,
-        seen: variant.sightings.flatMap(({ serial }) => serial ?? []),
+        seen: seenSerials(variant.sightings),
       });
     case "parts":
       return partRates(variant.parts, options);

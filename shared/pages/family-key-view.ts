@@ -1,4 +1,4 @@
-import type { KeyStep, PublishedFamily } from "../publication/published.ts";
+import type { KeyStep, PublishedFamily, PublishedVariant } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { plain } from "./item-parts.ts";
@@ -21,11 +21,14 @@ export interface FamilyKeyView {
   readonly sets: readonly string[];
   /** Whether they are the smallest, and whether all of them are here. */
   readonly proof: readonly string[];
-  /** Pairs that no feature separates. */
+  /** Pairs that no feature is sure to separate, with those that may. */
   readonly unseparated: readonly string[];
 }
 
-export function familyKeyView(family: PublishedFamily, { words }: CollectionIndex): FamilyKeyView | null {
+export function familyKeyView(
+  family: PublishedFamily,
+  { words, variants }: CollectionIndex,
+): FamilyKeyView | null {
   const { key } = family;
   if (family.variants.length < 2) return null;
   const { list, item, family: say } = words.pages;
@@ -59,6 +62,22 @@ export function familyKeyView(family: PublishedFamily, { words }: CollectionInde
       key.proven ? say.proven : say.notProven,
       ...(key.proven && !key.complete ? [say.notAllListed(key.sets.length)] : []),
     ],
-    unseparated: key.unseparated.map((pair) => list(pair.map(variantName))),
+    unseparated: key.unseparated.map((pair) => {
+      const names = list(pair.map(variantName));
+      const may = family.features.filter(({ id }) =>
+        mayDiffer(
+          id,
+          pair.map((of) => variants.get(of)),
+        ),
+      );
+      return may.length > 0 ? say.mayBeSeparated(names, list(may.map(({ name }) => name))) : names;
+    }),
   };
+}
+
+/** Whether some value of a feature is found on the one and not on the other. */
+function mayDiffer(feature: string, pair: readonly (PublishedVariant | undefined)[]): boolean {
+  const [a = [], b = []] = pair.map((variant) => variant?.features.find(({ id }) => id === feature)?.values);
+  const isKnown = a.length > 0 && b.length > 0;
+  return isKnown && (a.some((value) => !b.includes(value)) || b.some((value) => !a.includes(value)));
 }

@@ -3,6 +3,7 @@ import { addresses } from "./addresses.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import { type CiteView, citeView } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { serialsOfFamily } from "./drawings.ts";
 import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
 import { type FigureView, figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
@@ -45,6 +46,8 @@ export interface FamilyPage extends PageHead {
   /** Null where they have nothing in common. */
   readonly commonTitle: string | null;
   readonly key: FamilyKeyView | null;
+  /** SVG; null where no range of serials is known. */
+  readonly serialPlot: string | null;
   readonly hazards: readonly HazardView[];
   readonly features: readonly {
     readonly id: string;
@@ -122,6 +125,7 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
     differing: table(true),
     common,
     key: familyKeyView(family, index),
+    serialPlot: serialsOfFamily(family, members, index),
     commonTitle: inCommon > 0 ? say.rest(inCommon) : null,
     hazards: hazardViews(
       mergeHazards(members.map(({ hazards }) => hazards)),

@@ -2,15 +2,13 @@ import type { PublishedSerialRange } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { roundTicks } from "./round-ticks.ts";
-import { type SerialRow, serialRows } from "./serial-rows.ts";
+import { type SerialRow, type SerialSeries, serialRows } from "./serial-rows.ts";
 import { coordinate, element } from "./svg-markup.ts";
 import { brokenLines, shortened } from "./text-lines.ts";
 import { textWidth } from "./text-width.ts";
 import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
 
-export interface SerialRangesOptions extends PlotOptions {
-  /** Serials of the sightings. */
-  readonly seen: readonly string[];
+interface SerialRangesOptions extends PlotOptions {
   /** The serial of this example, where it is shown. */
   readonly own?: string | null;
 }
@@ -25,23 +23,30 @@ const openEnd = 34;
 const shortest = 18;
 
 /** Each range of serials as a rail, to scale, with a stroke for each serial seen and a mark for this one. */
-export function serialRanges(ranges: readonly PublishedSerialRange[], options: SerialRangesOptions): string {
+export const serialRanges = (
+  ranges: readonly PublishedSerialRange[],
+  /** `seen`: serials of the sightings. */
+  { seen, ...options }: SerialRangesOptions & { readonly seen: readonly string[] },
+): string => rangesSideBySide([{ name: null, ranges, seen }], options);
+
+/** The ranges of several variants, those of one prefix on one scale: what a serial alone can decide between them. */
+export function rangesSideBySide(series: readonly SerialSeries[], options: SerialRangesOptions): string {
   return twoWidths("serial-ranges", options.idPrefix, (breadth, idPrefix) =>
-    drawRanges(ranges, options, breadth, idPrefix),
+    drawRanges(series, options, breadth, idPrefix),
   );
 }
 
 function drawRanges(
-  ranges: readonly PublishedSerialRange[],
+  series: readonly SerialSeries[],
   options: SerialRangesOptions,
   breadth: Breadth,
   idPrefix: string,
 ): string {
   const { words, label } = options;
   const across = unitsAcross[breadth];
-  const { groups, unplaced } = serialRows(ranges, options.seen, options.own ?? null);
+  const { groups, unplaced } = serialRows(series, options.own ?? null);
   const notes = [
-    ...(ranges.length === 0 ? [words.plots.serialRanges.none.replace(/\.$/, "")] : []),
+    ...(groups.length === 0 ? [words.plots.serialRanges.none.replace(/\.$/, "")] : []),
     ...(unplaced > 0 ? [words.plots.serialRanges.unplaced(words.numbers.count(unplaced), unplaced)] : []),
   ];
   const content: string[] = [];
@@ -107,8 +112,10 @@ function spanOf({ range }: SerialRow, { words }: SerialRangesOptions): string {
 function drawRow(row: SerialRow, { x }: Scale, options: SerialRangesOptions, across: number): Piece {
   const { range } = row;
   const { own, made, skipped } = options.words.plots.serialRanges;
-  const heading = brokenLines(spanOf(row, options), size, across);
+  const span = spanOf(row, options);
+  const heading = brokenLines(row.name ?? span, size, across);
   const facts = [
+    ...(row.name === null ? [] : [span]),
     ...(range.made === null ? [] : [made(options.words.date(range.made))]),
     ...(range.skipped ? [skipped] : []),
   ].join(" · ");
@@ -191,7 +198,8 @@ function describeRow(row: SerialRow, options: SerialRangesOptions): string {
   const { words } = options;
   const { range, made, skipped, seen, own } = words.plots.serialRanges;
   const count = row.seen.length;
-  return range(spanOf(row, options), [
+  const span = spanOf(row, options);
+  return range(row.name === null ? span : `${row.name}: ${span}`, [
     ...(row.range.made === null ? [] : [made(words.date(row.range.made))]),
     ...(row.range.skipped ? [skipped] : []),
     seen(words.numbers.count(count), count),

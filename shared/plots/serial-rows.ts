@@ -1,7 +1,17 @@
+import { grouping } from "../lists/grouping.ts";
 import type { PublishedSerialRange } from "../publication/published.ts";
+
+/** The ranges of one variant, with the serials that were seen of it. */
+export interface SerialSeries {
+  /** Its name where several stand beside one another. */
+  readonly name: string | null;
+  readonly ranges: readonly PublishedSerialRange[];
+  readonly seen: readonly string[];
+}
 
 /** A range with what lies in it, on the scale of its prefix. */
 export interface SerialRow {
+  readonly name: string | null;
   readonly range: PublishedSerialRange;
   /** As far as it is known or seen to reach. */
   readonly low: number;
@@ -11,7 +21,7 @@ export interface SerialRow {
 }
 
 export interface SerialRows {
-  /** Ranges of one prefix, in the order of the reference. */
+  /** Ranges of one prefix, in the order in which they are given. */
   readonly groups: readonly (readonly SerialRow[])[];
   /** Different serials that lie in no range. */
   readonly unplaced: number;
@@ -23,11 +33,23 @@ const fold = (serial: string): string => serial.normalize("NFKC").replace(/\s+/g
 /** What a masked serial has in place of its digits: where it lies is nobody's to know. */
 const masked = "\u2022";
 
-export function serialRows(
-  ranges: readonly PublishedSerialRange[],
-  seen: readonly string[],
+export function serialRows(series: readonly SerialSeries[], own: string | null): SerialRows {
+  const found = series.map((each) => rowsOf(each, own));
+  return {
+    groups: [
+      ...grouping(
+        found.flatMap(({ rows }) => rows),
+        ({ range }) => fold(range.prefix),
+      ).values(),
+    ],
+    unplaced: found.reduce((sum, { unplaced }) => sum + unplaced, 0),
+  };
+}
+
+function rowsOf(
+  { name, ranges, seen }: SerialSeries,
   own: string | null,
-): SerialRows {
+): { readonly rows: readonly SerialRow[]; readonly unplaced: number } {
   const numbers = ranges.map(() => new Set<number>());
   let unplaced = 0;
   for (const serial of new Set(seen.map(fold))) {
@@ -40,22 +62,20 @@ export function serialRows(
   }
   const ownSerial = own === null ? "" : fold(own);
   const ownAt = ranges.findIndex((range) => numberIn(range, ownSerial) !== null);
-  const groups = new Map<string, SerialRow[]>();
-  ranges.forEach((range, at) => {
+  const rows = ranges.map((range, at): SerialRow => {
     const ownNumber = at === ownAt ? numberIn(range, ownSerial) : null;
     const inside = [...(numbers[at] ?? [])].sort((a, b) => a - b);
     const known = [range.from, range.to, ownNumber, ...inside].flatMap((number) => number ?? []);
-    const row = {
+    return {
+      name,
       range,
       low: range.from ?? known.reduce((a, b) => Math.min(a, b), known[0] ?? 1),
       high: range.to ?? known.reduce((a, b) => Math.max(a, b), known[0] ?? 1),
       seen: inside,
       own: ownNumber,
     };
-    const prefix = fold(range.prefix);
-    groups.set(prefix, [...(groups.get(prefix) ?? []), row]);
   });
-  return { groups: [...groups.values()], unplaced };
+  return { rows, unplaced };
 }
 
 function numberIn({ prefix, from, to }: PublishedSerialRange, folded: string): number | null {

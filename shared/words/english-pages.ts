@@ -486,7 +486,7 @@ export const englishPages = {
     rangeSource: "Source",
     rangeFrom: (prefix: string, from: string | null, to: string | null) =>
       `${from === null ? "(start not known)" : prefix + from} to ${to === null ? "(end not known)" : prefix + to}`,
-    skipped: "numbers left unused",
+    skipped: "some numbers left unused",
     page: (page: string) => `p. ${page}`,
     noSerials: "No range of serials is known.",
     partSerials: "Serials of the parts",
@@ -534,7 +534,11 @@ export const englishPages = {
     otherSets: (count: number) =>
       count === 1 ? "One other set does as well" : `${count} other sets do as well`,
     notAllListed: (count: number) => `There are more of them than the ${count} that are listed.`,
-    unseparated: "No feature separates",
+    unseparated: "No feature is sure to separate",
+    mayBeSeparated: (pair: string, features: string) => `${pair} (perhaps ${features})`,
+    serialsLabel: (name: string) => `Serials of ${name} seen, along the ranges issued of each variant`,
+    serialsNote:
+      "A stroke is a serial that was seen. Ranges of one prefix stand on one scale, where that can be drawn.",
     features: "What tells them apart, and where to look",
     effort: "Seen",
     values: "Found as",

@@ -38,7 +38,7 @@ export const englishPlots: PlotWords = {
       return to === null ? `from ${from}` : from === to ? from : `${from} to ${to}`;
     },
     made: (date) => `made ${date}`,
-    skipped: "numbers left unused",
+    skipped: "some numbers left unused",
     seen: (count, number) => plural(number, count, "serial seen", "serials seen"),
     unplaced: (count, number) => `${plural(number, count, "serial")} outside these ranges`,
     description: (ranges, notes) => sentences([...ranges, ...notes]),

@@ -482,7 +482,7 @@ export const germanPages: PageWords = {
     rangeSource: "Quelle",
     rangeFrom: (prefix, from, to) =>
       `${from === null ? "(Anfang nicht bekannt)" : prefix + from} bis ${to === null ? "(Ende nicht bekannt)" : prefix + to}`,
-    skipped: "ungenutzte Nummern",
+    skipped: "einige Nummern ungenutzt",
     page: (page) => `S. ${page}`,
     noSerials: "Keine Nummernreihe ist bekannt.",
     partSerials: "Nummern der Teile",
@@ -532,7 +532,11 @@ export const germanPages: PageWords = {
     otherSets: (count) =>
       count === 1 ? "Eine andere Auswahl leistet dasselbe" : `${count} andere leisten dasselbe`,
     notAllListed: (count) => `Es gibt mehr davon als die ${count}, die aufgeführt sind.`,
-    unseparated: "Kein Merkmal unterscheidet",
+    unseparated: "Kein Merkmal unterscheidet sicher",
+    mayBeSeparated: (pair, features) => `${pair} (vielleicht ${features})`,
+    serialsLabel: (name) => `Nachgewiesene Nummern von ${name}, entlang der vergebenen Reihen jeder Variante`,
+    serialsNote:
+      "Ein Strich ist eine nachgewiesene Nummer. Reihen mit einem gemeinsamen Vorsatz stehen auf einem Maßstab, wo sich das zeichnen lässt.",
     features: "Was sie unterscheidet und wo hinzusehen ist",
     effort: "Zu sehen",
     values: "Kommt vor als",

@@ -39,7 +39,7 @@ export const germanPlots: PlotWords = {
       return to === null ? `ab ${from}` : from === to ? from : `${from} bis ${to}`;
     },
     made: (date) => `gefertigt ${date}`,
-    skipped: "ungenutzte Nummern",
+    skipped: "einige Nummern ungenutzt",
     seen: (count, number) => counted(number, count, "nachgewiesene Nummer", "nachgewiesene Nummern"),
     unplaced: (count, number) => `${counted(number, count, "Nummer", "Nummern")} außerhalb dieser Reihen`,
     description: (ranges, notes) => sentences([...ranges, ...notes]),

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { completenessInterval, completenessMark } from "../../shared/plots/completeness-interval.ts";
 import { type Custody, custodyLine } from "../../shared/plots/custody-line.ts";
 import { partRates, type RatedPart } from "../../shared/plots/part-rates.ts";
-import { serialRanges } from "../../shared/plots/serial-ranges.ts";
+import { rangesSideBySide, serialRanges } from "../../shared/plots/serial-ranges.ts";
 import { sightingsOverYears } from "../../shared/plots/sightings-over-years.ts";
 import type { PublishedEvent, PublishedSerialRange } from "../../shared/publication/published.ts";
 import { all, type Element, numberOf, parseMarkup, rectangleOf, textOf, viewBoxOf } from "./drawing.ts";
@@ -232,6 +232,20 @@ describe("serialRanges", () => {
     expect(expectDrawings(serialRanges(blocks, { ...options, seen: seenTwice, own: null }))).toBe(
       "S1001 to S1140, made 1905 to 1908, 1 serial seen. S1141 to S1286, made 1909 to 1912, 1 serial seen. 1 serial outside these ranges.",
     );
+  });
+
+  it("says of several variants which serial was seen of which, on one scale", () => {
+    const series = blocks.map((range, at) => ({
+      name: `Pattern ${at + 1}`,
+      ranges: [range],
+      seen: ["S1003"],
+    }));
+    const markup = rangesSideBySide(series, options);
+    expect(expectDrawings(markup)).toBe(
+      "Pattern 1: S1001 to S1140, made 1905 to 1908, 1 serial seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial outside these ranges.",
+    );
+    const [first, second] = ofClass(firstDrawing(markup), "rect", "plot-rail").map(rectangleOf);
+    expect((first?.x ?? 0) + (first?.width ?? 0)).toBeCloseTo(second?.x ?? 0, 0);
   });
 
   it("draws the ranges of one prefix to one scale", () => {
