@@ -22,7 +22,8 @@ const inWords = ["condition", "note"] as const;
 /** Null where the log is not sound. One at a time: taken apart, its rows take many times the room of its text. */
 export const cutLog: LogCutter = (log, familyOf) => {
   const read = recordsIn({ texts: [log], files: [log], beside: new Set(), diagnostics: [] });
-  if (read.diagnostics.some(({ severity }) => severity === "error")) return null;
+  const told = [...read.diagnostics, ...read.tables.flatMap(({ table }) => table.diagnostics)];
+  if (told.some(({ severity }) => severity === "error")) return null;
   const shares = new Map<string, string[]>();
   const words = new Map<string, string[]>();
   const dates = new Set<string>();

@@ -44,6 +44,28 @@ function likeAnother(root: string, random: Random, step: number): string {
   return `${name} of another item`;
 }
 
+/** A log as a hand or a spreadsheet spoils it: of rows that cannot be read none may be lost in silence. */
+function damagedLog(root: string, random: Random): string {
+  const folder = path.join(root, "content/sightings");
+  const file = path.join(folder, random.pick(readdirSync(folder).filter((name) => name.endsWith(".csv"))));
+  const [header = "", ...rows] = readFileSync(file, "utf8").trimEnd().split("\n");
+  const at = random.below(rows.length);
+  const changed = (row: string) => rows.map((each, place) => (place === at ? row : each));
+  const ways: Readonly<Record<string, () => readonly string[]>> = {
+    "a row without its last cells": () => [
+      header,
+      ...changed(rows[at]?.split(",").slice(0, 3).join(",") ?? ""),
+    ],
+    "a row with a cell too many": () => [header, ...changed(`${rows[at]},,`)],
+    "a quotation mark that is never closed": () => [header, ...changed(`${rows[at]},"`)],
+    "a header without its last column": () => [header.slice(0, header.lastIndexOf(",")), ...rows],
+    "a header with a column twice": () => [header.replace(/,[^,]+$/, ",seen"), ...rows],
+  };
+  const [name, way] = random.pick(Object.entries(ways));
+  writeFileSync(file, `${way().join("\n")}\n`);
+  return name;
+}
+
 /** Null where anything of it has errors, as a build of these groups would find. */
 async function filesOf(root: string, grouped: GroupedCollection): Promise<Map<string, string> | null> {
   const texts = readTexts(root);
@@ -104,9 +126,12 @@ describe("a collection that is cut into groups of families", () => {
       const done: string[] = [];
       let cut = 0;
       for (let step = 0; step < edits; step++) {
-        done.push(
-          random.chance(0.5) ? likeAnother(root, random, step) : randomEdit(root, random, step, shown),
-        );
+        const ways = [
+          () => likeAnother(root, random, step),
+          () => randomEdit(root, random, step, shown),
+          () => damagedLog(root, random),
+        ];
+        done.push(random.pick(ways)());
         const told = `${step}: ${done.slice(-3).join("; ")}`;
         const errors = loadCollection(root).diagnostics.filter(({ severity }) => severity === "error");
         const grouped = groupFamilies(readTexts(root));
