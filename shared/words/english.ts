@@ -114,7 +114,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Number made, from serials",
     asks: "How many were made, where no record says so?",
     formula:
-      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and then no more than there are numbers; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1.",
     source:
       "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91.",
     assumes: "Numbers ran on without gaps, and those seen are a random sample. Several blocks are summed.",

@@ -120,7 +120,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Gefertigte Zahl, aus Seriennummern",
     asks: "Wie viele wurden gefertigt, wo keine Quelle es sagt?",
     formula:
-      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und dann nicht mehr, als es Nummern gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1.",
     source:
       "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles und Brodie (1947), dieselbe Zeitschrift 42: 72–91.",
     assumes:

@@ -114,9 +114,11 @@ function rangeTotal({ from, to, distinct: k = 0, largest, fromEnd, span }: Range
   const value = hasEnd ? seen + seen / k - 1 : ((seen - 1) * (k + 1)) / (k - 1) - 1;
   // Upwards one by one, until the chance falls below 1/20.
   let high = seen;
+  // Counted backwards, they are no more than the numbers from 1.
+  const most = from === null && to !== null ? to : Number.POSITIVE_INFINITY;
   for (;;) {
     const [above, below] = tail(k, seen, high + 1, hasEnd);
-    if (20n * above < below) return { value, low: seen, high };
+    if (20n * above < below || high === most) return { value: Math.min(value, most), low: seen, high };
     high += 1;
   }
 }

@@ -35,10 +35,13 @@ function totalOf(range: SerialRange, serials: readonly string[], confidence: num
     };
   }
   if (to !== undefined) {
-    // The same backwards: numbers seen at random lie as far from the one end as from the other.
+    // The same backwards, since numbers seen at random lie as far from the one end as from the other: but there are no
+    // numbers below the first, which is 1, or 0 where that was seen.
     const fromEnd = to - smallest + 1;
+    const most = smallest === 0 ? to + 1 : to;
+    const { value, low, high } = serialTotal({ distinct, largest: fromEnd }, confidence);
     return {
-      estimate: serialTotal({ distinct, largest: fromEnd }, confidence),
+      estimate: { value: Math.min(value, most), low, high: Math.min(high, most) },
       input: { prefix, from: null, to, distinct, fromEnd },
     };
   }

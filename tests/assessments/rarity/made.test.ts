@@ -96,6 +96,18 @@ describe("what the serials say of the number made", () => {
     expect(inputs).toEqual({ ranges: [{ prefix: "N", from: null, to: 114, distinct: 4, fromEnd: 14 }] });
   });
 
+  it.each([
+    // Of 20 numbers N7 is the 14th from the end: 27 would begin at -6, and the 20th is N1.
+    [20, [19, 15, 14, 7], [16.5, 14, 20]],
+    // N1 is the 14th of 14: there is no other before it.
+    [14, [13, 9, 8, 1], [14, 14, 14]],
+    // Of 0 to 13 it is N0.
+    [13, [12, 8, 7, 0], [14, 14, 14]],
+  ])("of a range up to %i is no more than there are numbers", (to, seen, expected) => {
+    const { value, low, high } = made({ serials: [range({ prefix: "N", to })] }, numbers(...seen));
+    expect([value, low, high]).toEqual(expected);
+  });
+
   it("is added up end by end, which assumes that the blocks do not matter", () => {
     const { value, low, high, sources, caveats } = made(
       {
