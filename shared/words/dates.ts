@@ -4,15 +4,18 @@ import { remembered } from "./remembered.ts";
  * EDTF as a reader expects to see a date. What the pattern does not know is shown as it was written,
  * which is a standard notation and never wrong.
  */
+/** A word before a date that may change how it is said. */
+export type Before = "about" | "since" | "until";
+
 export interface DateWords {
-  readonly about: (date: string) => string;
+  readonly about: (date: string, before: Before | undefined) => string;
   readonly uncertain: (date: string) => string;
   readonly span: (from: string, to: string) => string;
   /** Going on, as `..` says; where the end is left empty it has one, which is not known. */
   readonly since: (from: string, isEndUnknown: boolean) => string;
   readonly until: (to: string, isStartUnknown: boolean) => string;
   /** The ten years from one that ends in nought, by that year. */
-  readonly decade: (year: string) => string;
+  readonly decade: (year: string, before: Before | undefined) => string;
 }
 
 export function dateReader(language: string, words: DateWords): (edtf: string) => string {
@@ -21,22 +24,27 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   const day = formatter({ day: "numeric", month: "long", year: "numeric" });
   const month = formatter({ month: "long", year: "numeric" });
 
-  const single = (text: string): string => {
+  const qualified = (date: string, qualifier: string | undefined, before?: Before): string => {
+    const about = qualifier === "~" || qualifier === "%" ? words.about(date, before) : date;
+    return qualifier === "?" || qualifier === "%" ? words.uncertain(about) : about;
+  };
+
+  const single = (text: string, before?: Before): string => {
     const match = /^(\d{4}|\d{3}X)(?:-(\d{2}))?(?:-(\d{2}))?([?~%])?$/.exec(text);
     if (!match) return text;
     const [, year = "", monthText, dayText, qualifier] = match;
     const isDecade = year.endsWith("X");
     if (isDecade && monthText !== undefined) return text;
-    let date = isDecade ? words.decade(year.replace("X", "0")) : year;
+    const isAbout = qualifier === "~" || qualifier === "%";
+    let date = isDecade
+      ? words.decade(year.replace("X", "0"), before ?? (isAbout ? "about" : undefined))
+      : year;
     if (monthText !== undefined) {
       const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
       if (Number(monthText) < 1 || Number(monthText) > 12) return text;
       date = (dayText === undefined ? month : day).format(at);
     }
-    if (qualifier === "~") return words.about(date);
-    if (qualifier === "?") return words.uncertain(date);
-    if (qualifier === "%") return words.uncertain(words.about(date));
-    return date;
+    return qualified(date, qualifier, before);
   };
 
   /** Two days or two months, with what they share said once: "14 to 16 March 2026". */
@@ -58,14 +66,14 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   };
 
   return remembered((edtf: string) => {
-    const [hundred] = /^\d{2}(?=XX$)/.exec(edtf) ?? [];
+    const [, hundred, qualifier] = /^(\d{2})XX([?~%])?$/.exec(edtf) ?? [];
     // A century has its first and its last year told: "the 1900s" would be ten years as well.
-    if (hundred !== undefined) return words.span(`${hundred}00`, `${hundred}99`);
+    if (hundred !== undefined) return qualified(words.span(`${hundred}00`, `${hundred}99`), qualifier);
     const slash = edtf.indexOf("/");
     if (slash < 0) return single(edtf);
     const [from, to] = [edtf.slice(0, slash), edtf.slice(slash + 1)];
-    if (to === ".." || to === "") return words.since(single(from), to === "");
-    if (from === ".." || from === "") return words.until(single(to), from === "");
+    if (to === ".." || to === "") return words.since(single(from, "since"), to === "");
+    if (from === ".." || from === "") return words.until(single(to, "until"), from === "");
     return shared(from, to) ?? words.span(single(from), single(to));
   });
 }

@@ -199,7 +199,7 @@ export const englishPages = {
     status: "Standing",
     rankOf: (place: number, of: number) => `${place} of ${of}`,
     rankNote:
-      "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part; there is one more where the outfit is not so recorded itself, and what is certain of it counts.",
+      "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part. An outfit that is not itself recorded so is placed among them by what is certain of it.",
     empty: "There is no entry yet.",
     arrangement: "Shown as",
     asList: "a list",

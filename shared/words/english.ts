@@ -200,9 +200,9 @@ const date = dateReader("en-GB", {
   about: (text) => `about ${text}`,
   uncertain: (text) => `${text} (uncertain)`,
   span: (from, to) => `${from} to ${to}`,
-  since: (from, isEndUnknown) => `from ${from}${isEndUnknown ? ", until when is not known" : ""}`,
-  until: (to, isStartUnknown) => `until ${to}${isStartUnknown ? ", since when is not known" : ""}`,
-  decade: (ten) => `${ten}s`,
+  since: (from, isEndUnknown) => `from ${from}${isEndUnknown ? ", end unknown" : ""}`,
+  until: (to, isStartUnknown) => `until ${to}${isStartUnknown ? ", beginning unknown" : ""}`,
+  decade: (year, before) => (before === undefined ? `${year}s` : `the ${year}s`),
 });
 
 export const english: Words = {

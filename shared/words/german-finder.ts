@@ -40,7 +40,7 @@ export const germanFinder: typeof englishFinder = {
   orders: {
     "": "dem Katalog, die besten Antworten zuerst",
     title: "ihren Titeln",
-    complete: "Vollständigkeit, die vollste zuerst",
+    complete: "Vollständigkeit, die vollständigste zuerst",
     year: "Ausgabe, die früheste zuerst",
     rare: "Seltenheit, die wenigsten erhaltenen zuerst",
     place: "ihrem Platz unter ihresgleichen",

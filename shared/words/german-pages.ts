@@ -192,7 +192,7 @@ export const germanPages: PageWords = {
     status: "Geführt als",
     rankOf: (place, of) => `${place} von ${of}`,
     rankNote:
-      "Platz: nach der Vollständigkeit, die vollste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil festgehalten sind; es ist eines mehr, wo die Garnitur selbst nicht so festgehalten ist und zählt, was von ihr sicher ist.",
+      "Platz: nach der Vollständigkeit, die vollständigste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil festgehalten sind. Eine Garnitur, die selbst nicht so festgehalten ist, steht unter ihnen nach dem, was von ihr sicher ist.",
     empty: "Es gibt noch keinen Eintrag.",
     arrangement: "Gezeigt als",
     asList: "Liste",
@@ -340,7 +340,7 @@ export const germanPages: PageWords = {
     documented: (documented, lifetime) => {
       const are = documented === 1 ? "ist" : "sind";
       if (lifetime === null) return `${counted(documented, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
-      if (lifetime === 1) return `Sein eines Kalenderjahr ist ${documented === 1 ? "" : "nicht "}belegt.`;
+      if (lifetime === 1) return `Sein einziges Kalenderjahr ist ${documented === 1 ? "" : "nicht "}belegt.`;
       return `${documented} seiner ${counted(lifetime, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
     },
     gap: (from, to, { shortest, longest, isSure }) => {

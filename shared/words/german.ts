@@ -205,13 +205,20 @@ const methods: Record<Method, MethodWords> = {
   },
 };
 
+const decades = {
+  alone: (year: string) => `${year}er Jahre`,
+  about: (year: string) => `die ${year}er Jahre`,
+  since: (year: string) => `den ${year}er Jahren`,
+  until: (year: string) => `zu den ${year}er Jahren`,
+};
+
 const date = dateReader("de", {
-  about: (text) => `um ${text}`,
+  about: (text, before) => `${before === undefined ? "um" : "etwa"} ${text}`,
   uncertain: (text) => `${text} (ungewiss)`,
   span: (from, to) => `${from} bis ${to}`,
-  since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", bis wann ist nicht bekannt" : ""}`,
-  until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", seit wann ist nicht bekannt" : ""}`,
-  decade: (year) => `${year}er Jahre`,
+  since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", Ende unbekannt" : ""}`,
+  until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", Beginn unbekannt" : ""}`,
+  decade: (year, before) => decades[before ?? "alone"](year),
 });
 
 export const german: Words = {
