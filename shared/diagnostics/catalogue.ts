@@ -71,15 +71,19 @@ export const catalogue = {
   "wrong-reference": error(
     "What looks like a figure, table, drawing, citation or footnote in a text, and cannot be read as one.",
   ),
-  "wrong-expectation": error("A line of a text's expectations that cannot be read as one."),
+  "wrong-expectation": error(
+    "A line of a text's expectations that cannot be read as one, or can never be true; or a misspelt word that should open them.",
+  ),
   overturned: error("The data are no longer as a text says: the sentence is to be rewritten."),
   "plan-overlap": error("Two compartments of a case plan lie over one another or outside the tray."),
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
   "unnamed-group": warning("A part is in a group that its family, which names its groups, does not name."),
-  "dead-link": warning("A link or picture in a text leads to nothing that the site has."),
+  "dead-link": warning(
+    "A link in a text leads to nothing that the site has, or is not made into a link; or a picture in it is not shown.",
+  ),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
   "doubtful-example": warning(
-    "One example of the log has two serials, or the names of two are the same but for capitals, spaces and hyphens.",
+    "One example of the log has two serials; or two names are the same but for capitals, spaces and hyphens, or one is an item's id, and they are counted as two.",
   ),
   "private-in-text": warning("A text that is published tells what its item keeps private."),
   "serial-in-log": warning(

@@ -7,6 +7,11 @@ export interface SiteNames {
   readonly families: readonly string[];
   readonly variants: readonly string[];
   readonly articles: readonly string[];
+  /** Items that have photographs. */
+  readonly pictured: readonly string[];
+  /** Families and variants of which there are items. */
+  readonly held: { readonly families: readonly string[]; readonly variants: readonly string[] };
+  readonly hasFields: boolean;
 }
 
 export interface KnownAddresses {
@@ -15,22 +20,12 @@ export interface KnownAddresses {
   near(path: string): string | undefined;
 }
 
-type Kind = keyof SiteNames;
+type Kind = "items" | "families" | "variants" | "articles";
 
 const kinds = {
-  items: (id: string) => [
-    addresses.item(id),
-    addresses.displayCard(id),
-    addresses.itemData(id),
-    addresses.manifest(id),
-  ],
-  families: (id: string) => [addresses.family(id), addresses.itemsOfFamily(id), addresses.familyData(id)],
-  variants: (id: string) => [
-    addresses.variant(id),
-    addresses.itemsOfVariant(id),
-    addresses.sightingsOf(id),
-    addresses.variantData(id),
-  ],
+  items: (id: string) => [addresses.item(id), addresses.displayCard(id), addresses.itemData(id)],
+  families: (id: string) => [addresses.family(id), addresses.familyData(id)],
+  variants: (id: string) => [addresses.variant(id), addresses.variantData(id)],
   articles: (id: string) => [addresses.article(id), addresses.articleData(id)],
 } as const satisfies Record<Kind, (id: string) => string[]>;
 
@@ -44,7 +39,6 @@ const whole: readonly string[] = [
   addresses.sightings,
   addresses.wants,
   addresses.methods,
-  addresses.fields,
   addresses.missing,
   addresses.collectionData,
   addresses.itemsCsv,
@@ -52,12 +46,30 @@ const whole: readonly string[] = [
   "/sitemap.xml",
 ];
 
+/** Lists that are cut into pages where they are long. */
+const listsOf = ({ variants, held }: SiteNames): string[] => [
+  addresses.items,
+  ...held.families.map(addresses.itemsOfFamily),
+  ...held.variants.map(addresses.itemsOfVariant),
+  ...variants.map(addresses.sightingsOf),
+];
+
 /** What is named after the content of its files, or made only where there is something to show: not looked into. */
 const unforeseen = /^\/(?:assets|compare|images|items\/by\/level|recordings)\/./;
 
+/** Where a picture may lie: in no other folder of a site there are any. */
+export const mayBePicture = (path: string): boolean => /^\/(?:assets|images)\/./.test(path);
+
 export function knownAddresses(names: SiteNames): KnownAddresses {
   const all = Object.keys(kinds) as Kind[];
-  const known = new Set([...whole, ...all.flatMap((kind) => names[kind].flatMap(kinds[kind]))]);
+  const lists = new Set(listsOf(names));
+  const known = new Set([
+    ...whole,
+    ...lists,
+    ...all.flatMap((kind) => names[kind].flatMap(kinds[kind])),
+    ...names.pictured.map(addresses.manifest),
+    ...(names.hasFields ? [addresses.fields] : []),
+  ]);
   const pageOf = (kind: Kind, id: string | undefined) => (id === undefined ? undefined : kinds[kind](id)[0]);
   const topmost = new Map(
     whole.flatMap((address) => {
@@ -68,8 +80,9 @@ export function knownAddresses(names: SiteNames): KnownAddresses {
 
   return {
     has(path) {
-      const bare = path.replace(/(?:^|\/)index\.html$/, "/").replace(/page\/\d+\/$/, "");
-      return known.has(bare) || known.has(`${bare}/`) || unforeseen.test(bare);
+      const bare = path.replace(/(?:^|\/)index\.html$/, "/");
+      const list = bare.replace(/page\/\d+\/?$/, "");
+      return known.has(bare) || known.has(`${bare}/`) || lists.has(list) || unforeseen.test(bare);
     },
     near(path) {
       const segments = path.split("/").filter((segment) => segment !== "" && !/^index\.\w+$/.test(segment));

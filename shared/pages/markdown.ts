@@ -1,14 +1,13 @@
 import type { Token } from "markdown-it";
-import { hasScheme, isSafeLink } from "../prose/links.ts";
+import { hasScheme, isOwnImage, isSafeLink } from "../prose/links.ts";
 import { markdownParser } from "../prose/markdown-parser.ts";
 import { expectFence } from "../prose/slip.ts";
 import { type TextPlace, telling } from "./prose/marks-in-html.ts";
 import { addressFrom, relativeAddress } from "./relative-address.ts";
 
-/** A picture from elsewhere would tell its host who reads this page. */
-const isOwnImage = (url: string): boolean => !hasScheme(url) && !/^[/\\]{2}/.test(url);
-
 export interface Surroundings extends TextPlace {
+  /** The page from which its links lead, where that is another than the one on which it stands. */
+  readonly from?: string;
   /** Level of the heading above the text; its own highest stands one below, whichever its writer took. */
   readonly below: number;
 }
@@ -17,11 +16,11 @@ export interface Surroundings extends TextPlace {
 const stepsUp = /(?:^|\/)(?:\.|%2e){2}(?:[/?#]|$)/i;
 
 /** The way from a page to wherever a text leads within the site; however many steps up it takes, not out of it. */
-function wayWithin(page: string, to: string): string {
-  if (hasScheme(to) || /^(?:[#?]|$)/.test(to)) return to;
-  if (!to.startsWith("/") && !stepsUp.test(to)) return to;
-  const { path, rest } = addressFrom(page, to);
-  return relativeAddress(page, path + rest);
+function wayWithin({ page, from = page }: Surroundings, to: string): string {
+  if (hasScheme(to)) return to;
+  if (from === page && (/^(?:[#?]|$)/.test(to) || (!to.startsWith("/") && !stepsUp.test(to)))) return to;
+  const way = addressFrom(from, to);
+  return way ? relativeAddress(page, way.path + way.rest) : to;
 }
 
 function attribute(token: Token, name: string, change: (value: string) => string): void {
@@ -64,7 +63,8 @@ parser.core.ruler.push("expectations", (state) => {
 });
 
 parser.core.ruler.push("site", ({ tokens, env }) => {
-  const { page, below } = env as Surroundings;
+  const surroundings = env as Surroundings;
+  const { below } = surroundings;
   const levels = tokens.flatMap(({ type, tag }) => (type === "heading_open" ? [Number(tag.slice(1))] : []));
   const highest = Math.min(...levels);
   const shift = (tag: string) => `h${Math.min(6, Number(tag.slice(1)) - highest + below + 1)}`;
@@ -75,9 +75,9 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
       (child) => child.type !== "image" || isOwnImage(child.attrGet("src") ?? ""),
     );
     for (const child of token.children) {
-      if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(page, href));
+      if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(surroundings, href));
       if (child.type === "image") {
-        attribute(child, "src", (src) => wayWithin(page, src));
+        attribute(child, "src", (src) => wayWithin(surroundings, src));
         child.attrSet("loading", "lazy");
       }
     }

@@ -17,8 +17,16 @@ export function relativeAddress(from: string, to: string): string {
   return depth > 0 ? `${"../".repeat(depth)}${to.slice(1)}` : `./${to.slice(1)}`;
 }
 
-/** Where a way leads that begins at a page: however many steps up it takes, not out of the site. */
-export function addressFrom(page: string, to: string): { readonly path: string; readonly rest: string } {
-  const { pathname, search, hash } = new URL(to, `https://host.invalid${page}`);
+/**
+ * Where a way leads that begins at a page: however many steps up it takes, not out of the site. Null for what can be no
+ * address.
+ */
+export function addressFrom(
+  page: string,
+  to: string,
+): { readonly path: string; readonly rest: string } | null {
+  const from = `https://host.invalid${page}`;
+  if (!URL.canParse(to, from)) return null;
+  const { pathname, search, hash } = new URL(to, from);
   return { path: pathname.replace(/^\/{2,}/, "/"), rest: search + hash };
 }

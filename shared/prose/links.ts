@@ -1,11 +1,14 @@
-import MarkdownIt, { type Token } from "markdown-it";
+import { type LinkMark, type Mark, markdownParser } from "./markdown-parser.ts";
 import type { Stretch } from "./mentions.ts";
+import { linesOf, placer } from "./place-of-mark.ts";
 
 /** A link or a picture in a text, at the address that it was given. */
 export interface TextLink extends Stretch {
   readonly isPicture: boolean;
   /** As written, without its brackets. */
   readonly address: string;
+  /** As a page has it. */
+  readonly href: string;
 }
 
 export const hasScheme = (address: string): boolean => /^[a-z][a-z0-9+.-]*:/i.test(address);
@@ -16,40 +19,46 @@ export function isSafeLink(address: string): boolean {
   return /^(?:https?:|mailto:)/i.test(trimmed) || (!hasScheme(trimmed) && !trimmed.startsWith("//"));
 }
 
-// Addresses stay as they are written, those included of which no link is made.
-const parser = new MarkdownIt({ html: false });
-parser.normalizeLink = (address) => address;
+/** A picture from elsewhere would tell its host who reads the page, and is left out. */
+export const isOwnImage = (address: string): boolean => !hasScheme(address) && !/^[/\\]{2}/.test(address);
+
+// A link that no page makes is to be told of, too.
+const parser = markdownParser();
 parser.validateLink = () => true;
 
 /** Every link and picture of a text, in the order in which they stand in it. */
 export function linksIn(text: string): TextLink[] {
   if (!text.includes("](") && !text.includes("]:")) return [];
+  const lines = linesOf(text);
+  const place = placer(text, lines);
   const links: TextLink[] = [];
-  let from = 0;
-  const gather = (tokens: readonly Token[]) => {
-    for (const { type, markup, children, attrs } of tokens) {
-      if (children) gather(children);
+  let definitions: ReadonlyMap<string, Mark> | undefined;
+  let row = 0;
+  for (const token of parser.parse(text, {})) {
+    if (token.type === "tr_open") row = token.map?.[0] ?? row;
+    for (const { type, markup, meta, attrs } of token.children ?? []) {
       if ((type !== "link_open" && type !== "image") || markup === "autolink") continue;
-      const address = attrs?.find(([name]) => name === "href" || name === "src")?.[1] ?? "";
-      const start = placeOf(text, address, from);
-      if (start > from) from = start;
-      links.push({ isPicture: type === "image", address, start, end: start + address.length });
+      const href = attrs?.find(([name]) => name === "href" || name === "src")?.[1] ?? "";
+      const mark = meta as LinkMark;
+      const start = place(token, token.map?.[0] ?? row, mark);
+      definitions ??= mark.isBeside ? undefined : definitionsIn(text);
+      const defined = mark.isBeside ? undefined : definitions?.get(href);
+      const { raw, offset } = defined ?? { raw: mark.raw, offset: start };
+      const address = mark.isBeside || defined ? raw : href;
+      links.push({ isPicture: type === "image", address, href, start: offset, end: offset + raw.length });
     }
-  };
-  gather(parser.parse(text, {}));
+  }
   return links;
 }
 
-/** Beside its text, or in a line of its own (CommonMark 0.31.2, sections 6.3 and 4.7). */
-function placeOf(text: string, address: string, from: number): number {
-  for (const [opening, after] of [
-    ["](", from],
-    ["](<", from],
-    ["]: ", 0],
-    ["", 0],
-  ] as const) {
-    const at = text.indexOf(opening + address, after);
-    if (at >= 0) return at + opening.length;
+/** Addresses that stand in a line of their own, each where it does so first (CommonMark 0.31.2, section 4.7). */
+function definitionsIn(text: string): ReadonlyMap<string, Mark> {
+  const definitions = new Map<string, Mark>();
+  for (const match of text.matchAll(/(?<=\]:\s{0,40})(?:<([^<>\n]*)>|([^\s<>]+))/g)) {
+    const raw = match[1] ?? match[2] ?? "";
+    const href = parser.normalizeLink(parser.utils.unescapeAll(raw));
+    if (!definitions.has(href))
+      definitions.set(href, { raw, offset: match.index + (match[1] === undefined ? 0 : 1) });
   }
-  return from;
+  return definitions;
 }

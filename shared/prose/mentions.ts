@@ -1,6 +1,7 @@
 import type { Token } from "markdown-it";
 import { type Cite, citesIn } from "./citation.ts";
 import { type Mark, markdownParser, type SlipMark } from "./markdown-parser.ts";
+import { type Line, linesOf, placer } from "./place-of-mark.ts";
 import { type Reference, referenceFrom } from "./reference.ts";
 import { expectFence, fenceSlip, type Slip } from "./slip.ts";
 
@@ -69,20 +70,6 @@ export function mentionsIn(text: string): Mention[] {
   return mentions;
 }
 
-interface Line {
-  readonly start: number;
-  readonly text: string;
-}
-
-function linesOf(text: string): Line[] {
-  let start = 0;
-  return text.split("\n").map((line) => {
-    const here = { start, text: line };
-    start += line.length + 1;
-    return here;
-  });
-}
-
 interface MarkToken {
   readonly type: string;
   readonly meta: Mark;
@@ -97,38 +84,6 @@ const marksOf = (children: readonly Token[]): MarkToken[] =>
         ? marksOf(child.children ?? [])
         : [],
   );
-
-/**
- * From an offset in an inline text to one in the whole text. A line of the inline text is a line of the file
- * without what stands before it (a list's hyphen, a quotation's angle). Where that does not lead to the mark, as
- * in the cell of a table, it is looked for from where the last one was.
- */
-function placer(text: string, lines: readonly Line[]) {
-  let from = 0;
-  return (inline: Token, first: number, { raw, offset }: Mark): number => {
-    const before = inline.content.slice(0, offset).split("\n");
-    const line = lines[first + before.length - 1];
-    const own = inline.content.split("\n")[before.length - 1]?.trim() ?? "";
-    const indent = !line
-      ? -1
-      : inline.map
-        ? line.text.lastIndexOf(own)
-        : line.text.indexOf(own, Math.max(0, from - line.start));
-    const beginning = raw.split("\n")[0]?.trimEnd() ?? "";
-    if (line && indent >= 0) {
-      const column = indent + (before.at(-1)?.trimStart().length ?? 0);
-      const start = line.start + column;
-      if (start >= from && line.text.startsWith(beginning, column)) {
-        from = start + 1;
-        return start;
-      }
-    }
-    const start = text.indexOf(beginning, Math.max(from, lines[first]?.start ?? 0));
-    if (start < 0) return lines[first]?.start ?? 0;
-    from = start + 1;
-    return start;
-  };
-}
 
 function ofFence(fence: Token, opening: number, lines: readonly Line[]): Mention[] {
   const slip = fenceSlip(fence.info);

@@ -41,7 +41,7 @@ function checkSpelling(byName: ByName, items: readonly Item[], report: Report): 
     if (other === undefined) known.set(loose(name), name);
     else if (other !== name && row)
       report("doubtful-example", row.document, ["example"], {
-        found: `"${name}", which counts as another example than "${other}"`,
+        found: `"${name}", which counts as a different example from "${other}"`,
         expected: "one spelling for one example",
         remedy: `Did you mean "${other}"?`,
       });
@@ -60,7 +60,7 @@ function checkIds(byName: ByName, items: readonly Item[], report: Report): void 
       serial !== undefined && each.serial !== undefined && serialKey(each.serial) === serialKey(serial);
     if (rows.some(isOne)) continue;
     report("doubtful-example", row.document, ["example"], {
-      found: `"${name}", which counts as another example than the item "${id}"`,
+      found: `"${name}", which counts as a different example from the item "${id}"`,
       expected:
         example === undefined
           ? `"example: ${name}" in that item, too, where they are one`

@@ -1,13 +1,19 @@
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { addresses } from "../pages/addresses.ts";
-import { type KnownAddresses, knownAddresses } from "../pages/known-addresses.ts";
+import {
+  type KnownAddresses,
+  knownAddresses,
+  mayBePicture,
+  type SiteNames,
+} from "../pages/known-addresses.ts";
 import { addressFrom, relativeAddress } from "../pages/relative-address.ts";
-import { isSafeLink, linksIn, type TextLink } from "../prose/links.ts";
+import { isOwnImage, isSafeLink, linksIn, type TextLink } from "../prose/links.ts";
 import type { FileKind } from "../source/collection-files.ts";
 import { locateInBody, locateInValue } from "../source/locate-in-text.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
-import { formerIds } from "./family-groups.ts";
+import { frontMatterOf } from "../source/top-word.ts";
+import { familyIn, formerIds, variantOf } from "./family-groups.ts";
 
 /** The page on which the text of a record stands. */
 const pageOf: Partial<Record<FileKind, (id: string) => string>> = {
@@ -19,24 +25,61 @@ const pageOf: Partial<Record<FileKind, (id: string) => string>> = {
 };
 
 /** What may be the address of a link, at a glance. */
-const glimpsed = /\](?:\(|:)[ \t]*<?([^\s<>()]+)/g;
+const glimpsed = /\](?:\(|:)\s*(?:<([^<>\n]*)|([^\s<>()]+))/g;
+
+const noNames: SiteNames = {
+  items: [],
+  families: [],
+  variants: [],
+  articles: [],
+  pictured: [],
+  held: { families: [], variants: [] },
+  hasFields: false,
+};
+
+/** What the site will have; records are read in full only where what is asked of them cannot be seen at once. */
+function namesOf(texts: readonly RecordText[]): SiteNames {
+  const ofKind = (kind: FileKind) => texts.filter((text) => text.kind === kind);
+  const idsOf = (kind: FileKind) => ofKind(kind).map(({ id }) => id);
+  const items = ofKind("item");
+  const held = new Set(items.flatMap((text) => variantOf(text) ?? []));
+  const variants = ofKind("variant").filter(({ id }) => held.has(id));
+  return {
+    items: idsOf("item"),
+    families: idsOf("family"),
+    variants: idsOf("variant"),
+    articles: idsOf("article"),
+    pictured: items.filter(({ text }) => hasPhotos.test(frontMatterOf(text))).map(({ id }) => id),
+    held: {
+      families: [...new Set(variants.map(({ file }) => familyIn(file)))],
+      variants: variants.map(({ id }) => id),
+    },
+    hasFields: ofKind("collection").some(({ text }) => hasFields.test(text)),
+  };
+}
+
+/** Photographs of an item, and the field reference of a collection, wherever there may be some. */
+const hasPhotos = /^["']?photos["']?[ \t]*:(?![ \t]*(?:\[[ \t]*\]|~|null\b))/m;
+const hasFields = /^["']?field-reference["']?[ \t]*:(?![ \t]*(?:false|~|null)\b)/m;
 
 /**
  * Links and pictures of texts that lead to nothing in the site. What pages there will be is told by the names of files
- * alone, so that a part of the collection is never asked about another, and only a text that may have such a link is read.
+ * and by what is seen in them at a glance, so that no part of the collection has to be read for another, and only a text
+ * that may have such a link is.
  */
 export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
-  const idsOf = (kind: FileKind) => texts.filter((text) => text.kind === kind).map(({ id }) => id);
-  const former = (kind: FileKind) => texts.filter((text) => text.kind === kind).flatMap(formerIds);
+  const ofKind = (kind: FileKind) => texts.filter((text) => text.kind === kind);
   let known: KnownAddresses | undefined;
   /** Former addresses lead on, but take longer to be known. */
   let withFormer: KnownAddresses | undefined;
-  const families = idsOf("family");
-  const variants = idsOf("variant");
   const isThere = (path: string): boolean => {
-    known ??= knownAddresses({ items: idsOf("item"), articles: idsOf("article"), families, variants });
+    known ??= knownAddresses(namesOf(texts));
     if (known.has(path)) return true;
-    withFormer ??= knownAddresses({ items: former("item"), articles: former("article"), families, variants });
+    withFormer ??= knownAddresses({
+      ...noNames,
+      items: ofKind("item").flatMap(formerIds),
+      articles: ofKind("article").flatMap(formerIds),
+    });
     return withFormer.has(path);
   };
   const near = (path: string) => known?.near(path);
@@ -44,8 +87,10 @@ export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
   return texts.flatMap((text) => {
     const page = pageOf[text.kind]?.(text.id);
     if (page === undefined) return [];
-    const mayBeDead = ([, address = ""]: RegExpExecArray) =>
-      deadEnd({ isPicture: false, address }, page, isThere, () => undefined) !== null;
+    const mayBeDead = ([, bracketed, bare = ""]: RegExpExecArray) => {
+      const address = bracketed ?? bare;
+      return deadEnd({ isPicture: false, address, href: address }, page, isThere, () => undefined) !== null;
+    };
     if (!text.text.includes("![") && ![...text.text.matchAll(glimpsed)].some(mayBeDead)) return [];
     return linksOf(text).flatMap(({ link, locate }) => {
       const finding = deadEnd(link, page, isThere, near);
@@ -67,47 +112,55 @@ function linksOf({ kind, file, text }: RecordText) {
   const data = document.data as Readonly<Record<string, unknown>> | null;
   return ["description", "note"].flatMap((field) => {
     const value = data?.[field];
-    return linksIn(typeof value === "string" ? value : "").map((link) => ({
+    const words = typeof value === "string" ? value : "";
+    return linksIn(words).map((link) => ({
       link,
-      locate: () => locateInValue(document, [field], link.address),
+      locate: () => locateInValue(document, [field], words.slice(link.start, link.end)),
     }));
   });
 }
 
 /** The places within the page of an article (templates/pages/article.ts); its headings have no address. */
-const placeInArticle = /^#(?:text|notes|bibliography|cite|(?:basis|told|source|block)-.+)?$/;
+const placeInArticle = /^#(?:top|text|notes|bibliography|cite|(?:basis|told|source|block)-.+)?$/i;
+
+const pageOfArticle = /^\/articles\/(?!index\.html$)[^/]+(?:\/(?:index\.html)?)?$/;
 
 function deadEnd(
-  { address, isPicture }: Pick<TextLink, "address" | "isPicture">,
+  { address, href, isPicture }: Pick<TextLink, "address" | "href" | "isPicture">,
   page: string,
   isThere: (path: string) => boolean,
   near: (path: string) => string | undefined,
 ): Finding | null {
-  if (isPicture)
+  // As browsers read addresses, a stroke either way parts folders; a page has that of a text escaped.
+  const way = addressFrom(page, href.replaceAll("\\", "%5C"));
+  if (isPicture) {
+    const isOwn = isOwnImage(href);
+    if (isOwn && way && mayBePicture(way.path)) return null;
     return {
-      found: `"${address}", a picture`,
+      found: `"${address}", a picture ${isOwn ? "that the site does not have" : "from elsewhere, which is left out"}`,
       expected: "words, figures, tables and drawings in a text",
       remedy: 'Photographs stand under "photos" of an item; a text links to its page.',
     };
-  if (!isSafeLink(address))
+  }
+  if (!isSafeLink(href))
     return {
-      found: `"${address}", of which no link is made`,
+      found: `"${address}", which is not made into a link`,
       expected: 'an address that begins with "https://" or "mailto:", or one within the site',
     };
-  if (/^(?:https?|mailto):/i.test(address.trim())) return null;
-  const { path, rest } = addressFrom(page, address.replaceAll("\\", "%5C"));
-  if (!isThere(path)) {
-    const meant = near(path);
+  if (/^(?:https?|mailto):/i.test(href.trim())) return null;
+  if (!way || !isThere(way.path)) {
+    const meant = way && near(way.path);
     return {
       found: `"${address}", which leads to no page`,
       expected: 'the address of a page of the site, such as "../../items/ID/"',
-      remedy: meant && `Did you mean "${relativeAddress(page, meant)}"?`,
+      remedy: meant ? `Did you mean "${relativeAddress(page, meant)}"?` : undefined,
     };
   }
+  const { path, rest } = way;
   const place = rest.slice(rest.indexOf("#"));
-  if (!path.startsWith(addresses.articles) || !rest.includes("#") || placeInArticle.test(place)) return null;
+  if (!pageOfArticle.test(path) || !rest.includes("#") || placeInArticle.test(place)) return null;
   return {
-    found: `"${address}", which leads to no place of its page`,
+    found: `"${address}", which leads to no place on that page`,
     expected: "the address of a whole page",
     remedy: "A heading in an article has no address of its own.",
   };

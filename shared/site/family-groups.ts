@@ -36,7 +36,7 @@ export interface GroupedCollection {
 }
 
 const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
-const familyIn = (file: string): string => file.split("/")[2] ?? "";
+export const familyIn = (file: string): string => file.split("/")[2] ?? "";
 
 /** Whatever a text may take from the data begins like this (shared/prose/mentions.ts). */
 const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;

@@ -15,7 +15,21 @@ describe("the links of a text", () => {
       "a.jpg",
       "../d/",
     ]);
-    expect(found("[of [@a] and *more*](../x/) [tel](tel:1)")).toEqual(["../x/", "tel:1"]);
+    expect(found("[of <figure:items/a/rank> and *more*](../x/) [tel](tel:1)")).toEqual(["../x/", "tel:1"]);
+  });
+
+  it("are told apart from the same address in code, after a backslash and in words", () => {
+    const text = "`[a](b)` \\[a](b) b [b](b 'b') and\n> [b](<b>)\n\n| b |\n| - |\n| [b](b) |\n";
+    expect(linksIn(text).map(({ start }) => start)).toEqual([
+      text.indexOf("b 'b'"),
+      text.indexOf("b>"),
+      text.lastIndexOf("b)"),
+    ]);
+    expect(found("[d][d]\n\n[d]: <a b>\n")).toEqual(["a b"]);
+  });
+
+  it("are also such as can be no address, as they are written", () => {
+    expect(found("[b](/&Tab;/[x) [c](</\t/[x>)")).toEqual(["/&Tab;/[x", "/\t/[x"]);
   });
 
   it("are not what stands in code, in a citation or as an address of its own", () => {

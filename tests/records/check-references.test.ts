@@ -101,17 +101,17 @@ describe("the examples of a log", () => {
 
   it("have one spelling each, and that of the item, once for each other one", () => {
     expect(log("the-mill,", "The-Mill,", "the mill,", "The-Mill,", "the-Other-set,", "yard,")).toEqual([
-      'log.csv:3 doubtful-example "The-Mill", which counts as another example than "the-mill" Did you mean "the-mill"?',
-      'log.csv:4 doubtful-example "the mill", which counts as another example than "the-mill" Did you mean "the-mill"?',
-      'log.csv:6 doubtful-example "the-Other-set", which counts as another example than "the-other-set" Did you mean "the-other-set"?',
+      'log.csv:3 doubtful-example "The-Mill", which counts as a different example from "the-mill" Did you mean "the-mill"?',
+      'log.csv:4 doubtful-example "the mill", which counts as a different example from "the-mill" Did you mean "the-mill"?',
+      'log.csv:6 doubtful-example "the-Other-set", which counts as a different example from "the-other-set" Did you mean "the-other-set"?',
     ]);
   });
 
   // The contract: an item goes by its `example`, where it has no serial.
   it("are told apart from an item whose id they bear, unless a serial says that they are one", () => {
     expect(log("attic-find,", "Other,T4")).toEqual([
-      'log.csv:2 doubtful-example "attic-find", which counts as another example than the item "attic-find"',
-      'log.csv:3 doubtful-example "Other", which counts as another example than the item "other"',
+      'log.csv:2 doubtful-example "attic-find", which counts as a different example from the item "attic-find"',
+      'log.csv:3 doubtful-example "Other", which counts as a different example from the item "other"',
     ]);
     expect(log("other,T3", "other,", "the-other-set,").join()).not.toContain("doubtful-example");
   });

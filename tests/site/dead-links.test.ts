@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildCollection } from "../../shared/site/build-collection.ts";
@@ -56,9 +56,85 @@ describe("a link in a text", () => {
       `${say}../../content/items/other.md", which leads to no page Did you mean "../../items/other/"?`,
       `${say}../../famlies/trunk/", which leads to no page Did you mean "../../families/trunk/"?`,
       `${say}/nowhere/", which leads to no page`,
-      `${say}tel:1", of which no link is made`,
+      `${say}tel:1", which is not made into a link`,
     ]);
   });
+
+  it("that can be no address is one that leads nowhere", () => {
+    const told = dead(writeCollection(files("[x](/&Tab;/[x) [x](</\t/[x>)")));
+    expect(told.map((each) => each.replace(/^.*?: /, ""))).toEqual([
+      '"/&Tab;/[x", which leads to no page',
+      '"/·/[x", which leads to no page',
+    ]);
+  });
+
+  it("may lead to what is made only where there is something to show, and is warned of where there is not", () => {
+    const ways = [
+      "/fields/",
+      "/items/by/variant/chest-b/",
+      "/items/by/family/empty/",
+      "/iiif/one/manifest.json",
+    ];
+    const paged = ["/sources/page/2/", "/items/one/page/2/", "/items/page/2/", "/sightings/chest-b/page/2"];
+    const none = {
+      "schemas/reference/chest/chest-b.yaml": "name: Chest B\nextends: chest-a\n",
+      "schemas/reference/empty/family.yaml": "name: Empty\n",
+    };
+    const text = [...ways, ...paged].map((way) => `[x](${way})`).join(" ");
+    const told = (more: Files) =>
+      dead(writeCollection(files(text, more))).map((each) => /"([^"]*)"/.exec(each)?.[1]);
+    expect(told(none)).toEqual([...ways, "/sources/page/2/", "/items/one/page/2/"]);
+    expect(
+      told({
+        ...none,
+        "content/collection.yaml": "title: T\nfield-reference: true\n",
+        "content/items/one/index.md": item("chest-b", text, "photos: [{ file: a.png, alt: A }]\n"),
+        "schemas/reference/empty/empty-a.yaml": "name: E\nparts: { key: { name: Key } }\n",
+        "content/items/third.md": item("empty-a", ""),
+      }),
+    ).toEqual(["/sources/page/2/", "/items/one/page/2/"]);
+  });
+
+  it("may lead to a place in an article that its page has, to the top of any, and to any in the list of them", () => {
+    const text =
+      "[a](#top) [b](#text) [c](#head) [d](../#articles) [e](../index.html#x) [f](../essay#head) [g](../../items/one/#x)";
+    const root = writeCollection(files("", { "content/articles/essay.md": `---\ntitle: E\n---\n${text}\n` }));
+    expect(dead(root).map((told) => told.replace(/ which leads to no place on that page.*/, ""))).toEqual([
+      'content/articles/essay.md: "#head",',
+      'content/articles/essay.md: "../essay#head",',
+    ]);
+  });
+
+  it("to a picture is warned of where the page will not show it", () => {
+    const told = dead(
+      writeCollection(files("![a](/images/a.jpg) ![b](b.jpg) ![c](https://example.org/c.jpg)")),
+    );
+    expect(told.map((each) => each.replace(/^.*?: | Photographs.*/g, ""))).toEqual([
+      '"b.jpg", a picture that the site does not have',
+      '"https://example.org/c.jpg", a picture from elsewhere, which is left out',
+    ]);
+  });
+
+  it("in the description of a family leads from its page on the list of families, too", async () => {
+    const root = writeCollection(
+      files("", {
+        "schemas/reference/trunk/family.yaml":
+          "name: Trunks\ndescription: Unlike [a](../chest/), [b](../../items/one/), [c](#variants) and [d](/items/).\n",
+      }),
+    );
+    expect(dead(root)).toEqual([]);
+    const site = path.join(root, "_site");
+    await buildCollection(root, site, "public");
+    const list = readFileSync(path.join(site, "families/index.html"), "utf8");
+    const ways = [...list.matchAll(/<a href="([^"]*)">[abcd]<\/a>/g)].map(([, way = ""]) => way);
+    // As a browser reads them from there.
+    expect(ways.map((way) => new URL(way, "https://example.org/families/").href.slice(19))).toEqual([
+      "/families/chest/",
+      "/items/one/",
+      "/families/trunk/#variants",
+      "/items/",
+    ]);
+  }, 60_000);
 
   it("is looked at in the description of a variant, a family and the collection, too", () => {
     const root = writeCollection(

@@ -55,7 +55,12 @@ function listFamily(
     text:
       family.description === null
         ? ""
-        : renderMarkdown(family.description, { page: addresses.families, below: 2, index }),
+        : renderMarkdown(family.description, {
+            page: addresses.families,
+            from: addresses.family(family.id),
+            below: 2,
+            index,
+          }),
     variants: found.map(({ variant, items: of }) => listVariant(variant, of, index)),
     items: found.flatMap(({ variant, items: of }) => of.map((item) => listItem(item, variant, index))),
     words: gatherWords(items.map(itemWords)),
