@@ -12,6 +12,7 @@ export interface EleventyConfig {
   setUseGitIgnore(use: boolean): void;
   setDataFileSuffixes(suffixes: readonly string[]): void;
   readonly ignores: { add(glob: string): void };
+  readonly watchIgnores: { add(glob: string): void };
   addWatchTarget(path: string, options: { resetConfig: boolean }): void;
   on(event: "eleventy.after", listener: (event: { directories: { output: string } }) => void): void;
 }

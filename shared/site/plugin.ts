@@ -18,10 +18,18 @@ export default async function fittedcase(
   { root = ".", audience = "public", ...guest }: FittedcaseOptions = {},
 ): Promise<void> {
   const folder = path.resolve(root);
+  watch(eleventyConfig, folder);
   const site = await everyFile(folder, audience);
   if ("problems" in site)
     throw new Error(`The collection has errors.\n\n${reportAsText(site.problems, site.filesRead)}`);
   addSite(eleventyConfig, site.parts, guest);
+}
+
+/**
+ * Which of the collection's files Eleventy's server follows, and which are none of its business. Said before anything is
+ * read: where a mistake ends the plugin, only so does the mended record begin with a configuration that is new.
+ */
+function watch(eleventyConfig: EleventyConfig, folder: string): void {
   // All that is shown is made here: a change begins here again. Our records are no pages of the host's.
   const fromHere = `./${path.relative(process.cwd(), folder).split(path.sep).join("/")}`.replace(/\/*$/, "/");
   for (const own of ["content", "schemas", "templates"]) {
@@ -33,4 +41,7 @@ export default async function fittedcase(
       ? ["content/items/**", "content/articles/**", "content/sightings/**", "schemas/**", "_private*/**"]
       : ["**"];
   for (const own of ours) eleventyConfig.ignores.add(fromHere + own);
+  // What is written while a site is made would begin the next one, without end.
+  for (const written of [".cache/fittedcase/**", ".*.builds/**", "_site/**", "_private*/**"])
+    eleventyConfig.watchIgnores.add(fromHere + written);
 }
