@@ -18,7 +18,7 @@ import { type PartGroup, partGroups } from "./item-parts.ts";
 import { type PhotoView, photoViews, placesSeen } from "./item-photographs.ts";
 import { momentsOf, type RecordingView, recordingView } from "./item-recording.ts";
 import { siblingsOf } from "./item-siblings.ts";
-import { absoluteAddress, linkedData } from "./linked-data.ts";
+import { absoluteAddress, familyGroup, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import { elseAmiss, missingParts } from "./missing-parts.ts";
@@ -175,12 +175,16 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
           : photos.map(({ largest }) => absoluteAddress(collection.settings.url, largest)),
       category: item.variant.name,
       serialNumber: item.serial?.includes("\u2022") ? null : item.serial,
-      isVariantOf: { "@type": "ProductGroup", name: item.family.name, productGroupID: item.family.id },
+      isVariantOf: familyGroup(collection, item.family),
       subjectOf: {
         "@type": "Dataset",
         name: item.title,
         description,
-        contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),
+        distribution: {
+          "@type": "DataDownload",
+          contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),
+          encodingFormat: "application/json",
+        },
       },
     }),
     preview: card ? { ...card, alt: pages.photographs.card.alt(item.title, completeness.weighted) } : null,

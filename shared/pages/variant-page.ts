@@ -10,7 +10,7 @@ import { drawing } from "./drawings.ts";
 import { type EntryView, entryView } from "./entry-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
-import { linkedData } from "./linked-data.ts";
+import { familyGroup, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
@@ -151,7 +151,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       name: variant.name,
       description: say.description(variant.name, issued),
       manufacturer: family?.maker ? { "@type": "Organization", name: family.maker } : null,
-      isVariantOf: { "@type": "ProductGroup", name: variant.family.name, productGroupID: variant.family.id },
+      isVariantOf: familyGroup(collection, variant.family),
     }),
     id: variant.id,
     family: { address: addresses.family(variant.family.id), name: variant.family.name },
