@@ -1,4 +1,3 @@
-import { absoluteAddress } from "../../shared/pages/linked-data.ts";
 import { contentSecurityPolicy, referrerPolicy } from "../../shared/pages/security-policy.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
 import { type Html, html } from "../html.ts";
@@ -17,7 +16,6 @@ export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
   const say = words.pages.site;
   const full = `${page.title} · ${settings.title}`;
   const title = page.kind === "home" || full.length > longestTitle ? page.title : full;
-  const isPrivate = site.audience === "private";
   // A sheet by itself: no head and no foot, and nothing to be found by searching.
   const isCard = page.kind === "card";
   return html`<!DOCTYPE html>
@@ -29,7 +27,6 @@ export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <meta name="description" content="${page.description}">
-${isPrivate || page.kind === "missing" || isCard ? html`<meta name="robots" content="noindex">` : html`<link rel="canonical" href="${absoluteAddress(settings.url, page.address)}">`}
 <meta property="og:type" content="${page.kind === "article" ? "article" : "website"}">
 <meta property="og:title" content="${page.title}">
 <meta property="og:description" content="${page.description}">

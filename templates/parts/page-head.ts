@@ -1,4 +1,5 @@
 import { addresses } from "../../shared/pages/addresses.ts";
+import { absoluteAddress } from "../../shared/pages/linked-data.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
 import { type Html, html, markup } from "../html.ts";
 import { scriptRunsFirst, scriptRunsOn } from "../page-scripts.ts";
@@ -8,13 +9,15 @@ import type { PageSite } from "../site.ts";
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
 
 /**
- * What a page needs in its head to look and work as it does, in our own layout or in somebody else's. The style
+ * What a page needs in its head to be found, to look and to work as it does, in our own layout or in somebody else's. The style
  * sheet is not sealed as the scripts are: browsers refuse a sealed one in a page that is opened from disk.
  */
-export function pageHead(page: Page, { words, assets, link }: PageSite): Html {
+export function pageHead(page: Page, { words, assets, link, settings, audience }: PageSite): Html {
   const scripts = assets.scripts.filter(({ name }) => scriptRunsOn(name, page));
   const imports = new Map(scripts.flatMap((script) => script.imports.map((each) => [each.address, each])));
-  return html`<link rel="stylesheet" href="${link(assets.style)}">
+  const isFound = audience === "public" && page.kind !== "missing" && page.kind !== "card";
+  return html`${isFound ? html`<link rel="canonical" href="${absoluteAddress(settings.url, page.address)}">` : html`<meta name="robots" content="noindex">`}
+<link rel="stylesheet" href="${link(assets.style)}">
 ${assets.preload.map((address) => html`<link rel="preload" as="font" type="font/woff2" href="${link(address)}" crossorigin>`)}
 <link rel="stylesheet" href="${link(assets.printStyle)}" media="print">
 <link rel="alternate" type="application/atom+xml" title="${words.pages.site.feed}" href="${link(addresses.feed)}">

@@ -117,6 +117,16 @@ describe("in somebody else's layout", () => {
     await page.context().close();
   });
 
+  it("says where each page stands, once", async () => {
+    const page = await site.visit("/cases/items/lamp-case/");
+    const said = await page
+      .locator('link[rel="canonical"]')
+      .evaluateAll((links) => links.map((link) => (link as HTMLLinkElement).href));
+    // The collection's own address, to which the page's is added.
+    expect(said).toEqual(["https://example.org/items/lamp-case/"]);
+    await page.context().close();
+  });
+
   it.each([320, 1280])("nothing reaches over the side, %i px wide", async (width) => {
     const page = await site.visit("/", { viewport: { width, height: 900 } });
     for (const address of kinds) {
