@@ -49,6 +49,7 @@ import { links } from "./parts/links.ts";
 import { logo } from "./parts/logo.ts";
 import { method } from "./parts/method.ts";
 import { nearest } from "./parts/nearest.ts";
+import { noAnswer } from "./parts/no-answer.ts";
 import { notes } from "./parts/notes.ts";
 import { objectId } from "./parts/object-id.ts";
 import { opening } from "./parts/opening.ts";
@@ -124,6 +125,7 @@ export const templates = {
   "parts/logo": logo,
   "parts/method": method,
   "parts/nearest": nearest,
+  "parts/no-answer": noAnswer,
   "parts/notes": notes,
   "parts/opening": opening,
   "parts/page-head": pageHead,

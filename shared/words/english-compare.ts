@@ -57,7 +57,8 @@ export const englishCompare = {
   notOfVariant: "not a part of this variant",
   loading: "The data are being fetched.",
   notFound: (ids: string) => `Not in this catalogue: ${ids}.`,
-  failed: "The data could not be fetched.",
+  noAnswer:
+    "Outfits that an address names are set side by side by a script, which has not run or has not got its data. What can be compared without it stands below.",
   tooFew: "Two outfits at least are needed.",
   most: (most: number) => `Only the first ${most} are shown.`,
   shown: (count: number) => `${plural(count, "outfit")} side by side.`,

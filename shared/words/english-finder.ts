@@ -60,9 +60,9 @@ export const englishFinder = {
     `Nothing has “${typed}”; taken instead: ${quoted(taken)}.`,
   ofParts: (typed: string, names: readonly string[]) =>
     `No entry says “${typed}”; shown is what was issued with ${quoted(names.slice(0, 3))}.`,
-  loading: "The index is being fetched.",
   reading: "The texts are being looked through as well.",
-  failed: "The index could not be fetched. The lists below lead to every outfit all the same.",
+  noAnswer:
+    "The search needs a script, which has not run or has not got its data. The lists below lead to every outfit all the same.",
   all: "Show all again",
   results: "What was found",
   page: (page: number, of: number) => `Page ${page} of ${of}`,

@@ -60,7 +60,8 @@ export const germanCompare: typeof englishCompare = {
   notOfVariant: "kein Teil dieser Variante",
   loading: "Die Daten werden geholt.",
   notFound: (ids) => `Nicht in diesem Katalog: ${ids}.`,
-  failed: "Die Daten konnten nicht geholt werden.",
+  noAnswer:
+    "Garnituren, die eine Adresse nennt, stellt ein Skript nebeneinander. Es ist nicht gelaufen oder hat seine Daten nicht bekommen. Was sich ohne Skript vergleichen lässt, steht weiter unten.",
   tooFew: "Es braucht mindestens zwei Garnituren.",
   most: (most) => `Nur die ersten ${most} sind zu sehen.`,
   shown: (count) => `${counted(count, "Garnitur", "Garnituren")} nebeneinander.`,

@@ -58,10 +58,9 @@ export const germanFinder: typeof englishFinder = {
   instead: (typed, taken) => `„${typed}“ kommt nirgends vor; genommen wurde ${quoted(taken)}.`,
   ofParts: (typed, names) =>
     `Kein Eintrag nennt „${typed}“; gezeigt wird, was mit ${quoted(names.slice(0, 3))} ausgegeben wurde.`,
-  loading: "Das Verzeichnis wird geholt.",
   reading: "Auch die Texte werden durchgesehen.",
-  failed:
-    "Das Verzeichnis konnte nicht geholt werden. Die Listen weiter unten führen trotzdem zu jeder Garnitur.",
+  noAnswer:
+    "Die Suche braucht ein Skript. Es ist nicht gelaufen oder hat seine Daten nicht bekommen. Die Listen weiter unten führen trotzdem zu jeder Garnitur.",
   all: "Wieder alle zeigen",
   results: "Was gefunden wurde",
   page: (page, of) => `Seite ${page} von ${of}`,

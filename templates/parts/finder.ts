@@ -12,7 +12,8 @@ const choices = (list: readonly Named[]): HtmlValue =>
  * What may be asked of the catalogue: words, and below them one long sentence with blanks, as a printed form has.
  * It is there for the script, and is shown when that is.
  */
-export function finder(view: FinderView, { words, assets, link }: PageSite): Html {
+export function finder(view: FinderView, site: PageSite): Html {
+  const { words, assets, link, templates } = site;
   const say = words.pages.finder;
   const phrase = (name: keyof typeof say.phrases, blank: Html, after = "") =>
     html`<label class="phrase">${say.phrases[name]} ${blank}${after}</label> `;
@@ -26,7 +27,7 @@ export function finder(view: FinderView, { words, assets, link }: PageSite): Htm
       after,
     )}<output class="unread" id="finder-${name}-unread" data-expected="${expected}"></output> `;
   const offered = (list: readonly unknown[], blank: () => Html) => list.length > 0 && blank();
-  return html`<search><form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
+  return html`<search>${templates["parts/no-answer"](say.noAnswer)}<form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
 <p class="finder-words"><label for="finder-q">${say.q}</label><input id="finder-q" name="q" type="search" autocomplete="off" spellcheck="false" aria-describedby="finder-hint"> <button type="submit">${say.find}</button></p>
 <p class="small" id="finder-hint">${say.hint}</p>
 <details class="finder-more"><summary>${say.narrow}</summary>

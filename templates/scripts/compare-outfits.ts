@@ -1,6 +1,7 @@
 import { type ComparedOutfit, compareTable } from "../../shared/pages/compare-rows.ts";
 import { contrastUnits, contrastValues } from "../../shared/publication/unit-contrast.ts";
 import type { Words } from "../../shared/words/words.ts";
+import { answered, answering, unanswered } from "./asked/answer.ts";
 import { besideTables } from "./beside/beside-table.ts";
 import { readOutfit, unitsOf } from "./beside/read-outfit.ts";
 
@@ -45,8 +46,6 @@ function compose(section: HTMLElement): void {
     return head;
   };
 
-  const answered = () => document.documentElement.classList.add("answered");
-
   const show = async () => {
     const mine = ++turn;
     const ids = asked();
@@ -55,12 +54,12 @@ function compose(section: HTMLElement): void {
       answered();
       return place.replaceChildren();
     }
-    const { words } = (await import(new URL(section.dataset.words ?? "", location.href).href)) as {
-      words: Words;
-    };
-    const say = words.pages.compare;
-    told.value = say.loading;
     try {
+      const { words } = (await import(new URL(section.dataset.words ?? "", location.href).href)) as {
+        words: Words;
+      };
+      const say = words.pages.compare;
+      told.value = say.loading;
       const read = await Promise.all(
         ids.slice(0, most).map(async (id) => ({
           id,
@@ -89,12 +88,15 @@ function compose(section: HTMLElement): void {
         ...(missing.length > 0 ? [say.notFound(words.pages.list(missing))] : []),
         ...(ids.length > most ? [say.most(most)] : []),
       ].join(" ");
+      answered();
     } catch {
-      if (mine === turn) told.value = say.failed;
+      if (mine !== turn) return;
+      section.hidden = true;
+      unanswered();
     }
-    answered();
   };
 
+  answering();
   window.addEventListener("popstate", () => void show());
   void show();
 }

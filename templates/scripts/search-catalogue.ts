@@ -1,6 +1,7 @@
 import { type Found, findEntries, vocabularyOf } from "../../shared/pages/search/find-entries.ts";
 import { asksNothing, readState, type ViewState, writeState } from "../../shared/pages/search/view-state.ts";
 import type { Words } from "../../shared/words/words.ts";
+import { answered, answering, unanswered } from "./asked/answer.ts";
 import { Fetched } from "./finder/fetched.ts";
 import { offerDetails, offerVariants, readForm, tellUnread, writeForm } from "./finder/finder-form.ts";
 import { type Places, showFound } from "./finder/show-found.ts";
@@ -19,8 +20,6 @@ function search(form: HTMLFormElement, places: Places): void {
   let ready: Promise<Ready> | null = null;
   let isTyping = false;
   let asked = 0;
-
-  const answered = () => document.documentElement.classList.add("answered");
 
   const tell = (text: string) => {
     if (told && told.value !== text) told.value = text;
@@ -95,11 +94,9 @@ function search(form: HTMLFormElement, places: Places): void {
     }
   };
 
-  const fail = async () => {
+  const fail = () => {
     showAll();
-    const { words = "" } = form.dataset;
-    const module = (await import(new URL(words, location.href).href)) as { words: Words };
-    tell(module.words.pages.finder.failed);
+    unanswered();
   };
 
   const go = (next: ViewState, how: "push" | "replace") => {
@@ -171,6 +168,7 @@ function search(form: HTMLFormElement, places: Places): void {
   };
   narrow?.addEventListener("toggle", beginDetails);
 
+  answering();
   writeForm(form, state);
   form.hidden = false;
   tellUnread(form, state, false);
@@ -184,5 +182,5 @@ const row = document.querySelector<HTMLTemplateElement>("template.found-row");
 if (form && found && row && "DecompressionStream" in window) {
   search(form, { found, row, listed: document.querySelector<HTMLElement>(".listed") });
 } else {
-  document.documentElement.classList.add("answered");
+  unanswered();
 }

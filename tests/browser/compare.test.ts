@@ -163,9 +163,47 @@ describe("any outfits side by side", () => {
     await leave(page);
   });
 
-  it("without a script say what can be compared all the same", async () => {
+  it("without a script say what can be compared all the same, and that they need one", async () => {
     const page = await site.visit(three, { javaScriptEnabled: false });
-    expect(await page.locator(".distances").count()).toBeGreaterThan(0);
+    expect(await page.locator(".distances").first().isVisible()).toBe(true);
+    expect(await page.locator("noscript").innerText()).toContain("are set side by side by a script");
+    await leave(page);
+  });
+
+  it.each([
+    ["the script", "**/assets/compare-outfits.*"],
+    ["what the script imports", "**/assets/beside-table.*"],
+    ["the words", "**/assets/en.*"],
+    ["an outfit's data", "**/data/items/hale-ferrin-outfit.json"],
+  ])("leave what can be compared without them in its place where %s cannot be had", async (_, lost) => {
+    const page = await site.visit("/404.html");
+    await page.route(lost, (route) => route.abort());
+    await page.goto(site.url + three);
+    // Sooner than the five seconds after which it is shown anyhow.
+    await page.locator(".no-answer").waitFor({ timeout: 4000 });
+    const table = page.locator(".distances").first();
+    expect(await table.isVisible()).toBe(true);
+    // Within the first window, and not below an empty one.
+    expect((await table.boundingBox())?.y).toBeLessThan(900);
+    await leave(page);
+  });
+
+  it("say that their data are being fetched, and nothing of a failure, until they are there", async () => {
+    const page = await site.visit("/404.html");
+    let go = () => {};
+    const until = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    await page.route("**/assets/compare-outfits.*", async (route) => {
+      await until;
+      await route.continue();
+    });
+    await page.goto(site.url + three, { waitUntil: "commit" });
+    await told(page).getByText("are being fetched").waitFor();
+    expect(await page.locator(".no-answer").isVisible()).toBe(false);
+    go();
+    await eventually(() => told(page).innerText()).toMatch(/^3 outfits/);
+    expect(await page.locator(".no-answer").isVisible()).toBe(false);
     await leave(page);
   });
 });
