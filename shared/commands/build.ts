@@ -35,9 +35,6 @@ export const build: Command = {
     const root = rootFolder(cwd, values.root);
     const audience: Audience = values.private ? "private" : "public";
     const target = values.out === undefined ? defaultOut(root, audience) : path.resolve(cwd, values.out);
-    if (audience === "private" && target === defaultOut(root, "public")) {
-      throw new UsageError("Found the public site's folder as --out of a private build; expected another.");
-    }
     const progress = progressLine(surroundings);
     try {
       const { written, diagnostics, filesRead } = await buildCollection(

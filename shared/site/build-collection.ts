@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Audience } from "../publication/published.ts";
 import { readTexts } from "../source/read-texts.ts";
 import { cacheFolder } from "./cache-folder.ts";
-import { refuseWithinSources, standingFolder, sweepBuilds } from "./out-folder.ts";
+import { refuseOtherAudience, refuseWithinSources, standingFolder, sweepBuilds } from "./out-folder.ts";
 import type { OnProgress } from "./progress.ts";
 import { siteKey, toolKey } from "./site-keys.ts";
 import { LostSite, type SiteRecord, StandingSite } from "./standing-site.ts";
@@ -28,6 +28,7 @@ export async function buildCollection(
   onProgress?: OnProgress,
 ): Promise<BuildResult> {
   refuseWithinSources(root, out);
+  refuseOtherAudience(root, out, audience);
   const texts = readTexts(root);
   const filesRead = texts.files.length;
   const tool = toolKey(root, audience);

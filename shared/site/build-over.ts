@@ -15,12 +15,12 @@ export async function buildOver(
   key: string,
   out: string,
 ): Promise<BuildResult> {
-  const { root, texts } = task;
+  const { root, audience, texts } = task;
   const filesRead = texts.files.length;
   const logs = new KeptLogs(task.tool, standing.logs);
   const grouped = groupFamilies(texts, logs.cut);
   if (grouped && logs.changed) standing.keepLogs(logs.changed);
-  const staging = openStaging(out, standing.record && ((folder) => standing.isSpare(folder)));
+  const staging = openStaging(out, audience, standing.record && ((folder) => standing.isSpare(folder)));
   try {
     const build = new SiteBuild(task, standing, staging.into);
     const made = grouped ? await build.run(grouped) : null;

@@ -66,6 +66,28 @@ export function standingFolder(out: string): string | undefined {
   return target !== undefined && path.dirname(target) === buildsFolder(out) ? target : undefined;
 }
 
+const audiences: readonly Audience[] = ["public", "private"];
+
+/** The name of a build's folder ends with whom it is for, so that this outlasts whatever else is known of it. */
+const buildName = (count: number, audience: Audience): string => `${process.pid}-${count}-${audience}`;
+
+const audienceOf = (build: string): Audience | undefined =>
+  audiences.find((audience) => path.basename(build).endsWith(`-${audience}`));
+
+/** Where one site is published, the other has no place: it would be published as well, or be lost to its owner. */
+export function refuseOtherAudience(root: string, out: string, audience: Audience): void {
+  const standing = standingFolder(out);
+  const other = audiences.find(
+    (each) =>
+      each !== audience &&
+      (out === defaultOut(root, each) || (standing !== undefined && audienceOf(standing) === each)),
+  );
+  if (other === undefined) return;
+  throw new OutFolderError(
+    `Found the ${other} site's folder as --out of a ${audience} build, "${out}"; expected another.`,
+  );
+}
+
 function refuseToReplace(out: string): void {
   const stat = lstatSync(out, { throwIfNoEntry: false });
   if (!stat || stat.isSymbolicLink()) return;
@@ -120,14 +142,18 @@ export function sweepBuilds(out: string): void {
 }
 
 /** `isKnown` says whether a folder is the spare as it was left; null where nothing is known of the site that stands. */
-export function openStaging(out: string, isKnown: ((spare: string) => boolean) | null): Staging {
+export function openStaging(
+  out: string,
+  audience: Audience,
+  isKnown: ((spare: string) => boolean) | null,
+): Staging {
   refuseToReplace(out);
   const builds = buildsFolder(out);
   mkdirSync(builds, { recursive: true });
   sweepBuilds(out);
   let count = 0;
-  while (existsSync(path.join(builds, `${process.pid}-${count}`))) count++;
-  const folder = path.join(builds, `${process.pid}-${count}`);
+  while (existsSync(path.join(builds, buildName(count, audience)))) count++;
+  const folder = path.join(builds, buildName(count, audience));
   const ofSpare = path.join(builds, spare);
   const isUsed = isKnown !== null && moved(ofSpare, folder) && (isKnown(folder) || cleared(folder));
   if (!isUsed) mkdirSync(folder);

@@ -68,6 +68,37 @@ describe("fittedcase build", () => {
     expect(existsSync(path.join(root, "_private/sitemap.xml"))).toBe(false);
   });
 
+  it("refuses to put the owner's site where the public one stands, and the other way round", async () => {
+    const root = writeCollection(sound);
+    const out = path.join(scratch(), "published");
+    const build = (...more: string[]) => runHere(["build", "--out", out, ...more], root);
+    for (const [first, second, found] of [
+      [[], ["--private"], "public"],
+      [["--private"], [], "private"],
+    ] as const) {
+      expect((await build(...first)).code).toBe(0);
+      // What is known of a site goes with the cache; whom it is for does not.
+      rmSync(path.join(root, ".cache"), { recursive: true });
+      const before = siteFiles(out);
+      const { code, err } = await build(...second);
+      expect(code).toBe(2);
+      expect(err).toContain(`Found the ${found} site's folder as --out of a`);
+      expect(differences(siteFiles(out), before)).toEqual([]);
+      expect((await build(...first)).code).toBe(0);
+      rmSync(out);
+    }
+  });
+
+  it.each([
+    ["_site", ["--private"]],
+    ["_private", []],
+  ])("leaves %s to whom it is for, even before anything stands there", async (folder, more) => {
+    const root = writeCollection(sound);
+    const { code, err } = await runHere(["build", "--out", folder, ...more], root);
+    expect(code, err).toBe(2);
+    expect(existsSync(path.join(root, folder))).toBe(false);
+  });
+
   it("gives the same bytes again, from another folder and in another time zone and locale", async () => {
     const [first, second] = [path.join(scratch(), "a"), path.join(scratch(), "b")];
     const root = writeCollection(sound);
