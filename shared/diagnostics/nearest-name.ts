@@ -15,6 +15,13 @@ function isSwapped(name: string, other: string): boolean {
 const slipsBetween = (name: string, other: string): number =>
   isSwapped(name, other) ? 1 : distance(name, other);
 
+/** Whether one word is the other but for a letter, or for two that stand next to one another in each other's place. */
+export const isOneSlip = (name: string, other: string): boolean => slipsBetween(name, other) === 1;
+
+/** The same, where the slip makes no other word of it: a letter in place of another often does. */
+export const isMistyped = (name: string, other: string): boolean =>
+  isOneSlip(name, other) && (name.length !== other.length || isSwapped(name, other));
+
 /** The known names that the fewest slips of the finger would turn into this one; none where those are another word. */
 function near(name: string, known: Iterable<string>): readonly string[] {
   let names: string[] = [];

@@ -3,7 +3,7 @@ import { type Cite, citesIn } from "./citation.ts";
 import { type Mark, markdownParser, type SlipMark } from "./markdown-parser.ts";
 import { type Line, linesOf, placer } from "./place-of-mark.ts";
 import { type Reference, referenceFrom } from "./reference.ts";
-import { expectFence, fenceSlip, type Slip } from "./slip.ts";
+import { expectFence, fenceSlip, footnotesOf, type Slip } from "./slip.ts";
 
 /** A stretch of the text: offsets, the end exclusive. */
 export interface Stretch {
@@ -43,6 +43,7 @@ export function mentionsIn(text: string): Mention[] {
   const tokens = parser.parse(text, {});
   const mentions: Mention[] = [];
   const place = placer(text, lines);
+  const isFootnote = footnotesOf(text);
   let row = 0;
   for (const [at, token] of tokens.entries()) {
     if (token.type === "tr_open") row = token.map?.[0] ?? row;
@@ -59,6 +60,7 @@ export function mentionsIn(text: string): Mention[] {
       }
       if (mark.type === "slip") {
         const { slip } = mark.meta as SlipMark;
+        if (slip.kind === "footnote" && !isFootnote(slip.raw, start)) continue;
         mentions.push({ kind: "slip", slip, start, end: start + slip.raw.length });
         continue;
       }

@@ -5,8 +5,16 @@ import type { Report } from "./report.ts";
 import { serialKey } from "./serial.ts";
 import type { Sighting } from "./sighting.ts";
 
-/** A name without what people write now so, now so: capitals, spaces and hyphens. */
-const loose = (name: string): string => name.toLowerCase().replace(/[\s_\u2010-\u2015-]+/g, "");
+/**
+ * A name without what people write now so, now so: capitals, spaces and hyphens. Between digits they part one number from
+ * another.
+ */
+const loose = (name: string): string =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_\u2010-\u2015-]+/g, "-")
+    .replace(/(?<!\d)-|-(?!\d)/g, "");
 
 const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
 

@@ -1,4 +1,4 @@
-import { nearestName, suggestion } from "../diagnostics/nearest-name.ts";
+import { isMistyped, suggestion } from "../diagnostics/nearest-name.ts";
 import type { Path } from "../source/document.ts";
 import { checkNotBefore, checkSerial } from "./check-against-variant.ts";
 import { checkHazard, checkSource } from "./check-named.ts";
@@ -17,19 +17,21 @@ function isThere(files: ReadonlySet<string>, file: string): boolean {
   return normal.has(file.normalize("NFC"));
 }
 
+const shortest = 5;
+
 /**
- * The model that was meant, where the reference accepts it: each of its words is misspelt at most. Another word, as in
- * another material, makes another model, and so does another number.
+ * The model that was meant, where the reference accepts it: each of its words is mistyped at most. Another word, as in
+ * another material, makes another model, and so does another number; and short words are soon others.
  */
 function misspelt(model: string, { accepts }: Part): string | undefined {
   if (accepts.has(model)) return undefined;
   const words = model.split("-");
-  const isMisspelt = (word: string, other: string) =>
-    word === other || (!/\d/.test(word + other) && nearestName(word, [other]) !== undefined);
+  const isMeant = (word: string, other: string) =>
+    word === other || (other.length >= shortest && !/\d/.test(word + other) && isMistyped(word, other));
   return [...accepts.keys()].find((accepted) => {
     const others = accepted.split("-");
     if (others.length !== words.length) return others.join("") === words.join("");
-    return words.every((word, at) => isMisspelt(word, others[at] ?? ""));
+    return words.every((word, at) => isMeant(word, others[at] ?? ""));
   });
 }
 

@@ -73,11 +73,12 @@ export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialR
 export const isReversed = ({ from, to }: SerialRange): boolean =>
   from !== undefined && to !== undefined && to < from;
 
-/** Whether two ranges hold the same numbers, as far as all their ends are known. */
+/** Whether two ranges certainly hold a number in common: of one whose other end is not known, that which is lies in it. */
 export function overlap(one: SerialRange, other: SerialRange): boolean {
   if (tight(one.prefix) !== tight(other.prefix)) return false;
-  const [from, to] = [one.from ?? Number.NaN, one.to ?? Number.NaN];
-  return from <= (other.to ?? Number.NaN) && to >= (other.from ?? Number.NaN);
+  const first = ({ from, to }: SerialRange) => from ?? to ?? Number.NaN;
+  const last = ({ from, to }: SerialRange) => to ?? from ?? Number.NaN;
+  return first(one) <= last(other) && last(one) >= first(other);
 }
 
 /** "A1 to A240, B1 and on": the ranges as somebody would say them. */

@@ -223,12 +223,42 @@ describe("check, of an article", () => {
       'chests.md:2:1 wrong-reference Write "<table:variants/chest?variant=chest-a,chest-b&show=lock>".',
       'chests.md:3:35 wrong-reference Write "see [@ledger, p. 3]".',
       'chests.md:3:56 wrong-reference Write "@ledger, p. 3".',
-      "chests.md:3:78 wrong-reference There are no footnotes: say it in the text.",
+      "chests.md:3:78 wrong-reference There are no footnotes: say it in the text, or write a backslash before it.",
       'chests.md:3:94 wrong-reference Write "@venn-2009".',
       'chests.md:4:8 wrong-reference Write "[@venn-2009]".',
       'chests.md:6:4 wrong-expectation Write "expect".',
-      "chests.md:10:1 wrong-reference There are no footnotes: say it in the text.",
+      "chests.md:10:1 wrong-reference There are no footnotes: say it in the text, or write a backslash before it.",
     ]);
+  });
+
+  it("says of a citation how it is right in everything that is wrong with it", async () => {
+    const { found } = await ofArticle(
+      "So [as @ledgr says], [see @ledgr p. 3], [also @venn-209 p. 3; @ledgr fol. 2], [@ledgr p. 4], < figre : items/one/rank >.",
+    );
+    expect(found.map(({ message }) => /Write .*$/.exec(message)?.[0])).toEqual([
+      'Write "as [@ledger] says".',
+      'Write "see [@ledger, p. 3]".',
+      'Write "also [@venn-2009, p. 3; @ledger, fol. 2]".',
+      'Write "@ledger, p. 4".',
+      'Write "<figure:items/one/rank>".',
+    ]);
+  });
+
+  it("takes no bracket with an at sign for a citation where the sources cannot be read", async () => {
+    const files = withArticle("A letter [to us @anna] and one [@anna, p. 3].\n");
+    const { found } = await told({ ...files, "content/sources.yaml": "- { id: ledger\n" });
+    expect(found.map(({ file }) => file)).toEqual(["content/sources.yaml"]);
+  });
+
+  it("leaves fences of other words alone, and brackets that no reader takes for a footnote", async () => {
+    const others = ["exec", "export", "except", "expert", "aspect", "text", "elixir"];
+    const { found } = await ofArticle(
+      `${others.map((word) => `\`\`\`${word}\nvariants/x equals 3\n\`\`\`\n`).join("\n")}\nOf [^14]C, [^a-z] and x <table: 3 or <figure:\n`,
+    );
+    expect(found).toEqual([]);
+    const meant = ["Expect", "expects", "expected", "exepct", "expct", "expekt", "expect of"];
+    const slips = await ofArticle(meant.map((word) => `\`\`\`${word}\na\n\`\`\`\n`).join("\n"));
+    expect(slips.found.map(({ code }) => code)).toEqual(meant.map(() => "wrong-expectation"));
   });
 
   it("leaves brackets and angles alone that are nothing of ours", async () => {

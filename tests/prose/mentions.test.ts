@@ -42,6 +42,23 @@ describe("what a text takes from the data", () => {
     expect(stretches("<figre:variants/a/made> <urn:isbn:1>")).toEqual(["<figre:variants/a/made>"]);
   });
 
+  // Each is told of with its stretch: were that the rest of the line, they would be 100,000 signs a thousand times.
+  it("takes of a line of slips no more than each is long", () => {
+    for (const slip of ["<figure:", "<plot:x<", "<figure:items/", "< table : variants? ", "[^", "[a @"]) {
+      const line = slip.repeat(Math.ceil(20_000 / slip.length));
+      const told = mentionsIn(line).map(({ start, end }) => end - start);
+      expect(told.reduce((sum, length) => sum + length, 0)).toBeLessThanOrEqual(line.length);
+    }
+    const [one] = mentionsIn(`<figure:items/${"x".repeat(1000)}`);
+    expect((one?.end ?? 0) - (one?.start ?? 0)).toBeLessThan(250);
+  });
+
+  it("takes brackets for a footnote behind words, or where the note is", () => {
+    expect(
+      stretches("Seen[^1], *so*[^2] and 1850.[^3] of [^14]C in [^a-z] and [^4] x\n\n[^4]: The note."),
+    ).toEqual(["[^1]", "[^2]", "[^3]", "[^4]", "[^4]"]);
+  });
+
   it("parts a citation of several sources, over lines too", () => {
     const text = "As said [@a, p. 31;\n@b-2, pp. 3-5; c].";
     expect(mentionsIn(text).map((each) => each.kind === "citation" && each.cite)).toMatchObject([

@@ -28,6 +28,15 @@ describe("ranges of serials", () => {
     expect(ranges("{ from: 40, to: 50, skipped: true }", "{ from: 1, to: 100 }")).toEqual([]);
     // Where an end is not known, nobody can say how far a range goes.
     expect(ranges("{ from: 1 }", "{ from: 51, to: 150 }")).toEqual([]);
+    expect(ranges("{ from: 1 }", "{ from: 2 }", "{ prefix: B }", "{ prefix: B }")).toEqual([]);
+  });
+
+  it("certainly share the known end of one that lies within the other", () => {
+    expect(ranges("{ from: 100 }", "{ from: 51, to: 150 }")).toEqual([
+      "chest-a.yaml:7 range-overlap 51 to 150, of which a part lies in 100 and on",
+    ]);
+    expect(ranges("{ from: 51, to: 150 }", "{ to: 51 }")).toHaveLength(1);
+    expect(ranges("{ to: 51 }", "{ from: 51 }")).toHaveLength(1);
   });
 
   it("with their ends the wrong way round are told of, and no serial that would lie in them", () => {
@@ -105,6 +114,11 @@ describe("the examples of a log", () => {
       'log.csv:4 doubtful-example "the mill", which counts as a different example from "the-mill" Did you mean "the-mill"?',
       'log.csv:6 doubtful-example "the-Other-set", which counts as a different example from "the-other-set" Did you mean "the-other-set"?',
     ]);
+  });
+
+  it("are others by another number, however it is parted", () => {
+    expect(log("lot 1-12,", "lot 11-2,", "lot 112,")).toEqual([]);
+    expect(log("lot 1-12,", "Lot-1 12,")).toHaveLength(1);
   });
 
   // The contract: an item goes by its `example`, where it has no serial.

@@ -272,10 +272,15 @@ describe("a first mistake is told of in words that mend it", () => {
         one(`parts: { lens: [${each.map((model) => `{ state: substitute, model: ${model} }`).join(", ")}] }`),
         accepting,
       ).filter((found) => found.includes("unaccepted-model"));
-    expect(models("iorn-clamp")).toEqual([
-      'content/items/one/index.md:4 unaccepted-model Found "iorn-clamp", which counts for nothing; expected a model that the reference accepts, or quite another. Did you mean "iron-clamp"?',
+    expect(models("iron-clmap")).toEqual([
+      'content/items/one/index.md:4 unaccepted-model Found "iron-clmap", which counts for nothing; expected a model that the reference accepts, or quite another. Did you mean "iron-clamp"?',
     ]);
-    expect(models("iron-clamp", "wooden-clamp", "tin-3")).toEqual([]);
+    for (const mistyped of ["iron-clmp", "iron-clammp", "iron-clampe", "ironclamp"])
+      expect(models(mistyped), mistyped).toHaveLength(1);
+    // A letter in place of another makes another word, as glass of brass two do; short words are soon others.
+    expect(models("iron-clamp", "wooden-clamp", "tin-3", "iron-clasp", "icon-clamp", "irons-clamp")).toEqual(
+      [],
+    );
   });
 
   it("a log with semicolons is told of once", () => {

@@ -57,9 +57,9 @@ function wordless(mention: Mention, known: Known): Problem | null {
 }
 
 function mistaken({ kind, raw, meant, sources }: Slip, known: Known): Problem | null {
-  const isKnown = (id: string) => known.hasSource(id) || nearestName(id, known.sources()) !== undefined;
-  // Otherwise it is a text in brackets.
-  if (kind === "citation" && !sources.some(isKnown)) return null;
+  // Otherwise it is a text in brackets. Where the sources cannot be read, nobody can say that it is more.
+  if (kind === "citation" && !sources.some((id) => nearestName(id, known.sources()) !== undefined))
+    return null;
   const expected = {
     reference: 'a kind, a colon and a path, without spaces, between "<" and ">"',
     citation:
@@ -68,12 +68,18 @@ function mistaken({ kind, raw, meant, sources }: Slip, known: Known): Problem | 
     fence: `"${expectFence}" alone before what is expected`,
   }[kind];
   const remedy =
-    kind === "footnote" ? "There are no footnotes: say it in the text." : meant && `Write "${meant}".`;
+    kind === "footnote"
+      ? "There are no footnotes: say it in the text, or write a backslash before it."
+      : meant && `Write "${kind === "citation" ? ofKnownSources(meant, known) : meant}".`;
   return {
     code: kind === "fence" ? "wrong-expectation" : "wrong-reference",
     finding: { found: `"${raw}"`, expected, remedy },
   };
 }
+
+/** A citation as it is to be written, each source by the id that was meant. */
+const ofKnownSources = (citation: string, known: Known): string =>
+  citation.replace(/(?<=@)[^\s,;\]]+/g, (id) => nearestName(id, known.sources()) ?? id);
 
 /** A source, and what is left where the comma after it is forgotten. */
 const withoutComma = /^(@[^\s,;]+) (.+)$/;
@@ -94,7 +100,7 @@ function miscited({ source, text }: Cite, known: Known): Problem | null {
       finding: {
         found: `"${text}"`,
         expected: "a comma after the source",
-        remedy: `Write "${at}, ${locator}".`,
+        remedy: `Write "${ofKnownSources(at, known)}, ${locator}".`,
       },
     };
   return {
