@@ -23,23 +23,29 @@ const alone = (pattern: string, end = "(?![\\p{L}\\p{N}])") =>
 
 const isNumber = (run: string | undefined): run is string => run !== undefined && /^\p{Nd}+$/u.test(run);
 
+/** Zeros before a number tell no serials apart (serialKey): G0094 is G94. */
+const withoutZeros = (run: string): string => run.replace(/^0+(?=\p{Nd})/u, "");
+
 /**
- * Letters and digits of a serial, with whatever a writer may put between them, and with a letter behind its number that
- * tells one of several tags.
+ * Letters and digits of a serial, with whatever a writer may put between them, with zeros before its numbers, and with a
+ * letter behind its number that tells one of several tags.
  */
 function spelling(runs: readonly string[]): RegExp | null {
-  const text = runs.join("[\\s./\u2010-\u2015-]*");
+  const text = runs
+    .map((run) => (isNumber(run) ? `0*${withoutZeros(run)}` : run))
+    .join("[\\s./\u2010-\u2015-]*");
   if (runs.join("").length < 3) return null;
   return runs.length > 1 && isNumber(runs.at(-1)) ? alone(text, "(?!\\p{N})") : alone(text);
 }
 
 /**
- * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Of one or two digits it stays: such
- * a number counts lenses, and nothing of it would be left.
+ * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Of one or two digits it stays, unless
+ * zeros make it longer: such a number counts lenses, and nothing of it would be left.
  */
-function numberAlone(digits: string): RegExp | null {
-  if (digits.length < 3) return null;
-  return alone(digits.length < 5 ? digits : [...digits].join("[\\s.,'\u2019]?"));
+function numberAlone(digits: string): RegExp {
+  const number = withoutZeros(digits);
+  if (number.length < 3) return alone(`0{${3 - number.length},}${number}`);
+  return alone(`0*${number.length < 5 ? number : [...number].join("[\\s.,'\u2019]?")}`);
 }
 
 const runsOf = (serial: string): readonly string[] => serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
@@ -57,7 +63,10 @@ export function redactorFor(item: Item): Redact {
 
 /** What every spelling of some runs has in it, as it stands: most texts have it not, and need not be searched. */
 const mark = (runs: readonly string[]): string =>
-  runs.filter((run) => /^[0-9]+$/.test(run)).reduce((a, b) => (b.length > a.length ? b : a), "");
+  runs
+    .filter((run) => /^[0-9]+$/.test(run))
+    .map(withoutZeros)
+    .reduce((a, b) => (b.length > a.length ? b : a), "");
 
 /** A pattern takes longer to make than most texts to be read, and most have nothing to be found. */
 function once<Value>(make: () => Value): () => Value {
@@ -81,7 +90,7 @@ function makeRedactor(item: Item): Redact {
         pattern: once(() => (isNumber(run) ? numberAlone(run) : null)),
         shown: publish(run),
         // Its digits may be parted.
-        has: mark(run.length > 4 ? [run.charAt(0)] : [run]),
+        has: mark(withoutZeros(run).length > 4 ? [withoutZeros(run).charAt(0)] : [run]),
       }));
       return [whole, ...numbers];
     });
@@ -99,7 +108,8 @@ export interface HiddenSerial {
 }
 
 /** Whether a text can be said to tell a serial: a number alone, unless it is long, may count anything. */
-const canBeTold = (serial: string): boolean => /\p{L}/u.test(serial) || /\p{Nd}{6}/u.test(serial);
+const canBeTold = (serial: string): boolean =>
+  /\p{L}/u.test(serial) || (serial.match(/\p{Nd}+/gu) ?? []).some((run) => withoutZeros(run).length >= 6);
 
 /** Of those that a text about something else can tell. */
 export function hiddenSerials(items: Iterable<Item>): HiddenSerial[] {
@@ -137,7 +147,7 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
     const runs = runsOf(known.serial.toUpperCase());
     const number = mark(runs);
     if (number === "") continue;
-    const at = runs.indexOf(number);
+    const at = runs.findIndex((run) => withoutZeros(run) === number);
     const lettersAt = (place: number) => (isLetter(runs[place]?.[0]) ? runs[place] : undefined);
     const entry = {
       known,
@@ -154,7 +164,7 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
     if (byNumber.size === 0) return [];
     const told = new Map<Known, RegExp>();
     for (const { 0: number, index } of text.matchAll(/[0-9]+/g)) {
-      const entries = byNumber.get(number);
+      const entries = byNumber.get(withoutZeros(number));
       if (!entries) continue;
       const before = lettersBeside(text, index - 1, -1);
       const after = lettersBeside(text, index + number.length, 1);

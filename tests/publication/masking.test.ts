@@ -35,6 +35,7 @@ describe("a text about something else", () => {
     ["h2118, H 2118, H-2118, H.2118 and H/2118", "H21••, H21••, H21••, H21•• and H21••"],
     ["Its tag H2118a", "Its tag H21••a"],
     ["(H2118)", "(H21••)"],
+    ["H02118 and H-0 2118", "H21•• and H-0 2118"],
   ])("%j reads %j", (text, shown) => {
     expect(redact(text)).toBe(shown);
   });
@@ -48,7 +49,7 @@ describe("a text about something else", () => {
   });
 
   it("is not searched for numbers that may count anything", () => {
-    expect(hiddenSerials([masked("118"), masked("271828")]).map(({ serial }) => serial)).toEqual(["271828"]);
+    expect(hiddenSerials([masked("118"), masked("000118"), masked("271828")]).map(({ serial }) => serial)).toEqual(["271828"]);
   });
 
   it("never holds all digits of a hidden serial, whatever stands between its letters and its number", () => {
@@ -71,6 +72,15 @@ describe("a text of its own item", () => {
   it("does not tell the number without its letters either", () => {
     expect(redactorFor(masked("H2118"))("No. 2118, in 4 trays")).toBe("No. 21••, in 4 trays");
     expect(redactorFor(masked("H271828"))("No. 271 828 or 271,828")).toBe("No. 2718•• or 2718••");
+  });
+
+  // The number made and the examples counted take G94 and G0094 for one serial.
+  it.each([
+    ["G94", "No. G 0094, G-094 and 0094, in 94 cells of 4", "No. G••, G•• and ••, in 94 cells of 4"],
+    ["G0094", "No. G 94, G-94 and 0094, in 94 cells of 4", "No. G00••, G00•• and 00••, in 94 cells of 4"],
+    ["H214", "H0214 or 0214 or 214", "H2•• or 2•• or 2••"],
+  ])("%s is masked with and without zeros before its number", (serial, text, shown) => {
+    expect(redactorFor(masked(serial))(text)).toBe(shown);
   });
 
   it("tells no serial of its parts", () => {
