@@ -1,6 +1,7 @@
 import { addUnder } from "../lists/grouping.ts";
 import type { Item, SerialPublishing } from "../records/item.ts";
 import { serialKey } from "../records/serial.ts";
+import { mayBeParted, replacePrinted, withoutMarkup } from "./without-markup.ts";
 
 const dot = "\u2022";
 
@@ -52,6 +53,11 @@ const runsOf = (serial: string): readonly string[] => serial.normalize("NFKC").m
 
 export type Redact = (text: string) => string;
 
+function takeOut(text: string, pattern: RegExp, shown: string): string {
+  const taken = text.replace(pattern, shown);
+  return mayBeParted(taken) ? replacePrinted(taken, pattern, shown) : taken;
+}
+
 const known = new WeakMap<Item, Redact>();
 
 /** Takes the serials that an item does not show out of whatever else its author wrote about it. */
@@ -94,11 +100,13 @@ function makeRedactor(item: Item): Redact {
       }));
       return [whole, ...numbers];
     });
-  return (text) =>
-    secrets.reduce((redacted, { pattern, shown, has }) => {
-      const found = redacted.includes(has) ? pattern() : null;
-      return found ? redacted.replace(found, shown) : redacted;
+  return (text) => {
+    const isParted = mayBeParted(text);
+    return secrets.reduce((redacted, { pattern, shown, has }) => {
+      const found = isParted || redacted.includes(has) ? pattern() : null;
+      return found ? takeOut(redacted, found, shown) : redacted;
     }, text);
+  };
 }
 
 /** A serial that its item does not show, with what is shown in its place. Plain data. */
@@ -157,12 +165,7 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
     };
     addUnder(byNumber, number, entry);
   }
-  return (
-    text: string,
-    isWanted: (known: Known) => boolean = () => true,
-  ): { readonly known: Known; readonly pattern: RegExp }[] => {
-    if (byNumber.size === 0) return [];
-    const told = new Map<Known, RegExp>();
+  const findIn = (text: string, isWanted: (known: Known) => boolean, told: Map<Known, RegExp>): void => {
     for (const { 0: number, index } of text.matchAll(/[0-9]+/g)) {
       const entries = byNumber.get(withoutZeros(number));
       if (!entries) continue;
@@ -175,6 +178,15 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
         if (pattern && text.search(pattern) >= 0) told.set(entry.known, pattern);
       }
     }
+  };
+  return (
+    text: string,
+    isWanted: (known: Known) => boolean = () => true,
+  ): { readonly known: Known; readonly pattern: RegExp }[] => {
+    if (byNumber.size === 0) return [];
+    const told = new Map<Known, RegExp>();
+    findIn(text, isWanted, told);
+    if (mayBeParted(text)) findIn(withoutMarkup(text).text, isWanted, told);
     return [...told].map(([known, pattern]) => ({ known, pattern }));
   };
 }
@@ -187,7 +199,7 @@ export function redactorOf(hidden: readonly HiddenSerial[]): RedactAny {
   const find = serialFinder(hidden);
   return (text, borne) =>
     find(text, isAnotherThan(borne)).reduce(
-      (redacted, { known, pattern }) => redacted.replace(pattern, known.shown),
+      (redacted, { known, pattern }) => takeOut(redacted, pattern, known.shown),
       text,
     );
 }

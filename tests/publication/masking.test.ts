@@ -49,7 +49,9 @@ describe("a text about something else", () => {
   });
 
   it("is not searched for numbers that may count anything", () => {
-    expect(hiddenSerials([masked("118"), masked("000118"), masked("271828")]).map(({ serial }) => serial)).toEqual(["271828"]);
+    expect(
+      hiddenSerials([masked("118"), masked("000118"), masked("271828")]).map(({ serial }) => serial),
+    ).toEqual(["271828"]);
   });
 
   it("never holds all digits of a hidden serial, whatever stands between its letters and its number", () => {
@@ -81,6 +83,19 @@ describe("a text of its own item", () => {
     ["H214", "H0214 or 0214 or 214", "H2•• or 2•• or 2••"],
   ])("%s is masked with and without zeros before its number", (serial, text, shown) => {
     expect(redactorFor(masked(serial))(text)).toBe(shown);
+  });
+
+  // CommonMark: emphasis within a word, and letters by their number, are not seen where they are printed.
+  it.each([
+    ["Its plate: H*2*14.", "Its plate: H2••."],
+    ["**H**214 and __H__ 214", "H2•• and H2••"],
+    ["H&#50;14, H&#x32;14 and H&nbsp;214", "H2••, H2•• and H2••"],
+    ["H\u00ad214 and H\u200b214", "H2•• and H2••"],
+    ["*H214*, `H214`", "*H2••*, `H2••`"],
+    ["An *old* plate & a key_of_4 &#38; *more*", "An *old* plate & a key_of_4 &#38; *more*"],
+  ])("%j is masked as it will be read: %j", (text, shown) => {
+    expect(redactorFor(masked("H214"))(text)).toBe(shown);
+    expect(redactorOf(hiddenSerials([masked("H214")]))(text)).toBe(shown);
   });
 
   it("tells no serial of its parts", () => {

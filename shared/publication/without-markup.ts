@@ -1,0 +1,58 @@
+/** Signs that are not printed where they stand within a word, and signs that are written by their number or name. */
+const markup = /[*_~`\u00ad\u200b-\u200d\u2060\ufeff]+|&(?:#(\d{1,7})|#[xX]([\da-fA-F]{1,6})|\w{2,31});/g;
+
+/** Of most texts it is seen at once that they have none. */
+const anyMarkup = /[*_~`&\u00ad\u200b-\u200d\u2060\ufeff]/;
+
+const withinWord = /(?<=[\p{L}\p{N};])[*_~`\u00ad\u200b-\u200d\u2060\ufeff]+[\p{L}\p{N}&]|&#?\w+;/u;
+
+/** Whether a word may stand in a text otherwise than it will be printed. */
+export const mayBeParted = (text: string): boolean => anyMarkup.test(text) && withinWord.test(text);
+
+export interface PrintedText {
+  readonly text: string;
+  /** Of each of its letters, where in the source it begins and ends; at the end that of the source. */
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+}
+
+/** A text about as it will be printed: H214 for `H*2*14` or `H&#50;14`. */
+export function withoutMarkup(source: string): PrintedText {
+  let text = "";
+  const starts: number[] = [];
+  const ends: number[] = [];
+  const add = (letters: string, start: number, end: number) => {
+    for (let at = 0; at < letters.length; at++) {
+      starts.push(letters.length === end - start ? start + at : start);
+      ends.push(letters.length === end - start ? start + at + 1 : end);
+    }
+    text += letters;
+  };
+  let from = 0;
+  for (const { 0: found, 1: decimal, 2: hexadecimal, index } of source.matchAll(markup)) {
+    add(source.slice(from, index), from, index);
+    from = index + found.length;
+    if (!found.startsWith("&")) continue;
+    const code = decimal === undefined ? Number.parseInt(hexadecimal ?? "20", 16) : Number(decimal);
+    // What has a name is no letter of a serial, and may stand between two.
+    add(code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : " ", index, from);
+  }
+  add(source.slice(from), from, source.length);
+  return { text, starts, ends };
+}
+
+const marks = /[*_~`]/;
+
+/** The source with every match in what is printed replaced, with the markup in it and around it. */
+export function replacePrinted(source: string, pattern: RegExp, replacement: string): string {
+  const { text, starts, ends } = withoutMarkup(source);
+  let replaced = source;
+  for (const { 0: found, index } of [...text.matchAll(pattern)].reverse()) {
+    let start = starts[index] ?? 0;
+    let end = ends[index + found.length - 1] ?? source.length;
+    while (marks.test(source.charAt(start - 1))) start--;
+    while (marks.test(source.charAt(end))) end++;
+    replaced = replaced.slice(0, start) + replacement + replaced.slice(end);
+  }
+  return replaced;
+}
