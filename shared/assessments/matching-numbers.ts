@@ -25,7 +25,7 @@ const folded = (mark: string) => mark.normalize("NFKC").replace(/\s+/g, " ").tri
 function setNumberIn(template: string, set: string, mark: string): string | null {
   if (!template.includes(setPlace)) return null;
   const form = /^\d+$/.test(set) ? "\\d+" : "[\\p{L}\\p{N}-]+";
-  const [before = "", ...after] = folded(template).split("{SET}").map(escaped);
+  const [before = "", ...after] = folded(template).split(folded(setPlace)).map(escaped);
   const pattern = new RegExp(`^${before}(${form})${after.join(`(?:${form})`)}$`, "u");
   return pattern.exec(folded(mark))?.[1] ?? null;
 }

@@ -30,10 +30,9 @@ const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "exa
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
-  const saysNothing = words.statement({ says: "coverage-of-none-again", values: {} });
-  const [doubt, caveats] = figure.caveats.includes(saysNothing)
-    ? [saysNothing, figure.caveats.filter((caveat) => caveat !== saysNothing)]
-    : [null, figure.caveats];
+  const doubt = isOfNoneAgain(figure)
+    ? words.statement({ says: "coverage-of-none-again", values: {} })
+    : null;
   const hasEnds = figure.low !== null && figure.high !== null;
   const hasInterval = hasEnds && figure.low !== figure.high;
   return {
@@ -46,10 +45,14 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
     confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
-    caveats,
+    caveats: figure.caveats.filter((caveat) => caveat !== doubt),
     changes: method.changes,
   };
 }
+
+/** A coverage that its formula gives although no example was seen a second time. */
+const isOfNoneAgain = ({ method, value, inputs }: PublishedFigure): boolean =>
+  method === "coverage" && value !== null && inputs.once === inputs.sightings;
 
 /** What went into a figure, named and written for reading. */
 export function figureInputs(

@@ -24,7 +24,7 @@ function withUnits(part: PublishedItemPart, told: ToldOfUnits, words: Words): st
 
 type ToldOfUnits = keyof Words["pages"]["item"]["someUnits"];
 
-const unitsOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>> = {
+const countOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>> = {
   missing: ({ units }) => units.absent,
   partial: ({ units }) => units.present,
   substitutes: ({ units }) => units.substitute,
@@ -38,7 +38,7 @@ export function someUnits(
   told: ToldOfUnits,
   { pages, numbers }: Words,
 ): string | null {
-  const units = unitsOf[told](part);
+  const units = countOf[told](part);
   if (units >= part.units.expected) return null;
   const some = pages.item.unitsOf(numbers.count(units), numbers.count(part.units.expected));
   return pages.item.someUnits[told](some, units);
