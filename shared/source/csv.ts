@@ -82,7 +82,6 @@ function quotedRows(text: string): RawRow[] {
 
 /** Reads RFC 4180 with a header row. A ragged row is reported and left out; the others still count. */
 export function readCsv(file: string, text: string): CsvTable {
-  const diagnostics: Diagnostic[] = [];
   let raw: RawRow[];
   try {
     raw = plainRows(text) ?? quotedRows(text);
@@ -140,20 +139,13 @@ export function readCsv(file: string, text: string): CsvTable {
   }
   const placeOf = new Map(columns.map((column, at) => [column, at]));
   const rows: CsvRow[] = [];
-  const lengths = new Map<number, number>();
+  const ragged: { readonly index: number; readonly length: number }[] = [];
   for (const [index, { record }] of raw.entries()) {
     if (index === 0) continue;
     const found = record();
     if (found.every((cell) => cell === "")) continue;
-    lengths.set(found.length, (lengths.get(found.length) ?? 0) + 1);
     if (found.length !== columns.length) {
-      diagnostics.push(
-        diagnose("csv-syntax", locateRow(index), {
-          found: `${found.length} cells`,
-          expected: `${columns.length}, one for each column of the header`,
-          remedy: "A cell that contains a comma stands in quotation marks.",
-        }),
-      );
+      ragged.push({ index, length: found.length });
       continue;
     }
     rows.push({
@@ -171,30 +163,53 @@ export function readCsv(file: string, text: string): CsvTable {
           : locateRow(index),
     });
   }
-  const usual = usualLength(lengths);
+  // Where no row is as the header, and most are of one length, it is not the rows that are wrong.
+  const usual = rows.length === 0 ? usualLength(ragged.map(({ length }) => length)) : undefined;
+  const [first] = ragged.filter(({ length }) => length === usual);
+  const ofHeader =
+    usual === undefined || !first
+      ? []
+      : [
+          diagnose("csv-syntax", locateRow(0), {
+            found: `${columns.length} columns`,
+            expected: `${usual}, as many as there are cells in most rows, the first of them line ${locateRow(first.index).place.line}`,
+            remedy:
+              usual > columns.length
+                ? `A column is missing from the header; or else ${cellWithComma}.`
+                : `A column is there that no row has; or else ${emptyCell}.`,
+          }),
+        ];
+  const ofRows = ragged
+    .filter(({ length }) => length !== usual)
+    .map(({ index, length }) =>
+      diagnose("csv-syntax", locateRow(index), {
+        found: `${length} cells`,
+        expected:
+          usual === undefined
+            ? `${columns.length}, one for each column of the header`
+            : `${usual}, as most rows have`,
+        remedy: `${sentence(length > (usual ?? columns.length) ? cellWithComma : emptyCell)}.`,
+      }),
+    );
   return {
     columns,
     header: lineAt(0),
     locateColumn: (column) =>
       columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text),
     rows,
-    diagnostics:
-      usual === undefined || usual === columns.length
-        ? diagnostics
-        : [
-            diagnose("csv-syntax", locateRow(0), {
-              found: `${columns.length} columns`,
-              expected: `${usual}, as many as there are cells in the rows`,
-              remedy: "A column is missing from the header, or one is there that no row has.",
-            }),
-          ],
+    diagnostics: [...ofHeader, ...ofRows],
   };
 }
 
-/** How many cells most rows have: where that is not what the header has, it is not the rows that are wrong. */
-function usualLength(lengths: ReadonlyMap<number, number>): number | undefined {
-  const rows = [...lengths.values()].reduce((sum, count) => sum + count, 0);
-  return rows < 2 ? undefined : [...lengths].find(([, count]) => count > rows / 2)?.[0];
+const cellWithComma = "a cell that contains a comma stands in quotation marks";
+const emptyCell = "a cell that is empty has its comma, too";
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** How many cells most rows have. */
+function usualLength(lengths: readonly number[]): number | undefined {
+  const counts = new Map<number, number>();
+  for (const length of lengths) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return lengths.length < 2 ? undefined : [...counts].find(([, count]) => count > lengths.length / 2)?.[0];
 }
 
 function offsetOfLine(text: string, line: number): number {

@@ -200,6 +200,20 @@ describe("check, of an article", () => {
     expect(said[6]).toMatch(/^Found \d\d?%; expected at least 90%\./);
   });
 
+  // Whole ones were offered in 2001, 2003 and 2006, of nine years: 3/9. Of three events at least 0.6187 are expected
+  // (Garwood 1936, table for 95%), which makes 0.0687 in a year.
+  it("says of a fraction what it is, and not that it is nothing", async () => {
+    const lines = ["appearance/value withheld", "appearance/value at least 2", "appearance/low withheld"];
+    const { found } = await ofArticle(
+      ["```expect", ...lines.map((line) => `variants/chest-a/levels/whole/${line}`), "```"].join("\n"),
+    );
+    expect(found.map(({ message }) => message.replace(/; expected.*/, ""))).toEqual([
+      "Found 0.33",
+      "Found 0.33",
+      "Found 0.07",
+    ]);
+  });
+
   it("says how a reference is written that cannot be read as one, instead of printing it", async () => {
     const { found } = await ofArticle(
       [

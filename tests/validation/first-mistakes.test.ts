@@ -209,9 +209,9 @@ describe("a first mistake is told of in words that mend it", () => {
       "a column left out of a header that could do without",
       {
         "content/sightings/log.csv":
-          "seen,variant,kind\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,a, b\n",
+          "seen,variant,kind\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,A3\n",
       },
-      "content/sightings/log.csv:1 csv-syntax Found 3 columns; expected 4, as many as there are cells in the rows. A column is missing from the header, or one is there that no row has.",
+      "content/sightings/log.csv:1 csv-syntax Found 3 columns; expected 4, as many as there are cells in most rows, the first of them line 2. A column is missing from the header; or else a cell that contains a comma stands in quotation marks.",
     ],
     [
       "an author as a text",
@@ -286,6 +286,30 @@ describe("a first mistake is told of in words that mend it", () => {
   it("a log with semicolons is told of once", () => {
     const log = { "content/sightings/log.csv": "seen;variant;kind\n2001;chest-a;offer\n" };
     expect(told(log).filter((each) => each.includes("log.csv"))).toHaveLength(1);
+  });
+
+  it("rows of a log are told of where they stand, wherever the header may be right", () => {
+    const log = (...lines: string[]) =>
+      told({ "content/sightings/log.csv": `${lines.join("\n")}\n` }).flatMap((each) =>
+        each.includes("csv-syntax") ? each.replace(/^.*log\.csv:/, "") : [],
+      );
+    const comma = "A cell that contains a comma stands in quotation marks.";
+    const cells = "csv-syntax Found 5 cells; expected 4, one for each column of the header.";
+    const header = "seen,variant,kind,note";
+    expect(log(header, "2001,chest-a,offer,a, b", "2002,chest-a,offer,c, d", "2003,chest-a,offer,e")).toEqual(
+      [`2 ${cells} ${comma}`, `3 ${cells} ${comma}`],
+    );
+    expect(log(header, "2001,chest-a,offer", "2002,chest-a,offer,c")).toEqual([
+      "2 csv-syntax Found 3 cells; expected 4, one for each column of the header. A cell that is empty has its comma, too.",
+    ]);
+    const [first, ...others] = log(
+      "seen,variant,kind",
+      "2001,chest-a,offer,A1",
+      "2002,chest-a,offer,A2",
+      "2003,chest-a,offer,a, b",
+    );
+    expect(first).toMatch(/^1 .* expected 4, /);
+    expect(others).toEqual([`4 csv-syntax Found 5 cells; expected 4, as most rows have. ${comma}`]);
   });
 
   it("a quotation mark is shown where it was opened", () => {

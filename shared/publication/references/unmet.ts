@@ -101,11 +101,15 @@ function wordsAt({ whole, subject }: ReadingAt, { collection }: Lookup): string[
 
 const mostDecimals = 12;
 
-/** A number with no more decimals than it takes to see that it is not what was claimed. */
+/** Of two figures less than a twentieth is lost; of a fraction that is rounded to nothing, all of it. */
+const isTooCoarse = (rounded: number, value: number): boolean =>
+  Math.abs(rounded - value) > Math.abs(value) / 20;
+
+/** A number with no more decimals than it takes to see what it is, and that it is not what was claimed. */
 function inFigures(value: number, isShare: boolean, claim: Claim): string {
   for (let decimals = 0; decimals < mostDecimals; decimals++) {
     const rounded = Number(value.toFixed(decimals + (isShare ? 2 : 0)));
-    if (claim.kind !== "withheld" && holds(rounded, claim)) continue;
+    if (isTooCoarse(rounded, value) || holds(rounded, claim)) continue;
     return isShare ? `${(rounded * 100).toFixed(decimals)}%` : String(rounded);
   }
   return String(value);
