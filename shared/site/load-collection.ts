@@ -14,6 +14,7 @@ import { readTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
 import { deadLinks } from "./dead-links.ts";
+import { misplacedTemplates } from "./misplaced-templates.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -31,7 +32,13 @@ export function loadCollection(root: string, today?: DayNumber): LoadedCollectio
   const read = recordsIn(texts);
   const { collection, diagnostics } = buildCollection(read, recordValidator());
   const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
-  const found = [...read.diagnostics, ...diagnostics, ...ahead, ...deadLinks(texts.texts)];
+  const found = [
+    ...read.diagnostics,
+    ...diagnostics,
+    ...ahead,
+    ...deadLinks(texts.texts),
+    ...misplacedTemplates(root),
+  ];
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {

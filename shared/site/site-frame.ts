@@ -14,6 +14,7 @@ import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
 import { type Assets, readAssets } from "./assets.ts";
 import type { GroupedCollection } from "./family-groups.ts";
+import { misplacedTemplates } from "./misplaced-templates.ts";
 import { refusedFiles } from "./refused-files.ts";
 import { templateOverrides } from "./template-overrides.ts";
 import { themeFiles } from "./theme-files.ts";
@@ -56,7 +57,7 @@ export async function siteFrame(
     files: texts.files.filter(({ file }) => own.some((text) => text.file === file)),
   });
   const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
-  const found = [...read.diagnostics, ...diagnostics];
+  const found = [...read.diagnostics, ...diagnostics, ...misplacedTemplates(root)];
   if (!collection || found.some(({ severity }) => severity === "error")) return null;
   const settingsDocument = read.records.find(({ kind }) => kind === "collection")?.document;
   if (settingsDocument) found.push(...checkSettings(collection, settingsDocument));

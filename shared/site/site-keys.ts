@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import path from "node:path";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import { grouping } from "../lists/grouping.ts";
@@ -7,25 +7,12 @@ import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { digest } from "./digest.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { filesBelow } from "./files-below.ts";
 import type { SiteFrame } from "./site-frame.ts";
-
-function filesBelow(folder: string): string[] {
-  let names: string[];
-  try {
-    names = readdirSync(folder, { recursive: true, encoding: "utf8" });
-  } catch {
-    return [];
-  }
-  return names.sort().map((name) => path.join(folder, name));
-}
-
-const isFile = (file: string): boolean => statSync(file, { throwIfNoEntry: false })?.isFile() ?? false;
 
 const contentsBelow = (folder: string): string =>
   digest(
-    ...filesBelow(folder)
-      .filter(isFile)
-      .flatMap((file) => [path.relative(folder, file), readFileSync(file, "latin1")]),
+    ...filesBelow(folder).flatMap((file) => [path.relative(folder, file), readFileSync(file, "latin1")]),
   );
 
 /**
