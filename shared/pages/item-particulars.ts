@@ -5,21 +5,25 @@ import { standingOf } from "./standing-words.ts";
 export interface Particular {
   readonly label: string;
   readonly value: string;
+  /** Whether the value is in the words of the site, and not in those of the record. */
+  readonly isOurs: boolean;
 }
 
 /** Serial, set, dates, standing: as label and value, without what is not known or not shown. */
 export function itemParticulars(item: PublishedItem, words: Words): readonly Particular[] {
   const say = words.pages.item;
-  const rows: readonly (readonly [string, string | null])[] = [
-    [say.serial, item.serial],
-    [say.set, item.set],
-    [say.issued, item.dating.issued && words.date(item.dating.issued)],
-    [say.examined, item.examined && words.date(item.examined)],
-    [say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)],
-    [say.materials, item.materials],
-    [say.measurements, item.measurements.length === 0 ? null : item.measurements.join("; ")],
-    [say.status, standingOf(item, words)],
-    [say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)],
+  const theirs = (label: string, value: string | null) => ({ label, value, isOurs: false });
+  const ours = (label: string, value: string | null) => ({ label, value, isOurs: true });
+  const rows = [
+    theirs(say.serial, item.serial),
+    theirs(say.set, item.set),
+    ours(say.issued, item.dating.issued && words.date(item.dating.issued)),
+    ours(say.examined, item.examined && words.date(item.examined)),
+    ours(say.updated, item.updated === item.examined ? null : item.updated && words.date(item.updated)),
+    theirs(say.materials, item.materials),
+    theirs(say.measurements, item.measurements.length === 0 ? null : item.measurements.join("; ")),
+    ours(say.status, standingOf(item, words)),
+    ours(say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)),
   ];
-  return rows.flatMap(([label, value]) => (value === null ? [] : [{ label, value }]));
+  return rows.flatMap(({ value, ...row }) => (value === null ? [] : [{ ...row, value }]));
 }

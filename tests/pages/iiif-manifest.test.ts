@@ -28,10 +28,10 @@ const picture = (width: number, height: number) =>
   sharp({ create: { width, height, channels: 3, background: "#8a6f4d" } }).jpeg();
 
 /** One outfit with two photographs and one without any, published as a reader gets them. */
-async function made(settings = "", frontMatter = ""): Promise<Made> {
+async function made(settings = "", frontMatter = "", language = "en"): Promise<Made> {
   const root = writeCollection(
     smallCollection(variant, {
-      "content/collection.yaml": `title: Cases\nurl: ${url}\nlanguage: en\n${settings}`,
+      "content/collection.yaml": `title: Cases\nurl: ${url}\nlanguage: ${language}\n${settings}`,
       "content/items/one/index.md": item(
         `serial: H271828
 parts: { balance: present, weights: { state: present, quantity: 2 } }
@@ -139,6 +139,31 @@ describe("what a manifest says", () => {
     ]);
     expect(faultsOf(manifest)).toEqual([]);
     expect(manifestIn(await made())).not.toHaveProperty("rendering");
+  });
+
+  it("where its language is not spoken here, the site's own words are said to be English", async () => {
+    const outfit = await made("notice: Tout est inventé.\n", "materials: du laiton", "fr");
+    const manifest = manifestIn(outfit);
+    expect(manifest).toMatchObject({
+      label: { fr: ["A chest"] },
+      summary: { en: [expect.any(String)] },
+      requiredStatement: { label: { en: [expect.any(String)] }, value: { fr: ["Tout est inventé."] } },
+      seeAlso: [{ label: { en: [expect.any(String)] } }],
+      homepage: [{ label: { fr: ["A chest"] }, language: ["fr"] }],
+      items: [
+        { label: { fr: ["As found."] }, summary: { fr: ["The chest open."] } },
+        // Without a caption of its own a photograph is called by its number.
+        { label: { en: ["Photograph 2"] }, summary: { fr: ["The lid."] } },
+      ],
+    });
+    expect(isObject(manifest) && manifest.metadata).toEqual(
+      expect.arrayContaining([
+        { label: { en: ["Catalogued as"] }, value: { fr: ["Chest A"] } },
+        { label: { en: ["Materials"] }, value: { fr: ["du laiton"] } },
+        { label: { en: ["Standing"] }, value: { en: ["in the collection"] } },
+      ]),
+    );
+    expect(faultsOf(manifest)).toEqual([]);
   });
 
   it("links to the page and to the record, and shows a thumbnail", async () => {

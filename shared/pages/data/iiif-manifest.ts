@@ -2,6 +2,7 @@ import type { ImageFile, ImageSet } from "../../images/image-set.ts";
 import type { Media } from "../../images/media.ts";
 import type { Recording } from "../../images/recordings/recording-set.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
+import { isSpoken } from "../../words/languages.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses.ts";
 import { shareInterval } from "../completeness-view.ts";
@@ -13,14 +14,19 @@ import { jsonFile, type OutputFile } from "./output-file.ts";
 
 type Photo = PublishedItem["photos"][number];
 
+type LanguageMap = Readonly<Record<string, readonly string[]>>;
+
 /** What the parts of a manifest need of one another. */
 interface Frame {
   readonly item: PublishedItem;
   readonly words: Words;
   readonly absolute: (address: string) => string;
-  /** A language map (4.4) of plain text. */
-  readonly text: (...values: readonly string[]) => Readonly<Record<string, readonly string[]>>;
-  readonly language: string;
+  /** A language map (4.4) of plain text, in the language of the records. */
+  readonly text: (...values: readonly string[]) => LanguageMap;
+  /** The same of the site's own words, which may be in another. */
+  readonly said: (value: string) => LanguageMap;
+  /** Of the records and, where it is another, of the site's own words. */
+  readonly languages: readonly string[];
 }
 
 /** Plain text that begins and ends like markup is told from it by a space at its end (4.5). */
@@ -58,13 +64,16 @@ function manifest(
   const { language } = settings;
   const absolute = (address: string) => absoluteAddress(settings.url, address);
   const text: Frame["text"] = (...values) => ({ [language]: values.map(plainText) });
-  const frame: Frame = { item, words, absolute, text, language };
+  const ownLanguage = isSpoken(language) ? language : words.language;
+  const said: Frame["said"] = (value) => ({ [ownLanguage]: [plainText(value)] });
+  const languages = [...new Set([language, ownLanguage])];
+  const frame: Frame = { item, words, absolute, text, said, languages };
   const { weighted } = item.completeness;
   const complete = weighted && shareInterval(weighted, words);
   const facts = [
-    { label: say.heldToBe, value: item.variant.name },
+    { label: say.heldToBe, value: item.variant.name, isOurs: false },
     ...itemParticulars(item, words),
-    ...(complete === null ? [] : [{ label: say.howComplete, value: complete }]),
+    ...(complete === null ? [] : [{ label: say.howComplete, value: complete, isOurs: true }]),
   ];
   const rights = licenceAddress(settings.rights);
   const terms = [settings.rights, settings.notice].filter((line) => line !== null);
@@ -80,15 +89,15 @@ function manifest(
     id: absolute(addresses.manifest(item.id)),
     type: "Manifest",
     label: text(item.title),
-    summary: text(say.description(item.variant.name, verdicts[item.identification.verdict].short, complete)),
-    metadata: facts.map(({ label, value }) => ({
-      label: text(words.pages.capital(label)),
-      value: text(value),
+    summary: said(say.description(item.variant.name, verdicts[item.identification.verdict].short, complete)),
+    metadata: facts.map(({ label, value, isOurs }) => ({
+      label: said(words.pages.capital(label)),
+      value: isOurs ? said(value) : text(value),
     })),
     ...(rights === null ? {} : { rights }),
     ...(terms.length === 0
       ? {}
-      : { requiredStatement: { label: text(photographs.manifest.terms), value: text(...terms) } }),
+      : { requiredStatement: { label: said(photographs.manifest.terms), value: text(...terms) } }),
     ...(settings.publisher === null
       ? {}
       : {
@@ -106,7 +115,7 @@ function manifest(
       {
         id: absolute(addresses.itemData(item.id)),
         type: "Dataset",
-        label: text(photographs.manifest.data),
+        label: said(photographs.manifest.data),
         format: "application/json",
       },
     ],
@@ -117,7 +126,7 @@ function manifest(
             {
               id: absolute(recording.address),
               type: recording.kind === "video" ? "Video" : "Sound",
-              label: text(photographs.recording[recording.kind]),
+              label: said(photographs.recording[recording.kind]),
               format: recording.type,
             },
           ],
@@ -142,14 +151,14 @@ const picture = ({ address, width, height }: ImageFile, { absolute }: Frame) => 
 
 /** A photograph (5.3), as large as its largest file. */
 function canvas(photo: Photo, image: ImageSet, place: number, frame: Frame): unknown {
-  const { absolute, text, words, item } = frame;
+  const { absolute, text, said, words, item } = frame;
   const id = absolute(`/iiif/${item.id}/canvas/${place}`);
   const files = jpegs(image);
   const { photographs } = words.pages;
   return {
     id,
     type: "Canvas",
-    label: text(photo.caption ?? photographs.manifest.canvas(place)),
+    label: photo.caption === null ? said(photographs.manifest.canvas(place)) : text(photo.caption),
     summary: text(photo.alt),
     height: image.height,
     width: image.width,
@@ -176,7 +185,7 @@ function canvas(photo: Photo, image: ImageSet, place: number, frame: Frame): unk
             {
               id: `${id}/parts`,
               type: "AnnotationPage",
-              label: text(photographs.manifest.parts),
+              label: said(photographs.manifest.parts),
               items: photo.callouts.map((callout, at) => pointedOut(callout, at + 1, id, image, frame)),
             },
           ],
@@ -190,7 +199,7 @@ function pointedOut(
   place: number,
   canvasId: string,
   { width, height }: ImageSet,
-  { item, words, language }: Frame,
+  { item, words, languages }: Frame,
 ): unknown {
   const part = item.parts.find((each) => each.id === id);
   const name = part ? `${part.name}: ${stateInWords(part, words)}` : id;
@@ -198,7 +207,13 @@ function pointedOut(
     id: `${canvasId}/parts/${place}`,
     type: "Annotation",
     motivation: "commenting",
-    body: { type: "TextualBody", value: `${place}. ${name}`, format: "text/plain", language },
+    body: {
+      type: "TextualBody",
+      value: `${place}. ${name}`,
+      format: "text/plain",
+      // The part's name is the record's, its state the site's (a body may have several languages).
+      language: languages.length === 1 ? languages[0] : languages,
+    },
     target: {
       id: `${canvasId}/parts/${place}/point`,
       type: "SpecificResource",
