@@ -127,7 +127,6 @@ export function sourceEntry(
     field(source, "ISBN") === null ? null : `ISBN ${field(source, "ISBN")}`,
   ];
   const url = field(source, "URL");
-  const accessed = field(source, "accessed");
   return {
     id: source.id,
     authors:
@@ -138,7 +137,7 @@ export function sourceEntry(
     within: field(source, "container-title"),
     details: details.filter((text) => text !== null).join(", "),
     url: url !== null && /^https?:\/\//i.test(url) ? url : null,
-    accessed: accessed === null ? null : say.accessed(words.date(accessed)),
+    accessed: source.accessed === null ? null : say.accessed(words.date(source.accessed)),
     note: field(source, "note"),
   };
 }

@@ -28,6 +28,7 @@ const publishSource = (source: Source): PublishedSource => ({
   authors: inFull(source.author),
   editors: inFull(source.editor),
   issued: source.issued ?? null,
+  accessed: source.accessed ?? null,
   fields: source.fields,
 });
 
@@ -45,6 +46,7 @@ const freeSource = (source: PublishedSource, redact: Redact): PublishedSource =>
   title: redact(source.title),
   authors: source.authors.map((author) => redact(author)),
   editors: source.editors.map((editor) => redact(editor)),
+  accessed: source.accessed === null ? null : redact(source.accessed),
   fields: Object.fromEntries(
     Object.entries(source.fields).map(([key, value]) => [
       key,

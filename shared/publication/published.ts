@@ -364,6 +364,7 @@ export interface PublishedSource {
   readonly authors: readonly string[];
   readonly editors: readonly string[];
   readonly issued: string | null;
+  readonly accessed: string | null;
   readonly fields: Readonly<Record<string, unknown>>;
 }
 

@@ -8,6 +8,8 @@ export interface Source {
   readonly author: readonly PersonName[];
   readonly editor: readonly PersonName[];
   readonly issued: string | undefined;
+  /** When it was consulted. */
+  readonly accessed: string | undefined;
   readonly fields: Readonly<Record<string, unknown>>;
 }
 
@@ -26,6 +28,7 @@ interface RawSource {
   author?: PersonName[];
   editor?: PersonName[];
   issued?: CslDate;
+  accessed?: CslDate;
 }
 
 /** CSL date-parts as EDTF: [[1931, 3], [1938]] is 1931-03/1938. */
@@ -48,6 +51,7 @@ export function sourceFrom(document: SourceDocument): Source {
     author: raw.author ?? [],
     editor: raw.editor ?? [],
     issued: dateText(raw.issued),
+    accessed: dateText(raw.accessed),
     fields: raw as unknown as Record<string, unknown>,
   };
 }
@@ -60,5 +64,6 @@ export const unsoundSource = (id: string): Source => ({
   author: [],
   editor: [],
   issued: undefined,
+  accessed: undefined,
   fields: { id },
 });

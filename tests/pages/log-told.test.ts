@@ -39,7 +39,7 @@ describe("what is made of a log says what it counts", () => {
         smallCollection("parts: { tray: {}, bow: { name: Bow }, key: { name: Key } }\n", {
           "content/collection.yaml": "title: T\nurl: https://example.org/\nwatching: 2003/2024\n",
           "content/sources.yaml":
-            "- { id: list, title: On lamps, type: chapter, container-title: Lights at sea, author: [{ given: A., family: Ree }], editor: [{ family: Quist }], URL: 'https://example.org/lamps', accessed: 2024-05-03 }\n- { id: book, title: Cases, editor: [{ family: Ohm }, { family: Lind }] }\n",
+            "- { id: list, title: On lamps, type: chapter, container-title: Lights at sea, author: [{ given: A., family: Ree }], editor: [{ family: Quist }], URL: 'https://example.org/lamps', accessed: 2024-05-03 }\n- { id: csl, title: Lamps again, URL: 'https://example.org/again', accessed: { date-parts: [[2024, 5, 4]] } }\n- { id: book, title: Cases, editor: [{ family: Ohm }, { family: Lind }] }\n",
           "content/sightings/log.csv": log,
           "content/items/one.md": item("serial: A4\nexamined: 2024-01-02"),
         }),
@@ -67,7 +67,7 @@ describe("what is made of a log says what it counts", () => {
   });
 
   it("on the title page and in the table of the logs", () => {
-    expect(pages.get("/")).toContain("1 outfit of 1 variant, 4 sightings in the log, 2 sources.");
+    expect(pages.get("/")).toContain("1 outfit of 1 variant, 4 sightings in the log, 3 sources.");
     expect(pages.get("/sightings/")).toContain("the same offer listed again is not.");
   });
 
@@ -91,6 +91,7 @@ describe("what is made of a log says what it counts", () => {
     const sources = pages.get("/sources/");
     expect(sources).toContain("A. Ree. “On lamps.” In Lights at sea , edited by Quist.");
     expect(sources).toContain("https://example.org/lamps (accessed 3 May 2024)");
+    expect(sources).toContain("https://example.org/again (accessed 4 May 2024)");
     expect(sources).toContain("Ohm and Lind (eds). Cases .");
   });
 });
