@@ -70,17 +70,24 @@ describe("fittedcase init", () => {
     expect(settings).toMatch(/^language: en$/m);
   });
 
-  it("takes an empty folder, and one with nothing but a repository", async () => {
+  it("takes an empty folder, and one with nothing but what is out of sight", async () => {
     const empty = scratch();
-    expect((await run(["init", "."], empty)).code).toBe(0);
+    const { code, out } = await run(["init", "."], empty);
+    expect(code).toBe(0);
+    expect(out).toContain("Wrote 8 files into this folder.");
+    const again = await run(["init", "."], empty);
+    expect(again.err).toContain(
+      'Found ".gitignore" and 2 more in this folder; expected a new or an empty folder.',
+    );
     const repository = scratch();
     mkdirSync(path.join(repository, ".git"));
+    writeFileSync(path.join(repository, ".DS_Store"), "");
     expect((await run(["init", repository], "/")).code).toBe(0);
   });
 
   it.each([
     [["init"], "expected one"],
-    [["init", "taken"], "expected a new or an empty folder"],
+    [["init", "taken"], 'Found "notes.txt" in "taken"; expected a new or an empty folder.'],
     [["init", "file.txt"], "Found a file"],
     [["init", "new", "--language", "english please"], "BCP 47"],
     [["init", "new", "--title", " "], "empty title"],

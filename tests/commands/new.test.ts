@@ -23,6 +23,15 @@ describe("fittedcase new", () => {
     expect(err).toContain('Did you mean "attic-case"?');
   });
 
+  it.each([
+    ["thing", 'Found "thing"; expected item, variant, family, article.'],
+    ["artcle", 'Found "artcle"; expected item, variant, family, article. Did you mean "article"?'],
+  ])("names the kinds once where %s is none of them", async (word, said) => {
+    const { code, err } = await runHere(["new", word, "x"], pilotageFolder());
+    expect(code).toBe(2);
+    expect(err.split("\n")[0]).toBe(said);
+  });
+
   it("lists every part of the variant in the order of unpacking, and passes check as it is", async () => {
     const root = pilotageFolder();
     const { code, err } = await runHere(

@@ -17,16 +17,17 @@ async function choose(given: Partial<Choices>, ask: Surroundings["ask"]): Promis
   return { title, language };
 }
 
-/** A folder of version control alone is as good as empty. */
+/** What lies out of sight, such as an operating system leaves it, makes a folder no fuller; but one file of ours is of that kind. */
+const isNoticed = (name: string) => !name.startsWith(".") || name === ".gitignore";
+
 function refuseUnlessEmpty(folder: string, shown: string): void {
   if (!existsSync(folder)) return;
   if (!statSync(folder).isDirectory())
-    throw new UsageError(`Found a file, "${shown}"; expected a new or an empty folder.`);
-  const names = readdirSync(folder).filter((name) => name !== ".git");
-  if (names.length === 0) return;
-  throw new UsageError(
-    `Found ${names.length} files or folders in "${shown}", such as "${names[0]}"; expected a new or an empty folder.`,
-  );
+    throw new UsageError(`Found a file, ${shown}; expected a new or an empty folder.`);
+  const [first, ...more] = readdirSync(folder).filter(isNoticed);
+  if (first === undefined) return;
+  const others = more.length === 0 ? "" : ` and ${more.length} more`;
+  throw new UsageError(`Found "${first}"${others} in ${shown}; expected a new or an empty folder.`);
 }
 
 export const init: Command = {
@@ -57,7 +58,8 @@ export const init: Command = {
     if (dir === undefined || more.length > 0)
       throw new UsageError(`Found ${positionals.length} folders; expected one.`);
     const root = path.resolve(cwd, dir);
-    refuseUnlessEmpty(root, dir);
+    const isHere = root === path.resolve(cwd);
+    refuseUnlessEmpty(root, isHere ? "this folder" : `"${dir}"`);
     const { title, language } = await choose(
       {
         ...(values.title === undefined ? {} : { title: values.title }),
@@ -75,10 +77,11 @@ export const init: Command = {
     const files = starterFiles({ title, language });
     mkdirSync(root, { recursive: true });
     for (const [file, text] of files) writeNewFile(root, file, text);
+    const where = isHere ? "this folder" : dir;
     const quoted = /\s/.test(dir) ? `"${dir}"` : dir;
     out(
       [
-        `Wrote ${files.size} files into ${dir}. The records are invented: they show what goes where.`,
+        `Wrote ${files.size} files into ${where}. The records are invented: they show what goes where.`,
         "",
         `  fittedcase check --root ${quoted}                     every problem at once`,
         `  fittedcase build --root ${quoted}                     the site, in ${path.join(dir, "_site")}`,

@@ -1,6 +1,6 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { suggestion } from "../../diagnostics/nearest-name.ts";
+import { nearestSuggestion, suggestion } from "../../diagnostics/nearest-name.ts";
 import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { CollectionFile } from "../../source/collection-files.ts";
@@ -177,7 +177,7 @@ export const newRecord: Command = {
       throw new UsageError(`Found nothing to make; expected ${Object.keys(kinds).join(", ")}.`);
     const kind = Object.hasOwn(kinds, word) ? kinds[word] : undefined;
     if (!kind) {
-      const hint = suggestion(word, Object.keys(kinds)) ?? "";
+      const hint = nearestSuggestion(word, Object.keys(kinds)) ?? "";
       throw new UsageError(`Found "${word}"; expected ${Object.keys(kinds).join(", ")}. ${hint}`.trimEnd());
     }
     if (id === undefined || more.length > 0)
