@@ -56,7 +56,9 @@ export function readTexts(
   }
   for (const file of found.files) if (isWanted(file)) read(root, file);
 
-  if (!found.files.some((file) => file.kind === "collection")) {
+  // Of a folder that may not be read, nobody knows what is missing in it.
+  const isRead = !found.diagnostics.some(({ file }) => file === "content");
+  if (isRead && !found.files.some((file) => file.kind === "collection")) {
     diagnostics.push(
       diagnose(
         "missing-file",

@@ -6,6 +6,7 @@ import {
   readdirSync,
   readFileSync,
   realpathSync,
+  renameSync,
   rmSync,
   symlinkSync,
   writeFileSync,
@@ -257,7 +258,6 @@ describe("fittedcase build", () => {
     const secret = scratch();
     writeFileSync(path.join(secret, "index.md"), item(""));
     const root = writeCollection(sound);
-    const { symlinkSync } = await import("node:fs");
     symlinkSync(secret, path.join(root, "content/items/out"));
     const { code, err } = await run(["build", "--root", root, "--out", path.join(scratch(), "site")], root);
     expect(code).toBe(1);
@@ -265,5 +265,16 @@ describe("fittedcase build", () => {
     rmSync(path.join(root, "content/items/out"));
     mkdirSync(path.join(root, "content/items/in"));
     expect((await run(["build", "--root", root], root)).code).toBe(0);
+  });
+
+  it("says nothing of what may be missing in a content that leads out", async () => {
+    const root = writeCollection(sound);
+    const elsewhere = path.join(scratch(), "content");
+    renameSync(path.join(root, "content"), elsewhere);
+    symlinkSync(elsewhere, path.join(root, "content"));
+    const { code, err } = await runHere(["build"], root);
+    expect(code).toBe(1);
+    expect(err).toContain("content:1:1  error  outside-root");
+    expect(err).toContain("1 error and 0 warnings");
   });
 });
