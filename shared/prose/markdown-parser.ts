@@ -47,19 +47,24 @@ export function markdownParser(): MarkdownIt {
       return true;
     });
   }
-  parser.inline.ruler.before("autolink", "slip", (state, silent) => {
-    const sign = state.src[state.pos] ?? "";
-    if (sign !== "<" && sign !== "[") return false;
-    const slip = slipAt(state.src.slice(state.pos, state.posMax));
-    if (!slip) return false;
-    if (!silent) {
-      const token = state.push("slip", "", 0);
-      token.content = sign;
-      token.meta = { raw: slip.raw, offset: state.pos, slip } satisfies SlipMark;
-    }
-    state.pos += 1;
-    return true;
-  });
+  // Where its note is one word, a footnote is a link to Markdown.
+  for (const [name, openings, before] of [
+    ["footnote", ["[^"], "link"],
+    ["slip", ["<", "["], "autolink"],
+  ] as const) {
+    parser.inline.ruler.before(before, name, (state, silent) => {
+      if (!openings.some((opening) => state.src.startsWith(opening, state.pos))) return false;
+      const slip = slipAt(state.src.slice(state.pos, state.posMax));
+      if (!slip) return false;
+      if (!silent) {
+        const token = state.push("slip", "", 0);
+        token.content = state.src.charAt(state.pos);
+        token.meta = { raw: slip.raw, offset: state.pos, slip } satisfies SlipMark;
+      }
+      state.pos += 1;
+      return true;
+    });
+  }
   for (const [name, type] of [
     ["link", "link_open"],
     ["image", "image"],

@@ -57,6 +57,8 @@ describe("what a text takes from the data", () => {
     expect(
       stretches("Seen[^1], *so*[^2] and 1850.[^3] of [^14]C in [^a-z] and [^4] x\n\n[^4]: The note."),
     ).toEqual(["[^1]", "[^2]", "[^3]", "[^4]", "[^4]"]);
+    // CommonMark takes a note of one word for the address of a link.
+    expect(stretches("Seen[^1].\n\n[^1]: Note")).toEqual(["[^1]"]);
   });
 
   it("parts a citation of several sources, over lines too", () => {
