@@ -1,18 +1,35 @@
-import { readdirSync, statSync } from "node:fs";
+import { type Dirent, readdirSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
-
-const isFile = (file: string): boolean => statSync(file, { throwIfNoEntry: false })?.isFile() ?? false;
 
 /** Every file below a folder, in the order of their paths; none where there is no such folder. */
 export function filesBelow(folder: string): string[] {
-  let names: string[];
+  const entered = new Set<string>();
+  const walk = (at: string): string[] => {
+    let entries: Dirent[];
+    try {
+      // A link may lead back to where it lies.
+      const real = realpathSync(at);
+      if (entered.has(real)) return [];
+      entered.add(real);
+      entries = readdirSync(at, { withFileTypes: true });
+    } catch {
+      return [];
+    }
+    return entries.flatMap((entry) => {
+      const file = path.join(at, entry.name);
+      if (entry.isDirectory() || leadsTo(entry, file)?.isDirectory()) return walk(file);
+      return entry.isFile() || leadsTo(entry, file)?.isFile() ? [file] : [];
+    });
+  };
+  return walk(folder).sort();
+}
+
+function leadsTo(entry: Dirent, file: string) {
+  if (!entry.isSymbolicLink()) return undefined;
   try {
-    names = readdirSync(folder, { recursive: true, encoding: "utf8" });
+    return statSync(file, { throwIfNoEntry: false });
   } catch {
-    return [];
+    // Links that lead to one another.
+    return undefined;
   }
-  return names
-    .sort()
-    .map((name) => path.join(folder, name))
-    .filter(isFile);
 }

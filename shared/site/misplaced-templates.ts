@@ -36,8 +36,17 @@ const isImported = (file: string, files: readonly string[], folder: string): boo
     (other) =>
       other !== file &&
       /\.[cm]?js$/.test(other) &&
-      readFileSync(path.join(folder, other), "utf8").includes(`/${path.posix.basename(file)}`),
+      textOf(path.join(folder, other)).includes(`/${path.posix.basename(file)}`),
   );
+
+/** Nothing of what cannot be read: whoever builds with it finds that out. */
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, "utf8");
+  } catch {
+    return "";
+  }
+}
 
 function told(file: string): Diagnostic {
   const stem = stemOf(file);

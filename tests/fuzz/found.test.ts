@@ -1,4 +1,5 @@
 import { execFileSync } from "node:child_process";
+import { symlinkSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportAsText } from "../../shared/diagnostics/report.ts";
@@ -174,5 +175,24 @@ describe("found by the fuzzer: what the two readers of YAML see differently", ()
     expect(errorsOf({ "content/items/one.md": item(`parts: { case: ${deep} }`) })).toMatchObject([
       { file: "content/items/one.md", line: 4, code: "yaml-syntax" },
     ]);
+  });
+});
+
+describe("found by the fuzzer: links among templates that lead round", () => {
+  it("are followed once, whether they lead back or to one another", async () => {
+    const root = writeCollection(
+      smallCollection("", {
+        "content/items/one.md": item(""),
+        "templates/styles/90-own.css": "p { color: red }\n",
+      }),
+    );
+    for (const [name, target] of [
+      ["styles/round", ".."],
+      ["styles/one", "other"],
+      ["styles/other", "one"],
+    ] as const)
+      symlinkSync(target, path.join(root, "templates", name));
+    expect(loadCollection(root).diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
+    expect((await buildSite(root, path.join(root, "_site"), "public")).written).not.toBeNull();
   });
 });
