@@ -11,7 +11,7 @@ export const mayBeParted = (text: string): boolean => anyMarkup.test(text) && wi
 
 export interface PrintedText {
   readonly text: string;
-  /** Of each of its letters, where in the source it begins and ends; at the end that of the source. */
+  /** Of each of its letters, where in the source it begins and ends. */
   readonly starts: readonly number[];
   readonly ends: readonly number[];
 }

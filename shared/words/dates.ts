@@ -24,8 +24,9 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   const day = formatter({ day: "numeric", month: "long", year: "numeric" });
   const month = formatter({ month: "long", year: "numeric" });
 
+  const isAbout = (qualifier: string | undefined): boolean => qualifier === "~" || qualifier === "%";
   const qualified = (date: string, qualifier: string | undefined, before?: Before): string => {
-    const about = qualifier === "~" || qualifier === "%" ? words.about(date, before) : date;
+    const about = isAbout(qualifier) ? words.about(date, before) : date;
     return qualifier === "?" || qualifier === "%" ? words.uncertain(about) : about;
   };
 
@@ -35,9 +36,8 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     const [, year = "", monthText, dayText, qualifier] = match;
     const isDecade = year.endsWith("X");
     if (isDecade && monthText !== undefined) return text;
-    const isAbout = qualifier === "~" || qualifier === "%";
     let date = isDecade
-      ? words.decade(year.replace("X", "0"), before ?? (isAbout ? "about" : undefined))
+      ? words.decade(year.replace("X", "0"), before ?? (isAbout(qualifier) ? "about" : undefined))
       : year;
     if (monthText !== undefined) {
       const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
