@@ -1,5 +1,6 @@
 import { grouping } from "../lists/grouping.ts";
 import type { PublishedSerialRange } from "../publication/published.ts";
+import { numberInRange, prefixKey, serialKey } from "../publication/serial-number.ts";
 
 /** The ranges of one variant, with the serials that were seen of it. */
 export interface SerialSeries {
@@ -27,9 +28,6 @@ export interface SerialRows {
   readonly unplaced: number;
 }
 
-/** Letter case and spaces never tell two serials apart. */
-const fold = (serial: string): string => serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
-
 /** What a masked serial has in place of its digits: where it lies is nobody's to know. */
 const masked = "\u2022";
 
@@ -39,7 +37,7 @@ export function serialRows(series: readonly SerialSeries[], own: string | null):
     groups: [
       ...grouping(
         found.flatMap(({ rows }) => rows),
-        ({ range }) => fold(range.prefix),
+        ({ range }) => prefixKey(range),
       ).values(),
     ],
     unplaced: found.reduce((sum, { unplaced }) => sum + unplaced, 0),
@@ -52,18 +50,17 @@ function rowsOf(
 ): { readonly rows: readonly SerialRow[]; readonly unplaced: number } {
   const numbers = ranges.map(() => new Set<number>());
   let unplaced = 0;
-  for (const serial of new Set(seen.map(fold))) {
+  for (const serial of new Map(seen.map((each) => [serialKey(each), each])).values()) {
     if (serial.includes(masked)) continue;
-    const at = ranges.findIndex((range) => numberIn(range, serial) !== null);
+    const at = ranges.findIndex((range) => numberInRange(range, serial) !== undefined);
     const range = ranges[at];
-    const number = range ? numberIn(range, serial) : null;
-    if (number === null) unplaced++;
+    const number = range && numberInRange(range, serial);
+    if (number === undefined) unplaced++;
     else numbers[at]?.add(number);
   }
-  const ownSerial = own === null ? "" : fold(own);
-  const ownAt = ranges.findIndex((range) => numberIn(range, ownSerial) !== null);
+  const ownAt = ranges.findIndex((range) => own !== null && numberInRange(range, own) !== undefined);
   const rows = ranges.map((range, at): SerialRow => {
-    const ownNumber = at === ownAt ? numberIn(range, ownSerial) : null;
+    const ownNumber = own !== null && at === ownAt ? numberInRange(range, own) : undefined;
     const inside = [...(numbers[at] ?? [])].sort((a, b) => a - b);
     const known = [range.from, range.to, ownNumber, ...inside].flatMap((number) => number ?? []);
     return {
@@ -72,17 +69,8 @@ function rowsOf(
       low: range.from ?? known.reduce((a, b) => Math.min(a, b), known[0] ?? 1),
       high: range.to ?? known.reduce((a, b) => Math.max(a, b), known[0] ?? 1),
       seen: inside,
-      own: ownNumber,
+      own: ownNumber ?? null,
     };
   });
   return { rows, unplaced };
-}
-
-function numberIn({ prefix, from, to }: PublishedSerialRange, folded: string): number | null {
-  const start = fold(prefix);
-  if (!folded.startsWith(start)) return null;
-  const digits = folded.slice(start.length);
-  if (!/^\d{1,15}$/.test(digits)) return null;
-  const number = Number(digits);
-  return (from !== null && number < from) || (to !== null && number > to) ? null : number;
 }

@@ -46,25 +46,24 @@ export const foldSerial = (serial: string): string =>
 export const serialKey = (serial: string): string => tight(serial).replace(/(?<!\p{Nd})0+(?=\p{Nd})/gu, "");
 
 /** Without what parts letters from the number behind them; a prefix ends where its number would begin. */
-const tight = (serial: string): string =>
+export const tight = (serial: string): string =>
   foldSerial(serial).replace(/(?<=\p{L})[./\u2010-\u2015-]+(?=\p{Nd}|$)/gu, "");
 
-/** The running number of a serial where it has the range's prefix and nothing else. */
-export function numberInPrefix(range: SerialRange, serial: string): number | undefined {
+/**
+ * The running number of a serial that has the range's prefix and nothing else, and lies within its ends, as far as they
+ * are known.
+ */
+export function numberInRange(
+  { prefix, from, to }: Pick<SerialRange, "prefix" | "from" | "to">,
+  serial: string,
+): number | undefined {
   const folded = tight(serial);
-  const prefix = tight(range.prefix);
-  if (!folded.startsWith(prefix)) return undefined;
-  const digits = folded.slice(prefix.length);
-  return /^\d{1,15}$/.test(digits) ? Number(digits) : undefined;
-}
-
-/** The running number of a serial that lies in the range, as far as its ends are known. */
-export function numberInRange(range: SerialRange, serial: string): number | undefined {
-  const number = numberInPrefix(range, serial);
-  if (number === undefined) return undefined;
-  if (range.from !== undefined && number < range.from) return undefined;
-  if (range.to !== undefined && number > range.to) return undefined;
-  return number;
+  const start = tight(prefix);
+  if (!folded.startsWith(start)) return undefined;
+  const digits = folded.slice(start.length);
+  if (!/^\d{1,15}$/.test(digits)) return undefined;
+  const number = Number(digits);
+  return (from !== undefined && number < from) || (to !== undefined && number > to) ? undefined : number;
 }
 
 export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialRange | undefined =>

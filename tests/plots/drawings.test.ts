@@ -234,6 +234,19 @@ describe("serialRanges", () => {
     );
   });
 
+  it("takes a serial for the one that the estimate takes it for, whatever parts its letters from its number", () => {
+    const railway = { ...blocks[0], prefix: "HQ", from: 1, to: 200, made: null } as PublishedSerialRange;
+    // HQ77 three times and HQ 78, as one log writes them and another.
+    const seen = ["HQ-077", "HQ77", "hq/0077", "HQ.78"];
+    expect(expectDrawings(serialRanges([railway], { ...options, seen }))).toBe(
+      "HQ1 to HQ200, 2 serials seen.",
+    );
+    const outside = ["HQ-0901", "HQ901", "HQ 901"];
+    expect(expectDrawings(serialRanges([railway], { ...options, seen: outside }))).toBe(
+      "HQ1 to HQ200, 0 serials seen. 1 serial outside these ranges.",
+    );
+  });
+
   it("says of several variants which serial was seen of which, on one scale", () => {
     const series = blocks.map((range, at) => ({
       name: `Pattern ${at + 1}`,
