@@ -292,7 +292,7 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
       moments: asList(raw.video.moments).map(({ part, at }) => ({ part, seconds: secondsOf(at) })),
     },
     status: raw.status ?? "collection",
-    example: raw.example,
+    example: asText(raw.example),
     census: raw.census ?? true,
     assembled: asList(raw.assembled),
     updated: asDate(raw.updated),

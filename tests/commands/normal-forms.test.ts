@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { item, smallCollection, writeCollection } from "../collections/collection.ts";
+import { dataOf, item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { waveSound } from "../images/handmade-recordings.ts";
 import { runHere } from "./run-here.ts";
@@ -64,5 +64,26 @@ describe("a file whose name is spelt one way on the disk and another in the reco
     const { code, out } = await runHere(["check", "--root", root], root);
     expect(code).toBe(1);
     expect(out).toContain('Did you mean "f\u00FCr vorn.wav"?');
+  });
+});
+
+describe("the name of an example", () => {
+  const { asOne, apart } = forms;
+
+  it.each([
+    ["apart in both", apart, apart],
+    ["apart in the item, as one in the log", apart, asOne],
+    ["as one in the item, apart in the log", asOne, apart],
+  ])("is the same of an item and of a sighting: letter and accent %s", (_, ofItem, ofSighting) => {
+    const data = dataOf(
+      smallCollection("parts: { sextant: { standing: core } }\n", {
+        "content/items/one/index.md": item(`example: ${ofItem}`),
+        "content/sightings/log.csv": `seen,variant,kind,example\n1998,chest-a,record,${ofSighting}\n`,
+      }),
+    );
+    // One example, seen twice: once in the log, once as the item.
+    expect(data.get("/data/variants/chest-a.json")).toMatchObject({
+      rarity: { sightings: 2, distinct: 1, twice: 1 },
+    });
   });
 });
