@@ -25,19 +25,13 @@ export const attributesOf = ({ features, parts }: Compared): Attribute[] => [
   ...parts.map((): Attribute => ({ kind: "numeric", range: 1 })),
 ];
 
-export function likenessRow(
-  example: Example,
-  { features, parts }: Compared,
-  observed: ReadonlyMap<string, string> | undefined,
-): LikenessRow {
-  return {
-    example,
-    values: [
-      ...features.map((feature) => observed?.get(feature) ?? null),
-      ...parts.map((part) => recordedShare(example, part)?.low ?? null),
-    ],
-  };
-}
+export const likenessRow = (example: Example, { features, parts }: Compared): LikenessRow => ({
+  example,
+  values: [
+    ...features.map((feature) => example.features.get(feature) ?? null),
+    ...parts.map((part) => recordedShare(example, part)?.low ?? null),
+  ],
+});
 
 /** What answers which of the recorded examples are most like a row: Gower (1971), unknowns left out of both sums. */
 export function nearestIn(
@@ -48,13 +42,17 @@ export function nearestIn(
     rows.map(({ values }) => values),
     attributes,
   );
+  const byKey = new Map(rows.flatMap(({ example }) => [...example.keys].map((key) => [key, example])));
   return (row, most = 5) => {
+    // An item left out of the census may be in the log all the same.
+    const itself = new Set([row.example, ...[...row.example.keys].flatMap((key) => byKey.get(key) ?? [])]);
     const nearest: Likeness[] = [];
     for (const [at, { likeness, compared }] of likenesses(row.values).entries()) {
       const example = rows[at]?.example;
-      if (likeness === null || !example || example === row.example) continue;
+      if (likeness === null || !example) continue;
       const near: Likeness = { example, likeness, compared };
       if (nearest.length >= most && !isNearer(near, nearest.at(-1))) continue;
+      if (itself.has(example)) continue;
       // Of those that are equally near the first stays before.
       const before = nearest.findIndex((other) => isNearer(near, other));
       nearest.splice(before < 0 ? nearest.length : before, 0, near);

@@ -1,6 +1,7 @@
-import type { ItemAssessment, VariantAssessment } from "../assessments/assess-collection.ts";
+import type { VariantAssessment } from "../assessments/assess-collection.ts";
 import type { PartFinding } from "../assessments/completeness.ts";
 import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
+import type { ItemAssessment } from "../assessments/item-assessment.ts";
 import type { Likeness } from "../assessments/likeness.ts";
 import type { MarkFinding } from "../assessments/matching-numbers.ts";
 import { assessProvenance, type Provenance } from "../assessments/provenance.ts";

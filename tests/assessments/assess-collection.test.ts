@@ -47,6 +47,65 @@ describe("hazards", () => {
   });
 });
 
+describe("two items that are held to be one example", () => {
+  const features = new Map(
+    [feature("lock", ["iron", "brass"]), feature("lid", ["flat", "domed"])].map((each) => [each.id, each]),
+  );
+  const assess = (...examined: string[]) =>
+    assessCollection(
+      collection({
+        families: [{ id: "chest", features }],
+        variants: [variant("a", { parts: [part("body"), part("tray")] })],
+        items: [
+          item("east", {
+            serial: "5",
+            examined: date(examined[0] ?? "1990"),
+            features: new Map([["lock", "iron"]]),
+            parts: parts({ body: "present", tray: "present" }),
+          }),
+          item("west", {
+            serial: "5",
+            examined: date(examined[1] ?? "2000"),
+            features: new Map([
+              ["lock", "brass"],
+              ["lid", "domed"],
+            ]),
+            parts: parts({ body: "present", tray: "absent" }),
+          }),
+          item("far", {
+            features: new Map([
+              ["lock", "brass"],
+              ["lid", "domed"],
+            ]),
+            parts: parts({ body: "present" }),
+          }),
+        ],
+      }),
+    );
+
+  // Gower (1971), by hand: of lock, body and tray, known of both, the body alone agrees.
+  it("are likened by what was found of each", () => {
+    const pair = assess().comparisons.find(({ items: ids }) => ids.join() === "east,west");
+    expect(pair?.likeness).toBeCloseTo(1 / 3, 12);
+    expect(pair?.compared).toEqual({ features: ["lock"], parts: ["body", "tray"] });
+  });
+
+  // By hand: the lid and the body agree; the lock does where the brass one was seen last.
+  it("are one neighbour, with what was seen last of each feature", () => {
+    const nearest = (...examined: string[]) =>
+      assess(...examined)
+        .items.get("far")
+        ?.nearest.map(({ example, likeness, compared }) => [example.items, likeness, compared]);
+    expect(nearest("1990", "2000")).toEqual([[["east", "west"], 1, 3]]);
+    expect(nearest("2000", "1990")).toEqual([[["east", "west"], 2 / 3, 3]]);
+  });
+
+  it("are nobody's neighbours to themselves", () => {
+    const { items } = assess();
+    expect(items.get("east")?.nearest.map(({ example }) => example.items)).toEqual([["far"]]);
+  });
+});
+
 describe("an item that is not counted in the census", () => {
   const reference = variant("a", { parts: [part("body"), part("tray")] });
   const given = collection({
@@ -79,6 +138,16 @@ describe("an item that is not counted in the census", () => {
     expect(comparisons.map(({ items: pair, likeness }) => [pair, likeness])).toEqual([
       [["counted", "left"], 2 / 3],
     ]);
+  });
+
+  it("is no neighbour to itself where the log has it", () => {
+    const logged = collection({
+      variants: [reference],
+      items: [...given.items.values()],
+      sightings: [sighting({ serial: "900", present: ["rest"] })],
+    });
+    const { items } = assessCollection(logged);
+    expect(items.get("left")?.nearest.map(({ example }) => example.items)).toEqual([["counted"]]);
   });
 
   it("adds neither a sighting nor a serial to what is estimated", () => {

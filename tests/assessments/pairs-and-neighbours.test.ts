@@ -189,7 +189,7 @@ describe("a pair of items", () => {
     const { items } = assessed(west, east);
     const rows = examplesOf(reference, [sighting({ present: ["rest"] })], []);
     const compared = { features: ["lock"], parts: ["body"] };
-    const row = rows[0] && likenessRow(rows[0], compared, new Map([["lock", "iron"]]));
+    const row = rows[0] && likenessRow({ ...rows[0], features: new Map([["lock", "iron"]]) }, compared);
     const compare = (known: string[], rowed: string[]) =>
       compareItems(
         [east, west],
@@ -218,7 +218,10 @@ describe("the nearest examples", () => {
     log.map(({ lock, ...seen }) => {
       const [example] = examplesOf(reference, [sighting(seen)], []);
       if (!example) throw new Error("A sighting is of an example.");
-      return likenessRow(example, compared, lock === undefined ? undefined : new Map([["lock", lock]]));
+      return likenessRow(
+        lock === undefined ? example : { ...example, features: new Map([["lock", lock]]) },
+        compared,
+      );
     });
   const nearest = (of: ReturnType<typeof rows>, most?: number) => {
     const [first] = of;
@@ -233,13 +236,14 @@ describe("the nearest examples", () => {
     expect(first?.values).toEqual(["iron", 1, 0, null]);
     const shared = first && {
       ...first.example,
+      features: new Map(),
       shares: new Map<string, RecordedShare>([
         ["body", "not-issued"],
         ["lens", { low: 0.5, high: 1 }],
         ["oil", { low: 0.5, high: 0.5 }],
       ]),
     };
-    expect(shared && likenessRow(shared, compared, undefined).values).toEqual([null, null, null, 0.5]);
+    expect(shared && likenessRow(shared, compared).values).toEqual([null, null, null, 0.5]);
     expect(attributesOf(compared)).toEqual([
       { kind: "nominal" },
       { kind: "numeric", range: 1 },

@@ -21,6 +21,8 @@ export interface Example {
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
+  /** Of each feature what was seen last. The log tells of none. */
+  readonly features: ReadonlyMap<string, string>;
   /** The certain share of core and issued parts, by weight; null unless each of them is recorded. */
   readonly recordedCompleteness: number | null;
 }
@@ -131,6 +133,7 @@ export function recordedCompleteness(
 }
 
 const noShares: Example["shares"] = new Map();
+const noFeatures: Example["features"] = new Map();
 
 /** Of each part what was said last, from occasions of which the last comes first. */
 function latestShares(occasions: readonly Occasion[], { parts }: Variant): Example["shares"] {
@@ -153,6 +156,7 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
   );
   const telling = inOrder.filter(({ states }) => states !== saysNothing).reverse();
   const shares = telling.length === 0 ? noShares : latestShares(telling, variant);
+  const features = inOrder.flatMap(({ item }) => (item ? [...item.features] : []));
   const rows = occasions.flatMap(({ row }) => (row ? [row] : []));
   const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
   return {
@@ -163,6 +167,7 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     rows,
     lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
     shares,
+    features: features.length === 0 ? noFeatures : new Map(features),
     recordedCompleteness: recordedCompleteness(variant.parts.values(), (part) => shares.get(part.id)),
   };
 }

@@ -99,7 +99,10 @@ describe("the nearest examples", () => {
         });
         const rows = examplesOf(reference, log, []).map((example, at) => {
           const lock = table[at]?.lock;
-          return likenessRow(example, compared, lock === undefined ? undefined : new Map([["lock", lock]]));
+          return likenessRow(
+            lock === undefined ? example : { ...example, features: new Map([["lock", lock]]) },
+            compared,
+          );
         });
         const nearestTo = nearestIn(rows, attributesOf(compared));
         const likeness = (a: number, b: number) =>

@@ -1,0 +1,77 @@
+import type { Item } from "../records/item.ts";
+import type { Hazard } from "../records/register.ts";
+import type { Variant } from "../records/variant.ts";
+import { type Completeness, isAnyExamined } from "./completeness.ts";
+import { type Spare, sparesOf, type Want, wantsOf } from "./completing.ts";
+import { assessDating, type Dating } from "./dating.ts";
+import type { Figure } from "./figure.ts";
+import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
+import type { Identification } from "./identification.ts";
+import type { Likeness } from "./likeness.ts";
+import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
+import { assessProvenance, type Provenance } from "./provenance.ts";
+import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
+import { keysOf } from "./rarity/examples.ts";
+import type { RankedExamples } from "./rarity/ranked-examples.ts";
+
+export interface ItemAssessment {
+  readonly item: string;
+  readonly identification: Identification;
+  readonly completeness: Completeness;
+  readonly dating: Dating;
+  readonly marks: ReadonlyMap<string, MarkFinding>;
+  readonly wants: readonly Want[];
+  readonly spares: readonly Spare[];
+  readonly nearest: readonly Likeness[];
+  readonly rarity: ItemRarity;
+  readonly provenance: Provenance;
+  readonly hazards: readonly HazardFinding[];
+}
+
+/** An item as it was found, before it is held against the other examples of its variant. */
+export interface ExaminedItem {
+  readonly item: Item;
+  readonly completeness: Completeness;
+  readonly identification: Identification;
+}
+
+/** What of its variant and of the collection an item is assessed by. */
+interface Surroundings {
+  readonly variant: Variant;
+  readonly ranked: RankedExamples;
+  readonly survivors: Figure;
+  readonly nearestOf: (item: string) => readonly Likeness[];
+  readonly hazards: ReadonlyMap<string, Hazard>;
+  readonly confidence: number;
+}
+
+export function assessItem(
+  { item, completeness, identification }: ExaminedItem,
+  { variant, ranked, survivors, nearestOf, hazards, confidence }: Surroundings,
+): ItemAssessment {
+  const isExamined = completeness.main === null || isAnyExamined(completeness);
+  return {
+    item: item.id,
+    identification,
+    completeness,
+    dating: assessDating(variant, item),
+    marks: assessMarks(variant.parts.values(), item),
+    wants: wantsOf(variant, { item, completeness }),
+    spares: sparesOf({ item, completeness }),
+    nearest: nearestOf(item.id),
+    rarity: assessItemRarity(
+      {
+        id: item.id,
+        keys: keysOf(item.example, item.serial),
+        certain: isExamined ? (completeness.main?.weighted.low ?? null) : null,
+        isExamined,
+        isAssembled: item.assembled.length > 0,
+      },
+      ranked,
+      survivors,
+      confidence,
+    ),
+    provenance: assessProvenance(variant.issued, item.provenance, item.examined),
+    hazards: assessHazards(variant.parts.values(), mayBeIn(completeness), item.extras, hazards),
+  };
+}

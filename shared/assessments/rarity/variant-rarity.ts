@@ -1,0 +1,107 @@
+import type { Item } from "../../records/item.ts";
+import type { Scale } from "../../records/register.ts";
+import { serialKey } from "../../records/serial.ts";
+import type { Sighting } from "../../records/sighting.ts";
+import type { Variant } from "../../records/variant.ts";
+import type { Figure } from "../figure.ts";
+import type { Identification } from "../identification.ts";
+import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
+import type { Example } from "./examples.ts";
+import { assessLevelRarity, type LevelRarity } from "./level-rarity.ts";
+import { assessMade, type SeenSerials } from "./made.ts";
+import { assessPartRate } from "./part-rate.ts";
+import { assessClass, type RarityClass } from "./scale-class.ts";
+import {
+  assessCoverage,
+  assessSurvivalRate,
+  assessSurvivors,
+  assessSurvivorsFromTwoLists,
+  type Frequencies,
+  frequenciesOf,
+  namingConflict,
+  namingDoubt,
+} from "./survivors.ts";
+
+export interface VariantRarity extends Frequencies {
+  readonly made: Figure;
+  readonly coverage: Figure;
+  readonly survivors: Figure;
+  readonly survivorsTwoList: Figure;
+  readonly survivalRate: Figure;
+  readonly parts: ReadonlyMap<string, Figure>;
+  readonly appearance: Figure;
+  readonly wait: Figure;
+  readonly class: RarityClass | null;
+  /** By level of completeness: how rare is an example that reaches it? */
+  readonly levels: ReadonlyMap<string, LevelRarity>;
+}
+
+interface Identified {
+  readonly item: Item;
+  readonly identification: Identification;
+}
+
+/** All that is recorded of a variant. */
+interface Evidence {
+  readonly sightings: readonly Sighting[];
+  readonly items: readonly Identified[];
+  readonly examples: readonly Example[];
+}
+
+/** Serials of a variant: the log's are published already, and those of items where these show theirs. */
+function seenSerials({ sightings, items }: Evidence): SeenSerials {
+  const counted = items.flatMap(({ item }) => (item.census ? [item] : []));
+  const serialsOf = (records: readonly { readonly serial: string | undefined }[]) =>
+    records.flatMap(({ serial }) => serial ?? []);
+  const shown = serialsOf([...sightings, ...counted.filter(({ publish }) => publish.serial === "shown")]);
+  const known = new Set(shown.map(serialKey));
+  const all = new Map(serialsOf(counted).map((serial) => [serialKey(serial), serial]));
+  return { shown, withheld: [...all].flatMap(([key, serial]) => (known.has(key) ? [] : serial)) };
+}
+
+/** How many are counted against the evidence. One that the log has, too, is held to be of this variant by somebody else. */
+function countContradicted({ items, examples }: Evidence): number {
+  const contradicted = new Set(
+    items.flatMap(({ item, identification }) => (identification.verdict === "contradicted" ? [item.id] : [])),
+  );
+  return examples.filter(({ rows, items: of }) => rows.length === 0 && of.every((id) => contradicted.has(id)))
+    .length;
+}
+
+/** How many of a variant were made, how many are left, and how often one turns up: whole, by part and by level. */
+export function assessVariantRarity(
+  variant: Variant,
+  evidence: Evidence,
+  scale: Scale | undefined,
+  watched: YearsWatched | null,
+  confidence: number,
+): VariantRarity {
+  const { sightings, examples } = evidence;
+  const made = assessMade(variant, seenSerials(evidence), confidence);
+  const heldAgainstMade = (survivors: Figure) => namingConflict(survivors, examples.length, made);
+  const survivors = namingDoubt(
+    heldAgainstMade(assessSurvivors(examples, confidence)),
+    countContradicted(evidence),
+  );
+  const offers = offersIn(sightings.filter((row) => isCountedOffer(row, watched)));
+  return {
+    made,
+    ...frequenciesOf(examples),
+    coverage: assessCoverage(examples, confidence),
+    survivors,
+    survivorsTwoList: heldAgainstMade(assessSurvivorsFromTwoLists(examples, confidence)),
+    survivalRate: assessSurvivalRate(survivors, made, confidence),
+    parts: new Map(
+      [...variant.parts.values()].map((part) => [part.id, assessPartRate(part, examples, confidence)]),
+    ),
+    appearance: assessAppearance(offers, watched, confidence),
+    wait: assessWait(offers, watched, confidence),
+    class: assessClass(scale, survivors),
+    levels: new Map(
+      variant.levels.map((level) => [
+        level.id,
+        assessLevelRarity(level, variant, examples, survivors, watched, confidence),
+      ]),
+    ),
+  };
+}

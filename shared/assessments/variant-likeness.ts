@@ -1,0 +1,37 @@
+import type { Variant } from "../records/variant.ts";
+import type { LikenessTable } from "./item-comparison.ts";
+import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestIn } from "./likeness.ts";
+import { type CensusItem, type Example, examplesOf } from "./rarity/examples.ts";
+
+/** By what the items of a variant are likened, to each other and to its recorded examples. */
+export interface VariantLikeness {
+  readonly table: LikenessTable;
+  readonly nearestOf: (item: string) => readonly Likeness[];
+}
+
+export function variantLikeness(
+  variant: Variant,
+  features: Iterable<string>,
+  examples: readonly Example[],
+  items: readonly CensusItem[],
+): VariantLikeness {
+  const likened = { features: [...features], parts: [...variant.parts.keys()] };
+  const rows = examples.map((example) => likenessRow(example, likened));
+  const rowOfExample = new Map(rows.flatMap((row) => row.example.items.map((id) => [id, row] as const)));
+  // One left out of the census is compared all the same, and is nobody's neighbour. Of two that are held to be one
+  // example each is compared by itself, since what was found of them may differ.
+  const rowByItself = new Map<string, LikenessRow>();
+  for (const { item, completeness } of items) {
+    if (rowOfExample.get(item.id)?.example.items.length === 1) continue;
+    for (const alone of examplesOf(variant, [], [{ item: { ...item, census: true }, completeness }]))
+      rowByItself.set(item.id, likenessRow(alone, likened));
+  }
+  const nearestTo = nearestIn(rows, attributesOf(likened));
+  return {
+    table: { ...likened, rowOf: (id) => rowByItself.get(id) ?? rowOfExample.get(id) },
+    nearestOf: (id) => {
+      const row = rowOfExample.get(id) ?? rowByItself.get(id);
+      return row ? nearestTo(row) : [];
+    },
+  };
+}
