@@ -2,8 +2,7 @@ import type { Feature } from "../records/family.ts";
 import { rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
 import { tellingFeatures } from "./telling-features.ts";
-
-export type Verdict = "confirmed" | "consistent" | "contradicted";
+import type { Verdict } from "./verdicts.ts";
 
 export interface Candidate {
   readonly variant: string;

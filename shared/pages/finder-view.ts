@@ -42,7 +42,7 @@ export function finderView({ collection, words, listed }: CatalogueIndex): Finde
     })),
     levels: each(items.flatMap(({ level }) => level ?? [])),
     evidence: [...verdicts].map((id) => ({ id, name: pages.verdicts[id].short })),
-    statuses: [...statuses].map((id) => ({ id, name: pages.statuses[id] ?? id })),
+    statuses: [...statuses].map((id) => ({ id, name: pages.statuses[id] })),
     classes: (collection.scale?.classes ?? []).map(({ id, words: said }) => ({ id, name: said ?? id })),
     hazards: each(items.flatMap(({ hazards }) => hazards)),
     orders: (["", ...orders] as const).map((id) => ({ id, name: pages.finder.orders[id] })),

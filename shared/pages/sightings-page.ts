@@ -84,7 +84,7 @@ function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: C
   return {
     seen: words.date(row.seen),
     example: row.serial ?? row.example?.replaceAll("-", " ") ?? null,
-    kind: say.kinds[row.kind] ?? row.kind,
+    kind: say.kinds[row.kind],
     contents,
     condition: row.condition?.replaceAll("-", " ") ?? null,
     price: row.price && priceInWords(row.price, index),

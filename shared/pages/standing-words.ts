@@ -6,10 +6,10 @@ import type { Words } from "../words/words.ts";
  * assembled wherever it is shown.
  */
 export const standingInWords = (
-  { status, assembled }: { readonly status: string; readonly assembled: boolean },
+  { status, assembled }: { readonly status: PublishedItem["status"]; readonly assembled: boolean },
   { pages }: Words,
 ): string => {
-  const standing = pages.statuses[status] ?? status;
+  const standing = pages.statuses[status];
   return assembled ? `${standing}, ${pages.assembled}` : standing;
 };
 

@@ -12,7 +12,7 @@ export interface DatedSighting extends Pick<PublishedSighting, "seen" | "kind"> 
 /** Sightings that are marked alike. */
 export interface SightingSeries {
   readonly id: string;
-  readonly kind: string;
+  readonly kind: PublishedSighting["kind"];
   readonly shape: Shape;
   /** `own`: as the shape is usually drawn, where completeness is not shown. */
   readonly surface: "own" | "filled" | "hollow";
@@ -28,14 +28,13 @@ export interface SightingSeriesSet {
   readonly placed: readonly PlacedSighting[];
 }
 
-const kinds: readonly string[] = ["offer", "record", "mention"];
-const shapes: readonly Shape[] = ["disc", "square", "triangle"];
-
-/** A known kind keeps its shape where others are missing; kinds beyond the known share the last. */
-function shapeOf(kind: string): Shape {
-  const at = kinds.indexOf(kind);
-  return shapes[at < 0 ? shapes.length - 1 : at] ?? "triangle";
-}
+/** A kind keeps its shape where others are missing, and kinds stand in this order. */
+const shapes: Readonly<Record<PublishedSighting["kind"], Shape>> = {
+  offer: "disc",
+  record: "square",
+  mention: "triangle",
+};
+const order = Object.keys(shapes);
 
 /** Sightings that have a year, in series of one kind and, where it is known, of one completeness. */
 export function sightingSeries(sightings: readonly DatedSighting[], yearsOf: YearsOf): SightingSeriesSet {
@@ -46,14 +45,12 @@ export function sightingSeries(sightings: readonly DatedSighting[], yearsOf: Yea
     if (!years || !isYear(years.first) || !isYear(years.last)) return [];
     const surface = byWhole ? (whole ? "filled" : "hollow") : "own";
     const id = `${surface} ${kind}`;
-    series.set(id, { id, kind, shape: shapeOf(kind), surface });
+    series.set(id, { id, kind, shape: shapes[kind], surface });
     // One of several years stands in the middle of them.
     return [{ year: Math.floor((years.first + years.last) / 2), series: id }];
   });
-  const place = ({ kind }: SightingSeries) => (kinds.includes(kind) ? kinds.indexOf(kind) : kinds.length);
-  const ordered = [...series.values()].sort(
-    (a, b) => place(a) - place(b) || compare(a.kind, b.kind) || compare(a.surface, b.surface),
-  );
+  const place = ({ kind }: SightingSeries) => order.indexOf(kind);
+  const ordered = [...series.values()].sort((a, b) => place(a) - place(b) || compare(a.surface, b.surface));
   return { series: ordered, placed };
 }
 

@@ -2,13 +2,15 @@ import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments
 import type { DatingVerdict } from "../assessments/dating.ts";
 import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
-import type { Verdict } from "../assessments/identification.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
-import type { Money, State } from "../records/item.ts";
+import type { Verdict } from "../assessments/verdicts.ts";
+import type { Money, PartLine } from "../records/item.ts";
+import type { Sighting } from "../records/sighting.ts";
+import type { State, Status } from "../records/states.ts";
 import type { Standing } from "../records/variant.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
@@ -45,13 +47,13 @@ export type PartSummary =
 export interface PublishedPartLine {
   readonly state: State;
   readonly quantity: number | null;
-  readonly rest: string | null;
+  readonly rest: State | null;
   readonly serial: string | null;
   readonly marks: readonly string[];
   readonly condition: string | null;
   readonly packed: string | null;
   readonly repairs: readonly string[];
-  readonly belongs: string | null;
+  readonly belongs: NonNullable<PartLine["belongs"]> | null;
   readonly model: string | null;
   readonly evidence: string | null;
   readonly note: string | null;
@@ -190,7 +192,7 @@ export interface PublishedItem {
   readonly set: string | null;
   readonly examined: string | null;
   readonly updated: string | null;
-  readonly status: string;
+  readonly status: Status;
   readonly materials: string | null;
   readonly measurements: readonly string[];
   readonly features: readonly { readonly id: string; readonly name: string; readonly value: string | null }[];
@@ -266,7 +268,7 @@ export interface PublishedSighting {
   readonly serial: string | null;
   readonly example: string | null;
   readonly source: string | null;
-  readonly kind: string;
+  readonly kind: Sighting["kind"];
   readonly list: string | null;
   readonly present: readonly string[];
   readonly absent: readonly string[];

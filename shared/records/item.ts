@@ -1,8 +1,8 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
+import type { State, Status } from "./states.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
-export type State = "present" | "absent" | "substitute" | "unverified" | "not-issued";
 export type SerialPublishing = "shown" | "masked" | "hidden";
 export type PricePublishing = "shown" | "hidden";
 
@@ -75,7 +75,7 @@ export interface Video {
 }
 
 /** Whether it is at hand, so that a part can be put into it or taken out of it. */
-export const isAtHand = ({ status }: { readonly status: string }): boolean =>
+export const isAtHand = ({ status }: Pick<Item, "status">): boolean =>
   status === "collection" || status === "offered";
 
 export interface Item {
@@ -92,7 +92,7 @@ export interface Item {
   readonly provenance: readonly CustodyEvent[];
   readonly photos: readonly Photo[];
   readonly video: Video | undefined;
-  readonly status: "collection" | "offered" | "sold" | "reference";
+  readonly status: Status;
   readonly example: string | undefined;
   readonly census: boolean;
   readonly assembled: readonly string[];
@@ -176,7 +176,7 @@ interface RawItem {
     captions?: string;
     moments?: { part: string; at: string | number }[];
   };
-  status?: Item["status"];
+  status?: Status;
   example?: string;
   census?: boolean;
   assembled?: string[];

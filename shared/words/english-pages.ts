@@ -79,7 +79,7 @@ export const englishPages = {
     offered: "offered",
     sold: "sold",
     reference: "held for reference",
-  } as Readonly<Record<string, string>>,
+  },
   efforts: ["", "at a glance", "by handling", "by taking apart"],
   verdicts: {
     confirmed: {
@@ -618,9 +618,7 @@ export const englishPages = {
     seen: "Seen",
     example: "Example",
     kind: "As",
-    kinds: { offer: "an offer", record: "a record", mention: "a mention" } as Readonly<
-      Record<string, string>
-    >,
+    kinds: { offer: "an offer", record: "a record", mention: "a mention" },
     state: "What was there",
     condition: "Condition",
     price: "Price seen",

@@ -1,9 +1,9 @@
-import type { PlotWords } from "./plot-words.ts";
+import type { PlotWords, SightingKind } from "./plot-words.ts";
 
 const plural = (number: number, count: string, one: string, many = `${one}s`) =>
   `${count} ${number === 1 ? one : many}`;
 
-const kinds: Readonly<Record<string, readonly [one: string, many: string]>> = {
+const kinds: Readonly<Record<SightingKind, readonly [one: string, many: string]>> = {
   offer: ["offer", "offers"],
   record: ["record", "records"],
   mention: ["mention", "mentions"],
@@ -46,7 +46,7 @@ export const englishPlots: PlotWords = {
     none: "No range of serials is known.",
   },
   sightings: {
-    kind: (kind) => kinds[kind]?.[1] ?? kind,
+    kind: (kind) => kinds[kind][1],
     each: (count) => `each mark stands for up to ${count} sightings`,
     undated: (count, number) => `${plural(number, count, "sighting")} without a year`,
     watching: (dates) => `offers watched for, ${dates}`,
@@ -57,7 +57,7 @@ export const englishPlots: PlotWords = {
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },
     again: (count) => `${count} of them offered again`,
-    kindCount: (kind, count, number) => `${count} ${kinds[kind]?.[number === 1 ? 0 : 1] ?? kind}`,
+    kindCount: (kind, count, number) => `${count} ${kinds[kind][number === 1 ? 0 : 1]}`,
     span: (from, to) => (from === to ? from : `${from} to ${to}`),
     none: "No sighting is recorded.",
   },

@@ -1,10 +1,10 @@
-import type { PlotWords } from "./plot-words.ts";
+import type { PlotWords, SightingKind } from "./plot-words.ts";
 
 const rules = new Intl.PluralRules("de");
 const counted = (number: number, count: string, one: string, many: string) =>
   `${count} ${rules.select(number) === "one" ? one : many}`;
 
-const kinds: Readonly<Record<string, readonly [one: string, many: string]>> = {
+const kinds: Readonly<Record<SightingKind, readonly [one: string, many: string]>> = {
   offer: ["Angebot", "Angebote"],
   record: ["Beschreibung", "Beschreibungen"],
   mention: ["Erwähnung", "Erwähnungen"],
@@ -47,7 +47,7 @@ export const germanPlots: PlotWords = {
     none: "Keine Nummernreihe ist bekannt.",
   },
   sightings: {
-    kind: (kind) => kinds[kind]?.[1] ?? kind,
+    kind: (kind) => kinds[kind][1],
     each: (count) => `jedes Zeichen steht für bis zu ${count} Nachweise`,
     undated: (count, number) => `${counted(number, count, "Nachweis", "Nachweise")} ohne Jahr`,
     watching: (dates) => `Angebote beobachtet, ${dates}`,
@@ -58,8 +58,7 @@ export const germanPlots: PlotWords = {
       return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
     },
     again: (count) => `davon ${count} erneut angeboten`,
-    kindCount: (kind, count, number) =>
-      `${count} ${kinds[kind]?.[rules.select(number) === "one" ? 0 : 1] ?? kind}`,
+    kindCount: (kind, count, number) => `${count} ${kinds[kind][rules.select(number) === "one" ? 0 : 1]}`,
     span: (from, to) => (from === to ? from : `${from} bis ${to}`),
     none: "Kein Nachweis ist verzeichnet.",
   },

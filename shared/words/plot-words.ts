@@ -1,6 +1,9 @@
 import type { CalendarYears } from "../dates/calendar-years.ts";
+import type { Sighting } from "../records/sighting.ts";
 import type { GapLength } from "./gap-length.ts";
 import type { Words } from "./words.ts";
+
+export type SightingKind = Sighting["kind"];
 
 /** Who did what with an outfit, and where; null where nobody says, or nobody may. */
 export interface CustodyInWords {
@@ -47,7 +50,7 @@ export interface PlotWords {
   };
   readonly sightings: {
     /** A kind of sighting in the plural, as a legend names it. */
-    readonly kind: (kind: string) => string;
+    readonly kind: (kind: SightingKind) => string;
     /** Of one kind, and at most. */
     readonly each: (count: string) => string;
     readonly undated: (count: string, number: number) => string;
@@ -60,7 +63,7 @@ export interface PlotWords {
       kinds: readonly string[],
       years: string | null,
     ) => string;
-    readonly kindCount: (kind: string, count: string, number: number) => string;
+    readonly kindCount: (kind: SightingKind, count: string, number: number) => string;
     /** Of those told of, so many are the same offer once more. */
     readonly again: (count: string) => string;
     readonly span: (from: string, to: string) => string;

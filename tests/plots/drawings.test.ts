@@ -274,6 +274,7 @@ describe("serialRanges", () => {
 });
 
 describe("sightingsOverYears", () => {
+  const sightingKinds = ["offer", "record", "mention"] as const;
   const sighting = fc.record(
     {
       seen: fc.oneof(
@@ -281,7 +282,7 @@ describe("sightingsOverYears", () => {
         fc.integer({ min: 1990, max: 2020 }).map((year) => `${year}/${year + 3}`),
         fc.constantFrom("", "1990/.."),
       ),
-      kind: fc.constantFrom("offer", "record", "mention", "rumour"),
+      kind: fc.constantFrom(...sightingKinds),
       whole: fc.boolean(),
     },
     { requiredKeys: ["seen", "kind"] },
@@ -300,7 +301,7 @@ describe("sightingsOverYears", () => {
   const repeat = (count: number, seen: (at: number) => string) =>
     Array.from({ length: count }, (_, at) => ({
       seen: seen(at),
-      kind: ["offer", "record", "mention"][at % 3] ?? "offer",
+      kind: sightingKinds[at % 3] ?? "offer",
     }));
 
   it.each([0, 1, 2, 50, 300, 2000])("has room for %i sightings, in one year or in a century", (count) => {
@@ -338,7 +339,7 @@ describe("sightingsOverYears", () => {
       { seen: "2003-05", kind: "record" },
       { seen: "2003", kind: "offer" },
       { seen: "", kind: "mention" },
-    ];
+    ] as const;
     expect(expectDrawings(sightingsOverYears(sightings, options))).toBe(
       "4 sightings in the log, 1998 to 2003: 2 offers, 1 record, 1 sighting without a year.",
     );

@@ -1,8 +1,6 @@
-import type { State } from "../../records/item.ts";
+import { type State, states } from "../../records/states.ts";
 import { isRefused, type Read } from "../../validation/written/read.ts";
 import { readFlag } from "./readings.ts";
-
-const states: readonly State[] = ["present", "absent", "substitute", "unverified", "not-issued"];
 
 export type PartWord = { readonly state: State } | { readonly count: number };
 

@@ -1,4 +1,5 @@
 import type { ImageSet } from "../../images/image-set.ts";
+import type { PublishedItem } from "../../publication/published.ts";
 import type { ComparableVariant } from "../comparisons-page.ts";
 import type { EntryView } from "../entry-view.ts";
 import type { Link } from "../page.ts";
@@ -18,7 +19,7 @@ export interface ListedItem {
   readonly entry: EntryView;
   /** The level that it certainly reaches. */
   readonly level: Named | null;
-  readonly status: string;
+  readonly status: PublishedItem["status"];
   readonly verdict: EntryView["verdict"];
   readonly hazards: readonly Named[];
   readonly updated: string | null;

@@ -1,8 +1,9 @@
+import { statuses, verdicts } from "../../publication/states.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
 import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
-import { type Named, type SearchDetails, type SearchIndex, statuses, verdicts } from "./search-index.ts";
+import type { Named, SearchDetails, SearchIndex } from "./search-index.ts";
 import { shareStep } from "./share-steps.ts";
 import { type CutWordFile, cutWordFiles, type JoinWords, joinWords } from "./word-files.ts";
 
@@ -63,7 +64,7 @@ export function buildSearchIndex(
       variants: variants.map(({ family, searched: of }) => ({ ...of, family })),
       variant: column(({ variant }) => variantPlaces.get(variant.id) ?? 0),
       verdict: column(({ verdict }) => verdicts.indexOf(verdict)),
-      status: column(({ status }) => Math.max(0, statuses.indexOf(status as (typeof statuses)[number]))),
+      status: column(({ status }) => statuses.indexOf(status)),
       assembled: searched(({ isAssembled }) => Number(isAssembled)),
       level: column(({ level }) => (level ? 1 + levels.placeOf(level.id, () => level) : 0)),
       low: searched(({ low }) => step(low)),

@@ -1,4 +1,5 @@
 import { fold } from "../../diagnostics/fold.ts";
+import { statuses, verdicts } from "../../publication/states.ts";
 import { askedNumber } from "./asked-numbers.ts";
 import { wordsIn } from "./folded-words.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
@@ -6,7 +7,6 @@ import { nearWords } from "./near-words.ts";
 import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";
 import { someRising } from "./packed-numbers.ts";
 import { partsNamed } from "./part-words.ts";
-import { statuses, verdicts } from "./search-index.ts";
 import { percentOfStep } from "./share-steps.ts";
 import type { ViewState } from "./view-state.ts";
 
@@ -57,6 +57,8 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
   const equals = (asked: string, column: readonly number[], wanted: number) => {
     if (asked !== "") tests.push((entry) => column[entry] === wanted);
   };
+  const isWord = (asked: string, column: readonly number[], words: readonly string[]) =>
+    equals(asked, column, words.indexOf(asked));
   const has = (
     asked: string,
     lines: readonly string[],
@@ -72,8 +74,8 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
   ofVariant(state.class, ({ classes }) => classes.includes(classed));
   const level = placeOf(index.levels, state.level);
   equals(state.level, columns.level, level < 0 ? -1 : 1 + level);
-  equals(state.evidence, columns.verdict, verdicts.indexOf(state.evidence as (typeof verdicts)[number]));
-  equals(state.status, columns.status, statuses.indexOf(state.status as (typeof statuses)[number]));
+  isWord(state.evidence, columns.verdict, verdicts);
+  isWord(state.status, columns.status, statuses);
 
   const hazard = placeOf(index.hazards, state.hazard);
   has(state.hazard, catalogue.hazards, (at) => at === hazard);

@@ -71,9 +71,6 @@ export interface SearchDetails {
   readonly placesOf: string;
 }
 
-export const verdicts = ["confirmed", "consistent", "contradicted"] as const;
-export const statuses = ["collection", "offered", "sold", "reference"] as const;
-
 /** Of a longer word only the beginning is kept. */
 export const longestWord = 24;
 

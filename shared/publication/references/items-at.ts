@@ -1,6 +1,7 @@
 import type { Reference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem } from "../published.ts";
+import { statuses, verdicts } from "../states.ts";
 import { type Resolved, unknownAmong, unknownName } from "./resolved.ts";
 import type { TableAt } from "./table-at.ts";
 
@@ -62,12 +63,12 @@ function conditionsOf({
       holds: (item, level) => item.completeness.level.sure === level,
     },
     status: {
-      known: ["collection", "offered", "sold", "reference"],
+      known: statuses,
       expected: "a status",
       holds: (item, status) => item.status === status,
     },
     verdict: {
-      known: ["confirmed", "consistent", "contradicted"],
+      known: verdicts,
       expected: "a verdict",
       holds: (item, verdict) => item.identification.verdict === verdict,
     },

@@ -11,7 +11,7 @@ import {
   withPercent,
 } from "../../prose/expectation.ts";
 import type { Lookup } from "../lookup.ts";
-import type { PublishedItem } from "../published.ts";
+import { verdicts } from "../states.ts";
 import type { Reading } from "./reading.ts";
 import { type ReadingAt, readingAt } from "./reading-at.ts";
 import type { Problem } from "./resolved.ts";
@@ -86,17 +86,11 @@ function comparable(reading: Reading, forPresence: boolean): number | string | n
   }
 }
 
-const verdicts = {
-  confirmed: true,
-  consistent: true,
-  contradicted: true,
-} as const satisfies Record<PublishedItem["identification"]["verdict"], true>;
-
 /** The words that can stand at a path. */
-function wordsAt({ whole, subject }: ReadingAt, { collection }: Lookup): string[] {
+function wordsAt({ whole, subject }: ReadingAt, { collection }: Lookup): readonly string[] {
   if (whole.kind === "class") return collection.scale?.classes.map(({ id }) => id) ?? [];
   if (whole.kind === "level") return subject.kind === "item" ? subject.item.levels.map(({ id }) => id) : [];
-  return Object.keys(verdicts);
+  return verdicts;
 }
 
 const mostDecimals = 12;

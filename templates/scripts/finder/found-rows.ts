@@ -1,7 +1,7 @@
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
-import { statuses, verdicts } from "../../../shared/pages/search/search-index.ts";
 import { shareOfStep } from "../../../shared/pages/search/share-steps.ts";
 import { standingInWords } from "../../../shared/pages/standing-words.ts";
+import { statuses, verdicts } from "../../../shared/publication/states.ts";
 import type { Words } from "../../../shared/words/words.ts";
 
 function completeness({ columns }: OpenCatalogue, entry: number, words: Words): string {

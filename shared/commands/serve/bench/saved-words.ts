@@ -1,5 +1,6 @@
 import { findPart } from "../../../assessments/completeness.ts";
-import { partLine, type State } from "../../../records/item.ts";
+import { partLine } from "../../../records/item.ts";
+import type { State } from "../../../records/states.ts";
 import type { Part } from "../../../records/variant.ts";
 import { unitWords } from "../../unit-words.ts";
 import { type AskedPart, shownValue } from "./submitted-changes.ts";
