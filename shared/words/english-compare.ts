@@ -13,7 +13,7 @@ export const englishCompare = {
   sideBySide: "Side by side",
   distances: "How alike they are, each to each",
   distancesNote:
-    "As in a table of distances: where a row meets a column, the likeness of the two, which leads to the page of the pair, and small beside it the number of features and parts that it rests on.",
+    "Where a row meets a column stands how alike the two are; it leads to the page of the pair. The small number beside it says on how many features and parts that rests.",
   distancesCaption: (variant: string) => `Likeness of the examples of ${variant}`,
   tooMany: (count: number, variant: string) =>
     `${plural(count, "example")} of ${variant} are too many for a table.`,

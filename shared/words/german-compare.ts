@@ -16,7 +16,7 @@ export const germanCompare: typeof englishCompare = {
   sideBySide: "Nebeneinander",
   distances: "Wie ähnlich sie sich sind, jede mit jeder",
   distancesNote:
-    "Wie in einer Entfernungstafel: Wo Zeile und Spalte sich treffen, steht die Ähnlichkeit der beiden; sie führt zur Seite des Paars. Klein daneben steht, auf wie vielen Merkmalen und Teilen sie beruht.",
+    "Wo Zeile und Spalte sich treffen, steht, wie ähnlich sich die beiden sind; von dort geht es zur Seite des Paars. Die kleine Zahl daneben sagt, auf wie vielen Merkmalen und Teilen das beruht.",
   distancesCaption: (variant) => `Ähnlichkeit der Exemplare von ${variant}`,
   tooMany: (count, variant) =>
     `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tafel.`,

@@ -26,13 +26,14 @@ ${templates["parts/no-answer"](say.noAnswer)}
 ${
   page.variants.length === 0
     ? html`<p>${say.none}</p>`
-    : page.variants.map(({ variant, distances: table, many }) =>
-        chapter(
-          {
-            id: `of-${variant.address.split("/").at(-2)}`,
-            title: variant.name,
-            note: html`<a href="${link(variant.address)}">${words.pages.item.reference}</a>`,
-            matter: html`${table && distances(table, link)}
+    : html`<p class="to-read">${say.distancesNote}</p>${page.variants.map(
+        ({ variant, distances: table, many }) =>
+          chapter(
+            {
+              id: `of-${variant.address.split("/").at(-2)}`,
+              title: variant.name,
+              note: html`<a href="${link(variant.address)}">${words.pages.item.reference}</a>`,
+              matter: html`${table && distances(table, link)}
 ${
   many &&
   html`<p>${many.note} <a href="${link(many.list.address)}">${many.list.name}</a>.</p>
@@ -41,17 +42,17 @@ ${
   html`<h3>${say.nearestPairs}</h3><ul class="contents">${many.pairs.map(({ address, name, likeness }) => html`<li><span class="contents-name"><a href="${link(address)}">${name}</a></span> <span class="leader"></span> <span class="contents-figure">${likeness}</span></li>`)}</ul>`
 }`
 }`,
-          },
-          site,
-        ),
-      )
+            },
+            site,
+          ),
+      )}`
 }
 </div>
 ${chapter(
   {
     id: "any",
     title: say.anyOutfits,
-    matter: html`<p>${say.anyNote} <a href="${link(addresses.items)}">${finder.outfits}</a>.</p><p class="small">${say.distancesNote} ${page.limit}</p>`,
+    matter: html`<p>${say.anyNote} <a href="${link(addresses.items)}">${finder.outfits}</a>.</p><p class="small">${page.limit}</p>`,
   },
   site,
 )}

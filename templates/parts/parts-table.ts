@@ -61,5 +61,5 @@ export function rateCells({ share, interval, count }: RateView, { words }: PageS
   const say = words.pages.item;
   if (share === null)
     return html`<td class="number rate" colspan="2" data-label="${say.recorded}">${say.notRecorded}</td>`;
-  return html`<td class="number rate" data-label="${say.recorded}">${share}</td><td class="number interval">${interval}<small>${count}</small></td>`;
+  return html`<td class="number rate" data-label="${say.recorded}">${share}</td><td class="number interval">${interval} <small>${count}</small></td>`;
 }
