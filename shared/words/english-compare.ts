@@ -9,9 +9,7 @@ export const englishCompare = {
   pairDescription: (first: string, second: string, variant: string) =>
     `Two examples of ${variant}, part by part: ${first}, and ${second}.`,
   beside: "beside",
-  setBeside: "Set beside this one",
   sideBySide: "Side by side",
-  distances: "How alike they are, each to each",
   distancesNote:
     "Where a row meets a column stands how alike the two are; it leads to the page of the pair. The small number beside it says on how many features and parts that rests.",
   distancesCaption: (variant: string) => `Likeness of the examples of ${variant}`,

@@ -8,7 +8,6 @@ export const englishPhotographs = {
   moment: (time: string) => `recording, ${time}`,
   closer: {
     open: "Look closely",
-    openOne: (place: number) => `Look closely at photograph ${place}`,
     title: "Photographs, closely",
     previous: "Previous",
     next: "Next",

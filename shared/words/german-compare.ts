@@ -12,9 +12,7 @@ export const germanCompare: typeof englishCompare = {
   pairDescription: (first, second, variant) =>
     `Zwei Exemplare der Variante ${variant}, Teil für Teil: ${first} und ${second}.`,
   beside: "neben",
-  setBeside: "Daneben stellen",
   sideBySide: "Nebeneinander",
-  distances: "Wie ähnlich sie sich sind, jede mit jeder",
   distancesNote:
     "Wo Zeile und Spalte sich treffen, steht, wie ähnlich sich die beiden sind; von dort geht es zur Seite des Paars. Die kleine Zahl daneben sagt, auf wie vielen Merkmalen und Teilen das beruht.",
   distancesCaption: (variant) => `Ähnlichkeit der Exemplare von ${variant}`,

@@ -50,7 +50,6 @@ export const germanPages: PageWords = {
     methods: "Verfahren",
     home: "Titelblatt",
     data: "Daten",
-    rights: "Rechte",
     feed: "Neue und geänderte Einträge",
     allData: "Der ganze Katalog als Daten",
     table: "Die Garnituren als Tabelle (CSV)",
@@ -157,8 +156,6 @@ export const germanPages: PageWords = {
     title: "Wie vollständig",
     weighted: "Nach Gewicht",
     counted: "Nach Stückzahl",
-    certain: "sicher",
-    possible: "möglich",
     units: (low, high, expected) =>
       low === high ? `${low} von ${expected} Stück` : `${low} bis ${high} von ${expected} Stück`,
     consumables: "Zum Verbrauch Bestimmtes",
@@ -176,7 +173,6 @@ export const germanPages: PageWords = {
       "Die Referenz nennt kein Haupt- oder ausgegebenes Teil; Vollständigkeit hat hier keinen Sinn.",
     method: "Wie Vollständigkeit gezählt wird",
     plotLabel: "Vollständigkeit nach Gewicht",
-    brief: (low, high) => (low === high ? low : `${low} bis ${high}`),
   },
   catalogue: {
     title: "Die Garnituren",
@@ -206,7 +202,6 @@ export const germanPages: PageWords = {
       `${variant}: ${verdict}${complete === null ? "" : `; nach Gewicht zu ${complete} vollständig`}.`,
     heldToBe: "gilt als",
     serial: "Seriennummer",
-    serialHidden: "nicht veröffentlicht",
     set: "Satz",
     issued: "Ausgegeben",
     examined: "Geprüft",
@@ -229,7 +224,6 @@ export const germanPages: PageWords = {
     nothingMissing: "Nichts",
     nothingExamined: "Nach seinen Teilen hat niemand gesehen",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
-    missingCount: (count) => teile(count),
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
     andMore: (count) => (count === 1 ? "1 weiteres" : `${count} weitere`),
     handle: "Vor dem Anfassen",
@@ -309,7 +303,6 @@ export const germanPages: PageWords = {
     likeness: "Ähnlich",
     comparedOn: "Verglichen an",
     expectedMarks: (marks) => `sollte ${marks} tragen`,
-    bears: (marks) => marks,
     serialIs: (serial) => `Nr. ${serial}`,
     // Teil and Stück are neuter.
     several: (count, text) => `${count === 1 ? "eines" : inWords(count)} ${text}`,
@@ -317,7 +310,6 @@ export const germanPages: PageWords = {
     model: (model) => `Modell: ${model}`,
     packed: (how) => how,
     repairs: (repairs) => `ausgebessert: ${repairs}`,
-    belongsSet: "gehört zu diesem Satz",
     belongsSpare: "übrig",
     evidence: (evidence) => `Beleg: ${evidence}`,
     fromElsewhere: "aus einem anderen Kasten",
@@ -326,7 +318,6 @@ export const germanPages: PageWords = {
     dating: "Datierung",
     datingIssued: "Ausgegeben",
     datingSerial: "Nach seiner Nummer gefertigt",
-    datingParts: "Teile mit eigener Nummer",
     datingNone: "Kein Teil trägt eine Nummer, deren Jahr bekannt ist.",
     datingVerdicts: {
       fits: "passt zur Zeit der Ausgabe",
@@ -354,7 +345,6 @@ export const germanPages: PageWords = {
     from: (who) => `von ${who}`,
     to: (who) => `an ${who}`,
     at: (place) => `in ${place}`,
-    by: (evidence) => `nach ${evidence}`,
     undated: "Datum nicht veröffentlicht",
     cautions: "Warnhinweise",
     cautionsNote:
@@ -363,7 +353,6 @@ export const germanPages: PageWords = {
     identification: "Worauf die Bestimmung beruht",
     observed: "Beobachtet",
     expected: "Die Variante hat",
-    against: "Dagegen",
     contradictionSerial: "Die Nummer liegt außerhalb jeder Reihe, die für diese Variante bekannt ist.",
     contradiction: (feature, observed, expected) =>
       `${feature}: ${observed}, wo die Variante ${expected} hat`,
@@ -375,7 +364,6 @@ export const germanPages: PageWords = {
     candidate: "Variante",
     speaksAgainst: "Spricht dagegen",
     nothingAgainst: "nichts",
-    notLooked: "Nicht angesehen",
     serialWord: "Seriennummer",
     lookNext: "Wo als Nächstes hinzusehen ist",
     lookNextNote: "Das Aufschlussreichste zuerst.",
@@ -408,7 +396,6 @@ export const germanPages: PageWords = {
     storage: "Aufbewahrt",
     paid: "Bezahlt",
     notes: "Beschreibung",
-    contents: "In diesem Eintrag",
     legend: "In der Aufnahme nummeriert",
     reference: "Referenz der Variante",
     or: " oder ",
@@ -502,7 +489,6 @@ export const germanPages: PageWords = {
     movedTo: "In",
     wouldRise: (before, after) => `sicher ${before}, wären ${after}`,
     items: "Exemplare in diesem Katalog",
-    noItems: "In diesem Katalog ist kein Exemplar davon.",
     sources: "Quellen",
     log: "Nachweise",
     logLabel: (name) => `Nachweise von ${name} über die Jahre`,
@@ -513,7 +499,6 @@ export const germanPages: PageWords = {
     title: "Familien",
     description: "Die Familien von Garnituren in diesem Katalog und die Varianten einer jeden.",
     maker: "Hersteller",
-    variants: "Varianten",
     comparison: "Die Varianten nebeneinander",
     differs: "Nur was verschieden ist, steht hier.",
     alone: "Was die Variante hat",
@@ -538,8 +523,6 @@ export const germanPages: PageWords = {
     serialsNote:
       "Ein Strich ist eine nachgewiesene Nummer. Reihen mit einem gemeinsamen Vorsatz stehen auf einem Maßstab, wo sich das zeichnen lässt.",
     features: "Was sie unterscheidet und wo hinzusehen ist",
-    effort: "Zu sehen",
-    values: "Kommt vor als",
     known: "Was von jeder bekannt ist",
     variant: "Variante",
     issued: "Ausgegeben",
@@ -567,7 +550,6 @@ export const germanPages: PageWords = {
       count === 0
         ? "Auf keine Garnitur dieses Katalogs trifft dies zu."
         : `${counted(count, "Garnitur", "Garnituren")} dieses Katalogs, die vollständigsten zuerst`,
-    all: "Alle Aufsätze",
   },
   sources: {
     title: "Quellen",
@@ -608,7 +590,6 @@ export const germanPages: PageWords = {
     once: "Einmal gesehen",
     twice: "Zweimal gesehen",
     coverage: "Erfassung",
-    years: "Jahre",
     seen: "Gesehen",
     example: "Exemplar",
     kind: "Als",
@@ -617,14 +598,12 @@ export const germanPages: PageWords = {
     condition: "Erhaltung",
     price: "Gesehener Preis",
     source: "Quelle",
-    note: "Bemerkungen",
     present: "mit",
     absent: "ohne",
     allOthers: { present: "allem Übrigen", absent: "alles Übrige" },
     all: { present: "allem", absent: "alles" },
     unnamed: "nicht benannt",
     relisted: "erneut angeboten",
-    list: (list) => `Liste: ${list}`,
     none: "Kein Nachweis ist verzeichnet.",
     itemsToo:
       "Die Garnituren dieses Katalogs zählen ebenfalls als Nachweise; sie sind hier nicht wiederholt.",
@@ -665,11 +644,9 @@ export const germanPages: PageWords = {
     description:
       "Jedes Verfahren hinter den Zahlen dieser Seiten: Formel, Quelle, Voraussetzungen und ein Beispiel.",
     lead: "Nichts hier ist eine Meinung. Jede Zahl geht nach einem dieser Verfahren aus den Einträgen hervor; wo die Einträge sie nicht tragen, wird sie nicht genannt und der Grund gesagt.",
-    formula: "Formel",
     source: "Quelle",
     assumes: "Setzt voraus",
     example: "Ein Beispiel aus diesem Katalog",
-    noExample: "Zurzeit ist keine Zahl dieses Katalogs danach gemacht.",
     exampleOf: (label) => `${label}:`,
     gives: "ergibt",
     low: "unt",
@@ -721,7 +698,6 @@ export const germanPages: PageWords = {
   },
   home: {
     description: (title) => `${title}: ein Katalog von Garnituren in Kästen.`,
-    open: "Geöffnet",
     openNote: (title, complete, hasConsumables) =>
       `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; was zum Verbrauch bestimmt war, ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
     outfits: "Die Garnituren",
@@ -732,11 +708,8 @@ export const germanPages: PageWords = {
     basis: "Worauf es beruht",
     counts: (items, variants, sightings, sources) =>
       `${counted(items, "Garnitur", "Garnituren")} in ${counted(variants, "Variante", "Varianten")}, ${nachweise(sightings)} im Verzeichnis, ${counted(sources, "Quelle", "Quellen")}.`,
-    complete: "vollständig",
     survive: (phrase) => `${phrase} erhalten`,
     surviveUnknown: "Zahl der erhaltenen nicht bekannt",
-    published: (publisher) => publisher,
-    frontispiece: "Titelbild",
   },
   cite: {
     title: "Diese Seite anführen",

@@ -9,7 +9,6 @@ export const germanPhotographs: typeof englishPhotographs = {
   moment: (time) => `Film oder Ton, ${time}`,
   closer: {
     open: "Genau ansehen",
-    openOne: (place) => `Aufnahme ${place} genau ansehen`,
     title: "Aufnahmen, von nahem",
     previous: "Vorige",
     next: "Nächste",
