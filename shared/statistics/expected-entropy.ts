@@ -1,5 +1,5 @@
-/** The values that a variant is found with; null where nobody knows. */
-export type FoundWith = readonly string[] | null;
+/** The values that a variant is found with; none where nobody knows. */
+export type FoundWith = readonly string[];
 
 /**
  * How much doubt remains, on average, once a feature has been looked at: the lower, the better the feature
@@ -10,7 +10,7 @@ export type FoundWith = readonly string[] | null;
  * Assumes  an even prior; of a candidate whose values nobody knows, that it may show any value that the
  *          other candidates show, evenly
  * Edges    one candidate: 0. No candidate: no entropy. No value known of any: log₂ of their number,
- *          nothing is learned. A value named twice counts once; an empty list is as unknown as null.
+ *          nothing is learned. A value named twice counts once.
  * Source   Shannon (1948), A Mathematical Theory of Communication: conditional entropy
  * Checks   expectedEntropy([["silver"], ["silver"], ["platinum"], ["platinum"]]) => 1
  *          expectedEntropy([["silver"], ["platinum"]]) => 0
@@ -34,22 +34,7 @@ export function expectedEntropy(candidates: readonly FoundWith[]): number {
   return Math.max(0, entropy);
 }
 
-/**
- * Whether looking at a feature can tell the candidates apart at all: whether some value that one of them
- * shows would speak against another.
- * Formula  not every candidate may show the same set of values
- * Checks   splitsCandidates([["silver"], ["platinum"]]) => true
- *          splitsCandidates([["silver"], ["silver"], null]) => false
- */
-export function splitsCandidates(candidates: readonly FoundWith[]): boolean {
-  const supports = supportsOf(candidates);
-  const [first] = supports;
-  return supports.some(
-    (support) => support.size !== first?.size || [...support].some((value) => !first.has(value)),
-  );
-}
-
 function supportsOf(candidates: readonly FoundWith[]): ReadonlySet<string>[] {
-  const shown = new Set(candidates.flatMap((values) => values ?? []));
-  return candidates.map((values) => (values === null || values.length === 0 ? shown : new Set(values)));
+  const shown = new Set(candidates.flat());
+  return candidates.map((values) => (values.length === 0 ? shown : new Set(values)));
 }

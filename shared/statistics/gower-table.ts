@@ -1,5 +1,5 @@
 import { addBit, type BitSet, bitSet, countCommon, hasBit } from "./bit-set.ts";
-import { type Attribute, type AttributeValue, closeness, type Likeness, requireSize } from "./gower.ts";
+import { type Attribute, type AttributeValue, closeness, type Likeness, requireRange } from "./gower.ts";
 
 /** A row made ready: most values are compared by what bits two rows share. */
 interface ReadyRow {
@@ -13,7 +13,7 @@ interface ReadyRow {
 }
 
 /**
- * Likeness of a row and each row of a table, by Gower's formula with even weights: `gower`, for a table that is asked
+ * Likeness of a row and each row of a table, by Gower's formula: `gower`, for a table that is asked
  * again and again.
  * Formula  that of `gower`, and the same number to the last bit; names and ends of ranges are compared as bit sets
  * Units    a share, 0 to 1
@@ -22,16 +22,14 @@ interface ReadyRow {
  * Source   Gower (1971), Biometrics 27: 857-871
  * Checks   gowerTable([["1", 10], [null, 40]], [{ kind: "nominal" }, { kind: "numeric", range: 40 }])(["1", 20])[0] => { likeness: 0.875, compared: 2 }
  *          gowerTable([["1", 10], [null, 40]], [{ kind: "nominal" }, { kind: "numeric", range: 40 }])(["1", 0])[1] => { likeness: 0, compared: 1 }
- * Throws   RangeError where a row has not one value an attribute, an attribute has a weight, a range is negative or not
- *          finite, a numeric value is no finite number, or two values lie further apart than the range
+ * Throws   RangeError where a row has not one value an attribute, a range is negative or not finite, a numeric
+ *          value is no finite number, or two values lie further apart than the range
  */
 export function gowerTable(
   rows: readonly (readonly AttributeValue[])[],
   attributes: readonly Attribute[],
 ): (row: readonly AttributeValue[]) => Likeness[] {
-  if (attributes.some(({ weight = 1 }) => weight !== 1))
-    throw new RangeError("Found attributes with weights; expected them even.");
-  for (const attribute of attributes) if (attribute.kind === "numeric") requireSize("range", attribute.range);
+  for (const attribute of attributes) if (attribute.kind === "numeric") requireRange(attribute.range);
   const places = pointsOf(rows, attributes);
   const count = places.reduce((sum, { size }) => sum + size, 0);
   const ready = (values: readonly AttributeValue[]) => readyRow(values, attributes, places, count);

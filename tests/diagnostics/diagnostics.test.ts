@@ -13,7 +13,6 @@ import { describe, expect, it } from "vitest";
 import { build } from "../../shared/commands/build.ts";
 import { check } from "../../shared/commands/check/check.ts";
 import { catalogue, type DiagnosticCode } from "../../shared/diagnostics/catalogue.ts";
-import { catalogueAsMarkdown } from "../../shared/diagnostics/catalogue-as-markdown.ts";
 
 const folder = import.meta.dirname;
 const codes = Object.keys(catalogue) as DiagnosticCode[];
@@ -52,10 +51,5 @@ describe("the catalogue of problems", () => {
   it("has no example of anything else", () => {
     const examples = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
     expect(examples.map(({ name }) => name).filter((name) => !Object.hasOwn(catalogue, name))).toEqual([]);
-  });
-
-  it("is a table of Markdown, a row for each code", () => {
-    const rows = catalogueAsMarkdown().split("\n").slice(2);
-    expect(rows.map((row) => /^\| `([a-z-]+)` \| (error|warning) \| .+ \|$/.exec(row)?.[1])).toEqual(codes);
   });
 });

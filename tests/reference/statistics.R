@@ -72,28 +72,19 @@ chao1 <- do.call(rbind, lapply(list(BCI = BCI, mite = mite, dune = dune), functi
 }))
 chao1$se[is.nan(chao1$se)] <- NA
 
-# Gower: daisy, on the flower table (nominal V1 to V4; V5 to V8 by range) and on one with gaps and weights.
+# Gower: daisy, on the flower table (nominal V1 to V4; V5 to V8 by range) and on one with gaps.
 data(flower)
 plain <- data.frame(lapply(flower[1:4], function(column) factor(as.character(column))),
                     lapply(flower[5:8], function(column) as.numeric(column)))
-flowerWeights <- c(1, 2, 0.5, 1, 3, 1, 0.25, 1)
 gaps <- data.frame(a = factor(c("1", "0", "1", NA)), b = factor(c("red", "red", "blue", "blue")), c = c(10, 20, 30, 50))
-likeness <- function(table, weights) 1 - as.matrix(daisy(table, metric = "gower", weights = weights))
+likeness <- function(table) 1 - as.matrix(daisy(table, metric = "gower"))
 gower <- list(
   flower = list(nominal = unname(as.matrix(flower[1:4])), numeric = unname(as.matrix(plain[5:8])),
                 ranges = unname(sapply(plain[5:8], function(column) diff(range(column)))),
-                likeness = unname(likeness(plain, rep(1, 8))),
-                weights = flowerWeights, weighted = unname(likeness(plain, flowerWeights))),
-  gaps = list(likeness = unname(likeness(gaps, rep(1, 3))))
+                likeness = unname(likeness(plain))),
+  gaps = list(likeness = unname(likeness(gaps)))
 )
 gower$flower$nominal <- matrix(as.character(gower$flower$nominal), ncol = 4)
-
-# Quantiles of type 7.
-series <- list(c(3, 6, 7, 8, 8, 10, 13, 15, 16, 20), c(1200, 950, 4100, 2300, 2300), c(5), c(2, 1), c(-3.5, 0, 0, 12, 7, 7, 7))
-quantiles <- lapply(series, function(x) {
-  p <- c(0, 0.1, 0.25, 1 / 3, 0.5, 0.75, 0.9, 1)
-  list(values = I(x), p = p, quantiles = unname(quantile(x, p, type = 7)))
-})
 
 # Conditional entropy from the joint table: H(variant, value) - H(value).
 bits <- function(p) -sum(p[p > 0] * log2(p[p > 0]))
@@ -119,5 +110,5 @@ cat(toJSON(list(
   made = list(R = R.version.string, vegan = as.character(packageVersion("vegan")),
               cluster = as.character(packageVersion("cluster")), gmp = as.character(packageVersion("gmp"))),
   normal = normal, wilson = wilson, poisson = poisson, waiting = waiting, serial = serial,
-  unknownStart = unknownStart, chao1 = chao1, gower = gower, quantiles = quantiles, entropies = entropies, days = days
+  unknownStart = unknownStart, chao1 = chao1, gower = gower, entropies = entropies, days = days
 ), digits = I(15), auto_unbox = TRUE, dataframe = "rows", na = "null", null = "null", matrix = "rowmajor", rownames = FALSE), "\n")

@@ -69,7 +69,6 @@ describe("the docstrings of the estimators", () => {
     "gower-table",
     "normal-quantile",
     "poisson-rate",
-    "quantile",
     "serial-total",
     "survival-ratio",
     "waiting-time",

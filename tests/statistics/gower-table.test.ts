@@ -74,13 +74,6 @@ describe("gowerTable", () => {
   });
 
   it.each<[AttributeValue[], AttributeValue[], Attribute[], string]>([
-    [["a"], ["a"], [{ kind: "nominal", weight: 2 }], "Found attributes with weights; expected them even."],
-    [
-      ["a", "b"],
-      ["a", "b"],
-      [nominal, { kind: "nominal", weight: 0 }],
-      "Found attributes with weights; expected them even.",
-    ],
     [["a"], [], [nominal], "Found 0 values; expected one for each of 1 attributes."],
     [["a", "b"], ["a"], [nominal], "Found 2 values; expected one for each of 1 attributes."],
     [[1], [2], [{ kind: "numeric", range: -1 }], "Found range = -1; expected a finite number of at least 0."],
@@ -94,11 +87,5 @@ describe("gowerTable", () => {
     [[1], [2.5], [numeric], "Found values 2.5 and 1; expected them no further apart than the range 1."],
   ])("throws on %j and %j by %j", (row, other, attributes, message) => {
     expect(() => gowerTable([row], attributes)(other)).toThrow(new RangeError(message));
-  });
-
-  it("takes a weight of 1 for none", () => {
-    expect(gowerTable([["a"]], [{ kind: "nominal", weight: 1 }])(["a"])).toEqual([
-      { likeness: 1, compared: 1 },
-    ]);
   });
 });

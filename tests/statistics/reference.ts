@@ -20,16 +20,9 @@ export interface Reference {
       readonly numeric: readonly (readonly number[])[];
       readonly ranges: readonly number[];
       readonly likeness: readonly (readonly number[])[];
-      readonly weights: readonly number[];
-      readonly weighted: readonly (readonly number[])[];
     };
     readonly gaps: { readonly likeness: readonly (readonly number[])[] };
   };
-  readonly quantiles: readonly {
-    readonly values: readonly number[];
-    readonly p: readonly number[];
-    readonly quantiles: readonly number[];
-  }[];
   readonly entropies: readonly {
     readonly candidates: readonly (readonly string[] | null)[];
     readonly entropy: number;
