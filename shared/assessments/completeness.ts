@@ -18,8 +18,8 @@ export interface PartFinding {
   readonly expected: number;
   readonly present: number;
   readonly substitute: number;
-  /** What the substitutes count for, in units. */
-  readonly credit: number;
+  /** What each of the substitutes counts for, in units, the best first. */
+  readonly credits: readonly number[];
   readonly unverified: number;
   readonly absent: number;
   readonly unexamined: number;
@@ -75,19 +75,23 @@ function findingOf(part: Part, lines: readonly PartLine[]): PartFinding {
  */
 export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   const units = { present: 0, absent: 0, substitute: 0, unverified: 0, "not-issued": 0 };
-  let credit = 0;
+  const credits: number[] = [];
   let spokenFor = 0;
   const count = (line: PartLine, state: PartLine["state"], quantity: number) => {
     units[state] += quantity;
     spokenFor += quantity;
-    if (state === "substitute" && line.model !== undefined)
-      credit += quantity * (part.accepts.get(line.model) ?? 0);
+    if (state !== "substitute") return;
+    const credit = line.model === undefined ? 0 : (part.accepts.get(line.model) ?? 0);
+    for (let unit = 0; unit < quantity; unit++) credits.push(credit);
   };
   for (const line of lines)
     count(line, line.state, line.quantity ?? (lines.length === 1 ? part.quantity : 1));
   const remaining = lines.find((line) => line.rest !== undefined);
   if (remaining?.rest && spokenFor < part.quantity)
     count(remaining, remaining.rest, part.quantity - spokenFor);
+
+  credits.sort((a, b) => b - a);
+  const credit = credits.reduce((sum, each) => sum + each, 0);
 
   const expected = Math.max(0, part.quantity - units["not-issued"]);
   const { present, absent, substitute, unverified } = units;
@@ -98,7 +102,7 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
     expected,
     present,
     substitute,
-    credit,
+    credits,
     unverified,
     absent,
     unexamined,

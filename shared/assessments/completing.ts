@@ -1,6 +1,6 @@
-import { type Constraint, lessEq, solve } from "yalps";
+import { grouping } from "../lists/grouping.ts";
 import type { Item } from "../records/item.ts";
-import { isMain, type Part, type Variant } from "../records/variant.ts";
+import { isMain, type Variant } from "../records/variant.ts";
 import type { Completeness, PartFinding } from "./completeness.ts";
 
 /** A part that an item lacks, and what a right one would add. */
@@ -44,11 +44,19 @@ const totalWeight = (variant: Variant, { completeness }: Examined): number =>
     0,
   );
 
-/** What the certain share of a part would be with some more right units in it: first for those gone, then for substitutes. */
-function shareWith({ present, credit, absent, substitute, expected }: PartFinding, more: number): number {
-  const replaced = Math.min(substitute, Math.max(0, more - absent));
-  const given = replaced === 0 ? 0 : (credit * replaced) / substitute;
-  return Math.min(1, (present + credit + more - given) / expected);
+/**
+ * The certain units of a part with no right one more, with one, two and so on, as many as it lacks: first for those that
+ * are gone, then in the place of substitutes that do not count in full, the worst of them first. So no step is larger than
+ * the one before it.
+ */
+function certainUnits({ present, absent, credits, expected }: PartFinding): readonly number[] {
+  const creditOfBest = [0];
+  for (const credit of credits) creditOfBest.push((creditOfBest.at(-1) ?? 0) + credit);
+  const lacking = absent + credits.filter((credit) => credit < 1).length;
+  return Array.from({ length: 1 + Math.min(lacking, Math.max(0, expected - present)) }, (_, more) => {
+    const kept = credits.length - Math.max(0, more - absent);
+    return Math.min(expected, present + more + (creditOfBest[kept] ?? 0));
+  });
 }
 
 /**
@@ -66,38 +74,43 @@ function certainWith(
     const finding = completeness.parts.get(part.id);
     if (!isMain(part.standing) || !finding?.share) continue;
     total += part.weight;
-    certain += part.weight * shareWith(finding, received.get(part.id) ?? 0);
+    certain += (part.weight * (certainUnits(finding)[received.get(part.id) ?? 0] ?? 0)) / finding.expected;
   }
   return certain / total;
 }
 
-/** Units known to be gone, or filled by something that does not count in full. */
-function unitsWanted({ absent, substitute, credit, expected, present }: PartFinding): number {
-  const lacking = absent + (credit < substitute ? substitute : 0);
-  return Math.min(lacking, Math.max(0, expected - present));
+/** A part that an item lacks units of. */
+interface Lack {
+  readonly part: string;
+  /** Its certain units with no right one more, with one, two and so on. */
+  readonly certain: readonly number[];
+  /** What a unit is of the certain, weighted completeness. */
+  readonly worth: number;
 }
 
-/** What so many more right units of a part would add to the certain, weighted completeness. */
-function gainsOf(variant: Variant, examined: Examined): (part: Part, units: number) => number {
+function lacksOf(variant: Variant, examined: Examined): readonly Lack[] {
   const total = totalWeight(variant, examined);
-  return (part, units) => {
+  return [...variant.parts.values()].flatMap((part) => {
     const finding = examined.completeness.parts.get(part.id);
-    return finding ? (part.weight * (shareWith(finding, units) - shareWith(finding, 0))) / total : 0;
-  };
+    if (!isMain(part.standing) || !finding?.share) return [];
+    const certain = certainUnits(finding);
+    return certain.length === 1
+      ? []
+      : [{ part: part.id, certain, worth: part.weight / finding.expected / total }];
+  });
 }
+
+const gainOf = ({ certain, worth }: Lack, from: number, to: number): number =>
+  worth * ((certain[to] ?? 0) - (certain[from] ?? 0));
 
 /** What would make it whole, in the order of what each part would add to what is certainly there. */
-export function wantsOf(variant: Variant, examined: Examined): readonly Want[] {
-  const gainOf = gainsOf(variant, examined);
-  return [...variant.parts.values()]
-    .filter(({ standing }) => isMain(standing))
-    .flatMap((part) => {
-      const finding = examined.completeness.parts.get(part.id);
-      const units = finding ? unitsWanted(finding) : 0;
-      return units === 0 ? [] : [{ part: part.id, units, gain: gainOf(part, units) }];
+export const wantsOf = (variant: Variant, examined: Examined): readonly Want[] =>
+  lacksOf(variant, examined)
+    .map((lack) => {
+      const units = lack.certain.length - 1;
+      return { part: lack.part, units, gain: gainOf(lack, 0, units) };
     })
     .sort((a, b) => b.gain - a.gain);
-}
 
 /** Present units that the case itself does not need; never one that is said to belong to its set. */
 export function sparesOf({ item, completeness }: Examined): readonly Spare[] {
@@ -112,60 +125,37 @@ export function sparesOf({ item, completeness }: Examined): readonly Spare[] {
 }
 
 /**
- * Which spare unit should go where, for the largest gain in certain completeness over all examples of a variant.
- * An integer program: x units of a part go from one item to another; an item's gain from each further unit of
- * a part never grows, so its units are offered one by one at their own gain.
+ * Which spare unit should go where, for the largest gain in certain completeness over all examples of a variant. A unit of
+ * one part is of no use to another, whoever has one to spare lacks none, and what a case gains from each further unit never
+ * grows: so the spare units of each part go one by one to where the next gains most, and no other way gains more.
  */
 export function reallocate(variant: Variant, examples: readonly Examined[]): Reallocation | null {
-  const variables = new Map<string, Map<string, number>>();
-  const constraints = new Map<string, Constraint>();
-  const moves = new Map<string, Omit<Move, "units">>();
-  const donors = examples
-    .map(({ item, completeness }) => ({ item, spares: sparesOf({ item, completeness }) }))
-    .filter(({ spares }) => spares.length > 0);
-  if (donors.length === 0) return null;
-  for (const recipient of examples) {
-    const gainOf = gainsOf(variant, recipient);
-    for (const want of wantsOf(variant, recipient)) {
-      const part = variant.parts.get(want.part);
-      if (!part) continue;
-      for (let unit = 1; unit <= want.units; unit++) {
-        const gain = gainOf(part, unit) - gainOf(part, unit - 1);
-        if (gain <= 0) continue;
-        const slot = `${want.part} ${unit} in ${recipient.item.id}`;
-        for (const donor of donors) {
-          const spare = donor.spares.find((each) => each.part === want.part);
-          // A case that has one to spare wants none: nothing goes from a case to itself.
-          if (!spare) continue;
-          const supply = `${want.part} of ${donor.item.id}`;
-          const name = `${slot} from ${donor.item.id}`;
-          constraints.set(slot, lessEq(1));
-          constraints.set(supply, lessEq(spare.units));
-          variables.set(
-            name,
-            new Map([
-              ["gain", gain],
-              [slot, 1],
-              [supply, 1],
-            ]),
-          );
-          moves.set(name, { part: want.part, from: donor.item.id, to: recipient.item.id });
-        }
-      }
-    }
-  }
-  if (variables.size === 0) return null;
-  const solution = solve(
-    { direction: "maximize", objective: "gain", constraints, variables, integers: true },
-    { timeout: Number.POSITIVE_INFINITY, maxIterations: Number.POSITIVE_INFINITY },
+  const spares = grouping(
+    examples.flatMap((examined) => sparesOf(examined).map((spare) => ({ ...spare, from: examined.item.id }))),
+    ({ part }) => part,
+  );
+  const lacks = grouping(
+    examples.flatMap((examined) =>
+      lacksOf(variant, examined).flatMap((lack) =>
+        lack.certain
+          .slice(1)
+          .map((_, at) => ({ part: lack.part, gain: gainOf(lack, at, at + 1), to: examined.item.id }))
+          .filter(({ gain }) => gain > 0),
+      ),
+    ),
+    ({ part }) => part,
   );
   const chosen = new Map<string, Move>();
-  for (const [name, amount] of solution.variables) {
-    const move = moves.get(name);
-    if (!move) continue;
-    const key = `${move.part} ${move.from} ${move.to}`;
-    chosen.set(key, { ...move, units: (chosen.get(key)?.units ?? 0) + Math.round(amount) });
+  for (const [part, lacking] of lacks) {
+    const given = (spares.get(part) ?? []).flatMap(({ from, units }) => Array<string>(units).fill(from));
+    const inOrder = lacking.sort((a, b) => b.gain - a.gain);
+    for (const [at, { to }] of inOrder.slice(0, given.length).entries()) {
+      const from = given[at] ?? "";
+      const key = `${part} ${from} ${to}`;
+      chosen.set(key, { part, from, to, units: 1 + (chosen.get(key)?.units ?? 0) });
+    }
   }
+  if (chosen.size === 0) return null;
   // No id has a character that sorts before the space.
   const place = ({ to, part, from }: Move) => `${to} ${part} ${from}`;
   const inOrder = [...chosen.values()].sort((a, b) => (place(a) < place(b) ? -1 : 1));

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dataOf, type Files } from "../collections/collection.ts";
 
@@ -90,36 +89,5 @@ describe("what would make it whole", () => {
     });
     expect(found?.moves).toEqual([{ part: "hook", units: 1, from: "donor", to: "middle" }]);
     expect(found?.gain).toBeCloseTo(0.5, 12);
-  });
-});
-
-// An exhaustive search over every way of sending the units is the reference here.
-describe("the reallocation is the best there is", () => {
-  const bestByTrying = (spare: number[], wanted: number[]): number => {
-    const gains = wanted.flatMap((units) => Array.from({ length: units }, () => 0.125));
-    const supply = spare.reduce((sum, units) => sum + units, 0);
-    return gains.slice(0, supply).reduce((sum, gain) => sum + gain, 0);
-  };
-
-  it("for any number of spare and wanted lenses", () => {
-    fc.assert(
-      fc.property(fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 1, maxLength: 4 }), (counts) => {
-        const found = reallocationOf(
-          Object.fromEntries(
-            counts.map((count, at) => [
-              `x${at}`,
-              count === 0
-                ? "{ lens: absent }"
-                : `{ lens: { state: present, quantity: ${count}${count < 2 ? ", rest: absent" : ""} } }`,
-            ]),
-          ),
-        );
-        const spare = counts.map((count) => Math.max(0, count - 2));
-        const wanted = counts.map((count) => Math.max(0, 2 - count));
-        expect(found?.gain ?? 0).toBeCloseTo(bestByTrying(spare, wanted), 9);
-        for (const { units } of found?.moves ?? []) expect(units).toBeGreaterThan(0);
-      }),
-      { numRuns: 25 },
-    );
   });
 });

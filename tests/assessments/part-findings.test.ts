@@ -12,7 +12,7 @@ const units = (more: Partial<ReturnType<typeof findPart>>) => ({
   expected: 4,
   present: 0,
   substitute: 0,
-  credit: 0,
+  credits: [],
   unverified: 0,
   absent: 0,
   unexamined: 0,
@@ -42,12 +42,12 @@ describe("what is written of a part issued in four", () => {
     [
       "a substitute that counts for a half",
       [line("substitute", { model: "tin" })],
-      { substitute: 4, credit: 2, share: { low: 0.5, high: 0.5 } },
+      { substitute: 4, credits: [0.5, 0.5, 0.5, 0.5], share: { low: 0.5, high: 0.5 } },
     ],
     [
       "a substitute of a strange model, and one of none",
       [line("substitute", { model: "jar" }), line("substitute"), line("present", { quantity: 2 })],
-      { substitute: 2, present: 2, share: { low: 0.5, high: 0.5 } },
+      { substitute: 2, credits: [0, 0], present: 2, share: { low: 0.5, high: 0.5 } },
     ],
     [
       "a model of something that is no substitute",
@@ -65,7 +65,7 @@ describe("what is written of a part issued in four", () => {
         line("present", { quantity: 3 }),
         line("substitute", { rest: "substitute", model: "tin", quantity: 0 }),
       ],
-      { present: 3, substitute: 1, credit: 0.5, share: { low: 0.875, high: 0.875 } },
+      { present: 3, substitute: 1, credits: [0.5], share: { low: 0.875, high: 0.875 } },
     ],
     [
       "four there, and a rest of none",
@@ -80,7 +80,7 @@ describe("what is written of a part issued in four", () => {
     [
       "two there, one a substitute and two not established",
       [line("present", { quantity: 2 }), line("substitute"), line("unverified", { quantity: 2 })],
-      { present: 2, substitute: 1, unverified: 2, surplus: 1, share: { low: 0.5, high: 1 } },
+      { present: 2, substitute: 1, credits: [0], unverified: 2, surplus: 1, share: { low: 0.5, high: 1 } },
     ],
     [
       "two there, one gone, one nobody looked at",

@@ -69,6 +69,12 @@ describe("wanted", () => {
       1 / 32,
     ],
     ["one there, and two that stand in", [line("present"), line("substitute", { quantity: 2 })], 1, 1 / 16],
+    [
+      "one that stands in for nothing, where the other counts in full",
+      [line("substitute", { model: "true" }), line("substitute")],
+      1,
+      1 / 16,
+    ],
     ["one never issued, and one gone", [line("not-issued"), line("absent")], 1, 1 / 8],
   ])("is %s", (_, lines, units, gain) => {
     const [want, ...others] = wants({ hook: lines });
@@ -216,6 +222,16 @@ describe("spare units go where they gain most", () => {
       return { item: one, completeness: assessCompleteness(lamp, one) };
     };
     expect(reallocate(lamp, [given("to", 2), given("from", 4)])?.items).toMatchObject([{ after: 1 }]);
+  });
+
+  it("first in the place of what stands in for it and counts for least", () => {
+    const mixed = [line("substitute", { model: "tin" }), line("substitute", { model: "jar" })];
+    // The jar counts for nothing and the tin for a half of a unit: 0.5 of 2 becomes 1.5 of 2.
+    expect(moves({ to: { hook: mixed }, from: { hook: has(3) } })).toMatchObject({
+      moves: [{ units: 1 }],
+      gain: 1 / 16,
+      items: [{ before: 1 / 32, after: 3 / 32 }],
+    });
   });
 
   it("instead of what only stands in for it", () => {
