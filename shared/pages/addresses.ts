@@ -34,6 +34,7 @@ export const addresses = {
   collectionData: "/data/collection.json",
   itemsCsv: "/data/items.csv",
   feed: "/feed.xml",
+  sitemap: "/sitemap.xml",
 } as const;
 
 export const isDisplayCard = (address: string): boolean => /^\/items\/[^/]+\/card\/$/.test(address);

@@ -1,7 +1,7 @@
 import type { PublishedItem, StandingCompleteness } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { levelPhrase, levelSentence, shareInterval, unitsInWords } from "./completeness-words.ts";
+import { levelSentence, shareInterval, unitsInWords } from "./completeness-words.ts";
 import { drawing } from "./drawings.ts";
 
 export interface CompletenessView {
@@ -14,8 +14,6 @@ export interface CompletenessView {
   /** SVG. */
   readonly plot: string | null;
 }
-
-export { levelPhrase, levelSentence, shareInterval, unitsInWords };
 
 const both = (standing: StandingCompleteness | null, words: Words): string | null =>
   standing && `${unitsInWords(standing.counted, words)}, ${shareInterval(standing.weighted, words)}`;

@@ -4,7 +4,7 @@ import { completenessMark } from "../plots/completeness-interval.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { shareInterval } from "./completeness-view.ts";
+import { shareInterval } from "./completeness-words.ts";
 import type { Link } from "./page.ts";
 import { standingOf } from "./standing-words.ts";
 

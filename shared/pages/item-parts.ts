@@ -1,3 +1,4 @@
+import { grouping } from "../lists/grouping.ts";
 import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
 import { setPlace } from "../publication/set-place.ts";
 import type { Words } from "../words/words.ts";
@@ -53,8 +54,7 @@ export function rateView(rate: PublishedFigure, words: Words): RateView {
 export function groupParts<Part extends { readonly groupName: string | null }>(
   parts: readonly Part[],
 ): { readonly name: string | null; readonly parts: readonly Part[] }[] {
-  const groups = new Map<string | null, Part[]>();
-  for (const part of parts) groups.set(part.groupName, [...(groups.get(part.groupName) ?? []), part]);
+  const groups = grouping(parts, ({ groupName }) => groupName);
   return [...groups].map(([name, members]) => ({ name, parts: members }));
 }
 

@@ -1,4 +1,5 @@
 import type { ImageSet, Images } from "../images/image-set.ts";
+import { addUnder } from "../lists/grouping.ts";
 import { calloutMarks } from "../plots/callout-marks.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
@@ -62,7 +63,7 @@ export function placesSeen(photos: readonly PhotoView[], words: Words): Readonly
   for (const { place, legend } of photos) {
     for (const { id, number, partId } of legend) {
       const link = { address: `#${id}`, name: words.pages.photographs.mark(place, number) };
-      seen.set(partId, [...(seen.get(partId) ?? []), link]);
+      addUnder(seen, partId, link);
     }
   }
   return seen;

@@ -1,4 +1,5 @@
 import type { Recording, Recordings } from "../images/recordings/recording-set.ts";
+import { addUnder } from "../lists/grouping.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import type { Link } from "./page.ts";
@@ -76,7 +77,7 @@ export function momentsOf(
   const shown = new Map<string, Link[]>();
   for (const { partId, time, address } of recording?.moments ?? []) {
     const link = { address, name: words.pages.photographs.moment(time) };
-    shown.set(partId, [...(shown.get(partId) ?? []), link]);
+    addUnder(shown, partId, link);
   }
   return shown;
 }

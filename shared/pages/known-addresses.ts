@@ -43,7 +43,7 @@ const whole: readonly string[] = [
   addresses.collectionData,
   addresses.itemsCsv,
   addresses.feed,
-  "/sitemap.xml",
+  addresses.sitemap,
 ];
 
 /** Lists that are cut into pages where they are long. */

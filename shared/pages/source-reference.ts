@@ -1,3 +1,4 @@
+import { grouping } from "../lists/grouping.ts";
 import type { PublishedSource } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
@@ -65,11 +66,7 @@ export function shortReferences(
   sources: readonly PublishedSource[],
   words: CollectionIndex["words"],
 ): ReadonlyMap<string, ShortReference> {
-  const alike = new Map<string, PublishedSource[]>();
-  for (const source of sources) {
-    const text = shortReference(source, words);
-    alike.set(text, [...(alike.get(text) ?? []), source]);
-  }
+  const alike = grouping(sources, (source) => shortReference(source, words));
   return new Map(
     [...alike].flatMap(([text, same]) =>
       inBibliographicOrder(same, words).map((source, at) => {

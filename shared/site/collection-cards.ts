@@ -5,7 +5,7 @@ import { type CardText, cardSize } from "../images/card/card-drawing.ts";
 import { renderCard } from "../images/card/render-card.ts";
 import type { Images } from "../images/image-set.ts";
 import { slots } from "../images/slots.ts";
-import { shareInterval } from "../pages/completeness-view.ts";
+import { shareInterval } from "../pages/completeness-words.ts";
 import type { PublishedCollection, PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import type { CopiedFile } from "./assets.ts";

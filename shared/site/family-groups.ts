@@ -1,13 +1,13 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
-import { addUnder } from "../lists/grouping.ts";
+import { addUnder, grouping } from "../lists/grouping.ts";
+import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
-import { joinedSets } from "./joined-sets.ts";
 
 /**
  * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
@@ -165,7 +165,7 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   const compared = comparedVariants(counts);
   const textsOf = new Map<string, RecordText[]>();
   for (const text of own) addUnder(textsOf, familyOf(text), text);
-  const groups = joinedSets([...families.keys()], together).map(
+  const groups = [...grouping(families.keys(), joinedSets(together)).values()].map(
     (members): FamilyGroup => ({
       families: members,
       texts: [

@@ -105,7 +105,9 @@ function groupAlike(columns: readonly CoverColumn[]): readonly (readonly number[
   const groups = new Map<string, number[]>();
   columns.forEach(({ effort, pairs }, index) => {
     const key = `${effort}:${pairs.join()}`;
-    groups.set(key, [...(groups.get(key) ?? []), index]);
+    const group = groups.get(key);
+    if (group) group.push(index);
+    else groups.set(key, [index]);
   });
   return [...groups.values()];
 }

@@ -1,5 +1,6 @@
 import type { EdtfDate } from "../../dates/edtf-interval.ts";
 import { addUnder } from "../../lists/grouping.ts";
+import { joinedSets } from "../../lists/joined-sets.ts";
 import type { Item } from "../../records/item.ts";
 import { serialKey } from "../../records/serial.ts";
 import type { Sighting } from "../../records/sighting.ts";
@@ -90,20 +91,11 @@ export const keysOf = (example: string | undefined, serial: string | undefined):
 
 /** Sightings that share a name or a serial, directly or by way of others, are of one example. */
 function grouped(occasions: readonly Occasion[]): Occasion[][] {
-  const leader = new Map<string, string>();
-  const find = (key: string): string => {
-    let at = key;
-    for (let next = leader.get(at); next !== undefined && next !== at; next = leader.get(at)) at = next;
-    leader.set(key, at);
-    return at;
-  };
-  for (const { keys } of occasions) {
-    for (const key of keys) leader.set(find(key), find(keys[0] ?? key));
-  }
+  const setOf = joinedSets(occasions.map(({ keys }) => keys));
   const groups = new Map<string, Occasion[]>();
   for (const [index, occasion] of occasions.entries()) {
-    const key = occasion.keys[0] === undefined ? `alone ${index}` : find(occasion.keys[0]);
-    addUnder(groups, key, occasion);
+    const [key] = occasion.keys;
+    addUnder(groups, key === undefined ? `alone ${index}` : setOf(key), occasion);
   }
   return [...groups.values()];
 }

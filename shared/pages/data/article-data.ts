@@ -3,6 +3,7 @@ import type { Lookup } from "../../publication/lookup.ts";
 import type { PublishedArticle } from "../../publication/published.ts";
 import { dataOf } from "../../publication/references/reading.ts";
 import { readingAt } from "../../publication/references/reading-at.ts";
+import { addresses } from "../addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/articles/<id>.json`: the text as it was written, and every figure that it carries, to the last digit. */
@@ -16,9 +17,9 @@ export function articleData(article: PublishedArticle, lookup: Lookup): OutputFi
     const found = readingAt(path, lookup);
     if ("value" in found) figures.set(path.join("/"), dataOf(found.value.reading));
   }
-  return jsonFile(`/data/articles/${article.id}.json`, {
+  return jsonFile(addresses.articleData(article.id), {
     ...article,
-    address: `/articles/${article.id}/`,
+    address: addresses.article(article.id),
     figures: Object.fromEntries(figures),
     sources: [...sources].sort(),
   });

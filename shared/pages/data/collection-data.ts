@@ -1,4 +1,5 @@
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
 import { itemsById } from "../listed/items-by-id.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
@@ -9,8 +10,8 @@ export const variantSummary = ({ id, name, family, issued, rarity }: PublishedVa
   name,
   family: family.id,
   issued,
-  address: `/variants/${id}/`,
-  data: `/data/variants/${id}.json`,
+  address: addresses.variant(id),
+  data: addresses.variantData(id),
   sightings: rarity.sightings,
   distinct: rarity.distinct,
   made: rarity.made,
@@ -25,8 +26,8 @@ export const itemSummary = (item: PublishedItem) => ({
   variant: item.variant.id,
   serial: item.serial,
   status: item.status,
-  address: `/items/${item.id}/`,
-  data: `/data/items/${item.id}.json`,
+  address: addresses.item(item.id),
+  data: addresses.itemData(item.id),
   verdict: item.identification.verdict,
   weighted: item.completeness.weighted,
   counted: item.completeness.counted,
@@ -38,7 +39,7 @@ export const itemSummary = (item: PublishedItem) => ({
 /** `/data/collection.json`: what there is, and where its data are. */
 export function collectionData({ collection, listed }: CatalogueIndex): OutputFile {
   const { settings, scale } = collection;
-  return jsonFile("/data/collection.json", {
+  return jsonFile(addresses.collectionData, {
     ...settings,
     // Which pages the site has is no fact of the collection.
     fieldReference: undefined,
@@ -47,7 +48,7 @@ export function collectionData({ collection, listed }: CatalogueIndex): OutputFi
       id,
       name,
       maker,
-      address: `/families/${id}/`,
+      address: addresses.family(id),
       variants: variants.map((variant) => variant.id),
     })),
     variants: listed.flatMap(({ variants }) => variants.map(({ data }) => data)),

@@ -1,6 +1,7 @@
 import type { PublishedFamily } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/families/<id>.json`: the features that tell its variants apart, their comparison and the key. */
 export const familyData = (family: PublishedFamily): OutputFile =>
-  jsonFile(`/data/families/${family.id}.json`, { ...family, address: `/families/${family.id}/` });
+  jsonFile(addresses.familyData(family.id), { ...family, address: addresses.family(family.id) });

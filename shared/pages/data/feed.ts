@@ -1,6 +1,8 @@
+import { addresses } from "../addresses.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
+import { absoluteAddress } from "../linked-data.ts";
 import type { OutputFile } from "./output-file.ts";
-import { absolute, xmlText } from "./xml.ts";
+import { xmlText } from "./xml.ts";
 
 const dated = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
 
@@ -25,7 +27,7 @@ export function feed({ collection: { settings }, listed }: CatalogueIndex): Outp
       a.updated === b.updated ? (a.item.id < b.item.id ? -1 : 1) : a.updated > b.updated ? -1 : 1,
     )
     .slice(0, mostEntries);
-  const home = absolute(settings.url, "/");
+  const home = absoluteAddress(settings.url, addresses.home);
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
     '<feed xmlns="http://www.w3.org/2005/Atom">',
@@ -33,10 +35,10 @@ export function feed({ collection: { settings }, listed }: CatalogueIndex): Outp
     `  <title>${xmlText(settings.title)}</title>`,
     `  <updated>${entries[0]?.updated ?? "1970-01-01T00:00:00Z"}</updated>`,
     `  <author><name>${xmlText(settings.publisher ?? settings.title)}</name></author>`,
-    `  <link rel="self" href="${xmlText(absolute(settings.url, "/feed.xml"))}"/>`,
+    `  <link rel="self" href="${xmlText(absoluteAddress(settings.url, addresses.feed))}"/>`,
     `  <link rel="alternate" href="${xmlText(home)}"/>`,
     ...entries.flatMap(({ item, updated }) => {
-      const address = xmlText(absolute(settings.url, `/items/${item.id}/`));
+      const address = xmlText(absoluteAddress(settings.url, addresses.item(item.id)));
       return [
         "  <entry>",
         `    <id>${address}</id>`,
@@ -49,5 +51,5 @@ export function feed({ collection: { settings }, listed }: CatalogueIndex): Outp
     }),
     "</feed>",
   ];
-  return { address: "/feed.xml", text: `${lines.join("\n")}\n` };
+  return { address: addresses.feed, text: `${lines.join("\n")}\n` };
 }

@@ -5,7 +5,7 @@ import type { PublishedCollection, PublishedItem } from "../../publication/publi
 import { isSpoken } from "../../words/languages.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses.ts";
-import { shareInterval } from "../completeness-view.ts";
+import { shareInterval } from "../completeness-words.ts";
 import { itemParticulars } from "../item-particulars.ts";
 import { stateInWords } from "../item-parts.ts";
 import { absoluteAddress } from "../linked-data.ts";

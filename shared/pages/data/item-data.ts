@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { confidentialView } from "../item-confidential.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
@@ -7,9 +8,9 @@ import { jsonFile, type OutputFile } from "./output-file.ts";
 export function itemData(item: PublishedItem, index: CollectionIndex): OutputFile {
   const { parts, photos, video, levels, confidential: _, ...rest } = item;
   const confidential = confidentialView(item, index);
-  return jsonFile(`/data/items/${item.id}.json`, {
+  return jsonFile(addresses.itemData(item.id), {
     ...rest,
-    address: `/items/${item.id}/`,
+    address: addresses.item(item.id),
     parts: Object.fromEntries(
       parts.map((part) => [
         part.id,

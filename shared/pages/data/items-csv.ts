@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
 import { itemsById } from "../listed/items-by-id.ts";
 import { csvLine } from "./csv-line.ts";
@@ -48,5 +49,5 @@ export const csvRow = (item: PublishedItem): string =>
 /** `/data/items.csv`, as RFC 4180 has it; a text that a spreadsheet would run as a formula is guarded. */
 export function itemsCsv({ listed }: CatalogueIndex): OutputFile {
   const rows = itemsById(listed).map(({ row }) => row);
-  return { address: "/data/items.csv", text: lineOf(Object.keys(columns)) + rows.join("") };
+  return { address: addresses.itemsCsv, text: lineOf(Object.keys(columns)) + rows.join("") };
 }

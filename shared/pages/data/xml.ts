@@ -5,6 +5,3 @@ const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", 
 
 export const xmlText = (text: string): string =>
   text.replace(unwritable, "").replace(/[&<>"]/g, (letter) => entities[letter] ?? letter);
-
-/** The address of a page as it will stand in the world. */
-export const absolute = (siteUrl: string, address: string): string => siteUrl.replace(/\/$/, "") + address;

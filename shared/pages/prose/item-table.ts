@@ -3,7 +3,7 @@ import type { ItemColumn } from "../../publication/references/items-at.ts";
 import type { TableAt } from "../../publication/references/table-at.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { shareInterval, unitsInWords } from "../completeness-view.ts";
+import { shareInterval, unitsInWords } from "../completeness-words.ts";
 import { plain, stateInWords } from "../item-parts.ts";
 import { missingParts } from "../missing-parts.ts";
 import type { Link } from "../page.ts";

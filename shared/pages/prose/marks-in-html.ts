@@ -1,4 +1,5 @@
 import type { Token } from "markdown-it";
+import { escapeHtml } from "markdown-it/lib/common/utils.mjs";
 import { citesIn } from "../../prose/citation.ts";
 import type { Mark } from "../../prose/markdown-parser.ts";
 import { referenceFrom } from "../../prose/reference.ts";
@@ -17,9 +18,6 @@ export interface TextPlace {
   readonly notes?: Notes | undefined;
 }
 
-const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (letter) => entities[letter] ?? letter);
-
 /** What a mark is to a reader: its words, and the same with what they rest on a step away. */
 interface Told {
   readonly text: string;
@@ -30,25 +28,25 @@ interface Told {
 export function telling(mark: Token, place: TextPlace, isInLink: boolean): Told {
   const { raw } = mark.meta as Mark;
   const told = mark.type === "citation" ? citation(raw, place) : figure(raw, place, isInLink);
-  return isInLink ? { ...told, html: escaped(told.text) } : told;
+  return isInLink ? { ...told, html: escapeHtml(told.text) } : told;
 }
 
 function figure(raw: string, { page, index, notes }: TextPlace, isInLink: boolean): Told {
   const { scheme, path } = referenceFrom(raw);
   const found = scheme === "figure" ? readingAt(path, index) : null;
   // What leads nowhere has been reported, and no site is made of it.
-  if (!found || "problem" in found) return { text: raw, html: escaped(raw) };
+  if (!found || "problem" in found) return { text: raw, html: escapeHtml(raw) };
   const { text, basis, address, isSentence } = readingInWords(found.value, index);
-  const said = `<span>${escaped(text)}</span>`;
+  const said = `<span>${escapeHtml(text)}</span>`;
   if (!notes || !basis || isInLink) {
-    return { text, html: `<a class="told" href="${escaped(relativeAddress(page, address))}">${said}</a>` };
+    return { text, html: `<a class="told" href="${escapeHtml(relativeAddress(page, address))}">${said}</a>` };
   }
   const { number, place } = notes.figure(basis);
   const say = index.words.pages.articles;
-  const sign = `<sup><span class="unseen">, ${escaped(say.note)} </span>${number}</sup>`;
+  const sign = `<sup><span class="unseen">, ${escapeHtml(say.note)} </span>${number}</sup>`;
   const link = (content: string) =>
     `<a class="told" role="doc-noteref" href="${noteAddress(number)}" id="${place}">${content}</a>`;
-  return { text, html: isSentence ? `${escaped(text)}${link(sign)}` : link(`${said}${sign}`) };
+  return { text, html: isSentence ? `${escapeHtml(text)}${link(sign)}` : link(`${said}${sign}`) };
 }
 
 /** Author and year, or title, in round brackets; hyphens between numbers become dashes. */
@@ -56,14 +54,14 @@ function citation(raw: string, { page, index, notes }: TextPlace): Told {
   const cites = citesIn(raw).map(({ source, locator }) => {
     const reference = index.shortReferences.get(source);
     const name = reference?.text ?? source;
-    const set = reference?.isTitle ? `<cite>${escaped(name)}</cite>` : escaped(name);
+    const set = reference?.isTitle ? `<cite>${escapeHtml(name)}</cite>` : escapeHtml(name);
     if (index.sources.has(source)) notes?.cite(source);
     const where =
       locator === "" ? "" : `, ${locator.replace(/(\d)-(?=\d)/g, "$1–").replace(/\. (?=\d)/g, ".\u00a0")}`;
     const address = notes ? sourceAddress(source) : relativeAddress(page, addresses.source(source));
     return {
       text: `${name}${where}`,
-      html: `<a href="${escaped(address)}">${set}</a>${escaped(where)}`,
+      html: `<a href="${escapeHtml(address)}">${set}</a>${escapeHtml(where)}`,
     };
   });
   const joined = (list: readonly string[]) => `(${list.join("; ")})`;

@@ -1,11 +1,14 @@
-import { grouping } from "../lists/grouping.ts";
-
-/** Cuts names into sets, so that whatever was named together is of one set. In the order of the names. */
-export function joinedSets(names: readonly string[], together: readonly (readonly string[])[]): string[][] {
+/**
+ * What tells of a name which set it is in, where whatever was named together is of one set: two names are in one set
+ * when it gives the same of both, and a name that was named with no other is in a set of its own.
+ */
+export function joinedSets(together: Iterable<readonly string[]>): (name: string) => string {
   const leader = new Map<string, string>();
   const find = (name: string): string => {
     let at = name;
     for (let next = leader.get(at); next !== undefined; next = leader.get(at)) at = next;
+    // Whoever asks again has one step to go.
+    if (at !== name) leader.set(name, at);
     return at;
   };
   for (const [first, ...others] of together) {
@@ -15,5 +18,5 @@ export function joinedSets(names: readonly string[], together: readonly (readonl
       if (a !== b) leader.set(b, a);
     }
   }
-  return [...grouping(names, find).values()];
+  return find;
 }
