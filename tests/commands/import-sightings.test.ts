@@ -162,6 +162,22 @@ describe("fittedcase import sightings", () => {
     ]);
   });
 
+  it("leaves out of a list of parts what the map says tells of none", async () => {
+    const root = pilotageFolder();
+    const { imported, rejected } = await bringIn(
+      root,
+      'Date;Model;Kind;Serial;Missing\n2001;pilot-mk2;record;H1;"box lid; sextant"\n2002;pilot-mk2;record;H2;box lid\n',
+      (map) =>
+        map.replace(/^ {2}absent: Missing$/m, '  absent: { column: Missing, values: { "box lid": null } }'),
+    );
+    expect(rejected()).toBeNull();
+    expect(imported.out).toContain("2 rows brought in");
+    expect(log(root).map(({ serial, absent }) => [serial, absent ?? ""])).toEqual([
+      ["H1", "sextant"],
+      ["H2", ""],
+    ]);
+  });
+
   it("asks about words for how an example was seen that it does not know", async () => {
     const { text, imported } = await bringIn(
       pilotageFolder(),

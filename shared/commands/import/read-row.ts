@@ -44,6 +44,12 @@ function namesIn(cell: string, separator: string | undefined, isKnown: (name: st
   return parted.map((name) => name.trim()).filter((name) => name !== "");
 }
 
+/** A word of the spreadsheet as the map has it; null where the map has it say nothing. */
+const translated = ({ values }: Reading, word: string): string | null => {
+  const said = values.get(word);
+  return said === undefined ? word : said;
+};
+
 /** Makes the reader of a sheet's rows by a map. */
 export function rowReader(mapping: Mapping, columns: readonly Column[], vocabulary: Vocabulary) {
   const indexOf = new Map(columns.map(({ heading, index }) => [heading, index]));
@@ -58,15 +64,15 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
     const said: string[] = [];
     for (const heading of reading.columns) {
       const cell = unguarded((row.cells[indexOf.get(heading) ?? -1] ?? "").trim());
-      const translated = reading.values.has(cell) ? reading.values.get(cell) : cell;
-      if (translated) said.push(translated.normalize("NFC"));
+      const meant = translated(reading, cell);
+      if (meant) said.push(meant.normalize("NFC"));
     }
     return said.join("; ");
   };
 
   const readParts = (reading: Reading, cell: string, variant: string | undefined): string =>
     namesIn(cell, reading.separator, (name) => vocabulary.part(variant, name) !== undefined)
-      .map((name) => reading.values.get(name) ?? name)
+      .flatMap((name) => translated(reading, name) ?? [])
       .map((name) => (everything.test(name) ? "rest" : (vocabulary.part(variant, name) ?? name)))
       .join(";");
 
@@ -121,8 +127,10 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
           }
           return void fields.set(field, source ?? cell);
         }
-        case "parts":
-          return void fields.set(field, readParts(reading, cell, variant));
+        case "parts": {
+          const names = readParts(reading, cell, variant);
+          return names === "" ? undefined : void fields.set(field, names);
+        }
         case "record-kind":
         case "status":
           return void fields.set(field, knownWordsOf[reader]?.of(cell) ?? cell);
