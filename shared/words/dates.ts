@@ -1,9 +1,8 @@
 import { remembered } from "./remembered.ts";
 
-/**
- * EDTF as a reader expects to see a date. What the pattern does not know is shown as it was written,
- * which is a standard notation and never wrong.
- */
+/** The month that EDTF has spring in the place of; the other seasons follow it. */
+const firstSeason = 21;
+
 /** A word before a date that may change how it is said. */
 export type Before = "about" | "since" | "until";
 
@@ -16,8 +15,24 @@ export interface DateWords {
   readonly until: (to: string, isStartUnknown: boolean) => string;
   /** The ten years from one that ends in nought, by that year. */
   readonly decade: (year: string, before: Before | undefined) => string;
+  /** Spring, summer, autumn and winter. */
+  readonly seasons: readonly [string, string, string, string];
+  /** One event in some year before or after one, at some time until or from a date, or between two. */
+  readonly before: (year: string) => string;
+  readonly after: (year: string) => string;
+  readonly atLatest: (date: string) => string;
+  readonly atEarliest: (date: string) => string;
+  readonly between: (from: string, to: string) => string;
 }
 
+const isYear = /^\d{4}~?$/;
+const yearBeside = (year: string, by: number): string =>
+  year.replace(/\d{4}/, (digits) => String(Number(digits) + by).padStart(4, "0"));
+
+/**
+ * EDTF as a reader expects to see a date. What the pattern does not know is shown as it was written,
+ * which is a standard notation and never wrong.
+ */
 export function dateReader(language: string, words: DateWords): (edtf: string) => string {
   const formatter = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(language, { ...options, timeZone: "UTC" });
@@ -40,9 +55,10 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
       ? words.decade(year.replace("X", "0"), before ?? (isAbout(qualifier) ? "about" : undefined))
       : year;
     if (monthText !== undefined) {
+      const season = dayText === undefined ? words.seasons[Number(monthText) - firstSeason] : undefined;
+      if (season === undefined && (Number(monthText) < 1 || Number(monthText) > 12)) return text;
       const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
-      if (Number(monthText) < 1 || Number(monthText) > 12) return text;
-      date = (dayText === undefined ? month : day).format(at);
+      date = season === undefined ? (dayText === undefined ? month : day).format(at) : `${season} ${year}`;
     }
     return qualified(date, qualifier, before);
   };
@@ -65,12 +81,30 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     return words.span(text(parts.slice(0, turn)) + point, text(parts.slice(turn + 1)));
   };
 
+  /** One event until a date, from one on, or between two: of a year, before the next one or after the last. */
+  const within = (from: string, to: string): string => {
+    if (from !== "" && to !== "") return words.between(single(from, "since"), single(to, "since"));
+    if (from === "")
+      return isYear.test(to) ? words.before(single(yearBeside(to, 1), "since")) : words.atLatest(single(to));
+    return isYear.test(from)
+      ? words.after(single(yearBeside(from, -1), "since"))
+      : words.atEarliest(single(from));
+  };
+
+  const oneOf = (edtf: string): string | null => {
+    const [, from, to] = /^\[([^,]*?)\.\.([^,]*)\]$/.exec(edtf) ?? [];
+    if (from === undefined || to === undefined) return null;
+    const certain = (date: string) => date.replace("?", "").replace("%", "~");
+    const said = within(certain(from), certain(to));
+    return /[?%]/.test(edtf) ? words.uncertain(said) : said;
+  };
+
   return remembered((edtf: string) => {
     const [, hundred, qualifier] = /^(\d{2})XX([?~%])?$/.exec(edtf) ?? [];
     // A century has its first and its last year told: "the 1900s" would be ten years as well.
     if (hundred !== undefined) return qualified(words.span(`${hundred}00`, `${hundred}99`), qualifier);
     const slash = edtf.indexOf("/");
-    if (slash < 0) return single(edtf);
+    if (slash < 0) return oneOf(edtf) ?? single(edtf);
     const [from, to] = [edtf.slice(0, slash), edtf.slice(slash + 1)];
     if (to === ".." || to === "") return words.since(single(from, "since"), to === "");
     if (from === ".." || from === "") return words.until(single(to, "until"), from === "");

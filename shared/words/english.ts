@@ -203,15 +203,26 @@ const date = dateReader("en-GB", {
   since: (from, isEndUnknown) => `from ${from}${isEndUnknown ? ", end unknown" : ""}`,
   until: (to, isStartUnknown) => `until ${to}${isStartUnknown ? ", beginning unknown" : ""}`,
   decade: (year, before) => (before === undefined ? `${year}s` : `the ${year}s`),
+  seasons: ["spring", "summer", "autumn", "winter"],
+  before: (year) => `before ${year}`,
+  after: (year) => `after ${year}`,
+  atLatest: (text) => `${text} at the latest`,
+  atEarliest: (text) => `${text} at the earliest`,
+  between: (from, to) => `between ${from} and ${to}`,
 });
+
+/** The word before a date that has none of its own. */
+function when(edtf: string): string {
+  if (edtf.startsWith("[")) return date(edtf);
+  return `${/^\d{4}-\d{2}-\d{2}$/.test(edtf) ? "on" : "in"} ${date(edtf)}`;
+}
 
 export const english: Words = {
   language: "en",
   numbers,
   interval,
   date,
-  seen: (edtf) =>
-    /^\d{4}-\d{2}-\d{2}$/.test(edtf) ? `One seen on ${date(edtf)}` : `One seen in ${date(edtf)}`,
+  seen: (edtf) => `One seen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
   methods,

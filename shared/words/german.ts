@@ -219,6 +219,12 @@ const date = dateReader("de", {
   since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", Ende unbekannt" : ""}`,
   until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", Beginn unbekannt" : ""}`,
   decade: (year, before) => decades[before ?? "alone"](year),
+  seasons: ["Frühjahr", "Sommer", "Herbst", "Winter"],
+  before: (year) => `vor ${year}`,
+  after: (year) => `nach ${year}`,
+  atLatest: (text) => `spätestens ${text}`,
+  atEarliest: (text) => `frühestens ${text}`,
+  between: (from, to) => `zwischen ${from} und ${to}`,
 });
 
 export const german: Words = {

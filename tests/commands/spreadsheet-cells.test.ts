@@ -49,6 +49,15 @@ describe("a date in a spreadsheet", () => {
     ["c. 1931 \u2013 1938", "1931~/1938~"],
     ["before 1931", "[..1930]"],
     ["after 1931", "[1932..]"],
+    ["before 1931?", "[..1930?]"],
+    ["after c. 1931", "[1932~..]"],
+    ["between 1931 and 1938", "[1931..1938]"],
+    ["between c. 1931 and 1938", "[1931~..1938]"],
+    ["between March 1931 and May 1931", "[1931-03..1931-05]"],
+    // Of two years the second would come before the first, so it is a month.
+    ["1998/12", "1998-12"],
+    ["1905/04", "1905-04"],
+    ["1912/13", "1912/1913"],
     ["Spring 1998", "1998-21"],
     // The specification's own examples, as they are.
     ["2004-06/2006-08", "2004-06/2006-08"],
@@ -68,6 +77,9 @@ describe("a date in a spreadsheet", () => {
     ["1931-38", "two years in full"],
     ["1921-24", "two years in full"],
     ["12 Foo 1998", "a date such as"],
+    ["1905/06", "1905-06, or 1905/1906"],
+    ["between 1931 and March 1938", "both years"],
+    ["{1931,1938}?", "each of its dates"],
   ])("%s is refused, with what to do", (cell, reason) => {
     const read = readDate(cell, open);
     expect("reason" in read ? read.reason : read.value).toContain(reason);

@@ -48,7 +48,21 @@ describe("a date in words", () => {
     ["18XX", "1800 to 1899"],
     ["192X?", "1920s (uncertain)"],
     ["../1985", "until 1985"],
-    ["1960-21", "1960-21"],
+    ["1960-21", "spring 1960"],
+    ["1960-24~", "about winter 1960"],
+    ["1960-23/1961-22", "autumn 1960 to summer 1961"],
+    // The second quarter, of level 2, is no season.
+    ["1960-34", "1960-34"],
+    // One event, on or before the last day of 1930: in some year before 1931.
+    ["[..1930]", "before 1931"],
+    ["[1932..]", "after 1931"],
+    ["[..1930?]", "before 1931 (uncertain)"],
+    ["[1932~..]", "after about 1931"],
+    ["[..1930-06]", "June 1930 at the latest"],
+    ["[1932-03-14?..]", "14 March 1932 at the earliest (uncertain)"],
+    ["[1931..1938]", "between 1931 and 1938"],
+    ["[1931~..1938?]", "between about 1931 and 1938 (uncertain)"],
+    ["[1667,1668,1670..1672]", "[1667,1668,1670..1672]"],
   ])("%s", (edtf, words) => {
     expect(english.date(edtf)).toBe(words);
   });

@@ -79,6 +79,14 @@ describe("figures and dates in German", () => {
     ["../193X", "bis zu den 1930er Jahren"],
     ["19XX", "1900 bis 1999"],
     ["192X/193X", "1920er Jahre bis 1930er Jahre"],
+    ["1960-21", "Frühjahr 1960"],
+    ["1960-23/..", "ab Herbst 1960"],
+    ["[..1930]", "vor 1931"],
+    ["[1932..]", "nach 1931"],
+    ["[..1930~]", "vor etwa 1931"],
+    ["[..1930-06]", "spätestens Juni 1930"],
+    ["[1932-03-14?..]", "frühestens 14. März 1932 (ungewiss)"],
+    ["[1931..1938]", "zwischen 1931 und 1938"],
   ])("%s", (edtf, words) => {
     expect(german.date(edtf)).toBe(words);
   });
@@ -108,6 +116,10 @@ describe("dates in English that share a month or a year", () => {
   it("calls an example by the day on which it was seen, or the year in which", () => {
     expect(english.seen("2021-06-05")).toBe("One seen on 5 June 2021");
     expect(english.seen("2021-06")).toBe("One seen in June 2021");
+    expect(english.seen("2021-21")).toBe("One seen in spring 2021");
+    expect(english.seen("[..1930]")).toBe("One seen before 1931");
+    expect(english.seen("[1931..1938]")).toBe("One seen between 1931 and 1938");
+    expect(german.seen("[..1930]")).toBe("Eines, gesehen vor 1931");
     expect(english.seen("2021")).toBe("One seen in 2021");
   });
 });

@@ -1,5 +1,5 @@
-import type { DateOrder } from "../../validation/written/read-date.ts";
 import type { Decimal } from "../../validation/written/read-number.ts";
+import type { DateOrder } from "../../validation/written/read-single-date.ts";
 
 /** How those who write a language put numbers and dates, for a file that does not show it itself. */
 export interface Habits {
