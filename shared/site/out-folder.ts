@@ -71,20 +71,38 @@ const audiences: readonly Audience[] = ["public", "private"];
 /** The name of a build's folder ends with whom it is for, so that this outlasts whatever else is known of it. */
 const buildName = (count: number, audience: Audience): string => `${process.pid}-${count}-${audience}`;
 
-const audienceOf = (build: string): Audience | undefined =>
-  audiences.find((audience) => path.basename(build).endsWith(`-${audience}`));
+/** Whom the build is for that a place is in. */
+function audienceOf(place: string): Audience | undefined {
+  const names = place.split(path.sep);
+  const isOf = (audience: Audience) => (name: string, at: number) =>
+    /^\d+-\d+-/.test(name) && name.endsWith(`-${audience}`) && names[at - 1]?.endsWith(".builds");
+  return audiences.find((audience) => names.some(isOf(audience)));
+}
+
+const isWithin = (place: string, folder: string): boolean =>
+  `${place}${path.sep}`.startsWith(folder + path.sep);
+
+/** Where a path leads, every link followed that is there already. */
+function realPlace(place: string): string {
+  const above = path.dirname(place);
+  return existsSync(place) || above === place
+    ? realpathSync(place)
+    : path.join(realPlace(above), path.basename(place));
+}
 
 /** Where one site is published, the other has no place: it would be published as well, or be lost to its owner. */
 export function refuseOtherAudience(root: string, out: string, audience: Audience): void {
-  const standing = standingFolder(out);
+  const places = [realPlace(out), standingFolder(out) ?? []].flat();
   const other = audiences.find(
     (each) =>
       each !== audience &&
-      (out === defaultOut(root, each) || (standing !== undefined && audienceOf(standing) === each)),
+      places.some(
+        (place) => audienceOf(place) === each || isWithin(place, realPlace(defaultOut(root, each))),
+      ),
   );
   if (other === undefined) return;
   throw new OutFolderError(
-    `Found the ${other} site's folder as --out of a ${audience} build, "${out}"; expected another.`,
+    `Found "${out}", which is the ${other} site's folder or lies in it, as --out of a ${audience} build; expected another.`,
   );
 }
 
@@ -97,21 +115,13 @@ function refuseToReplace(out: string): void {
   );
 }
 
-/** Where a path leads, every link followed that is there already. */
-function realPlace(place: string): string {
-  const above = path.dirname(place);
-  return existsSync(place) || above === place
-    ? realpathSync(place)
-    : path.join(realPlace(above), path.basename(place));
-}
-
 /** What is read from a collection is no place for what is made of it: the next time the site would be read as well. */
 export function refuseWithinSources(root: string, out: string): void {
   // The out path itself may be a link to a build.
   const place = path.join(realPlace(path.dirname(out)), path.basename(out));
   for (const name of ["content", "schemas", "templates"]) {
     const folder = path.join(root, name);
-    if (!existsSync(folder) || !`${place}${path.sep}`.startsWith(realpathSync(folder) + path.sep)) continue;
+    if (!existsSync(folder) || !isWithin(place, realpathSync(folder))) continue;
     throw new OutFolderError(
       `Found "${out}", inside of ${name}/, where the collection itself lies; expected a folder for the site outside of it, such as "${path.join(root, "_site")}".`,
     );

@@ -83,7 +83,7 @@ describe("fittedcase build", () => {
       const before = siteFiles(out);
       const { code, err } = await build(...second);
       expect(code).toBe(2);
-      expect(err).toContain(`Found the ${found} site's folder as --out of a`);
+      expect(err).toContain(`the ${found} site's folder or lies in it, as --out of a`);
       expect(differences(siteFiles(out), before)).toEqual([]);
       expect((await build(...first)).code).toBe(0);
       rmSync(out);
@@ -92,12 +92,42 @@ describe("fittedcase build", () => {
 
   it.each([
     ["_site", ["--private"]],
+    ["_site/owner", ["--private"]],
     ["_private", []],
+    ["_private/for-all", []],
   ])("leaves %s to whom it is for, even before anything stands there", async (folder, more) => {
     const root = writeCollection(sound);
     const { code, err } = await runHere(["build", "--out", folder, ...more], root);
     expect(code, err).toBe(2);
     expect(existsSync(path.join(root, folder))).toBe(false);
+  });
+
+  it("puts no site into that of others, by whatever path", async () => {
+    const root = writeCollection(sound);
+    const elsewhere = path.join(scratch(), "published");
+    symlinkSync(root, path.join(path.dirname(elsewhere), "by-link"));
+    const byLink = path.join(path.dirname(elsewhere), "by-link");
+    const refusedAt = async (out: string, from = root) => {
+      const { code, err } = await runHere(["build", "--private", "--root", from, "--out", out], root);
+      expect(code, out).toBe(2);
+      expect(err).toContain("the public site's folder");
+    };
+    await refusedAt(path.join(realpathSync(root), "_site"), byLink);
+    await refusedAt(path.join(byLink, "_site/owner"));
+    expect((await runHere(["build"], root)).code).toBe(0);
+    expect((await runHere(["build", "--out", elsewhere], root)).code).toBe(0);
+    const before = siteFiles(elsewhere);
+    symlinkSync(elsewhere, path.join(path.dirname(elsewhere), "served"));
+    for (const out of [
+      path.join(root, "_site/owner"),
+      path.join(byLink, "_site/deep/owner"),
+      path.join(elsewhere, "owner"),
+      path.join(path.dirname(elsewhere), "served"),
+      path.join(realpathSync(elsewhere), "owner"),
+    ])
+      await refusedAt(out);
+    expect(readdirSync(elsewhere)).not.toContain(".owner.builds");
+    expect(differences(siteFiles(elsewhere), before)).toEqual([]);
   });
 
   it("gives the same bytes again, from another folder and in another time zone and locale", async () => {
