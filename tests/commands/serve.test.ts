@@ -1,5 +1,6 @@
 import { readFileSync, rmSync } from "node:fs";
 import { request } from "node:http";
+import { connect } from "node:net";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
@@ -34,6 +35,20 @@ function listen(port: number, page: string): { readonly told: readonly Told[]; r
   return { told, close: () => void asking.destroy() };
 }
 
+/** The first line of what is answered to a request that is sent as it stands: some no client would write. */
+const answerTo = (port: number, target: string): Promise<string> =>
+  new Promise((resolve, reject) => {
+    let answer = "";
+    const socket = connect(port, "127.0.0.1", () =>
+      socket.end(`GET ${target} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nConnection: close\r\n\r\n`),
+    );
+    socket.on("data", (chunk) => {
+      answer += chunk;
+    });
+    socket.on("error", reject);
+    socket.on("close", () => resolve(answer.slice(0, answer.indexOf("\r\n"))));
+  });
+
 describe("fittedcase serve", () => {
   it("ends where its port is taken", async () => {
     const root = writeCollection(smallCollection("parts:\n  sextant: { standing: core }\n"));
@@ -42,6 +57,29 @@ describe("fittedcase serve", () => {
       const { code, err } = await run(["serve", "--root", root, "--port", String(preview.port)], root);
       expect(code).toBe(2);
       expect(err).toContain(`Found port ${preview.port} taken`);
+    } finally {
+      expect(await preview.stop()).toBe(0);
+    }
+  });
+
+  it("goes on whatever it is asked, and takes a host in the path for no address of its own", async () => {
+    const preview = await served(writeCollection(smallCollection("parts:\n  sextant: { standing: core }\n")));
+    const { port } = preview;
+    try {
+      for (const target of [
+        "//",
+        "///",
+        "//[",
+        "//elsewhere.example/items/",
+        "/\\elsewhere.example/",
+        "http://[",
+      ])
+        expect(await answerTo(port, target), target).toBe("HTTP/1.1 400 Bad Request");
+      // As whoever asks by way of a proxy writes it (RFC 9112, 3.2.2).
+      expect(await answerTo(port, `http://127.0.0.1:${port}/items/`)).toBe("HTTP/1.1 200 OK");
+      expect(await answerTo(port, "/items//")).toMatch(/^HTTP\/1\.1 (?:200|404) /);
+      expect(await answerTo(port, "/%")).toMatch(/^HTTP\/1\.1 \d{3} /);
+      expect(await answerTo(port, "/items/")).toBe("HTTP/1.1 200 OK");
     } finally {
       expect(await preview.stop()).toBe(0);
     }

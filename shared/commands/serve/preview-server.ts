@@ -41,6 +41,16 @@ const lull = 30;
 
 const isOfBench = (address: string) => /^\/__fittedcase\/bench(?:\/|\.css$|\.js$)/.test(address);
 
+/**
+ * Null for what is none. A path is joined as text: beginning with two slashes, or with one that is turned round, it would
+ * be read as the name of a host (RFC 3986, 4.2; the URL Standard, 4.4).
+ */
+function addressAsked(target: string): URL | null {
+  const whole = target.startsWith("/") ? `http://localhost${target}` : target;
+  const url = URL.canParse(whole) ? new URL(whole) : null;
+  return url?.pathname.startsWith("//") ? null : url;
+}
+
 const versionOf = (html: string): string => createHash("sha1").update(html).digest("base64url");
 
 /**
@@ -115,7 +125,8 @@ export function createPreviewServer(
       response.writeHead(status, { "content-type": "text/plain; charset=utf-8" });
       response.end(why);
     };
-    const url = new URL(request.url ?? "/", "http://localhost");
+    const url = addressAsked(request.url ?? "/");
+    if (!url) return refuse(400, "This is no address.");
     const { pathname } = url;
     const addressKey = url.searchParams.get("key");
     const refused = refusal(request, access, addressKey);
