@@ -1,3 +1,4 @@
+import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedItem, PublishedVariant } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { addresses } from "./addresses.ts";
@@ -174,7 +175,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
           ? null
           : photos.map(({ largest }) => absoluteAddress(collection.settings.url, largest)),
       category: item.variant.name,
-      serialNumber: item.serial?.includes("\u2022") ? null : item.serial,
+      serialNumber: item.serial === null || isMasked(item.serial) ? null : item.serial,
       isVariantOf: familyGroup(collection, item.family),
       subjectOf: {
         "@type": "Dataset",

@@ -1,4 +1,5 @@
 import { grouping } from "../lists/grouping.ts";
+import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedSerialRange } from "../publication/published.ts";
 import { numberInRange, prefixKey, serialKey } from "../publication/serial-number.ts";
 
@@ -28,9 +29,6 @@ export interface SerialRows {
   readonly unplaced: number;
 }
 
-/** What a masked serial has in place of its digits: where it lies is nobody's to know. */
-const masked = "\u2022";
-
 export function serialRows(series: readonly SerialSeries[], own: string | null): SerialRows {
   const found = series.map((each) => rowsOf(each, own));
   return {
@@ -51,7 +49,7 @@ function rowsOf(
   const numbers = ranges.map(() => new Set<number>());
   let unplaced = 0;
   for (const serial of new Map(seen.map((each) => [serialKey(each), each])).values()) {
-    if (serial.includes(masked)) continue;
+    if (isMasked(serial)) continue;
     const at = ranges.findIndex((range) => numberInRange(range, serial) !== undefined);
     const range = ranges[at];
     const number = range && numberInRange(range, serial);

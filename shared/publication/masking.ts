@@ -1,17 +1,17 @@
 import { addUnder } from "../lists/grouping.ts";
 import type { Item, SerialPublishing } from "../records/item.ts";
 import { serialKey } from "../records/serial.ts";
+import { maskSign } from "./masked-sign.ts";
 import { mayBeParted, replacePrinted, withoutMarkup } from "./without-markup.ts";
-
-const dot = "\u2022";
 
 /** A serial without its last two digits, or without any where it has no more than two. */
 export function maskSerial(serial: string): string {
-  const digits = [...serial.matchAll(/\p{Nd}/gu)];
-  const hidden = new Set(digits.slice(-2).map(({ index }) => index));
+  const letters = [...serial];
+  const digits = letters.flatMap((letter, at) => (/\p{Nd}/u.test(letter) ? at : []));
+  const hidden = new Set(digits.slice(-2));
   // A serial without digits has no last ones: nothing of it can be shown safely.
-  if (digits.length === 0) return serial.replace(/[\p{L}\p{N}]/gu, dot);
-  return [...serial].map((letter, at) => (hidden.has(at) ? dot : letter)).join("");
+  if (digits.length === 0) return serial.replace(/[\p{L}\p{N}]/gu, maskSign);
+  return letters.map((letter, at) => (hidden.has(at) ? maskSign : letter)).join("");
 }
 
 export function publishSerial(serial: string | undefined, how: SerialPublishing): string | null {
@@ -86,7 +86,7 @@ function once<Value>(make: () => Value): () => Value {
 function makeRedactor(item: Item): Redact {
   if (item.publish.serial === "shown") return (text) => text;
   const serials = [item.serial, ...[...item.parts.values()].flat().map(({ serial }) => serial)];
-  const publish = (serial: string) => publishSerial(serial, item.publish.serial) ?? dot.repeat(3);
+  const publish = (serial: string) => publishSerial(serial, item.publish.serial) ?? maskSign.repeat(3);
   const secrets = serials
     .flatMap((serial) => (serial === undefined ? [] : [serial]))
     .flatMap((serial) => {
@@ -120,11 +120,11 @@ const canBeTold = (serial: string): boolean =>
   /\p{L}/u.test(serial) || (serial.match(/\p{Nd}+/gu) ?? []).some((run) => withoutZeros(run).length >= 6);
 
 /** Of those that a text about something else can tell. */
-export function hiddenSerials(items: Iterable<Item>): HiddenSerial[] {
+export function hiddenSerials(items: Iterable<Pick<Item, "serial" | "publish">>): HiddenSerial[] {
   return [...items].flatMap(({ serial, publish }) =>
     serial === undefined || publish.serial === "shown" || !canBeTold(serial)
       ? []
-      : { serial, shown: publishSerial(serial, publish.serial) ?? dot.repeat(3) },
+      : { serial, shown: publishSerial(serial, publish.serial) ?? maskSign.repeat(3) },
   );
 }
 

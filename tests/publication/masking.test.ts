@@ -22,6 +22,9 @@ describe("a masked serial", () => {
     ["ABC", "•••"],
     ["AB-C", "••-•"],
     ["\u0661\u0662\u0663", "\u0661••"],
+    // Letters and digits beyond U+FFFF, which are two of UTF-16.
+    ["\u{1d407}2118", "\u{1d407}21••"],
+    ["H\u{1d7d0}\u{1d7cf}\u{1d7cf}\u{1d7d6}", "H\u{1d7d0}\u{1d7cf}••"],
   ])("%s is shown as %s", (serial, shown) => {
     expect(maskSerial(serial)).toBe(shown);
   });

@@ -1,7 +1,8 @@
 import { fold } from "../../diagnostics/fold.ts";
+import { maskSign } from "../../publication/masked-sign.ts";
 
-/** A masked serial has dots in place of its last digits; they are part of the word. */
-const between = /[^\p{L}\p{N}\u2022]+/u;
+/** A masked digit is a part of its word. */
+export const betweenWords = new RegExp(`[^\\p{L}\\p{N}${maskSign}]+`, "gu");
 
 // Every letter that is not ASCII may be one of a word.
 const chunk = /[a-z0-9\u0080-\uffff]+/g;
@@ -17,5 +18,5 @@ export function foldedWords(text: string): string[] {
   return words;
 }
 
-/** The words of a text that is folded already. A masked digit is a part of its word. */
-export const wordsIn = (folded: string): string[] => folded.split(between).filter((word) => word !== "");
+/** The words of a text that is folded already. */
+export const wordsIn = (folded: string): string[] => folded.split(betweenWords).filter((word) => word !== "");

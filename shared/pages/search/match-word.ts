@@ -1,3 +1,4 @@
+import { maskSign } from "../../publication/masked-sign.ts";
 import { wordsIn } from "./folded-words.ts";
 import type { OpenCatalogue } from "./open-catalogue.ts";
 import { unpackRising } from "./packed-numbers.ts";
@@ -25,9 +26,6 @@ export const openWords = ({ words, entries }: WordFile): OpenWords => ({
   words: words === "" ? [] : words.split("\n"),
   entries: entries.split("\n"),
 });
-
-/** What a masked serial has in place of its last digits. */
-const maskDot = "\u2022";
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
@@ -68,11 +66,12 @@ function matchHeads({ heads, starts }: OpenCatalogue, word: string, scores: Uint
 export function mayBe(typed: string, masked: string): boolean {
   const from = masked.length - typed.length;
   if (from < 0) return false;
-  if (from > 0 && (isDigit(masked.charCodeAt(from - 1)) || masked.charAt(from - 1) === maskDot)) return false;
+  if (from > 0 && (isDigit(masked.charCodeAt(from - 1)) || masked.charAt(from - 1) === maskSign))
+    return false;
   for (let at = 0; at < typed.length; at++) {
     const letter = masked.charAt(from + at);
     const isSame = letter === typed.charAt(at);
-    if (!isSame && !(letter === maskDot && isDigit(typed.charCodeAt(at)))) return false;
+    if (!isSame && !(letter === maskSign && isDigit(typed.charCodeAt(at)))) return false;
   }
   return true;
 }

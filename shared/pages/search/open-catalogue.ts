@@ -1,4 +1,6 @@
 import { fold } from "../../diagnostics/fold.ts";
+import { isMasked } from "../../publication/masked-sign.ts";
+import { betweenWords } from "./folded-words.ts";
 import { unpackNumbers } from "./packed-numbers.ts";
 import type { SearchDetails, SearchIndex } from "./search-index.ts";
 
@@ -42,7 +44,7 @@ const lines = (text: string, count: number): string[] => {
   return found;
 };
 
-const joined = (serial: string): string => fold(serial).replace(/[^\p{L}\p{N}\u2022]+/gu, "");
+const joined = (serial: string): string => fold(serial).replace(betweenWords, "");
 
 /** Titles in the order of a reader: numbers by their value. */
 function titleOrder(titles: readonly string[]): Int32Array {
@@ -70,7 +72,7 @@ export function openCatalogue(index: SearchIndex): OpenCatalogue {
   for (let entry = 0; entry < count; entry++) {
     const serial = serials[entry] ?? "";
     const close = serial === "" ? "" : joined(serial);
-    if (close.includes("\u2022")) masked.push([entry, close]);
+    if (isMasked(close)) masked.push([entry, close]);
     const spaced = fold(serial);
     const head = `${fold(titles[entry] ?? "")}\t${close}${spaced === close ? "" : `\t${spaced}`}\t${fold(sets[entry] ?? "")}\n`;
     starts[entry] = at;
