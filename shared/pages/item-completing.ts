@@ -43,7 +43,7 @@ export const nearestView = ({ id, nearest, variant }: PublishedItem, index: Coll
   nearest.map(({ name, item, likeness, compared }) => ({
     example: {
       address: item === null ? addresses.sightingsOf(variant.id) : addresses.item(item),
-      name: item === null ? name.replaceAll("-", " ") : name,
+      name,
     },
     likeness: index.words.numbers.share(likeness),
     compared: index.words.numbers.count(compared),

@@ -196,10 +196,10 @@ function remarksOf(part: PartState, words: Words): string[] {
 function lineRemarks(line: PublishedPartLine, { pages }: Words): string[] {
   const say = pages.item;
   return [
-    line.condition === null ? null : plain(line.condition),
+    line.condition,
     line.packed === null ? null : say.packed(line.packed),
     line.model === null ? null : say.model(plain(line.model)),
-    line.repairs.length === 0 ? null : say.repairs(line.repairs.map(plain).join(", ")),
+    line.repairs.length === 0 ? null : say.repairs(line.repairs.join(", ")),
     line.belongs === "spare" ? say.belongsSpare : null,
     line.evidence === null ? null : say.evidence(line.evidence),
   ].filter((text): text is string => text !== null);

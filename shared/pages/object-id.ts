@@ -47,7 +47,7 @@ type Recorded = Pick<
 
 /**
  * The answers come from the owner's full record, never from the public one: a masked serial finds nothing. It is read by
- * people who have the sheet and not the site, so the description is words alone, with its figures and sources told.
+ * people who have the sheet and not the site, so dates and the description are words alone, with figures and sources told.
  */
 export function objectIdRecord(
   item: Recorded,
@@ -63,6 +63,7 @@ export function objectIdRecord(
         say(line).flatMap((words) => (words === null || words === "" ? [] : [`${name}: ${words}`])),
       ),
     );
+  const dated = item.dating.serial.made ?? item.dating.issued;
   const known = (value: string | null) => (value === null || value.trim() === "" ? [] : [value]);
   const answers: ObjectIdRecord["answers"] = {
     photographs: item.photos.map(({ alt, caption }) => caption ?? alt),
@@ -84,7 +85,7 @@ export function objectIdRecord(
       ...ofParts(({ repairs, condition }) => [repairs.join(", "), condition]),
     ],
     title: [item.title],
-    date: known(item.dating.serial?.made ?? item.dating.issued),
+    date: dated === null ? [] : [index.words.date(dated)],
     maker: known(maker),
     description: known(plainText(item.description, { index })),
   };

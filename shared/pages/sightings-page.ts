@@ -83,10 +83,10 @@ function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: C
     .map((state) => ({ how: say[state], parts: partWords(row[state], variant, others[state], index) }));
   return {
     seen: words.date(row.seen),
-    example: row.serial ?? row.example?.replaceAll("-", " ") ?? null,
+    example: row.serial ?? row.example,
     kind: say.kinds[row.kind],
     contents,
-    condition: row.condition?.replaceAll("-", " ") ?? null,
+    condition: row.condition,
     price: row.price && priceInWords(row.price, index),
     source: row.source === null ? null : sourceLink(row.source, index),
     remarks: [row.relisted ? say.relisted : null, row.note].filter((text) => text !== null).join("; "),

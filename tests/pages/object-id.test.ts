@@ -24,7 +24,7 @@ const questions = [
 ];
 
 const parts =
-  "serials: [{ prefix: H, from: 1, to: 99999, made: 1931 }]\nparts:\n  sextant: { standing: core }\n";
+  "serials: [{ prefix: H, from: 1, to: 99999, made: 1931~/1938 }]\nparts:\n  sextant: { standing: core }\n";
 
 const description = `It is <figure:items/full/completeness> complete, see [@harl-2003; @lid-book, p. 7].
 
@@ -79,7 +79,7 @@ describe("the Object ID record, in the owner's own build", () => {
       measurements: ["310 × 240 × 120 mm", "4.2 kg"],
       markings: ["H27182", "plate, lid: ONE / TWO", "Sextant: S9", "Sextant: P31"],
       distinguishing: ["A burn in the lid", "Sextant: relacquered", "Sextant: worn"],
-      date: ["1931"],
+      date: ["about 1931 to 1938"],
     });
   });
 
