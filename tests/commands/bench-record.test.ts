@@ -59,6 +59,23 @@ function changedLines(before: string, after: string): string[] {
 }
 
 describe("an item's file, ticked at the bench", () => {
+  // A form that no script sends has CR LF for every newline (URL-encoded form data, HTML Standard 4.10.21.8).
+  it.each(["|", "|-", "|+"])(
+    "keeps a note of several lines, written with %s, that nobody touched",
+    (style) => {
+      const text = written.replace(/note: >-\n {6}Folded\n/, `note: ${style}\n      Folded\n`);
+      const { note = "" } = (dataOf(text).parts?.papers ?? {}) as { note?: string };
+      expect(note).toContain("Folded\ntwice.");
+      const sent = note.replaceAll("\n", "\r\n");
+      expect(ticked(text, "papers", { state: "present", note: sent })).toBe(text);
+      expect(changedLines(text, ticked(text, "papers", { state: "unverified", note: sent }))).toEqual([
+        "-    state: present",
+        "+    state: unverified",
+      ]);
+      expect(ticked(text, "papers", { state: "present", note: `${sent}more` })).not.toBe(text);
+    },
+  );
+
   it.each<[string, string, Record<string, string>, string[]]>([
     [
       "another state for one word",

@@ -95,7 +95,7 @@ function lineFields(
   );
   return `${several ? `<p class="entry">Entry ${at + 1}</p>` : ""}${chosen}${quantityFields(part, at, line)}
 <details${said ? " open" : ""}><summary>Marks, serial, condition, note</summary>
-${field(`${at}.marks`, "Marks read, with ; between", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model, of a substitute", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">${xmlText(value("note"))}</textarea></label></details>`;
+${field(`${at}.marks`, "Marks read, with ; between", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model, of a substitute", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">\n${xmlText(value("note"))}</textarea></label></details>`;
 }
 
 /** One part: its caution, then what to look for, then what was found. */

@@ -44,8 +44,11 @@ const shownWord = (value: unknown): string =>
 export const shownValue = (value: unknown): string =>
   Array.isArray(value) ? value.map(shownWord).join("; ") : shownWord(value);
 
+/** A form that no script sends has other newlines than a record. */
+const withOwnNewlines = (text: string): string => text.replace(/\r\n?/g, "\n");
+
 function writtenValue(field: LineField, shown: string): unknown {
-  const text = field === "note" ? shown.replaceAll("\r\n", "\n").trim() : shown.trim();
+  const text = withOwnNewlines(shown).trim();
   if (text === "") return undefined;
   if (field === "quantity") return /^\d{1,5}$/.test(text) ? Number(text) : text;
   if (field === "marks")
@@ -61,7 +64,8 @@ function typedLine(line: Line, at: number, form: URLSearchParams): Line {
   const typed: Record<string, unknown> = { ...line };
   for (const field of lineFields) {
     const shown = form.get(`${at}.${field}`);
-    if (field === "state" || shown === null || shown === shownValue(line[field])) continue;
+    if (field === "state" || shown === null) continue;
+    if (withOwnNewlines(shown) === withOwnNewlines(shownValue(line[field]))) continue;
     const value = writtenValue(field, shown);
     if (value === undefined) delete typed[field];
     else typed[field] = value;
