@@ -1,5 +1,6 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
 import type { FamilyKey } from "../assessments/family-key.ts";
+import type { HazardFinding } from "../assessments/hazards.ts";
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import type { PersonName, Source } from "../records/source.ts";
@@ -8,6 +9,7 @@ import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
 import { type HiddenSerial, hiddenSerials, type Redact, type RedactAny, redactorOf } from "./masking.ts";
 import { publishComparison } from "./publish-comparison.ts";
+import { publishHazard } from "./publish-hazard.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishVariant } from "./publish-variant.ts";
 import type {
@@ -21,17 +23,6 @@ import type {
 const inFull = (names: readonly PersonName[]): string[] =>
   names.map(({ literal, family, given }) => literal ?? [given, family].filter(Boolean).join(" "));
 
-const publishSource = (source: Source): PublishedSource => ({
-  id: source.id,
-  title: source.title,
-  type: source.type ?? null,
-  authors: inFull(source.author),
-  editors: inFull(source.editor),
-  issued: source.issued ?? null,
-  accessed: source.accessed ?? null,
-  fields: source.fields,
-});
-
 /** Whatever stands in it as text, however deep. */
 function freeOf<Value>(value: Value, redact: Redact): Value {
   if (typeof value === "string") return redact(value) as Value;
@@ -41,12 +32,14 @@ function freeOf<Value>(value: Value, redact: Redact): Value {
 }
 
 /** Its id, by which everything refers to it, stays; and so does an address, which would lead nowhere. */
-const freeSource = (source: PublishedSource, redact: Redact): PublishedSource => ({
-  ...source,
+const publishSource = (source: Source, redact: Redact): PublishedSource => ({
+  id: source.id,
   title: redact(source.title),
-  authors: source.authors.map((author) => redact(author)),
-  editors: source.editors.map((editor) => redact(editor)),
-  accessed: source.accessed === null ? null : redact(source.accessed),
+  type: source.type ?? null,
+  authors: inFull(source.author).map(redact),
+  editors: inFull(source.editor).map(redact),
+  issued: source.issued ?? null,
+  accessed: source.accessed === undefined ? null : redact(source.accessed),
   fields: Object.fromEntries(
     Object.entries(source.fields).map(([key, value]) => [
       key,
@@ -66,19 +59,26 @@ const noKey: FamilyKey = {
 
 /**
  * The one door. What is private passes here or nowhere: whatever stands behind it, pages, data files, feeds
- * and pictures, accepts by type only what this returns.
+ * and pictures, accepts by type only what this returns. `others`: serials of items that are not of this collection, but
+ * of the one that it was cut from, and that its texts must not tell either.
  */
 export function publishCollection(
   collection: Collection,
   assessments: Assessments,
   audience: Audience,
   words: Words,
+  others: readonly HiddenSerial[] = [],
 ): PublishedCollection {
   const { settings } = collection;
   const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
 
   const redact: RedactAny =
-    audience === "private" ? (text) => text : redactorOf(hiddenSerials(collection.items.values()));
+    audience === "private"
+      ? (text) => text
+      : redactorOf([...hiddenSerials(collection.items.values()), ...others]);
+  /** Of what no item bears. */
+  const free: Redact = (text) => redact(text);
+  const hazard = (finding: HazardFinding) => publishHazard(finding, settings.language, free);
   const shown = (text: string | undefined): string | null => (text === undefined ? null : redact(text));
   const titleOf = (id: string) => {
     const item = collection.items.get(id);
@@ -113,13 +113,15 @@ export function publishCollection(
         setNamed: setNamed(variant),
         ofVariant,
         audience,
-        language: settings.language,
         words,
+        hazard,
         redactAny: redact,
       }),
     ];
   });
 
+  const sightingsOf = grouping(collection.sightings, ({ variant }) => variant);
+  const itemsOf = grouping(items, ({ variant }) => variant.id);
   const variants = [...collection.variants.values()].flatMap((variant) => {
     const assessment = assessments.variants.get(variant.id);
     if (!assessment) return [];
@@ -127,12 +129,10 @@ export function publishCollection(
       publishVariant(variant, assessment, {
         family: collection.families.get(variant.family),
         nameOf,
-        sightings: collection.sightings.filter((row) => row.variant === variant.id),
-        items: items
-          .filter((item) => item.variant.id === variant.id)
-          .map(({ id, title }) => ({ id, name: title })),
-        language: settings.language,
+        sightings: sightingsOf.get(variant.id) ?? [],
+        items: (itemsOf.get(variant.id) ?? []).map(({ id, title }) => ({ id, name: title })),
         words,
+        hazard,
         shown,
       }),
     ];
@@ -163,27 +163,27 @@ export function publishCollection(
   return {
     audience,
     settings: {
-      title: settings.title,
+      title: redact(settings.title),
       url: settings.url,
       language: settings.language,
       confidence: settings.confidence,
       watching: settings.watching?.text ?? null,
-      description: settings.description ?? null,
-      notice: settings.notice ?? null,
-      publisher: settings.publisher ?? null,
-      rights: settings.rights ?? null,
+      description: shown(settings.description),
+      notice: shown(settings.notice),
+      publisher: shown(settings.publisher),
+      rights: shown(settings.rights),
       fieldReference: settings.fieldReference,
       theme: settings.theme,
     },
     scale: scale
       ? {
           id: scale.id,
-          name: scale.name,
-          citation: scale.citation ?? null,
-          note: scale.note ?? null,
+          name: redact(scale.name),
+          citation: shown(scale.citation),
+          note: shown(scale.note),
           classes: scale.classes.map(({ id, words, translated }) => ({
             id,
-            words: inLanguage(translated, settings.language) ?? words ?? null,
+            words: shown(inLanguage(translated, settings.language) ?? words),
           })),
         }
       : null,
@@ -193,40 +193,13 @@ export function publishCollection(
     comparisons: assessments.comparisons.map((comparison) => publishComparison(comparison, nameOf)),
     articles: [...collection.articles.values()].map((article) => ({
       id: article.id,
-      title: article.title,
-      authors: article.authors,
-      updated: article.updated?.text ?? null,
-      abstract: article.abstract ?? null,
-      formerly: article.formerly,
-      text: article.text,
-    })),
-    sources: [...collection.sources.values()].map((source) => freeSource(publishSource(source), redact)),
-  };
-}
-
-/** The texts of the whole collection, which may name the serial of any item, without those that are not shown. */
-export function withoutSerials(
-  published: PublishedCollection,
-  hidden: readonly HiddenSerial[],
-): PublishedCollection {
-  if (hidden.length === 0) return published;
-  const redact = redactorOf(hidden);
-  const shown = (text: string | null): string | null => text && redact(text);
-  const { settings, articles, sources } = published;
-  return {
-    ...published,
-    settings: {
-      ...settings,
-      title: redact(settings.title),
-      description: shown(settings.description),
-      notice: shown(settings.notice),
-    },
-    sources: sources.map((source) => freeSource(source, redact)),
-    articles: articles.map((article) => ({
-      ...article,
       title: redact(article.title),
+      authors: article.authors.map(free),
+      updated: article.updated?.text ?? null,
       abstract: shown(article.abstract),
+      formerly: article.formerly,
       text: redact(article.text),
     })),
+    sources: [...collection.sources.values()].map((source) => publishSource(source, free)),
   };
 }

@@ -1,6 +1,7 @@
 import type { HazardFinding } from "../assessments/hazards.ts";
 import type { Hazard } from "../records/register.ts";
 import { inLanguage } from "./in-language.ts";
+import type { Redact } from "./masking.ts";
 import type { PublishedHazard } from "./published.ts";
 
 /** A hazard in a language, as far as the register has it there, and else in that of the register. */
@@ -16,15 +17,19 @@ export function hazardIn(
   };
 }
 
-export function publishHazard({ hazard, parts, extras }: HazardFinding, language: string): PublishedHazard {
+export function publishHazard(
+  { hazard, parts, extras }: HazardFinding,
+  language: string,
+  redact: Redact,
+): PublishedHazard {
   const { name, caution } = hazardIn(hazard, language);
   return {
     id: hazard.id,
-    name,
+    name: redact(name),
     parts,
     extras,
-    caution,
-    source: hazard.source,
+    caution: redact(caution),
+    source: redact(hazard.source),
     url: hazard.url ?? null,
   };
 }

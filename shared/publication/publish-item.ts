@@ -1,6 +1,7 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
 import type { PartFinding } from "../assessments/completeness.ts";
 import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
+import type { HazardFinding } from "../assessments/hazards.ts";
 import type { ItemAssessment } from "../assessments/item-assessment.ts";
 import type { Likeness } from "../assessments/likeness.ts";
 import type { MarkFinding } from "../assessments/matching-numbers.ts";
@@ -12,12 +13,12 @@ import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
 import { publishFigure } from "./publish-figure.ts";
-import { publishHazard } from "./publish-hazard.ts";
 import { publishPart } from "./publish-variant.ts";
 import type {
   Audience,
   PartSummary,
   PublishedEvent,
+  PublishedHazard,
   PublishedItem,
   PublishedItemPart,
   PublishedLikeness,
@@ -148,8 +149,8 @@ interface Surroundings {
   readonly setNamed: (set: string) => Reference | null;
   readonly ofVariant: VariantAssessment;
   readonly audience: Audience;
-  readonly language: string;
   readonly words: Words;
+  readonly hazard: (finding: HazardFinding) => PublishedHazard;
   /** Takes the serials of whatever item out of a text. */
   readonly redactAny: RedactAny;
 }
@@ -284,7 +285,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
       const extras = item.extras
         .filter(({ hazards }) => hazards.includes(finding.hazard.id))
         .flatMap((extra) => showing(extra, audience, redact).text("name", extra.name) ?? []);
-      return publishHazard({ ...finding, extras }, around.language);
+      return around.hazard({ ...finding, extras });
     }),
     labels: item.labels.map((label) => {
       const show = showing(label, audience, redact);

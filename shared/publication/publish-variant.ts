@@ -1,4 +1,5 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
+import type { HazardFinding } from "../assessments/hazards.ts";
 import { neededBy } from "../assessments/needed-parts.ts";
 import type { Family } from "../records/family.ts";
 import type { SerialRange } from "../records/serial.ts";
@@ -6,8 +7,8 @@ import type { Sighting } from "../records/sighting.ts";
 import type { Part, Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishFigure } from "./publish-figure.ts";
-import { publishHazard } from "./publish-hazard.ts";
 import type {
+  PublishedHazard,
   PublishedPart,
   PublishedSerialRange,
   PublishedSighting,
@@ -78,15 +79,15 @@ interface Surroundings {
   readonly nameOf: (variant: string) => string;
   readonly sightings: readonly Sighting[];
   readonly items: readonly Reference[];
-  readonly language: string;
   readonly words: Words;
+  readonly hazard: (finding: HazardFinding) => PublishedHazard;
   readonly shown: Shown;
 }
 
 export function publishVariant(
   variant: Variant,
   assessment: VariantAssessment,
-  { family, nameOf, sightings, items, language, words, shown }: Surroundings,
+  { family, nameOf, sightings, items, words, hazard, shown }: Surroundings,
 ): PublishedVariant {
   const { rarity } = assessment;
   const figure = (each: typeof rarity.made) => publishFigure(each, words);
@@ -137,7 +138,7 @@ export function publishVariant(
       ),
     },
     reallocation: assessment.reallocation,
-    hazards: assessment.hazards.map((finding) => publishHazard(finding, language)),
+    hazards: assessment.hazards.map(hazard),
     sources: variant.sources,
     sightings: sightings.map((row) => publishSighting(row, shown)),
     items,

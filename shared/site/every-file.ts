@@ -1,6 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
-import type { HiddenSerial } from "../publication/masking.ts";
 import type { Audience, PublishedCollection } from "../publication/published.ts";
 import { readTexts } from "../source/read-texts.ts";
 import type { SiteFiles } from "./add-site.ts";
@@ -27,14 +26,12 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
   if (!grouped || !frame || frame.refused.length > 0) return problems(frame?.refused ?? []);
   const watched = grouped.watched(frame.collection.settings.watching);
   const listed: ListedFamily[] = [];
-  const hidden: HiddenSerial[] = [];
   const published: PublishedCollection[] = [];
   const files: SiteFile[] = [];
   for (const group of grouped.groups) {
     const site = await groupSite(group, grouped, watched, texts, frame);
     if (!site.isSound) return problems(site.refused);
     listed.push(...site.listed);
-    hidden.push(...site.hidden);
     published.push(site.published);
     for (const file of site.files()) files.push(file);
   }
@@ -42,7 +39,6 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
   const whole = wholeSite(
     frame,
     listed,
-    hidden,
     published,
     files.map(({ address }) => address),
   );

@@ -8,6 +8,7 @@ import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
 import { frontMatterOf, topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
+import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
 
 /**
  * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
@@ -21,16 +22,23 @@ export interface FamilyGroup {
   readonly compared: ReadonlySet<string>;
 }
 
-export interface GroupedCollection {
-  readonly groups: readonly FamilyGroup[];
+/** What is of no family alone. Plain data, as a group is. */
+export interface AroundFamilies {
   /** Settings, sources, scales, hazards: what every record may refer to. */
   readonly shared: readonly RecordText[];
   readonly articles: readonly RecordText[];
+  /** The serials of items, of whatever family, that these tell. */
+  readonly toldByShared: readonly ToldSerial[];
+  readonly toldByArticles: readonly ToldSerial[];
+  readonly itemCount: number;
+}
+
+export interface GroupedCollection extends AroundFamilies {
+  readonly groups: readonly FamilyGroup[];
   /** The families that articles and settings take something from; null for all of them. */
   readonly toldOf: ReadonlySet<string> | null;
-  readonly itemCount: number;
   /** The serials of items that a text tells. */
-  readonly serialsTold: (text: string) => readonly string[];
+  readonly serialsTold: (text: RecordText) => readonly string[];
   /** The dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
@@ -148,19 +156,24 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   // Whoever tells of an item of another family, by its serial, must know whether that is shown.
   const serials = [...items.values()].flatMap((item) => {
     const serial = serialOf(item);
-    return serial === undefined ? [] : { serial, family: familyOf(item) };
+    return serial === undefined ? [] : { serial, item, family: familyOf(item) };
   });
   const serialsIn = serialFinder(serials);
   for (const text of own) {
     const family = familyOf(text);
     const isOthers = isAnotherThan(text.kind === "item" ? serialOf(text) : undefined);
-    for (const { known } of serialsIn(text.text, (each) => each.family !== family && isOthers(each)))
+    for (const { known } of serialsIn(wordsOf(text), (each) => each.family !== family && isOthers(each)))
       together.push([family, known.family]);
   }
   for (const [family, text] of logs.flatMap(([, { words }]) => words)) {
     for (const { known } of serialsIn(text, (each) => each.family !== family))
       together.push([family, known.family]);
   }
+
+  const toldBy = (some: readonly RecordText[]): ToldSerial[] => {
+    const told = new Set(some.flatMap((text) => serialsIn(wordsOf(text)).map(({ known }) => known)));
+    return [...told].map(({ serial, item }) => ({ serial, publish: publishingOf(item) }));
+  };
 
   const compared = comparedVariants(counts);
   const textsOf = new Map<string, RecordText[]>();
@@ -180,17 +193,20 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   );
 
   const articles = ofKind("article");
+  const shared = texts.texts.filter(({ kind }) => sharedKinds.has(kind));
   const settings = ofKind("collection");
   const told = [...articles, ...settings].map(({ text }) => mentioned(text));
   return {
     groups,
-    shared: texts.texts.filter(({ kind }) => sharedKinds.has(kind)),
+    shared,
     articles,
+    toldByShared: toldBy(shared),
+    toldByArticles: toldBy(articles),
     toldOf: told.includes(null)
       ? null
       : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
     itemCount: items.size,
-    serialsTold: (text) => serialsIn(text).map(({ known }) => known.serial),
+    serialsTold: (text) => serialsIn(wordsOf(text)).map(({ known }) => known.serial),
     watched: watchedIn([...seen.values()]),
   };
 }

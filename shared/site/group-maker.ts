@@ -1,7 +1,7 @@
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
-import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
 import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { OnPhotographs } from "./progress.ts";
@@ -12,7 +12,7 @@ import type { KeptGroup, KeptVariant, StandingSite } from "./standing-site.ts";
 import { variantKeys } from "./variant-keys.ts";
 
 /** What a group is given of the collection, besides its own texts. Plain data, as a group is. */
-export interface GroupSurroundings extends Pick<GroupedCollection, "shared" | "articles" | "itemCount"> {
+export interface GroupSurroundings extends AroundFamilies {
   /** What lies beside the records, and what could not be read; the texts themselves come with the groups. */
   readonly found: CollectionTexts;
   readonly watched: YearsWatched | null;
@@ -79,7 +79,6 @@ export class GroupMaker {
     const kept: KeptGroup = {
       key,
       listed: site.listed,
-      hidden: site.hidden,
       warnings: warningsOf(site, group),
       addresses: [...addresses, ...variants.flatMap(({ addresses: of }) => of)],
       copies: [...copies],

@@ -22,7 +22,7 @@ import { recordsIn } from "../source/read-records.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { type CollectionMedia, collectionMedia } from "./collection-media.ts";
-import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
 import { momentsAfterEnd } from "./moments-after-end.ts";
 import type { OnPhotographs } from "./progress.ts";
 import { refusedFiles } from "./refused-files.ts";
@@ -42,7 +42,7 @@ export interface SoundGroup {
   readonly listed: readonly ListedFamily[];
   readonly media: CollectionMedia;
   readonly diagnostics: readonly Diagnostic[];
-  /** Serials that the texts of the whole must not tell either. */
+  /** Serials of its items, which none of its texts may tell. */
   readonly hidden: readonly HiddenSerial[];
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
@@ -66,7 +66,7 @@ const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
 /** Content → records → assessments → publication → pages, for one group of families. */
 export async function groupSite(
   group: FamilyGroup,
-  { shared, itemCount }: Pick<GroupedCollection, "shared" | "itemCount">,
+  { shared, itemCount }: Pick<AroundFamilies, "shared" | "itemCount">,
   watched: YearsWatched | null,
   texts: CollectionTexts,
   frame: SiteFrame,
@@ -80,7 +80,7 @@ export async function groupSite(
   const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
   if (!collection || hasErrors([...read.diagnostics, ...diagnostics])) return unsound([]);
   const assessments = assessCollection(collection, { watched, compared: group.compared });
-  const published = publishCollection(collection, assessments, frame.audience, words);
+  const published = publishCollection(collection, assessments, frame.audience, words, frame.hidden);
   const found = [
     ...diagnostics,
     ...concernsOf(collection, assessments),

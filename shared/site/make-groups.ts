@@ -3,7 +3,7 @@ import type { PublishedCollection } from "../publication/published.ts";
 import { cacheFolder } from "./cache-folder.ts";
 import { collectGarbage } from "./collect-garbage.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
-import { fromWritten, GroupMaker, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
+import { fromWritten, GroupMaker, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { BuildTask } from "./site-build.ts";
@@ -41,10 +41,10 @@ export async function makeGroups(
   standing: StandingSite,
   into: SiteFolder,
 ): Promise<MadeGroups> {
-  const { shared, articles, itemCount } = grouped;
+  const { shared, articles, toldByShared, toldByArticles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
   const beside = besideByFolder(texts);
-  const key = aroundKey(tool, frame.site, grouped, watched);
+  const key = aroundKey(tool, frame, grouped, watched);
   const orders = grouped.groups.map((group): Order => {
     const isTold = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
     const own = groupKey(key, root, group, beside);
@@ -53,7 +53,7 @@ export async function makeGroups(
 
   const ofWhole = new Set([...shared, ...articles].map(({ file }) => file));
   const found = { ...texts, texts: [], files: texts.files.filter(({ file }) => ofWhole.has(file)) };
-  const around: GroupSurroundings = { shared, articles, itemCount, found, watched, key };
+  const around = { shared, articles, toldByShared, toldByArticles, itemCount, found, watched, key };
   const maker = new GroupMaker(around, frame, standing, into);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
   const cache = cacheFolder(root);

@@ -73,7 +73,6 @@ export class SiteBuild {
     const whole = wholeSite(
       frame,
       inOrder(grouped, kept),
-      kept.flatMap(({ hidden }) => hidden),
       toldOf,
       kept.flatMap(({ addresses }) => addresses),
     );

@@ -3,6 +3,7 @@ import type { Site } from "../../templates/render-page.ts";
 import { type Templates, templates } from "../../templates/templates.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { checkSettings } from "../publication/check-settings.ts";
+import { type HiddenSerial, hiddenSerials } from "../publication/masking.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../publication/published.ts";
 import { buildCollection } from "../records/build-collection.ts";
@@ -13,11 +14,12 @@ import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
 import { type Assets, readAssets } from "./assets.ts";
-import type { GroupedCollection } from "./family-groups.ts";
+import type { AroundFamilies } from "./family-groups.ts";
 import { misplacedTemplates } from "./misplaced-templates.ts";
 import { refusedFiles } from "./refused-files.ts";
 import { templateOverrides } from "./template-overrides.ts";
 import { themeFiles } from "./theme-files.ts";
+import type { ToldSerial } from "./told-serials.ts";
 
 /** What every page of a site has in common, before any family is looked at. */
 export interface SiteFrame {
@@ -27,6 +29,8 @@ export interface SiteFrame {
   readonly collection: Collection;
   readonly settingsDocument: SourceDocument | undefined;
   readonly published: PublishedCollection;
+  /** Serials that what all families share must not tell on their pages. */
+  readonly hidden: readonly HiddenSerial[];
   readonly diagnostics: readonly Diagnostic[];
   /** Files of the theme that cannot be shown. */
   readonly refused: readonly Diagnostic[];
@@ -48,7 +52,7 @@ export async function siteFrame(
   root: string,
   audience: Audience,
   texts: CollectionTexts,
-  { shared, articles, itemCount }: Pick<GroupedCollection, "shared" | "articles" | "itemCount">,
+  { shared, articles, toldByShared, toldByArticles, itemCount }: AroundFamilies,
 ): Promise<SiteFrame | null> {
   const own = [...shared, ...articles];
   const read = recordsIn({
@@ -62,7 +66,14 @@ export async function siteFrame(
   const settingsDocument = read.records.find(({ kind }) => kind === "collection")?.document;
   if (settingsDocument) found.push(...checkSettings(collection, settingsDocument));
   const words = wordsFor(collection.settings.language);
-  const published = publishCollection(collection, nothingAssessed, audience, words);
+  const { publish } = collection.settings;
+  const hiddenOf = (told: readonly ToldSerial[]): HiddenSerial[] =>
+    hiddenSerials(told.map((each) => ({ serial: each.serial, publish: { ...publish, ...each.publish } })));
+  const hidden = hiddenOf(toldByShared);
+  const published = publishCollection(collection, nothingAssessed, audience, words, [
+    ...hidden,
+    ...hiddenOf(toldByArticles),
+  ]);
   const themed = await themeFiles(root, published.settings.theme);
   const refused = refusedFiles({ collection }, themed.refused);
   const assets = readAssets(root, published.settings.theme, words.language, themed);
@@ -73,6 +84,7 @@ export async function siteFrame(
     collection,
     settingsDocument,
     published,
+    hidden,
     diagnostics: found,
     refused,
     assets,

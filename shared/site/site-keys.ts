@@ -6,7 +6,7 @@ import type { Audience } from "../publication/published.ts";
 import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { digest } from "./digest.ts";
-import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
 import { filesBelow } from "./files-below.ts";
 import type { SiteFrame } from "./site-frame.ts";
 
@@ -59,11 +59,11 @@ export const siteKey = (
 /** Of all that a group is given besides its own files: the tool, what is around every page, and what all share. */
 export const aroundKey = (
   tool: string,
-  { assets, logo, hasArticles }: SiteFrame["site"],
-  { shared, itemCount }: GroupedCollection,
+  { site: { assets, logo, hasArticles }, hidden }: SiteFrame,
+  { shared, itemCount }: AroundFamilies,
   watched: YearsWatched | null,
 ): string =>
-  digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, hasArticles, watched, itemCount]));
+  digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, hasArticles, hidden, watched, itemCount]));
 
 /** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
 export function groupKey(

@@ -1,7 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
-import type { HiddenSerial } from "../publication/masking.ts";
 import type { CutLog } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
@@ -20,8 +19,6 @@ export interface KeptGroup {
   readonly key: string;
   readonly listed: readonly ListedFamily[];
   readonly warnings: readonly string[];
-  /** Serials that the texts of the whole must not tell. */
-  readonly hidden: readonly HiddenSerial[];
   /** Of its files, pages and others. */
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */

@@ -10,8 +10,6 @@ import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { PageMaker } from "../pages/page-maker.ts";
 import { type Page, wholePages } from "../pages/site-pages.ts";
 import { fieldReference } from "../publication/field-reference.ts";
-import type { HiddenSerial } from "../publication/masking.ts";
-import { withoutSerials } from "../publication/publish-collection.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
@@ -37,7 +35,6 @@ export interface WholeSite {
 export function wholeSite(
   frame: SiteFrame,
   listed: readonly ListedFamily[],
-  hidden: readonly HiddenSerial[],
   toldOf: readonly PublishedCollection[],
   pageAddresses: readonly string[],
   lastSearch?: LastSearch,
@@ -46,7 +43,7 @@ export function wholeSite(
   const inOrder = <Record extends { readonly id: string }>(records: readonly Record[]): Record[] =>
     [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
   const collection: PublishedCollection = {
-    ...withoutSerials(frame.published, hidden),
+    ...frame.published,
     families: toldOf.flatMap(({ families }) => families),
     variants: toldOf.flatMap(({ variants }) => variants),
     items: inOrder(toldOf.flatMap(({ items }) => items)),

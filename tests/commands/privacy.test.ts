@@ -37,6 +37,17 @@ const canaries = {
 /** Serials that are masked: whole, they stand nowhere. */
 const serials = ["H271828", "P314159"];
 
+/** The serials of boxes that no record tells but one that all families share. */
+const toldByShared = {
+  source: "Q161803",
+  escaped: "Q141421",
+  notice: "Q173205",
+  rights: "Q223606",
+  hazard: "Q244948",
+  scale: "Q264575",
+  article: "Q282842",
+} as const;
+
 const frontMatter = `---
 title: The chest H271828
 variant: chest-a
@@ -66,14 +77,30 @@ It bears the serial h-271828, and its sextant P314159. On the base 271828 alone,
 
 /** Texts about something else that tell the serial of the chest, in the words of whoever wrote them. */
 const elsewhere: Files = {
-  "content/collection.yaml": "title: Chests\ndescription: The best is H271828.\n",
+  "content/collection.yaml": `title: Chests\ndescription: The best is H271828.\nscale: own\nnotice: ${toldByShared.notice} is on loan.\nrights: In ${toldByShared.rights} reserved.\n`,
   "content/articles/all.md":
     "---\ntitle: All of H271828\nabstract: On h 271828.\n---\nWe saw H-271828 and H 271828.\n",
   "content/items/two.md": "---\ntitle: Beside H271828\nvariant: chest-a\n---\nBought with h271828.\n",
   "content/sightings/log.csv":
     "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n2002,box-a,record,B,beside H271828\n",
-  "content/sources.yaml":
-    "- { id: letter, title: Letter on H 271828, author: [{ literal: Friend of H271828 }] }\n",
+  "content/articles/of-boxes.md": `---\ntitle: Of boxes\nauthors: [Keeper of ${toldByShared.article}]\n---\nWe saw ${toldByShared.article}.\n`,
+  "content/sources.yaml": `- { id: letter, title: Letter on H 271828, author: [{ literal: Friend of H271828 }] }
+- { id: deed, title: Deed of ${toldByShared.source} }
+- { id: slip, title: "Slip of Q\\u00a0${toldByShared.escaped.slice(1)}" }
+`,
+  "schemas/hazards.yaml": `wax: { name: Wax, caution: "As in ${toldByShared.hazard}.", source: A handbook }\n`,
+  "schemas/scales/own.yaml": `id: own\nkind: rarity\nname: Own\nnote: Made for ${toldByShared.scale}.\nclasses: [{ id: any, words: Any, low: 0 }]\n`,
+  "content/items/dish.md":
+    "---\ntitle: Dish\nvariant: dish-a\nparts: { cup: present }\n---\nA dish [@deed; @slip].\n",
+  "schemas/reference/dish/family.yaml": "name: Dishes\n",
+  "schemas/reference/dish/dish-a.yaml":
+    "name: Dish A\nsources: [deed, slip]\nparts: { cup: { name: Cup, hazards: [wax] } }\n",
+  ...Object.fromEntries(
+    Object.entries(toldByShared).map(([by, serial]) => [
+      `content/items/told-by-${by}.md`,
+      `---\ntitle: Told by ${by}\nvariant: box-a\nserial: ${serial}\n---\n`,
+    ]),
+  ),
   "schemas/reference/chest/family.yaml":
     "name: Chests\ndescription: As in H271828.\nfeatures:\n  lock: { name: Lock, values: [iron], look: See H271828., note: Not H271828. }\n",
   "schemas/reference/box/family.yaml": "name: Boxes\n",
@@ -171,6 +198,26 @@ describe("what is private", () => {
       expect(publicSite.get(file)?.toString(), file).toContain(`${words}••`);
       expect(privateSite.get(file)?.toString().toUpperCase(), file).toMatch(/H[ .-]?271828/);
     }
+  });
+
+  it.each(Object.entries(toldByShared))(
+    "a masked serial that nothing tells but a %s stands masked on every page",
+    (_, serial) => {
+      const digits = serial.slice(1);
+      for (const spelt of [serial, digits]) expect(contains(publicSite, spelt)).toEqual([]);
+      expect(contains(privateSite, digits)).not.toEqual([]);
+      expect(contains(publicSite, digits.slice(0, 4)).length).toBeGreaterThan(1);
+    },
+  );
+
+  it("what all families share is read on their pages without serials", () => {
+    const dish = publicSite.get("variants/dish-a/index.html")?.toString();
+    expect(dish).toContain("Deed of Q1618••");
+    expect(dish).toContain("Slip of Q");
+    expect(dish).toContain("1414••");
+    expect(dish).toContain("Q1732•• is on loan.");
+    expect(dish).toContain("In Q2236•• reserved.");
+    expect(publicSite.get("items/dish/index.html")?.toString()).toContain("As in Q2449••.");
   });
 
   it("a masked serial is not told by the set's number, by marks, nor with a letter behind it", () => {

@@ -84,7 +84,6 @@ async function filesOf(root: string, grouped: GroupedCollection): Promise<Map<st
   const whole = wholeSite(
     frame,
     listed,
-    sound.flatMap(({ hidden }) => hidden),
     sound.map(({ published }) => published),
     addresses,
   );

@@ -9,6 +9,7 @@ export function wholeEdits(edited: EditedCollection): Edits {
   const set = (key: string, value: string) =>
     write(settings, `${read(settings).replace(new RegExp(`^${key}:.*\n`, "m"), "")}${key}: ${value}\n`);
   const article = () => `content/articles/${random.pick(["essay", "note"])}.md`;
+  const serial = () => /^serial: (.*)$/m.exec(read(item()))?.[1] ?? "none";
   const rows = (change: (lines: string[]) => readonly string[]) => {
     const file = log();
     if (file.endsWith(".csv")) write(file, `${change(read(file).trimEnd().split("\r\n")).join("\r\n")}\r\n`);
@@ -47,6 +48,11 @@ export function wholeEdits(edited: EditedCollection): Edits {
     "the language": () => set("language", random.pick(["en", "de"])),
     "the rarity scale": () => set("scale", random.pick(["universal", "sheldon", "own", "none"])),
     "a notice": () => set("notice", `Invented, in step ${step}.`),
+    "a notice that tells a serial": () => set("notice", `Lent is ${serial()}, in step ${step}.`),
+    "a source that tells a serial": () =>
+      replace("content/sources.yaml", /title: [^,]*/, `title: Letter on ${serial()}`),
+    "an article that tells a serial": () =>
+      write(article(), `---\ntitle: Essay ${step}\n---\nSeen was ${serial()}.\n`),
     "a colour": () => set("theme", `{ accent: "#${random.pick(["7a2e1f", "1f3a7a"])}" }`),
     "a scale of one's own": () =>
       write(

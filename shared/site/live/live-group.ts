@@ -1,5 +1,4 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
-import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import type { SoundGroup } from "../group-site.ts";
 import type { SiteFrame } from "../site-frame.ts";
@@ -11,7 +10,6 @@ export interface LiveGroup {
   /** Of everything that it was made from. */
   readonly key: string;
   readonly listed: readonly ListedFamily[];
-  readonly hidden: readonly HiddenSerial[];
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */
   readonly copies: readonly string[];
@@ -21,10 +19,9 @@ export interface LiveGroup {
   readonly published: PublishedCollection | null;
 }
 
-export const standingGroup = ({ key, listed, hidden, addresses, copies }: KeptGroup): LiveGroup => ({
+export const standingGroup = ({ key, listed, addresses, copies }: KeptGroup): LiveGroup => ({
   key,
   listed,
-  hidden,
   addresses,
   copies,
   files: null,
@@ -43,7 +40,6 @@ export function madeGroup(key: string, site: SoundGroup, { site: around }: SiteF
   return {
     key,
     listed: site.listed,
-    hidden: site.hidden,
     addresses,
     copies,
     files,

@@ -309,8 +309,7 @@ export class LiveSite {
       if (isTold && live.published) toldOf.push(live.published);
     }
     const addresses = groups.flatMap((group) => group.addresses);
-    const hidden = groups.flatMap((group) => group.hidden);
-    this.#whole.make(frame, this.#listed(source), hidden, toldOf, addresses);
+    this.#whole.make(frame, this.#listed(source), toldOf, addresses);
   }
 
   /** Every family, in order. */

@@ -77,7 +77,7 @@ async function framed(
   const frame = await siteFrame(root, audience, texts, grouped);
   if (!frame || frame.refused.length > 0) return null;
   const watched = grouped.watched(frame.collection.settings.watching);
-  const around = aroundKey(tool, frame.site, grouped, watched);
+  const around = aroundKey(tool, frame, grouped, watched);
   const keys = keysOf(root, grouped, around, texts);
   return { texts, grouped, frame, watched, around, keys };
 }

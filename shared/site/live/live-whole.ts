@@ -1,6 +1,5 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { RememberedWords } from "../../pages/search/remembered-words.ts";
-import type { HiddenSerial } from "../../publication/masking.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import { type LastSearch, type PackedFile, searchFiles } from "../search-files.ts";
 import type { SiteFrame } from "../site-frame.ts";
@@ -63,12 +62,11 @@ export class LiveWhole {
   make(
     frame: SiteFrame,
     listed: readonly ListedFamily[],
-    hidden: readonly HiddenSerial[],
     toldOf: readonly PublishedCollection[],
     addresses: readonly string[],
   ): void {
     this.#isStale = false;
-    const whole = wholeSite(frame, listed, hidden, toldOf, addresses, this.#search);
+    const whole = wholeSite(frame, listed, toldOf, addresses, this.#search);
     this.#remember(whole.searchFiles);
     if (whole.diagnostics.some(({ severity }) => severity === "error")) {
       this.#isRefused = true;

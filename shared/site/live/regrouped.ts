@@ -1,6 +1,7 @@
 import type { RecordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
 import { formerIds, type GroupedCollection, mentioned, serialOf, variantOf } from "../family-groups.ts";
+import { publishingOf } from "../told-serials.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
@@ -8,10 +9,10 @@ import type { ChangedText } from "./changed-texts.ts";
  * is as before, the groups are as before.
  */
 function bondsOf(text: RecordText, { serialsTold }: GroupedCollection): string | null {
-  const named = [mentioned(text.text), serialsTold(text.text)];
+  const named = [mentioned(text.text), serialsTold(text)];
   switch (text.kind) {
     case "item":
-      return JSON.stringify([variantOf(text), formerIds(text), serialOf(text), named]);
+      return JSON.stringify([variantOf(text), formerIds(text), serialOf(text), publishingOf(text), named]);
     case "variant":
       return JSON.stringify([topWord(text.text, "extends"), named]);
     case "sightings":
