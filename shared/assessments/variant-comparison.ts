@@ -20,6 +20,10 @@ export interface VariantComparison {
   readonly rows: readonly ComparisonRow[];
 }
 
+/** Whether some two cells of a row are not alike. */
+export const areUnlike = (cells: ComparisonRow["cells"]): boolean =>
+  new Set(cells.map((cell) => JSON.stringify(cell))).size > 1;
+
 /** The variants of a family side by side, feature by feature and part by part. */
 export function compareVariants(
   { features: declared }: Pick<Family, "features">,
@@ -35,7 +39,7 @@ export function compareVariants(
     id,
     name,
     cells,
-    differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1,
+    differs: areUnlike(cells),
   });
   const features = [...declared.values()].map(({ id, name }) =>
     row(

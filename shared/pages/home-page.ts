@@ -3,6 +3,7 @@ import { type ArticleSummary, articleSummary } from "./article-page.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { EntryView } from "./entry-view.ts";
 import { linkedData } from "./linked-data.ts";
+import { fullestFirst } from "./listed/fullest-first.ts";
 import type { OpenedItem } from "./listed/listed-family.ts";
 import { plainText, renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
@@ -37,15 +38,7 @@ export function homePage(index: CatalogueIndex): HomePage {
   const say = pages.home;
   const { settings } = collection;
   const description = settings.description && plainText(settings.description, { index });
-  const [opened] = listed
-    .flatMap((family) => family.opened ?? [])
-    .sort(
-      (a, b) =>
-        Number(b.photo !== null) - Number(a.photo !== null) ||
-        Number(b.isSound) - Number(a.isSound) ||
-        b.certain - a.certain ||
-        (a.item.address < b.item.address ? -1 : 1),
-    );
+  const [opened] = listed.flatMap((family) => family.opened ?? []).sort(fullestFirst);
   const variants = listed.flatMap((family) => family.variants);
   const first = listed.flatMap(({ items }) => items).slice(0, shownAtHome);
   return {

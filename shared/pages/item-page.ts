@@ -120,12 +120,6 @@ function rangeOf(
   return interval(numbers.count(figure.low), numbers.count(figure.high));
 }
 
-/** How many are exactly as complete, itself among them: those at least as complete, less those above. */
-function sharingPlace({ rank, asComplete }: PublishedItem["rarity"]): number {
-  const { atLeastAsComplete } = asComplete.inputs;
-  return rank && typeof atLeastAsComplete === "number" ? atLeastAsComplete - rank.place + 1 : 0;
-}
-
 export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage {
   const { collection, words, variants } = index;
   const { numbers, pages } = words;
@@ -136,9 +130,9 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const completeness = completenessView(item, index);
   const identity = identityView(item, index);
   const { rank } = item.rarity;
-  const sharing = sharingPlace(item.rarity);
   const placed =
-    rank && say.place(numbers.count(rank.place), rank.of, sharing > 1 ? numbers.count(sharing) : null);
+    rank &&
+    say.place(numbers.count(rank.place), rank.of, rank.sharing > 1 ? numbers.count(rank.sharing) : null);
   const classed = variant ? classView(variant, collection, pages.variant) : null;
   const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
   const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });

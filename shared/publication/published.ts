@@ -4,6 +4,7 @@ import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
+import type { Rank } from "../assessments/rarity/as-complete.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
@@ -220,7 +221,7 @@ export interface PublishedItem {
     readonly asComplete: PublishedFigure;
     readonly asCompleteSurvivors: PublishedFigure;
     readonly asCompleteWait: PublishedFigure;
-    readonly rank: { readonly place: number; readonly of: number } | null;
+    readonly rank: Rank | null;
   };
   readonly provenance: {
     readonly events: readonly PublishedEvent[];

@@ -338,10 +338,10 @@ describe("the rarity of a variant and of its items", () => {
       item("three", { variant: "a", example: "e", parts: parts({ body: "unverified", tray: "present" }) }),
     );
     expect(items.get("one")?.rarity).toMatchObject({
-      rank: { place: 2, of: 3 },
+      rank: { place: 2, of: 3, sharing: 1 },
       asComplete: { inputs: { atLeastAsComplete: 2, compared: 3, certain: 0.75 } },
     });
-    expect(items.get("two")?.rarity.rank).toEqual({ place: 4, of: 4 });
+    expect(items.get("two")?.rarity.rank).toEqual({ place: 4, of: 4, sharing: 1 });
     expect(items.get("three")?.rarity.asComplete.inputs).toMatchObject({ certain: 0.25, compared: 4 });
   });
 

@@ -33,7 +33,7 @@ interface ItemRarity {
   asComplete: Figure;
   asCompleteSurvivors: Figure;
   asCompleteWait: Figure;
-  rank: { place: number; of: number } | null;
+  rank: { place: number; of: number; sharing: number } | null;
 }
 
 const header =
@@ -338,19 +338,19 @@ describe("part by part, and as complete as this one", () => {
     expect(ten.asComplete.value).toBeCloseTo(6 / 15, 12);
     expect(ten.asComplete.low).toBeCloseTo(0.198245, 6);
     expect(ten.asComplete.high).toBeCloseTo(0.642532, 6);
-    expect(ten.rank).toEqual({ place: 5, of: 15 });
+    expect(ten.rank).toEqual({ place: 5, of: 15, sharing: 2 });
     const whole = itemRarityOf(withItem(12, "x0"));
     expect(whole.asComplete.value).toBeCloseTo(2 / 15, 12);
     expect(whole.asComplete.low).toBeCloseTo(0.037361, 6);
     expect(whole.asComplete.high).toBeCloseTo(0.37882, 6);
-    expect(whole.rank).toEqual({ place: 1, of: 15 });
+    expect(whole.rank).toEqual({ place: 1, of: 15, sharing: 2 });
   });
 
   it("leaves out an example of which some part is not recorded", () => {
     const data = withLog([...rows, seen("unknown", "2020", { present: "p0" })], twelve, {
       "content/items/one/index.md": item("example: fresh\ncensus: false\nparts: { p0: present }"),
     });
-    expect(itemRarityOf(data).rank).toEqual({ place: 16, of: 16 });
+    expect(itemRarityOf(data).rank).toEqual({ place: 16, of: 16, sharing: 1 });
   });
 
   // Published check B2: 0 of 20 would be 0 to 0.161125; here p11 is whole in 2 of 15.

@@ -4,12 +4,19 @@ import { type Statement, statement } from "../statement.ts";
 import { assessWait } from "./appearance.ts";
 import type { RankedExamples } from "./ranked-examples.ts";
 
+/** Its place among so many, and how many have that place, itself among them. */
+export interface Rank {
+  readonly place: number;
+  readonly of: number;
+  readonly sharing: number;
+}
+
 export interface ItemRarity {
   /** The share of fully recorded examples that are at least as complete. */
   readonly asComplete: Figure;
   readonly asCompleteSurvivors: Figure;
   readonly asCompleteWait: Figure;
-  readonly rank: { readonly place: number; readonly of: number } | null;
+  readonly rank: Rank | null;
 }
 
 /** How rare one as complete as this is, among the recorded examples of its variant: its place, and the share of them that are at least as complete. */
@@ -54,7 +61,7 @@ export function assessItemRarity(
     asComplete: share,
     asCompleteSurvivors: survivorsAsComplete(share, survivors, asCompleteAmong, confidence),
     asCompleteWait: certain === null ? withheld(nothing, wait) : asKnownNow(wait),
-    rank: certain === null ? null : { place: above + 1, of: compared },
+    rank: certain === null ? null : { place: above + 1, of: compared, sharing: asCompleteAmong - above },
   };
 }
 

@@ -16,6 +16,7 @@ import { gatherWords } from "../search/word-files.ts";
 import { logLine } from "../sightings-page.ts";
 import { reallocationView } from "../variant-completing.ts";
 import { citedByFamily } from "./cited-pages.ts";
+import { fullestFirst } from "./fullest-first.ts";
 import type { ListedFamily, ListedItem, ListedVariant, OpenedItem } from "./listed-family.ts";
 import { methodExamples } from "./method-examples.ts";
 import { searchedItem } from "./searched-item.ts";
@@ -135,35 +136,29 @@ function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): Opened
  */
 function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
   const { pages } = index.words;
-  const isPictured = (item: PublishedItem) => photoOf(item, index) !== null;
-  const certain = ({ completeness }: PublishedItem) => completeness.weighted?.low ?? 0;
-  const isSound = ({ identification, assembled }: PublishedItem) =>
-    identification.verdict !== "contradicted" && assembled.length === 0;
-  const nameOf = ({ title, assembled }: PublishedItem) =>
-    assembled.length === 0 ? title : `${title} (${pages.assembled})`;
-  const [fullest] = [...items].sort(
-    (a, b) =>
-      Number(isPictured(b)) - Number(isPictured(a)) ||
-      Number(isSound(b)) - Number(isSound(a)) ||
-      certain(b) - certain(a),
-  );
+  const openable = items.map((of) => ({
+    of,
+    item: { address: addresses.item(of.id), name: of.title },
+    photo: photoOf(of, index),
+    isSound: of.identification.verdict !== "contradicted" && of.assembled.length === 0,
+    certain: of.completeness.weighted?.low ?? 0,
+  }));
+  const [fullest] = openable.sort(fullestFirst);
   if (!fullest) return null;
-  const address = addresses.item(fullest.id);
-  const { weighted, consumable } = fullest.completeness;
+  const { of, ...shown } = fullest;
+  const { weighted, consumable } = of.completeness;
+  const name = of.assembled.length === 0 ? of.title : `${of.title} (${pages.assembled})`;
   return {
-    item: { address, name: fullest.title },
-    photo: photoOf(fullest, index),
-    plan: casePlan(fullest.parts, {
+    ...shown,
+    plan: casePlan(of.parts, {
       idPrefix: "opened",
-      label: pages.item.planLabel(fullest.title),
+      label: pages.item.planLabel(of.title),
       words: index.words,
       stateWord: stateWord(index.words),
-      linkPrefix: `.${address}#part-`,
+      linkPrefix: `.${shown.item.address}#part-`,
     }),
     note: weighted
-      ? pages.home.openNote(nameOf(fullest), shareInterval(weighted, index.words), consumable !== null)
-      : nameOf(fullest),
-    isSound: isSound(fullest),
-    certain: certain(fullest),
+      ? pages.home.openNote(name, shareInterval(weighted, index.words), consumable !== null)
+      : name,
   };
 }

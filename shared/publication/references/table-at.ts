@@ -1,3 +1,4 @@
+import { areUnlike } from "../../assessments/variant-comparison.ts";
 import type { Reference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
 import type { ComparisonRow, Reference as Named, PublishedFamily, PublishedItem } from "../published.ts";
@@ -60,7 +61,7 @@ function comparison(family: PublishedFamily, query: Reference["query"]): Resolve
   const places = chosen.map(({ id }) => family.variants.findIndex((each) => each.id === id));
   const among = (row: ComparisonRow): ComparisonRow => {
     const cells = places.map((place) => row.cells[place] ?? null);
-    return { ...row, cells, differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1 };
+    return { ...row, cells, differs: areUnlike(cells) };
   };
   const compared = (rows ?? family.comparison).map(among);
   return {

@@ -318,7 +318,7 @@ describe("as complete as this one", () => {
   it("ranks it among those recorded in full, itself counted in", () => {
     const rows = [whole, bare, box, unknown];
     const { rank, asComplete } = assess(0.75, rows);
-    expect(rank).toEqual({ place: 2, of: 4 });
+    expect(rank).toEqual({ place: 2, of: 4, sharing: 2 });
     expect(asComplete).toMatchObject({
       value: 3 / 4,
       unit: "share",
@@ -328,22 +328,26 @@ describe("as complete as this one", () => {
       sources: ["bare", "box", "whole"],
       caveats: [statement("counted-in-by-certain-part"), statement("assumes-even-chance")],
     });
-    expect(assess(1, rows).rank).toEqual({ place: 1, of: 4 });
-    expect(assess(0, rows).rank).toEqual({ place: 4, of: 4 });
+    expect(assess(1, rows).rank).toEqual({ place: 1, of: 4, sharing: 2 });
+    expect(assess(0, rows).rank).toEqual({ place: 4, of: 4, sharing: 1 });
   });
 
   it("takes sums that differ by a rounding error for the same", () => {
     for (const certain of [0.75 + 1e-12, 0.75 - 1e-12]) {
       const { rank, asComplete } = assess(certain, [bare]);
-      expect(rank).toEqual({ place: 1, of: 2 });
+      expect(rank).toEqual({ place: 1, of: 2, sharing: 2 });
       expect(asComplete.value).toBe(1);
     }
   });
 
   it("is never held against itself, by whatever it is known", () => {
     const rows = [whole, { ...whole, serial: "7" }, { ...whole, example: "e" }];
-    expect(assess(0.75, rows).rank).toEqual({ place: 4, of: 4 });
-    expect(assess(0.75, rows, { keys: ["serial 7", "example x"] }).rank).toEqual({ place: 3, of: 3 });
+    expect(assess(0.75, rows).rank).toEqual({ place: 4, of: 4, sharing: 1 });
+    expect(assess(0.75, rows, { keys: ["serial 7", "example x"] }).rank).toEqual({
+      place: 3,
+      of: 3,
+      sharing: 1,
+    });
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
       { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false },
@@ -351,7 +355,7 @@ describe("as complete as this one", () => {
       survivors,
       0.95,
     );
-    expect(rank).toEqual({ place: 2, of: 2 });
+    expect(rank).toEqual({ place: 2, of: 2, sharing: 1 });
   });
 
   it("has survivors and a wait of its own", () => {
@@ -428,12 +432,12 @@ describe("as complete as this one", () => {
       survivors,
       0.95,
     );
-    expect(rank).toEqual({ place: 3, of: 3 });
+    expect(rank).toEqual({ place: 3, of: 3, sharing: 1 });
   });
 
   it("has no equal in an example of which nothing is recorded, however little of it there is itself", () => {
     const { rank, asCompleteWait } = assess(0, [offered(unknown, "2002"), offered(box, "2003")]);
-    expect(rank).toEqual({ place: 2, of: 2 });
+    expect(rank).toEqual({ place: 2, of: 2, sharing: 1 });
     expect(asCompleteWait.inputs).toMatchObject({ offers: 1 });
   });
 
