@@ -30,29 +30,23 @@ const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "exa
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
-  const doubt = isOfNoneAgain(figure)
-    ? words.statement({ says: "coverage-of-none-again", values: {} })
-    : null;
+  const doubt = figure.caveats.find(({ says }) => says === "coverage-of-none-again");
   const hasEnds = figure.low !== null && figure.high !== null;
   const hasInterval = hasEnds && figure.low !== figure.high;
   return {
     phrase: words.phrase(figure),
     isKnown: figure.value !== null || hasEnds,
     withheld: figure.insufficient,
-    doubt,
+    doubt: doubt?.text ?? null,
     method: { name: method.name, address: addresses.method(figure.method) },
     asks: method.asks,
     confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
-    caveats: figure.caveats.filter((caveat) => caveat !== doubt),
+    caveats: figure.caveats.filter((caveat) => caveat !== doubt).map(({ text }) => text),
     changes: method.changes,
   };
 }
-
-/** A coverage that its formula gives although no example was seen a second time. */
-const isOfNoneAgain = ({ method, value, inputs }: PublishedFigure): boolean =>
-  method === "coverage" && value !== null && inputs.once === inputs.sightings;
 
 /** What went into a figure, named and written for reading. */
 export function figureInputs(
@@ -73,19 +67,14 @@ export function figureInputs(
     return fields.map(([name, value]) => `${nameOf(name)} ${write(name, value)}`).join(", ");
   };
   const writeNumber = (key: string, value: number): string => {
-    if (key === "first" || key === "last")
-      return figure.method === "chapman" ? words.numbers.count(value) : String(value);
+    if (key === "firstYear" || key === "lastYear") return String(value);
     if (key === "certain") return words.numbers.share(value);
     return words.numbers.quantity(value);
   };
   return Object.entries(figure.inputs)
     .filter(([, value]) => value !== null && !(Array.isArray(value) && value.length === 0))
-    .map(([key, value]) => ({ name: inputName(key, figure.method, nameOf), value: write(key, value) }));
+    .map(([key, value]) => ({ name: nameOf(key), value: write(key, value) }));
 }
-
-/** "first" is a list in one method and a year in the others. */
-const inputName = (key: string, method: string, nameOf: (key: string) => string): string =>
-  method === "chapman" && key === "first" ? nameOf("firstList") : nameOf(key);
 
 const numbersOf = (fields: readonly (readonly [string, Input])[]) => {
   const number = (name: string): number | null => {

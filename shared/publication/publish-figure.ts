@@ -4,6 +4,6 @@ import type { PublishedFigure } from "./published.ts";
 
 export const publishFigure = (figure: Figure, words: Words): PublishedFigure => ({
   ...figure,
-  caveats: figure.caveats.map(words.statement),
+  caveats: figure.caveats.map((caveat) => ({ says: caveat.says, text: words.statement(caveat) })),
   insufficient: figure.insufficient && words.statement(figure.insufficient),
 });

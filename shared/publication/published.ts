@@ -6,6 +6,7 @@ import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { Rank } from "../assessments/rarity/as-complete.ts";
 import type { RarityClass } from "../assessments/rarity/scale-class.ts";
+import type { StatementId } from "../assessments/statement.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Verdict } from "../assessments/verdicts.ts";
@@ -20,6 +21,12 @@ export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingC
 /** Who the site is for: everybody, or the owner alone. */
 export type Audience = "public" | "private";
 
+/** A statement in the words of the site, with what tells it from others whatever its words are. */
+export interface Said {
+  readonly says: StatementId;
+  readonly text: string;
+}
+
 export interface PublishedFigure {
   readonly value: number | null;
   readonly low: number | null;
@@ -29,7 +36,7 @@ export interface PublishedFigure {
   readonly method: Method;
   readonly inputs: Readonly<Record<string, Input>>;
   readonly sources: readonly string[];
-  readonly caveats: readonly string[];
+  readonly caveats: readonly Said[];
   readonly insufficient: string | null;
 }
 

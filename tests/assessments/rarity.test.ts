@@ -397,7 +397,7 @@ describe("appearance and wait", () => {
 
   it("takes the years of the whole log where nobody says which were watched, and says so", () => {
     const { appearance } = rarityOf(withLog([seen("a", "2001", { kind: "offer" }), seen("b", "2004")]));
-    expect(appearance.inputs).toMatchObject({ offers: 1, years: 4, first: 2001, last: 2004 });
+    expect(appearance.inputs).toMatchObject({ offers: 1, years: 4, firstYear: 2001, lastYear: 2004 });
     expect(appearance.caveats.join()).toMatch(/years are those that the log spans/);
     expect(rarityOf(withLog([])).appearance.insufficient).toMatch(/years/);
   });

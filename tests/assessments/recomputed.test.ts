@@ -24,8 +24,8 @@ type Inputs = Readonly<
     | "distinct"
     | "once"
     | "twice"
-    | "first"
-    | "second"
+    | "firstList"
+    | "secondList"
     | "both"
     | "offers"
     | "years",
@@ -61,7 +61,7 @@ const methods: Readonly<Record<string, (inputs: Inputs) => Recomputed>> = {
     const k = Math.exp(z * Math.sqrt(Math.log(1 + variance / unseen ** 2)));
     return { value, low: d + unseen / k, high: d + unseen * k };
   },
-  chapman: ({ first: a, second: b, both: m }) => {
+  chapman: ({ firstList: a, secondList: b, both: m }) => {
     const value = ((a + 1) * (b + 1)) / (m + 1) - 1;
     const seen = a + b - m;
     if (value <= seen) return { value, low: seen, high: seen };
@@ -190,6 +190,11 @@ describe("a scholar with nothing but the data files", () => {
     expect(Object.keys(english.methods).sort()).toEqual(
       [...Object.keys(methods), ...Object.keys(composed)].sort(),
     );
+  });
+
+  it("finds what a figure takes for granted in sentences", () => {
+    for (const [path, { caveats }] of figures)
+      for (const caveat of caveats) expect(caveat, path).toEqual(expect.stringMatching(/^\p{Lu}.+\.$/u));
   });
 
   it("finds a reason wherever there is no figure, and bounds around every value that has them", () => {

@@ -69,8 +69,8 @@ function basisOf(
     inputs: {
       offers: count,
       years: exposure,
-      first: watched?.first ?? null,
-      last: watched?.last ?? null,
+      firstYear: watched?.first ?? null,
+      lastYear: watched?.last ?? null,
     },
     sources,
     caveats: [

@@ -75,7 +75,7 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   const both = examples.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
   const isPair = names.length === 2;
   const inputs: Basis["inputs"] = isPair
-    ? { lists: names, first: on(first), second: on(second), both }
+    ? { lists: names, firstList: on(first), secondList: on(second), both }
     : { lists: names };
   const basis: Basis = {
     unit: "examples",

@@ -45,7 +45,7 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
         .join(", "),
     ),
     ...(figure.sources.length > 0 ? detail("sources", figure.sources.join(", ")) : []),
-    ...figure.caveats.flatMap((caveat, at) => detail(at === 0 ? "bear in mind" : "", caveat)),
+    ...figure.caveats.flatMap(({ text }, at) => detail(at === 0 ? "bear in mind" : "", text)),
   ];
 }
 

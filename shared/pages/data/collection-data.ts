@@ -1,3 +1,4 @@
+import { figureData } from "../../publication/figure-data.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
@@ -14,8 +15,8 @@ export const variantSummary = ({ id, name, family, issued, rarity }: PublishedVa
   data: addresses.variantData(id),
   sightings: rarity.sightings,
   distinct: rarity.distinct,
-  made: rarity.made,
-  survivors: rarity.survivors,
+  made: figureData(rarity.made),
+  survivors: figureData(rarity.survivors),
 });
 
 /** and of an item; its figures are in the file that it names. */

@@ -1,3 +1,4 @@
+import { figureData } from "../../publication/figure-data.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
@@ -10,6 +11,12 @@ export function itemData(item: PublishedItem, index: CollectionIndex): OutputFil
   const confidential = confidentialView(item, index);
   return jsonFile(addresses.itemData(item.id), {
     ...rest,
+    rarity: {
+      ...item.rarity,
+      asComplete: figureData(item.rarity.asComplete),
+      asCompleteSurvivors: figureData(item.rarity.asCompleteSurvivors),
+      asCompleteWait: figureData(item.rarity.asCompleteWait),
+    },
     address: addresses.item(item.id),
     parts: Object.fromEntries(
       parts.map((part) => [

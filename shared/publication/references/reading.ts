@@ -1,4 +1,5 @@
 import type { Bounds, CountedBounds, StandingCompleteness } from "../../assessments/completeness.ts";
+import { figureData } from "../figure-data.ts";
 import type { PublishedFigure, PublishedItem, PublishedVariant, Unit } from "../published.ts";
 
 /** Something that a path leads to, and that a sentence can print or an assertion be about. */
@@ -47,7 +48,7 @@ const standing = (of: string, completeness: StandingCompleteness | null) =>
 export function dataOf(reading: Reading): unknown {
   switch (reading.kind) {
     case "figure":
-      return reading.figure;
+      return figureData(reading.figure);
     case "completeness":
       return reading.completeness;
     case "shares":

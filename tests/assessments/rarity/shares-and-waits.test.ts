@@ -98,7 +98,7 @@ describe("offers a year, and the years until the next", () => {
     expect(appearance.high).toBeCloseTo(0.8767273, 7);
     const shared = {
       confidence: 0.95,
-      inputs: { offers: 3, years: 10, first: 2001, last: 2010 },
+      inputs: { offers: 3, years: 10, firstYear: 2001, lastYear: 2010 },
       sources: ["s2002", "s2005", "s2010"],
       caveats: [statement("assumes-constant-rate")],
       insufficient: null,
@@ -121,7 +121,7 @@ describe("offers a year, and the years until the next", () => {
     for (const assess of [assessAppearance, assessWait])
       expect(assess(offersIn([]), null, 0.95)).toMatchObject({
         value: null,
-        inputs: { offers: 0, years: 0, first: null, last: null },
+        inputs: { offers: 0, years: 0, firstYear: null, lastYear: null },
         caveats: [statement("assumes-constant-rate")],
         insufficient: statement("no-year-watched"),
       });

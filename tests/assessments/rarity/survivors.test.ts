@@ -112,7 +112,7 @@ describe("survivors from two lists", () => {
       unit: "examples",
       confidence: 0.95,
       method: "chapman",
-      inputs: { lists: ["north", "south"], first: 4, second: 3, both: 1 },
+      inputs: { lists: ["north", "south"], firstList: 4, secondList: 3, both: 1 },
       sources: ["north", "south"],
       insufficient: null,
     });
