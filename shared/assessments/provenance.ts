@@ -15,7 +15,7 @@ export interface Gap {
 export interface Provenance {
   /** Calendar years of its life in which some event of its custody is documented, as far as that is certain. */
   readonly documentedYears: number;
-  /** Calendar years from the first of issue to the examination; null where either is unknown. */
+  /** Calendar years from the first of issue to the last in which it is certain to have been there; null where either is unknown. */
   readonly lifetimeYears: number | null;
   readonly gaps: readonly Gap[];
 }
@@ -34,9 +34,10 @@ export function assessProvenance(
 ): Provenance {
   const dates = events.map(({ date }) => date).filter((date) => finite(date.earliest) !== null);
   const byStart = [...dates].sort((a, b) => (a.earliest ?? 0) - (b.earliest ?? 0));
-  const life = lifeOf(issued, examined);
+  const lastKnown = lastDayOf(events, examined);
+  const life = lifeOf(issued, lastKnown);
   return {
-    documentedYears: documentedYears(byStart, life, examined),
+    documentedYears: documentedYears(byStart, life, lastKnown),
     lifetimeYears: life && life.last - life.first + 1,
     gaps: gapsBetween([...issueOf(issued, dates), ...byStart]),
   };
@@ -84,10 +85,23 @@ interface Years {
   readonly last: number;
 }
 
-/** From the first year of issue to that of the examination; null where either is not known. */
-function lifeOf(issued: EdtfDate | undefined, examined: EdtfDate | undefined): Years | null {
+/**
+ * The last day on which it is certain to have been there: that of the examination, or of an event after it, which has
+ * ended at the earliest then. What has not ended goes on when it has begun, at the latest.
+ */
+function lastDayOf(events: readonly Dated[], examined: EdtfDate | undefined): number | null {
+  const days = events.map(
+    ({ date: { earliest, latestStart, earliestEnd } }) =>
+      finite(earliestEnd === Number.POSITIVE_INFINITY ? latestStart : earliestEnd) ?? finite(earliest),
+  );
+  return [finite(examined?.latest ?? null), ...days]
+    .filter((day) => day !== null)
+    .reduce<number | null>((last, day) => Math.max(last ?? day, day), null);
+}
+
+/** From the first year of issue to the last that is known; null where either is not. */
+function lifeOf(issued: EdtfDate | undefined, last: number | null): Years | null {
   const first = finite(issued?.earliest ?? null);
-  const last = finite(examined?.latest ?? null);
   return first !== null && last !== null && last >= first
     ? { first: yearOf(first), last: yearOf(last) }
     : null;
@@ -96,17 +110,12 @@ function lifeOf(issued: EdtfDate | undefined, examined: EdtfDate | undefined): Y
 /**
  * The least number of different years of its life in which the events can lie. What lasted counts from the
  * latest day on which it may have begun to the earliest on which it may have ended; what has not ended lasts
- * to the examination. An event in some year of several counts one, and none where a year among them is
+ * to the last day that is known. An event in some year of several counts one, and none where a year among them is
  * documented anyway: taken by their last years, that is the fewest (interval stabbing).
  */
-function documentedYears(
-  dates: readonly EdtfDate[],
-  life: Years | null,
-  examined: EdtfDate | undefined,
-): number {
+function documentedYears(dates: readonly EdtfDate[], life: Years | null, until: number | null): number {
   const years = new Set<number>();
   const isLived = (year: number) => life === null || (life.first <= year && year <= life.last);
-  const until = finite(examined?.latest ?? null);
   const vague: Years[] = [];
   for (const date of dates) {
     const earliest = date.earliest ?? 0;
@@ -121,7 +130,7 @@ function documentedYears(
   }
   for (const { first, last } of vague.sort((a, b) => a.last - b.last)) {
     const latest = life ? Math.min(last, life.last) : last;
-    // It may lie before its life, or lies after it.
+    // It may lie before its life.
     if (!isLived(first)) continue;
     if (![...years].some((year) => first <= year && year <= last)) years.add(latest);
   }

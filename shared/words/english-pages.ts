@@ -693,10 +693,10 @@ export const englishPages = {
       name: "Custody",
       asks: "How much of its life is documented?",
       formula:
-        "Calendar years in which an event is certain to lie, over those from first issue to examination. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow.",
+        "Calendar years in which an event is certain to lie, over those from first issue to the examination or a later event. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow.",
       source: "Calendar arithmetic.",
       assumes:
-        "An event with two dates lasted from the one to the other, one without an end until the examination. An event in some year of several counts as one year.",
+        "An event with two dates lasted from the one to the other, one without an end until the last day that is known. An event in some year of several counts as one year.",
     },
     likeness: englishCompare.method,
   },

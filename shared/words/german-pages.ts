@@ -689,10 +689,10 @@ export const germanPages: PageWords = {
       name: "Verbleib",
       asks: "Welcher Teil seines Lebens ist belegt?",
       formula:
-        "Kalenderjahre, in denen ein Ereignis sicher liegt, von denen zwischen erster Ausgabe und Prüfung. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen.",
+        "Kalenderjahre, in denen ein Ereignis sicher liegt, von denen zwischen erster Ausgabe und Prüfung oder einem späteren Ereignis. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen.",
       source: "Kalenderrechnung.",
       assumes:
-        "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zur Prüfung. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",
+        "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zum letzten bekannten Tag. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",
     },
     likeness: germanCompare.method,
   },

@@ -27,6 +27,33 @@ describe("the life of an object", () => {
   });
 });
 
+// By hand: from the first year of issue to the last in which it is certain to have been there.
+describe("the life of an object with a custody", () => {
+  it.each<[string[], string | null, number]>([
+    [["1990"], "1985", 71],
+    [["1990"], null, 71],
+    [["1930"], "1985", 66],
+    [["1984/1990"], "1985", 71],
+    [["1990-06-11/.."], "1985", 71],
+    [["198X/.."], "1985", 70],
+    [["/1990"], "1985", 71],
+    [["199X"], "1985", 71],
+    [["198X"], "1985", 66],
+    [["199X/"], "1985", 71],
+    [["19XX"], "1985", 66],
+  ])("of %j, examined %s, is %s years", (events, examined, years) => {
+    expect(assess("1920", events, examined).lifetimeYears).toBe(years);
+  });
+
+  it("goes on after the examination, and so do the years that are documented", () => {
+    const events = ["1921/1938", "2013-12/2015-03", "2015-03/2018-09", "2018-10/2019-07-14", "2019", "2020"];
+    const found = assess("1919/1929", [...events, "2024-06-11/.."], "2014-01-20");
+    // From 1919 to 2024; of these 1921 to 1938, 2013 to 2020, and 2024.
+    expect(found.lifetimeYears).toBe(106);
+    expect(found.documentedYears).toBe(18 + 8 + 1);
+  });
+});
+
 // By hand: the least number of different years of its life in which the events can lie.
 describe("documented years", () => {
   const years = (
@@ -60,9 +87,10 @@ describe("documented years", () => {
     ["what is older than the object", ["1900/1925"], 6],
     ["what is older altogether", ["1900/1910"], 0],
     ["what may be older", ["19XX"], 0],
-    ["what is younger than the examination", ["1984/1990"], 2],
+    ["what is younger than the examination", ["1984/1990"], 7],
     ["what may be younger", ["198X"], 1],
-    ["what is younger altogether", ["199X"], 0],
+    ["what is younger altogether", ["199X"], 1],
+    ["what goes on, and something that is younger than the examination", ["1984/..", "1990"], 7],
     ["nothing", [], 0],
   ])("of %s", (_, events, count) => {
     expect(years(events)).toBe(count);
@@ -74,15 +102,16 @@ describe("documented years", () => {
     expect(years(["193X"], "1930")).toBe(1);
   });
 
-  it("of what goes on last to the examination, and without one are those that are sure", () => {
+  it("of what goes on last to what is last known, and where that is its beginning are those that are sure", () => {
     expect(years(["1980/.."], "1920", "1980")).toBe(1);
     expect(years(["1980/.."], "1920", null)).toBe(1);
+    expect(years(["1980/..", "1982"], "1920", null)).toBe(3);
     expect(years(["193X/.."], "1920", "1935")).toBe(1);
   });
 
   it("of an object whose life is not known are all that are documented", () => {
     expect(years(["1900/1910", "199X", "2001"], null, null)).toBe(13);
-    expect(years(["1900/1910", "199X", "2001"], "1920", null)).toBe(13);
+    expect(years(["1900/1910", "199X", "2001"], "1920", null)).toBe(2);
   });
 
   it("are counted to ten thousand", () => {
