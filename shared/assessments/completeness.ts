@@ -1,4 +1,5 @@
 import type { Extra, PartLine } from "../records/item.ts";
+import { unitsOfLine } from "../records/units-of-line.ts";
 import { isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
 import { neededBy } from "./needed-parts.ts";
 
@@ -84,8 +85,7 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
     const credit = line.model === undefined ? 0 : (part.accepts.get(line.model) ?? 0);
     for (let unit = 0; unit < quantity; unit++) credits.push(credit);
   };
-  for (const line of lines)
-    count(line, line.state, line.quantity ?? (lines.length === 1 ? part.quantity : 1));
+  for (const line of lines) count(line, line.state, unitsOfLine(line, lines, part));
   const remaining = lines.find((line) => line.rest !== undefined);
   if (remaining?.rest && spokenFor < part.quantity)
     count(remaining, remaining.rest, part.quantity - spokenFor);

@@ -1,5 +1,6 @@
 import { grouping } from "../lists/grouping.ts";
 import type { Item } from "../records/item.ts";
+import { unitsOfLine } from "../records/units-of-line.ts";
 import { isMain, type Variant } from "../records/variant.ts";
 import type { Completeness, PartFinding } from "./completeness.ts";
 
@@ -113,14 +114,15 @@ export const wantsOf = (variant: Variant, examined: Examined): readonly Want[] =
     .sort((a, b) => b.gain - a.gain);
 
 /** Present units that the case itself does not need; never one that is said to belong to its set. */
-export function sparesOf({ item, completeness }: Examined): readonly Spare[] {
-  return [...completeness.parts.values()].flatMap(({ part, present, expected }) => {
-    // A single line that gives no quantity speaks for no more than the case needs.
-    const bound = (item.parts.get(part) ?? [])
+export function sparesOf({ parts }: Variant, { item, completeness }: Examined): readonly Spare[] {
+  return [...parts.values()].flatMap((part) => {
+    const { present = 0, expected = 0 } = completeness.parts.get(part.id) ?? {};
+    const lines = item.parts.get(part.id) ?? [];
+    const bound = lines
       .filter(({ state, belongs }) => state === "present" && belongs === "set")
-      .reduce((sum, { quantity = 1 }) => sum + quantity, 0);
+      .reduce((sum, line) => sum + unitsOfLine(line, lines, part), 0);
     const units = Math.min(present - expected, present - bound);
-    return units > 0 ? [{ part, units }] : [];
+    return units > 0 ? [{ part: part.id, units }] : [];
   });
 }
 
@@ -131,7 +133,9 @@ export function sparesOf({ item, completeness }: Examined): readonly Spare[] {
  */
 export function reallocate(variant: Variant, examples: readonly Examined[]): Reallocation | null {
   const spares = grouping(
-    examples.flatMap((examined) => sparesOf(examined).map((spare) => ({ ...spare, from: examined.item.id }))),
+    examples.flatMap((examined) =>
+      sparesOf(variant, examined).map((spare) => ({ ...spare, from: examined.item.id })),
+    ),
     ({ part }) => part,
   );
   const lacks = grouping(

@@ -57,7 +57,7 @@ export function assessItem(
     dating: assessDating(variant, item),
     marks: assessMarks(variant.parts.values(), item),
     wants: wantsOf(variant, { item, completeness }),
-    spares: sparesOf({ item, completeness }),
+    spares: sparesOf(variant, { item, completeness }),
     nearest: nearestOf(item.id),
     rarity: assessItemRarity(
       {

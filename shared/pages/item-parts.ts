@@ -1,6 +1,7 @@
 import { grouping } from "../lists/grouping.ts";
 import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
 import { setPlace } from "../publication/set-place.ts";
+import { unitsOfLine } from "../publication/units-of-line.ts";
 import type { Words } from "../words/words.ts";
 import type { Link } from "./page.ts";
 
@@ -163,7 +164,7 @@ function remarksOf(part: PartState, words: Words): string[] {
   for (const line of part.lines) {
     const key = [states.size > 1 ? line.state : "", ...lineRemarks(line, words), line.note ?? ""].join("\n");
     const known = counted.get(key);
-    const units = line.quantity ?? (part.lines.length > 1 ? 1 : part.quantity);
+    const units = unitsOfLine(line, part.lines, part);
     counted.set(key, { line, units: (known?.units ?? 0) + units });
   }
   const lines = [...counted.values()].flatMap(({ line, units }) => {

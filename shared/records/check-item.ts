@@ -5,6 +5,7 @@ import { checkHazard, checkSource } from "./check-named.ts";
 import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
+import { unitsOfLine } from "./units-of-line.ts";
 import type { Part } from "./variant.ts";
 
 const known = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
@@ -82,10 +83,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
         remedy: `Did you mean "${meant}"?`,
       });
     }
-    const units =
-      lines.length === 1
-        ? (lines[0]?.quantity ?? part.quantity)
-        : lines.reduce((sum, line) => sum + (line.quantity ?? 1), 0);
+    const units = lines.reduce((sum, line) => sum + unitsOfLine(line, lines, part), 0);
     // A unit said to be spare is meant to be more than the case needs.
     if (units > part.quantity && !lines.some(({ belongs }) => belongs === "spare")) {
       report(

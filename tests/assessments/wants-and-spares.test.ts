@@ -96,7 +96,7 @@ describe("wanted", () => {
 });
 
 describe("spare", () => {
-  const spares = (lines: Record<string, PartLine[]>) => sparesOf(examined(lines));
+  const spares = (lines: Record<string, PartLine[]>) => sparesOf(reference, examined(lines));
 
   it("is what is there beyond what the case needs, of whatever standing", () => {
     expect(spares({ hook: has(5), oil: has(2), lens: has(1), body: lacks })).toEqual([

@@ -46,7 +46,7 @@ describe("what is wanted and what is spare", () => {
         expect(gains).toEqual([...gains].sort((a, b) => b - a));
         const low = one.completeness.main?.weighted.low ?? 0;
         expect(low + gains.reduce((sum, gain) => sum + gain, 0)).toBeCloseTo(1, 9);
-        const spare = new Set(sparesOf(one).map(({ part: id }) => id));
+        const spare = new Set(sparesOf(reference, one).map(({ part: id }) => id));
         for (const { part: id } of wants) expect(spare.has(id)).toBe(false);
       }),
     );
