@@ -9,10 +9,10 @@ import {
 import { addressFrom, relativeAddress } from "../pages/relative-address.ts";
 import { isOwnImage, isSafeLink, linksIn, type TextLink } from "../prose/links.ts";
 import type { FileKind } from "../source/collection-files.ts";
+import { frontMatterOf } from "../source/front-matter.ts";
 import { locateInBody, locateInValue } from "../source/locate-in-text.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
-import { frontMatterOf } from "../source/top-word.ts";
 import { familyIn, formerIds, variantOf } from "./family-groups.ts";
 
 /** The page on which the text of a record stands. */

@@ -4,9 +4,10 @@ import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
 import { addUnder, grouping } from "../lists/grouping.ts";
 import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
+import { frontMatterOf } from "../source/front-matter.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { markdownRecord } from "../source/record-file.ts";
-import { frontMatterOf, topWord } from "../source/top-word.ts";
+import { topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
 import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
 

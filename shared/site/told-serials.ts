@@ -1,7 +1,7 @@
 import type { Item } from "../records/item.ts";
+import { frontMatterOf } from "../source/front-matter.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
-import { frontMatterOf } from "../source/top-word.ts";
 
 /** The serial of an item, told by a text, with what the item itself says of publishing it. Plain data. */
 export interface ToldSerial {

@@ -2,6 +2,7 @@ import matter from "gray-matter";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { locusBetween, startOf } from "../diagnostics/place.ts";
 import type { Path, SourceDocument } from "./document.ts";
+import { frontMatterIn } from "./front-matter.ts";
 import { readYaml, type YamlText, yamlLocator } from "./yaml.ts";
 
 export interface RecordResult {
@@ -32,7 +33,6 @@ export function yamlRecord(file: string, text: string): RecordResult {
 /** A Markdown file with front matter. */
 export function markdownRecord(file: string, text: string): RecordResult {
   const refuse = (diagnostic: Diagnostic): RecordResult => ({ document: null, diagnostics: [diagnostic] });
-  const firstLine = /^[^\n]*/.exec(text)?.[0] ?? "";
   const opening = /^---([^\r\n]*)/.exec(text);
   if (!opening) {
     return refuse(
@@ -52,26 +52,20 @@ export function markdownRecord(file: string, text: string): RecordResult {
       }),
     );
   }
-  const closing = text.indexOf("\n---", firstLine.length);
-  const closingLine = closing < 0 ? "" : (/^[^\n]*/.exec(text.slice(closing + 1))?.[0] ?? "");
-  if (closing < 0 || closingLine.trim() !== "---") {
-    const locus =
-      closing < 0
-        ? startOf(file, text)
-        : locusBetween(file, text, closing + 1, closing + 1 + closingLine.length);
+  const stretch = frontMatterIn(text);
+  const closingLine = stretch ? (/^[^\n]*/.exec(text.slice(stretch.end))?.[0] ?? "") : "";
+  if (!stretch || closingLine.trim() !== "---") {
+    const locus = stretch
+      ? locusBetween(file, text, stretch.end, stretch.end + closingLine.length)
+      : startOf(file, text);
     return refuse(
       diagnose("front-matter-unclosed", locus, {
-        found: closing < 0 ? "front matter that never ends" : `"${closingLine.trim().slice(0, 40)}"`,
+        found: stretch ? `"${closingLine.trim().slice(0, 40)}"` : "front matter that never ends",
         expected: 'a closing line of three hyphens, "---"',
       }),
     );
   }
-  const source = {
-    file,
-    text,
-    start: firstLine.length + 1,
-    end: Math.max(firstLine.length + 1, closing + 1),
-  };
+  const source = { file, text, ...stretch };
   let read: ReturnType<typeof readYaml> = { data: {}, diagnostics: [] };
   // An options object also keeps gray-matter from remembering a text whose reading failed.
   const { content } = matter(text, {

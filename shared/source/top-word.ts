@@ -11,9 +11,3 @@ export function topWord(yaml: string, key: string): string | null | undefined {
   );
   return word ? (word[1] ?? word[2] ?? word[3] ?? null) : null;
 }
-
-/** The front matter of a Markdown file as it stands between its lines of hyphens; empty where it has none. */
-export function frontMatterOf(text: string): string {
-  const end = text.indexOf("\n---", 3);
-  return text.startsWith("---") && end > 0 ? text.slice(text.indexOf("\n") + 1, end + 1) : "";
-}

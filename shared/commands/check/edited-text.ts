@@ -1,4 +1,5 @@
 import { lineStarts } from "../../diagnostics/place.ts";
+import { frontMatterIn } from "../../source/front-matter.ts";
 import type { Edit } from "./mechanical-edit.ts";
 
 export interface Edited {
@@ -43,7 +44,7 @@ export function editedText(text: string, edits: readonly Edit[]): Edited {
 
 /** Tabs at the beginning of lines as two spaces each, in the YAML of a file; YAML takes none for indentation. */
 export function withoutTabs(text: string, isMarkdown: boolean): string {
-  const closing = isMarkdown ? text.indexOf("\n---", 3) : -1;
-  const yaml = closing >= 0 ? text.slice(0, closing) : text;
-  return yaml.replace(/^[ \t]*\t[ \t]*/gm, (lead) => lead.replaceAll("\t", "  ")) + text.slice(yaml.length);
+  const end = (isMarkdown ? frontMatterIn(text)?.end : undefined) ?? text.length;
+  const spaced = text.slice(0, end).replace(/^[ \t]*\t[ \t]*/gm, (lead) => lead.replaceAll("\t", "  "));
+  return spaced + text.slice(end);
 }

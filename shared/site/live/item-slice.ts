@@ -1,7 +1,8 @@
 import { serialFinder } from "../../publication/masking.ts";
+import { frontMatterOf } from "../../source/front-matter.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { type RecordText, recordText } from "../../source/read-texts.ts";
-import { frontMatterOf, topWord } from "../../source/top-word.ts";
+import { topWord } from "../../source/top-word.ts";
 import { type FamilyGroup, mentioned, serialOf, variantOf } from "../family-groups.ts";
 
 type Row = { readonly variant?: unknown } | null;

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from "node:util";
+import { frontMatterIn, frontMatterOf } from "../../../source/front-matter.ts";
 import { readYaml } from "../../../source/yaml.ts";
 import { type Change, editedYaml } from "./edited-yaml.ts";
 
@@ -6,13 +7,6 @@ type Raw = Readonly<Record<string, unknown>>;
 
 const isRaw = (value: unknown): value is Raw =>
   typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** Where the YAML between the lines of three hyphens begins and ends. */
-export function frontMatterStretch(text: string): readonly [start: number, end: number] {
-  const start = text.indexOf("\n") + 1;
-  const closing = text.indexOf("\n---", Math.max(0, start - 1));
-  return [start, Math.max(start, closing + 1)];
-}
 
 const dataOf = (block: string): unknown =>
   readYaml({ file: "", text: block, start: 0, end: block.length }).data ?? {};
@@ -49,8 +43,9 @@ const meaning = (data: unknown): unknown =>
  * done so: the result is read again, and must say what was meant and nothing else.
  */
 export function editedRecord(text: string, changes: readonly Change[]): string | null {
-  const [start, end] = frontMatterStretch(text);
-  let block = text.slice(start, end);
+  const stretch = frontMatterIn(text);
+  if (!stretch) return null;
+  let block = frontMatterOf(text);
   let meant = dataOf(block);
   for (const change of changes) {
     const edited = editedYaml(block, change);
@@ -59,5 +54,5 @@ export function editedRecord(text: string, changes: readonly Change[]): string |
     meant = changed(meant, change.path, change.value);
   }
   if (/^---/m.test(block) || !isDeepStrictEqual(meaning(dataOf(block)), meaning(meant))) return null;
-  return text.slice(0, start) + block + text.slice(end);
+  return text.slice(0, stretch.start) + block + text.slice(stretch.end);
 }
