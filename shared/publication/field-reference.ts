@@ -1,4 +1,5 @@
 import type { JsonSchema } from "../source/record-schemas.ts";
+import type { Words } from "../words/words.ts";
 
 /** One field of a record, as its schema describes it. */
 export interface FieldEntry {
@@ -31,35 +32,18 @@ const isNode = (value: unknown): value is Node =>
 const nodesOf = (value: unknown): [string, Node][] =>
   isNode(value) ? Object.entries(value).filter((entry): entry is [string, Node] => isNode(entry[1])) : [];
 
-/** What the forms that records share are called. */
-const forms: Readonly<Record<string, string>> = {
-  id: "an id",
-  line: "one line of text",
-  text: "text",
-  name: "a name or number",
-  date: "a date (EDTF)",
-  names: "a name or number, or a list of them",
-  privateFields: "a list of field names",
-};
-
-const simple: Readonly<Record<string, string>> = {
-  string: "text",
-  integer: "a whole number",
-  number: "a number",
-  boolean: "true or false",
-  object: "fields of its own",
-  array: "a list",
-  null: "nothing",
-};
-
-const joined = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+/** What stands in a mapping itself, and not in what every object has. */
+const own = (names: Readonly<Record<string, string>>, name: string | null): string | undefined =>
+  name !== null && Object.hasOwn(names, name) ? names[name] : undefined;
 
 /**
  * Every field of every kind of record, read out of the schemas that validate them: what the documentation says is what
- * is checked.
+ * is checked. What a field takes is said in the language of the site, what it means in that of the schemas.
  */
-export function fieldReference(schemas: ReadonlyMap<string, JsonSchema>): RecordReference[] {
+export function fieldReference(
+  schemas: ReadonlyMap<string, JsonSchema>,
+  say: Words["pages"]["fields"]["takes"],
+): RecordReference[] {
   const target = (
     node: Node,
     home: Node,
@@ -74,28 +58,32 @@ export function fieldReference(schemas: ReadonlyMap<string, JsonSchema>): Record
 
   const takes = (given: Node, home: Node): string => {
     const { node, form } = target(given, home);
-    if (form !== null && Object.hasOwn(forms, form)) return forms[form] ?? "";
-    if (Array.isArray(node.enum)) return joined(node.enum.map(String));
+    const named = own(say.forms, form);
+    if (named !== undefined) return named;
+    if (Array.isArray(node.enum)) return say.oneOf(node.enum.map(String));
     if (node.const !== undefined) return String(node.const);
-    if (node.type === undefined) return "anything";
-    const types = [node.type].flat().filter((type) => typeof type === "string" && type !== "null");
+    if (node.type === undefined) return say.anything;
+    const types = [node.type]
+      .flat()
+      .map(String)
+      .filter((type) => type !== "null");
     if (types.length === 1 && types[0] === "array" && isNode(node.items)) {
-      const inner = target(node.items, home);
-      if (inner.form !== null && Object.hasOwn(forms, inner.form)) return `a list, each ${forms[inner.form]}`;
+      const each = own(say.forms, target(node.items, home).form);
+      if (each !== undefined) return say.listOf(each);
     }
     const bounds = [
-      typeof node.minimum === "number" && `at least ${node.minimum}`,
-      typeof node.maximum === "number" && node.maximum < beyondSense && `at most ${node.maximum}`,
-    ].filter(Boolean);
-    const words = joined(types.map((type) => simple[type as string] ?? String(type)));
-    return bounds.length > 0 && types.length === 1 ? `${words}, ${bounds.join(" and ")}` : words;
+      ...(typeof node.minimum === "number" ? [say.atLeast(node.minimum)] : []),
+      ...(typeof node.maximum === "number" && node.maximum < beyondSense ? [say.atMost(node.maximum)] : []),
+    ];
+    const what = say.oneOf(types.map((type) => own(say.types, type) ?? type));
+    return bounds.length > 0 && types.length === 1 ? say.within(what, bounds) : what;
   };
 
   const fieldsOf = (given: Node, givenHome: Node, path: string, depth: number): FieldEntry[] => {
     const { node, home } = target(given, givenHome);
     if (depth > 5) return [];
     const required = new Set(Array.isArray(node.required) ? node.required : []);
-    const own = nodesOf(node.properties).flatMap(([name, field]) =>
+    const fields = nodesOf(node.properties).flatMap(([name, field]) =>
       entry(field, home, path === "" ? name : `${path}.${name}`, required.has(name), depth),
     );
     // A mapping of ids to one form; a list of one form; a word that may also be a mapping.
@@ -112,7 +100,7 @@ export function fieldReference(schemas: ReadonlyMap<string, JsonSchema>): Record
           .filter(({ $ref }) => typeof $ref === "string")
           .flatMap((then) => fieldsOf(then, home, path, depth + 1))
       : [];
-    return [...own, ...each, ...items, ...choices];
+    return [...fields, ...each, ...items, ...choices];
   };
 
   const entry = (field: Node, home: Node, path: string, required: boolean, depth: number): FieldEntry[] => {

@@ -59,7 +59,7 @@ export function wholeSite(
   for (const { address, text } of articles) versions.set(address, versionOf(text));
   const pages = wholePages(
     index,
-    collection.settings.fieldReference ? fieldReference(readRecordSchemas()) : null,
+    collection.settings.fieldReference ? fieldReference(readRecordSchemas(), words.pages.fields.takes) : null,
   );
   const search = searchFiles(index, lastSearch);
   // A card is for its shelf, and not for those who search the web.

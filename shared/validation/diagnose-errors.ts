@@ -3,6 +3,7 @@ import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
 import { nearestSuggestion, suggestion } from "../diagnostics/nearest-name.ts";
 import { idSuggestion } from "../diagnostics/plain-words.ts";
+import { typeNames } from "../diagnostics/type-names.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
 import { amountRemedy, dateRemedy, formRemedy, quotingRemedy, stateRemedy } from "./remedies.ts";
@@ -232,20 +233,12 @@ function bounds(schema: SchemaObject): string {
   return bound.filter(Boolean).join(" and ");
 }
 
-const typeNames: Record<string, string> = {
-  string: "text",
-  integer: "a whole number",
-  number: "a number",
-  boolean: "true or false",
-  array: "a list",
-  object: "a mapping of fields",
-  null: "nothing",
-};
+const names: Readonly<Record<string, string>> = typeNames;
 
 const typeInWords = (type: unknown): string =>
   [type]
     .flat()
-    .map((each) => typeNames[String(each)] ?? String(each))
+    .map((each) => names[String(each)] ?? String(each))
     .join(" or ");
 
 /** More than these nobody reads in one line. */

@@ -1,9 +1,11 @@
+import { typeNames } from "../diagnostics/type-names.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
 import { plural } from "./english-plural.ts";
 import type { GapLength } from "./gap-length.ts";
 
+const disjunction = new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" });
 const conjunction = new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" });
 const list = (names: readonly string[]): string => conjunction.format(names);
 
@@ -642,6 +644,26 @@ export const englishPages = {
     error: "error",
     warning: "warning",
     link: "Every field of a record",
+    /** What a field takes. */
+    takes: {
+      /** The forms that records share, by their names in the schemas. */
+      forms: {
+        id: "an id",
+        line: "one line of text",
+        text: "text",
+        name: "a name or number",
+        date: "a date (EDTF)",
+        names: "a name or number, or a list of them",
+        privateFields: "a list of field names",
+      },
+      types: { ...typeNames, object: "fields of its own" },
+      anything: "anything",
+      oneOf: (choices: readonly string[]) => disjunction.format(choices),
+      listOf: (each: string) => `a list, each ${each}`,
+      atLeast: (number: number) => `at least ${number}`,
+      atMost: (number: number) => `at most ${number}`,
+      within: (what: string, bounds: readonly string[]) => `${what}, ${conjunction.format(bounds)}`,
+    },
   },
   methods: {
     title: "Methods",

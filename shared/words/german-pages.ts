@@ -7,6 +7,7 @@ import { germanPhotographs } from "./german-photographs.ts";
 const counted = countedIn("de");
 const numbers = new Intl.NumberFormat("de");
 
+const disjunction = new Intl.ListFormat("de", { style: "long", type: "disjunction" });
 const conjunction = new Intl.ListFormat("de", { style: "long", type: "conjunction" });
 const list = (names: readonly string[]): string => conjunction.format(names);
 
@@ -638,6 +639,32 @@ export const germanPages: PageWords = {
     error: "Fehler",
     warning: "Warnung",
     link: "Alle Felder eines Eintrags",
+    takes: {
+      forms: {
+        id: "eine Kennung",
+        line: "eine Zeile Text",
+        text: "Text",
+        name: "ein Name oder eine Zahl",
+        date: "ein Datum (EDTF)",
+        names: "ein Name oder eine Zahl, oder eine Liste davon",
+        privateFields: "eine Liste von Feldnamen",
+      },
+      types: {
+        string: "Text",
+        integer: "eine ganze Zahl",
+        number: "eine Zahl",
+        boolean: "true oder false",
+        array: "eine Liste",
+        object: "eigene Felder",
+        null: "nichts",
+      },
+      anything: "Beliebiges",
+      oneOf: (choices) => disjunction.format(choices),
+      listOf: (each) => `eine Liste, jeder Eintrag ${each}`,
+      atLeast: (number) => `mindestens ${number}`,
+      atMost: (number) => `höchstens ${number}`,
+      within: (what, bounds) => `${what}, ${conjunction.format(bounds)}`,
+    },
   },
   methods: {
     title: "Verfahren",

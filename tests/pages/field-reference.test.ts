@@ -3,9 +3,16 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { fieldReference } from "../../shared/publication/field-reference.ts";
 import { readRecordSchemas } from "../../shared/source/record-schemas.ts";
+import { english } from "../../shared/words/english.ts";
+import { german } from "../../shared/words/german.ts";
+import type { Words } from "../../shared/words/words.ts";
 import { repository } from "../commands/run.ts";
 
-const records = new Map(fieldReference(readRecordSchemas()).map((record) => [record.id, record]));
+const referenceIn = ({ pages }: Words) =>
+  new Map(
+    fieldReference(readRecordSchemas(), pages.fields.takes).map((record) => [record.id, record] as const),
+  );
+const records = referenceIn(english);
 const pathsOf = (id: string) => records.get(id)?.fields.map((field) => field.path) ?? [];
 
 /** Every name that stands directly below "properties" in a schema's own text, at whatever depth. */
@@ -58,5 +65,18 @@ describe("the field reference", () => {
       takes: "collection, offered, sold or reference",
       example: "collection",
     });
+  });
+
+  it("says in the language of the site what a field takes, and keeps the words that are to be typed", () => {
+    const inGerman = referenceIn(german);
+    const takes = (record: string, field: string) =>
+      inGerman.get(record)?.fields.find((each) => each.path === field)?.takes;
+    expect(takes("item", "title")).toBe("eine Zeile Text");
+    expect(takes("item", "status")).toBe("collection, offered, sold oder reference");
+    expect(takes("item", "assembled")).toBe("eine Liste, jeder Eintrag eine Kennung");
+    expect(takes("item", "census")).toBe("true oder false");
+    expect(takes("variant", "parts.ID.accepts[].credit")).toBe("eine Zahl, mindestens 0 und höchstens 1");
+    for (const { fields } of inGerman.values())
+      for (const { path: of, takes: said } of fields) expect(said, of).not.toMatch(/\b(?:a|an|or|list|at)\b/);
   });
 });
