@@ -78,6 +78,8 @@ export interface Collection {
   readonly scales: ReadonlyMap<string, Scale>;
 }
 
+export const publishedUnlessSaid: Item["publish"] = { serial: "masked", price: "hidden" };
+
 export function settingsFrom(document: SourceDocument): Settings {
   const raw = document.data as RawSettings;
   return {
@@ -87,7 +89,7 @@ export function settingsFrom(document: SourceDocument): Settings {
     confidence: raw.confidence ?? 0.95,
     watching: asDate(raw.watching),
     scale: raw.scale ?? "universal",
-    publish: { serial: "masked", price: "hidden", ...raw.publish },
+    publish: { ...publishedUnlessSaid, ...raw.publish },
     theme: raw.theme ?? {},
     description: raw.description,
     notice: raw.notice,
