@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
 import { reportAsText } from "../diagnostics/report.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
@@ -16,7 +16,7 @@ export interface KnownCollection {
 export function knownCollection(root: string, err: (text: string) => void): KnownCollection | null {
   const read = readCollection(root);
   const { collection, diagnostics } = buildCollection(read, recordValidator());
-  const errors = [...read.diagnostics, ...diagnostics].filter(({ severity }) => severity === "error");
+  const errors = [...read.diagnostics, ...diagnostics].filter(isError);
   if (collection) return { read, collection, errors };
   err(reportAsText(errors, read.files.length));
   return null;

@@ -1,3 +1,4 @@
+import { isError } from "../diagnostics/diagnostic.ts";
 import { reportAsText } from "../diagnostics/report.ts";
 import { type LoadedCollection, loadCollection } from "../site/load-collection.ts";
 
@@ -5,12 +6,7 @@ import { type LoadedCollection, loadCollection } from "../site/load-collection.t
 export function soundCollection(root: string, err: (text: string) => void): LoadedCollection["sound"] {
   const { sound, diagnostics, filesRead } = loadCollection(root);
   if (sound) return sound;
-  err(
-    reportAsText(
-      diagnostics.filter(({ severity }) => severity === "error"),
-      filesRead,
-    ),
-  );
+  err(reportAsText(diagnostics.filter(isError), filesRead));
   err("Nothing is told of a collection that has errors. Mend them first.");
   return null;
 }

@@ -14,6 +14,9 @@ export interface Diagnostic extends Place {
   readonly frame: string;
 }
 
+/** Whether it keeps the site from being built. */
+export const isError = ({ severity }: Diagnostic): boolean => severity === "error";
+
 export interface Finding {
   readonly found: string;
   readonly expected: string;

@@ -1,19 +1,17 @@
-import type { Diagnostic } from "./diagnostic.ts";
+import { type Diagnostic, isError } from "./diagnostic.ts";
 import { visible } from "./visible-text.ts";
 
 /** "1 file", "2 files". */
 export const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
 
 export function tally(diagnostics: readonly Diagnostic[]): { errors: number; warnings: number } {
-  const errors = diagnostics.filter((each) => each.severity === "error").length;
+  const errors = diagnostics.filter(isError).length;
   return { errors, warnings: diagnostics.length - errors };
 }
 
 /** Errors come last, where a terminal leaves its reader: a few hundred warnings would hide them. */
 export function reportAsText(diagnostics: readonly Diagnostic[], filesRead: number): string {
-  const inOrder = [...diagnostics].sort(
-    (a, b) => Number(a.severity === "error") - Number(b.severity === "error"),
-  );
+  const inOrder = [...diagnostics].sort((a, b) => Number(isError(a)) - Number(isError(b)));
   const blocks = inOrder.map((each) => {
     const frame = each.frame.replace(/^/gm, "  ");
     return `${visible(each.file)}:${each.line}:${each.column}  ${each.severity}  ${each.code}\n  ${each.message}\n${frame}\n`;

@@ -1,3 +1,4 @@
+import { isError } from "../diagnostics/diagnostic.ts";
 import { addUnder } from "../lists/grouping.ts";
 import { recordsIn } from "../source/read-records.ts";
 import { type RecordText, recordText } from "../source/read-texts.ts";
@@ -23,7 +24,7 @@ const inWords = ["condition", "note"] as const;
 export const cutLog: LogCutter = (log, familyOf) => {
   const read = recordsIn({ texts: [log], files: [log], beside: new Set(), diagnostics: [] });
   const told = [...read.diagnostics, ...read.tables.flatMap(({ table }) => table.diagnostics)];
-  if (told.some(({ severity }) => severity === "error")) return null;
+  if (told.some(isError)) return null;
   const shares = new Map<string, string[]>();
   const words = new Map<string, string[]>();
   const dates = new Set<string>();

@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience, PublishedCollection } from "../publication/published.ts";
 import { readTexts } from "../source/read-texts.ts";
@@ -42,7 +42,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
     published,
     files.map(({ address }) => address),
   );
-  if (whole.diagnostics.some(({ severity }) => severity === "error")) return problems([]);
+  if (whole.diagnostics.some(isError)) return problems([]);
   const ofWhole = whole.pages.map((page): SiteFiles => {
     const made = page.make();
     return { files: [{ kind: "page", address: page.address, make: () => made }], site: whole.siteOf(made) };

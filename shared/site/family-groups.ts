@@ -1,6 +1,7 @@
 import { comparedVariants } from "../assessments/item-comparison.ts";
 import { type YearsWatched, yearsWatched } from "../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../dates/edtf-interval.ts";
+import { isError } from "../diagnostics/diagnostic.ts";
 import { addUnder, grouping } from "../lists/grouping.ts";
 import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
@@ -93,7 +94,7 @@ export function formerIds({ file, text }: RecordText): string[] {
  * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
  */
 export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): GroupedCollection | null {
-  if (texts.diagnostics.some(({ severity }) => severity === "error")) return null;
+  if (texts.diagnostics.some(isError)) return null;
   const ofKind = (...kinds: string[]) => texts.texts.filter(({ kind }) => kinds.includes(kind));
 
   const families = new Map(ofKind("family").map((text) => [text.id, text]));

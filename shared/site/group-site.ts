@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { assessCollection } from "../assessments/assess-collection.ts";
 import { concernsOf } from "../assessments/concerns.ts";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
 import { type CollectionIndex, indexCollection } from "../pages/collection-index.ts";
 import { familyData } from "../pages/data/family-data.ts";
 import { iiifManifest } from "../pages/data/iiif-manifest.ts";
@@ -55,13 +55,10 @@ export interface SoundGroup {
 }
 
 /** The first twelve hexadecimal digits of the SHA-256 (FIPS 180-4) of a text: what tells one version from others. */
-export const versionOf = (text: string): string =>
+export const citedVersion = (text: string): string =>
   createHash("sha256").update(text).digest("hex").slice(0, 12);
 
 const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false, refused });
-
-const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
-  diagnostics.some(({ severity }) => severity === "error");
 
 /** Content → records → assessments → publication → pages, for one group of families. */
 export async function groupSite(
@@ -78,7 +75,7 @@ export async function groupSite(
   const own = [...shared, ...group.texts];
   const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
   const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
-  if (!collection || hasErrors([...read.diagnostics, ...diagnostics])) return unsound([]);
+  if (!collection || [...read.diagnostics, ...diagnostics].some(isError)) return unsound([]);
   const assessments = assessCollection(collection, { watched, compared: group.compared });
   const published = publishCollection(collection, assessments, frame.audience, words, frame.hidden);
   const found = [
@@ -87,7 +84,7 @@ export async function groupSite(
     ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
     ...(await momentsAfterEnd(frame.root, collection.items.values())),
   ];
-  if (hasErrors(found)) return unsound([]);
+  if (found.some(isError)) return unsound([]);
   const isShown = (id: string) => only === undefined || id === only;
   const media = await collectionMedia(
     frame.root,
@@ -97,11 +94,11 @@ export async function groupSite(
     onPhotographs,
   );
   const refused = refusedFiles({ collection }, media.refused);
-  if (hasErrors(refused)) return unsound(refused);
+  if (refused.some(isError)) return unsound(refused);
 
   const versions = new Map<string, string>();
   const recorded: Recorded = (file) => {
-    versions.set(file.address, versionOf(file.text));
+    versions.set(file.address, citedVersion(file.text));
     return { kind: "text", ...file };
   };
   const index = indexCollection(published, words, media, versions, itemCount);

@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { Audience } from "../publication/published.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
@@ -76,7 +76,7 @@ export class SiteBuild {
       toldOf,
       kept.flatMap(({ addresses }) => addresses),
     );
-    if (whole.diagnostics.some(({ severity }) => severity === "error")) return null;
+    if (whole.diagnostics.some(isError)) return null;
     const pageKeys = await this.#writeWhole(whole);
     if (this.#into.isUsed) this.#writer.sweep(this.#standing.spareAddresses);
     const ofGroups = new Set(kept.flatMap((group) => group.warnings)).size;

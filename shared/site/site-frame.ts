@@ -1,7 +1,7 @@
 import path from "node:path";
 import type { Site } from "../../templates/render-page.ts";
 import { type Templates, templates } from "../../templates/templates.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
 import { checkSettings } from "../publication/check-settings.ts";
 import { type HiddenSerial, hiddenSerials } from "../publication/masking.ts";
 import { publishCollection } from "../publication/publish-collection.ts";
@@ -62,7 +62,7 @@ export async function siteFrame(
   });
   const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
   const found = [...read.diagnostics, ...diagnostics, ...misplacedTemplates(root)];
-  if (!collection || found.some(({ severity }) => severity === "error")) return null;
+  if (!collection || found.some(isError)) return null;
   const settingsDocument = read.records.find(({ kind }) => kind === "collection")?.document;
   if (settingsDocument) found.push(...checkSettings(collection, settingsDocument));
   const words = wordsFor(collection.settings.language);

@@ -13,7 +13,7 @@ import { fieldReference } from "../publication/field-reference.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
-import { versionOf } from "./group-site.ts";
+import { citedVersion } from "./group-site.ts";
 import { type LastSearch, type PackedFile, searchFiles } from "./search-files.ts";
 import type { SiteFile } from "./site-file.ts";
 import type { SiteFrame } from "./site-frame.ts";
@@ -56,7 +56,7 @@ export function wholeSite(
     listed,
   };
   const articles = collection.articles.map((article) => articleData(article, index));
-  for (const { address, text } of articles) versions.set(address, versionOf(text));
+  for (const { address, text } of articles) versions.set(address, citedVersion(text));
   const pages = wholePages(
     index,
     collection.settings.fieldReference ? fieldReference(readRecordSchemas(), words.pages.fields.takes) : null,

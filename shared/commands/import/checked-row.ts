@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../../diagnostics/diagnostic.ts";
 import { addUnder } from "../../lists/grouping.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import type { ReadRow, RowProblem } from "./read-row.ts";
@@ -54,7 +54,7 @@ export function rowDocuments(): RowDocuments {
     errorsByRow(diagnostics, isOurs) {
       const byRow = new Map<number, RowProblem[]>();
       for (const each of diagnostics) {
-        if (each.severity !== "error" || !isOurs(each.file)) continue;
+        if (!isError(each) || !isOurs(each.file)) continue;
         const problem = { field: fields[each.column - 1] ?? "", reason: each.message };
         addUnder(byRow, each.line, problem);
       }

@@ -1,5 +1,6 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { isError } from "../../diagnostics/diagnostic.ts";
 import { nearestSuggestion, suggestion } from "../../diagnostics/nearest-name.ts";
 import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
@@ -194,9 +195,7 @@ export const newRecord: Command = {
     const collection = knownCollection(root, err);
     if (!collection) return 1;
     const { text, next, ...record } = kind.make(id, values, collection, todayHere());
-    const problems = recordProblems(collection.read, record, text).filter(
-      ({ severity }) => severity === "error",
-    );
+    const problems = recordProblems(collection.read, record, text).filter(isError);
     if (problems.length > 0) {
       err(`${reportAsText(problems, 1)}\nNothing was written.`);
       return 2;

@@ -51,7 +51,7 @@ function addressAsked(target: string): URL | null {
   return url?.pathname.startsWith("//") ? null : url;
 }
 
-const versionOf = (html: string): string => createHash("sha1").update(html).digest("base64url");
+const htmlVersion = (html: string): string => createHash("sha1").update(html).digest("base64url");
 
 /**
  * A host for the site that stands at `site`, with what was made over it since, which tells open pages when they are to be
@@ -88,7 +88,7 @@ export function createPreviewServer(
   function versionAt(pathname: string): string | number {
     try {
       const page = pageAt(pathname);
-      return page ? versionOf(page.html) : state.build;
+      return page ? htmlVersion(page.html) : state.build;
     } catch {
       // Its folder is being put in the place of another.
       return state.build;
@@ -110,7 +110,7 @@ export function createPreviewServer(
   function sendPage(response: ServerResponse, { html, status }: { html: string; status: number }): void {
     const added =
       '<link rel="stylesheet" href="/__fittedcase/preview.css">' +
-      `<script type="module" src="/__fittedcase/preview.js" data-build="${versionOf(html)}"></script>`;
+      `<script type="module" src="/__fittedcase/preview.js" data-build="${htmlVersion(html)}"></script>`;
     const end = html.lastIndexOf("</body>");
     response.writeHead(status, { "content-type": "text/html; charset=utf-8", "cache-control": "no-store" });
     response.end(end < 0 ? html + added : html.slice(0, end) + added + html.slice(end));

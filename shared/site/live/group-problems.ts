@@ -1,4 +1,4 @@
-import { type Diagnostic, inReadingOrder } from "../../diagnostics/diagnostic.ts";
+import { type Diagnostic, inReadingOrder, isError } from "../../diagnostics/diagnostic.ts";
 import { buildCollection } from "../../records/build-collection.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
@@ -15,8 +15,6 @@ export function groupProblems(group: FamilyGroup, { grouped, texts }: LiveSource
   const { diagnostics } = buildCollection(read, recordValidator(), grouped.itemCount);
   const files = new Set(group.texts.flatMap(({ kind, file }) => (kind === "sightings" ? [] : file)));
   return inReadingOrder(
-    [...read.diagnostics, ...diagnostics].filter(
-      ({ severity, file }) => severity === "error" && files.has(file),
-    ),
+    [...read.diagnostics, ...diagnostics].filter((each) => isError(each) && files.has(each.file)),
   );
 }

@@ -1,3 +1,4 @@
+import { isError } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
@@ -68,7 +69,7 @@ export class LiveWhole {
     this.#isStale = false;
     const whole = wholeSite(frame, listed, toldOf, addresses, this.#search);
     this.#remember(whole.searchFiles);
-    if (whole.diagnostics.some(({ severity }) => severity === "error")) {
+    if (whole.diagnostics.some(isError)) {
       this.#isRefused = true;
       return;
     }

@@ -11,7 +11,7 @@ import {
   writeSync,
 } from "node:fs";
 import path from "node:path";
-import type { Diagnostic } from "../../../diagnostics/diagnostic.ts";
+import { type Diagnostic, isError } from "../../../diagnostics/diagnostic.ts";
 import { buildCollection } from "../../../records/build-collection.ts";
 import type { Collection } from "../../../records/collection.ts";
 import type { CollectionFile } from "../../../source/collection-files.ts";
@@ -36,7 +36,7 @@ export function benchReference(root: string): BenchReference {
   return {
     read,
     collection,
-    problems: [...read.diagnostics, ...diagnostics].filter(({ severity }) => severity === "error"),
+    problems: [...read.diagnostics, ...diagnostics].filter(isError),
     items: read.files.filter(({ kind }) => kind === "item"),
   };
 }
@@ -53,12 +53,12 @@ export interface BenchRecord {
   readonly problems: readonly Diagnostic[];
 }
 
-export const versionOf = (text: string): string =>
+export const recordVersion = (text: string): string =>
   createHash("sha256").update(text).digest("hex").slice(0, 20);
 
 /** What is wrong with a text of an item's, were it in the file. */
 export const problemsOf = (reference: BenchReference, file: CollectionFile, text: string): Diagnostic[] =>
-  recordProblems(reference.read, file, text).filter(({ severity }) => severity === "error");
+  recordProblems(reference.read, file, text).filter(isError);
 
 /** An item's file as it can be read, not yet held against its reference: a list of ten thousand is read so. */
 export function readBenchRecord(root: string, file: CollectionFile): BenchRecord {
@@ -66,7 +66,7 @@ export function readBenchRecord(root: string, file: CollectionFile): BenchRecord
   if (text === null) return { file, text: "", version: "", data: {}, problems: diagnostics };
   const { document, diagnostics: problems } = markdownRecord(file.file, text);
   const data = (document?.data ?? {}) as BenchRecord["data"];
-  return { file, text, version: versionOf(text), data, problems };
+  return { file, text, version: recordVersion(text), data, problems };
 }
 
 /** The record of an id, with all that is wrong with it; null where there is none. */
@@ -95,7 +95,7 @@ export function writeRecord(root: string, { file, version }: BenchRecord, text: 
       closeSync(descriptor);
     }
     const now = readTextFile(root, file.file).text;
-    if (now === null || versionOf(now) !== version) return false;
+    if (now === null || recordVersion(now) !== version) return false;
     renameSync(aside, full);
     return true;
   } finally {

@@ -1,6 +1,6 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { groupsInOrder } from "../../groups-in-order.ts";
-import { type BenchReference, benchRecord, problemsOf, versionOf, writeRecord } from "./bench-record.ts";
+import { type BenchReference, benchRecord, problemsOf, recordVersion, writeRecord } from "./bench-record.ts";
 import { editedRecord } from "./edited-record.ts";
 import type { Change } from "./edited-yaml.ts";
 import { savedWords } from "./saved-words.ts";
@@ -86,7 +86,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     if (wrong.length > 0) return refuse(422, `Not saved. ${wrong.map(({ message }) => message).join(" ")}`);
     if (!writeRecord(root, record, edited))
       return refuse(409, "Not saved: the file was changed elsewhere meanwhile.");
-    return { status: 200, ...done(), version: versionOf(edited) };
+    return { status: 200, ...done(), version: recordVersion(edited) };
   }
   return refuse(
     422,
