@@ -18,8 +18,9 @@ import type { Path } from "./document.ts";
 import { yamlFaults } from "./yaml-faults.ts";
 
 /**
- * Numbers are only what reads back as it was typed: a serial `0118`, a date `1931-03` or `12E4` stays text,
- * and so does an integer too large for a double.
+ * A whole number is only what reads back as it was typed: a serial `0118`, a date `1931-03` or `12E4` stays text, and so
+ * does an integer too large for a double. A decimal may end in noughts, since prices do: `1.50` is the number 1.5, and
+ * where it is a serial it is put in quotes.
  */
 const faithfulInteger = new yaml.Type("tag:yaml.org,2002:int", {
   kind: "scalar",

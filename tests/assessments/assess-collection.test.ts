@@ -106,6 +106,23 @@ describe("two items that are held to be one example", () => {
   });
 });
 
+describe("an item that is an example of its own", () => {
+  // Gower (1971), by hand: both bodies are there; the tray of one is gone, as the log alone says, and the other's is there.
+  it("is likened by what the log tells of it, too", () => {
+    const { comparisons } = assessCollection(
+      collection({
+        variants: [variant("a", { parts: [part("body"), part("tray")] })],
+        items: [
+          item("east", { serial: "5", parts: parts({ body: "present" }) }),
+          item("west", { parts: parts({ body: "present", tray: "present" }) }),
+        ],
+        sightings: [sighting({ serial: "5", absent: ["tray"] })],
+      }),
+    );
+    expect(comparisons).toMatchObject([{ likeness: 0.5, compared: { parts: ["body", "tray"] } }]);
+  });
+});
+
 describe("an item that is not counted in the census", () => {
   const reference = variant("a", { parts: [part("body"), part("tray")] });
   const given = collection({
