@@ -22,5 +22,9 @@ export interface ImageFile {
   readonly height: number;
 }
 
+/** The address of the largest file that everything can show. */
+export const largestJpeg = ({ sources, fallback }: ImageSet): string =>
+  sources.find(({ type }) => type === "image/jpeg")?.files.at(-1)?.address ?? fallback.address;
+
 /** By the photograph's path relative to the root. */
 export type Images = ReadonlyMap<string, ImageSet>;

@@ -1,6 +1,6 @@
 import type { PublishedArticle } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
-import { type CiteView, citeView } from "./cite-view.ts";
+import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { firstSentence } from "./family-page.ts";
 import { linkedData } from "./linked-data.ts";
@@ -28,7 +28,6 @@ export interface ArticlePage extends PageHead {
   readonly bibliography: readonly SourceEntry[];
   readonly others: readonly Link[];
   readonly cite: CiteView;
-  readonly data: Link;
 }
 
 export interface ArticlesPage extends PageHead {
@@ -55,7 +54,6 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
   const notes = gatherNotes();
   const blocks = articleBlocks(article.text, { page: address, below: 1, index, notes });
   const bibliography = notes.bibliography(index);
-  const data = { address: addresses.articleData(article.id), name: `${article.id}.json` };
   return {
     kind: "article",
     address,
@@ -92,11 +90,10 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
         authors: article.authors,
         updated: article.updated,
         address,
-        data,
+        data: [dataLink(addresses.articleData(article.id))],
       },
       index,
     ),
-    data,
   };
 }
 

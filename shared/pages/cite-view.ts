@@ -8,30 +8,56 @@ export interface CiteView {
   readonly bibtex: string;
   /** CSL-JSON 1.0. */
   readonly csl: string;
-  /** The beginning of the SHA-256 of the page's data file. */
+  /** The beginning of the SHA-256 of the page's own data file. */
   readonly version: string | null;
+  /** The files that have every figure of the page, its own first. */
+  readonly data: readonly Link[];
 }
 
-interface Cited {
+export interface Cited {
   readonly id: string;
   readonly title: string;
   readonly authors: readonly string[];
   /** When it was last revised, where that is known; the day of a build is never a date of the record. */
   readonly updated: string | null;
   readonly address: string;
-  readonly data: Link;
+  /** The files that have every figure of the page, its own first. */
+  readonly data: readonly [own: Link, ...Link[]];
 }
 
 const plainDate = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
+
+/** A date as bibliographies have it: one day, month or year, or two with all between them; nearly, or for certain. */
+interface CitedDate {
+  readonly parts: readonly (readonly number[])[];
+  readonly isCirca: boolean;
+}
+
+/** Null where an EDTF date says something that bibliographies cannot. */
+function citedDate(edtf: string): CitedDate | null {
+  const parts = edtf
+    .replaceAll(/[?~%]/g, "")
+    .split("/")
+    .map(
+      (date) =>
+        plainDate
+          .exec(date)
+          ?.slice(1)
+          .flatMap((part) => (part ? Number(part) : [])) ?? [],
+    );
+  if (parts.some((part) => part.length === 0)) return null;
+  return { parts, isCirca: /[?~%]/.test(edtf) };
+}
+
 const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 
 export function citeView(cited: Cited, { collection, words, versions }: CollectionIndex): CiteView {
   const { settings } = collection;
   const say = words.pages.cite;
   const url = absoluteAddress(settings.url, cited.address);
-  const version = versions.get(cited.data.address) ?? null;
-  const date = cited.updated === null ? null : plainDate.exec(cited.updated);
-  const facts = { ...cited, url, version, year: date?.[1], month: date?.[2], day: date?.[3] };
+  const version = versions.get(cited.data[0].address) ?? null;
+  const date = cited.updated === null ? null : citedDate(cited.updated);
+  const facts = { ...cited, url, version, date };
   return {
     text: [
       cited.authors.length === 0 ? null : words.pages.list(cited.authors),
@@ -47,15 +73,20 @@ export function citeView(cited: Cited, { collection, words, versions }: Collecti
     bibtex: bibtex(facts, settings, say.version),
     csl: JSON.stringify([csl(facts, settings, words)], null, 2),
     version,
+    data: cited.data,
   };
 }
+
+/** The data file of a record, named as it is called in its folder. */
+export const dataLink = (address: string): Link => ({
+  address,
+  name: address.slice(address.lastIndexOf("/") + 1),
+});
 
 interface Facts extends Cited {
   readonly url: string;
   readonly version: string | null;
-  readonly year: string | undefined;
-  readonly month: string | undefined;
-  readonly day: string | undefined;
+  readonly date: CitedDate | null;
 }
 
 type Settings = CollectionIndex["collection"]["settings"];
@@ -74,10 +105,11 @@ const texName = (name: string): string => (/\sand\s/i.test(name) ? `{${tex(name)
 
 /** An entry of the type that every BibTeX style knows; the double braces keep the title as it is written. */
 function bibtex(
-  { id, title, authors, url, version, year, month }: Facts,
+  { id, title, authors, url, version, date }: Facts,
   { title: collection, publisher }: Settings,
   versionText: (version: string) => string,
 ): string {
+  const [year, month] = date?.parts.at(-1) ?? [];
   const fields: readonly (readonly [string, string | undefined | null])[] = [
     ["author", authors.length === 0 ? null : `{${authors.map(texName).join(" and ")}}`],
     ["title", `{{${tex(title)}}}`],
@@ -88,8 +120,8 @@ function bibtex(
         .map((each) => tex(each))
         .join(", ")}}`,
     ],
-    ["year", year && `{${year}}`],
-    ["month", month && months[Number(month) - 1]],
+    ["year", year === undefined ? null : `{${year}}`],
+    ["month", month === undefined ? null : months[month - 1]],
     ["note", version && `{${tex(versionText(version))}}`],
     ["url", `{${url}}`],
   ];
@@ -98,13 +130,15 @@ function bibtex(
 }
 
 function csl(
-  { id, title, authors, url, version, updated, year, month, day }: Facts,
+  { id, title, authors, url, version, updated, date }: Facts,
   { title: collection, publisher, language }: Settings,
   words: CollectionIndex["words"],
 ): Readonly<Record<string, unknown>> {
-  const parts = [year, month, day].filter((part) => part !== undefined).map(Number);
-  const issued =
-    updated === null ? null : parts.length > 0 ? { "date-parts": [parts] } : { literal: words.date(updated) };
+  const issued = date
+    ? { "date-parts": date.parts, ...(date.isCirca ? { circa: true } : {}) }
+    : updated === null
+      ? null
+      : { literal: words.date(updated) };
   const fields = {
     id,
     type: "webpage",

@@ -9,7 +9,7 @@ export interface CollectionIndex extends Lookup, Media {
   readonly words: Words;
   /** How each source is cited in short. */
   readonly shortReferences: ReadonlyMap<string, ShortReference>;
-  /** Of each data file, by its address, what tells this version of it from others. */
+  /** Of each data file, and of the figures in that of a variant, what tells this version from others; by address. */
   readonly versions: ReadonlyMap<string, string>;
   /** The pairs of items that have a page, by their ids: "a b". */
   readonly pairs: ReadonlySet<string>;

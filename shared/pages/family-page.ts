@@ -1,7 +1,7 @@
 import type { ComparisonRow, PublishedFamily, PublishedHazard } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
-import { type CiteView, citeView } from "./cite-view.ts";
+import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { serialsOfFamily } from "./drawings.ts";
 import { type FamilyKeyView, familyKeyView } from "./family-key-view.ts";
@@ -59,7 +59,6 @@ export interface FamilyPage extends PageHead {
   }[];
   readonly sources: readonly Link[];
   readonly cite: CiteView;
-  readonly data: Link;
 }
 
 export interface FamiliesPage extends PageHead {
@@ -78,7 +77,6 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
   const { pages } = words;
   const say = pages.family;
   const address = addresses.family(family.id);
-  const data = { address: addresses.familyData(family.id), name: `${family.id}.json` };
   const description =
     family.description === null ? say.description : plainText(family.description, { index });
   const table = (differs: boolean): ComparisonTable =>
@@ -139,8 +137,20 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
     sources: [...new Set([...family.sources, ...citedIn(family.description)])].map((id) =>
       sourceLink(id, index),
     ),
-    cite: citeView({ id: family.id, title: family.name, authors: [], updated: null, address, data }, index),
-    data,
+    cite: citeView(
+      {
+        id: family.id,
+        title: family.name,
+        authors: [],
+        updated: null,
+        address,
+        data: [
+          dataLink(addresses.familyData(family.id)),
+          ...members.map(({ id }) => dataLink(addresses.variantData(id))),
+        ],
+      },
+      index,
+    ),
   };
 }
 

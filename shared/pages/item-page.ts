@@ -2,7 +2,7 @@ import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedItem, PublishedVariant } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import { addresses } from "./addresses.ts";
-import { type CiteView, citeView } from "./cite-view.ts";
+import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
 import { hasDisplayCard } from "./display-card-page.ts";
@@ -100,7 +100,6 @@ export interface ItemPage extends PageHead {
   readonly allSiblings: Link;
   readonly sources: readonly Link[];
   readonly cite: CiteView;
-  readonly data: Link;
   readonly displayCard: Link | null;
   /** The photographs for other programs, where there are any. */
   readonly manifest: Link | null;
@@ -120,12 +119,23 @@ function rangeOf(
   return interval(numbers.count(figure.low), numbers.count(figure.high));
 }
 
+/** schema.org; null where it is not to be had, or nobody says for how much. */
+const offerOf = ({ status, price }: PublishedItem, url: string) =>
+  status === "offered" && price
+    ? {
+        "@type": "Offer",
+        url,
+        price: price.amount,
+        priceCurrency: price.currency,
+        availability: "https://schema.org/InStock",
+      }
+    : null;
+
 export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage {
   const { collection, words, variants } = index;
   const { numbers, pages } = words;
   const say = pages.item;
   const address = addresses.item(item.id);
-  const data = { address: addresses.itemData(item.id), name: `${item.id}.json` };
   const variant = variants.get(item.variant.id);
   const completeness = completenessView(item, index);
   const identity = identityView(item, index);
@@ -171,6 +181,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       category: item.variant.name,
       serialNumber: item.serial === null || isMasked(item.serial) ? null : item.serial,
       isVariantOf: familyGroup(collection, item.family),
+      offers: offerOf(item, absoluteAddress(collection.settings.url, address)),
       subjectOf: {
         "@type": "Dataset",
         name: item.title,
@@ -247,10 +258,16 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     allSiblings: { address: addresses.itemsOfVariant(item.variant.id), name: say.allOfVariant },
     sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
     cite: citeView(
-      { id: item.id, title: item.title, authors: [], updated: item.updated, address, data },
+      {
+        id: item.id,
+        title: item.title,
+        authors: [],
+        updated: item.updated,
+        address,
+        data: [dataLink(addresses.itemData(item.id)), dataLink(addresses.variantData(item.variant.id))],
+      },
       index,
     ),
-    data,
     displayCard: hasDisplayCard(item, index)
       ? { address: addresses.displayCard(item.id), name: pages.displayCard.link }
       : null,

@@ -1,4 +1,4 @@
-import type { ImageSet, Images } from "../images/image-set.ts";
+import { type ImageSet, type Images, largestJpeg } from "../images/image-set.ts";
 import { addUnder } from "../lists/grouping.ts";
 import { calloutMarks } from "../plots/callout-marks.ts";
 import type { PublishedItem } from "../publication/published.ts";
@@ -38,12 +38,11 @@ export function photoViews(
     const place = at + 1;
     const id = `photograph-${place}`;
     const callouts = photo.callouts.map((callout, index) => ({ ...callout, number: index + 1 }));
-    const jpegs = image.sources.find(({ type }) => type === "image/jpeg");
     return {
       place,
       id,
       image,
-      largest: jpegs?.files.at(-1)?.address ?? image.fallback.address,
+      largest: largestJpeg(image),
       alt: photo.alt,
       caption: photo.caption,
       marks: calloutMarks(callouts, image),

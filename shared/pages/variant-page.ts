@@ -4,7 +4,7 @@ import type { variantPlots } from "../publication/references/plot-at.ts";
 import { markOfSet } from "../publication/set-place.ts";
 import { addresses } from "./addresses.ts";
 import { entriesOnPage } from "./catalogue-page.ts";
-import { type CiteView, citeView } from "./cite-view.ts";
+import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
 import { type EntryView, entryView } from "./entry-view.ts";
@@ -92,7 +92,6 @@ export interface VariantPage extends PageHead {
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
   readonly cite: CiteView;
-  readonly data: Link;
 }
 
 export interface SerialRow {
@@ -127,7 +126,6 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
   const { numbers, pages } = words;
   const say = pages.variant;
   const address = addresses.variant(variant.id);
-  const data = { address: addresses.variantData(variant.id), name: `${variant.id}.json` };
   const issued = variant.issued && words.date(variant.issued);
   const family = families.get(variant.family.id);
   const { rarity } = variant;
@@ -247,7 +245,16 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         ...citedIn(variant.note),
       ]),
     ].map((id) => sourceLink(id, index)),
-    cite: citeView({ id: variant.id, title: variant.name, authors: [], updated: null, address, data }, index),
-    data,
+    cite: citeView(
+      {
+        id: variant.id,
+        title: variant.name,
+        authors: [],
+        updated: null,
+        address,
+        data: [dataLink(addresses.variantData(variant.id))],
+      },
+      index,
+    ),
   };
 }

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { assessCollection } from "../assessments/assess-collection.ts";
 import { concernsOf } from "../assessments/concerns.ts";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
@@ -8,7 +7,7 @@ import { familyData } from "../pages/data/family-data.ts";
 import { iiifManifest } from "../pages/data/iiif-manifest.ts";
 import { itemData } from "../pages/data/item-data.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
-import { variantData } from "../pages/data/variant-data.ts";
+import { variantData, variantFigures } from "../pages/data/variant-data.ts";
 import { listFamilies } from "../pages/listed/list-families.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import { familyPages, itemPages } from "../pages/site-pages.ts";
@@ -21,6 +20,7 @@ import type { Sighting } from "../records/sighting.ts";
 import { recordsIn } from "../source/read-records.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
+import { citedVersion } from "./cited-version.ts";
 import { type CollectionMedia, collectionMedia } from "./collection-media.ts";
 import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
 import { momentsAfterEnd } from "./moments-after-end.ts";
@@ -53,10 +53,6 @@ export interface SoundGroup {
   /** Those of one item alone, with the photographs and recordings of the group. */
   readonly filesOfItem: (id: string) => Iterable<SiteFile>;
 }
-
-/** The first twelve hexadecimal digits of the SHA-256 (FIPS 180-4) of a text: what tells one version from others. */
-export const citedVersion = (text: string): string =>
-  createHash("sha256").update(text).digest("hex").slice(0, 12);
 
 const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false, refused });
 
@@ -97,6 +93,8 @@ export async function groupSite(
   if (refused.some(isError)) return unsound(refused);
 
   const versions = new Map<string, string>();
+  for (const { address, text } of published.variants.map(variantFigures))
+    versions.set(address, citedVersion(text));
   const recorded: Recorded = (file) => {
     versions.set(file.address, citedVersion(file.text));
     return { kind: "text", ...file };
@@ -147,7 +145,7 @@ type Recorded = (file: OutputFile) => SiteFile;
 
 function* familyFiles(index: CollectionIndex, recorded: Recorded): Generator<SiteFile> {
   const { collection } = index;
-  for (const family of collection.families) yield recorded(familyData(family));
+  for (const family of collection.families) yield recorded(familyData(family, index));
   for (const variant of collection.variants) yield recorded(variantData(variant));
   for (const page of familyPages(index)) yield { kind: "page", ...page };
 }

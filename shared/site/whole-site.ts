@@ -13,7 +13,7 @@ import { fieldReference } from "../publication/field-reference.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { readRecordSchemas } from "../source/record-schemas.ts";
-import { citedVersion } from "./group-site.ts";
+import { citedVersion } from "./cited-version.ts";
 import { type LastSearch, type PackedFile, searchFiles } from "./search-files.ts";
 import type { SiteFile } from "./site-file.ts";
 import type { SiteFrame } from "./site-frame.ts";

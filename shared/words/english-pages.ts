@@ -744,7 +744,7 @@ export const englishPages = {
     csl: "CSL-JSON",
     version: (version: string) => `Version ${version}`,
     versionNote:
-      "The version is the beginning of the SHA-256 of the data file: the same version, the same record.",
+      "The version is the beginning of the SHA-256 of this page's own data file. In it the figures of variants and the photographs have versions of their own: the same version, the same record and figures.",
   },
   missing: {
     title: "Not in this catalogue",

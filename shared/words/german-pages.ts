@@ -745,7 +745,7 @@ export const germanPages: PageWords = {
     csl: "CSL-JSON",
     version: (version) => `Fassung ${version}`,
     versionNote:
-      "Die Fassung ist der Anfang der SHA-256-Summe der Datendatei: gleiche Fassung, gleicher Eintrag.",
+      "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr haben die Zahlen der Varianten und die Fotografien ihre eigenen Fassungen: gleiche Fassung, gleicher Eintrag und gleiche Zahlen.",
   },
   missing: {
     title: "Nicht in diesem Katalog",

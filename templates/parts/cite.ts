@@ -1,15 +1,14 @@
 import type { CiteView } from "../../shared/pages/cite-view.ts";
-import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 export interface Cite {
   readonly cite: CiteView;
-  readonly data: Link;
 }
 
 /** How this page is cited, and where its figures are with all their digits. */
-export function cite({ cite: view, data }: Cite, { words, link }: PageSite): Html {
+export function cite({ cite: view }: Cite, site: PageSite): Html {
+  const { words, templates } = site;
   const { cite: say, item } = words.pages;
   return html`<div><dt>${say.title}</dt><dd>${view.text}
 <details class="cite"><summary>${say.forPrograms}</summary>
@@ -19,5 +18,5 @@ export function cite({ cite: view, data }: Cite, { words, link }: PageSite): Htm
 <pre tabindex="0"><code>${view.csl}</code></pre>
 ${view.version !== null && html`<p class="small">${say.versionNote}</p>`}
 </details></dd></div>
-<div><dt>${item.data}</dt><dd>${item.dataNote} <a href="${link(data.address)}">${data.name}</a></dd></div>`;
+<div><dt>${item.data}</dt><dd>${item.dataNote} ${templates["parts/links"](view.data, site)}</dd></div>`;
 }

@@ -64,7 +64,7 @@ export function dataFilesOf(published: PublishedCollection): OutputFile[] {
     ...dataFiles(index, []),
     ...published.items.map((item) => itemData(item, index)),
     ...published.variants.map(variantData),
-    ...published.families.map(familyData),
+    ...published.families.map((family) => familyData(family, index)),
     ...published.articles.map((article) => articleData(article, index)),
   ];
 }

@@ -10,8 +10,8 @@ const root = writeCollection(
   }),
 );
 
-async function pagesOf(): Promise<Page[]> {
-  const site = await everyFile(root, "public");
+async function pagesOf(of = root): Promise<Page[]> {
+  const site = await everyFile(of, "public");
   if ("problems" in site) throw new Error(JSON.stringify(site.problems));
   return site.parts.flatMap(({ files }) =>
     [...files].flatMap((file) => (file.kind === "page" ? [file.make()] : [])),
@@ -59,4 +59,22 @@ it("what pages tell programs uses each term of schema.org on what has it", async
     },
   });
   expect(outfit?.subjectOf).not.toHaveProperty("contentUrl");
+});
+
+// schema.org, from memory: an Offer has price and priceCurrency (ISO 4217), and its availability is an ItemAvailability.
+it.each([
+  ["offered", "shown", { price: 1800, priceCurrency: "EUR", availability: "https://schema.org/InStock" }],
+  ["offered", "hidden", undefined],
+  ["sold", "shown", undefined],
+])("an outfit that is %s, its price %s, is an offer to programs, or none", async (status, shown, offer) => {
+  const priced = `status: ${status}\nprice: { amount: 1800, currency: EUR }\npublish: { price: ${shown} }`;
+  const of = writeCollection(
+    smallCollection("parts: { p: { name: Peg } }\n", {
+      "content/items/one.md": item(`${priced}\nparts: { p: present }`),
+    }),
+  );
+  const told = (await pagesOf(of)).map(({ linkedData }) => linkedData as Fields | null);
+  const outfit = told.find((each) => each?.["@type"] === "IndividualProduct");
+  if (offer === undefined) expect(outfit).not.toHaveProperty("offers");
+  else expect(outfit?.offers).toEqual({ "@type": "Offer", url: "https://example.org/items/one/", ...offer });
 });

@@ -1,9 +1,11 @@
+import { largestJpeg } from "../../images/image-set.ts";
 import { figureData } from "../../publication/figure-data.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { confidentialView } from "../item-confidential.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
+import { figuresAddress } from "./variant-data.ts";
 
 /** `/data/items/<id>.json`: what the item's page says, to the last digit. Rates of parts are with the variant. */
 export function itemData(item: PublishedItem, index: CollectionIndex): OutputFile {
@@ -17,6 +19,7 @@ export function itemData(item: PublishedItem, index: CollectionIndex): OutputFil
       asCompleteSurvivors: figureData(item.rarity.asCompleteSurvivors),
       asCompleteWait: figureData(item.rarity.asCompleteWait),
     },
+    variant: { ...item.variant, figures: index.versions.get(figuresAddress(item.variant.id)) },
     address: addresses.item(item.id),
     parts: Object.fromEntries(
       parts.map((part) => [
@@ -40,7 +43,10 @@ export function itemData(item: PublishedItem, index: CollectionIndex): OutputFil
       ]),
     ),
     levels,
-    photos: photos.map(({ alt, caption, callouts }) => ({ alt, caption, callouts })),
+    photos: photos.map(({ original, alt, caption, callouts }) => {
+      const image = index.images.get(original);
+      return { ...(image ? { address: largestJpeg(image) } : {}), alt, caption, callouts };
+    }),
     ...(video ? { video: { caption: video.caption, moments: video.moments } } : {}),
     ...(confidential ? { confidential } : {}),
   });

@@ -4,29 +4,41 @@ import { addresses } from "../addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/variants/<id>.json`: the reference, its figures with all their inputs, and the log they rest on. */
-export function variantData(variant: PublishedVariant): OutputFile {
-  const { rarity } = variant;
-  return jsonFile(addresses.variantData(variant.id), {
+export const variantData = (variant: PublishedVariant): OutputFile =>
+  jsonFile(addresses.variantData(variant.id), {
     ...variant,
-    rarity: {
-      ...rarity,
-      made: figureData(rarity.made),
-      coverage: figureData(rarity.coverage),
-      survivors: figureData(rarity.survivors),
-      survivorsTwoList: figureData(rarity.survivorsTwoList),
-      survivalRate: figureData(rarity.survivalRate),
-      parts: figuresData(rarity.parts),
-      appearance: figureData(rarity.appearance),
-      wait: figureData(rarity.wait),
-      levels: Object.fromEntries(
-        Object.entries(rarity.levels).map(([id, { share, survivors, appearance, wait }]) => [
-          id,
-          figuresData({ share, survivors, appearance, wait }),
-        ]),
-      ),
-    },
+    rarity: rarityData(variant),
     address: addresses.variant(variant.id),
     // The rates stand once, under rarity.
     parts: variant.parts.map(({ rate: _, ...part }) => part),
   });
-}
+
+/**
+ * All figures of a variant, as they stand in its data file. The data of whatever page shows them name their version, so
+ * that such a page is another version when they are.
+ */
+export const variantFigures = (variant: PublishedVariant): OutputFile => ({
+  address: figuresAddress(variant.id),
+  text: JSON.stringify(rarityData(variant)),
+});
+
+/** With the place in the file as a JSON Pointer (RFC 6901). */
+export const figuresAddress = (variant: string): string => `${addresses.variantData(variant)}#/rarity`;
+
+const rarityData = ({ rarity }: PublishedVariant) => ({
+  ...rarity,
+  made: figureData(rarity.made),
+  coverage: figureData(rarity.coverage),
+  survivors: figureData(rarity.survivors),
+  survivorsTwoList: figureData(rarity.survivorsTwoList),
+  survivalRate: figureData(rarity.survivalRate),
+  parts: figuresData(rarity.parts),
+  appearance: figureData(rarity.appearance),
+  wait: figureData(rarity.wait),
+  levels: Object.fromEntries(
+    Object.entries(rarity.levels).map(([id, { share, survivors, appearance, wait }]) => [
+      id,
+      figuresData({ share, survivors, appearance, wait }),
+    ]),
+  ),
+});

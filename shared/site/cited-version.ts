@@ -1,0 +1,5 @@
+import { createHash } from "node:crypto";
+
+/** The first twelve hexadecimal digits of the SHA-256 (FIPS 180-4) of a text: what tells one version from others. */
+export const citedVersion = (text: string): string =>
+  createHash("sha256").update(text).digest("hex").slice(0, 12);
