@@ -51,13 +51,27 @@ export function nearestSuggestion(name: string, known: Iterable<string>): string
   return names.length > 0 ? `Did you mean ${names.map((each) => `"${each}"`).join(" or ")}?` : undefined;
 }
 
-/** The same, else the whole choice where it is short enough to read. What is taken already was not meant. */
+/** What had other names before. */
+export interface Renamed {
+  readonly id: string;
+  readonly formerly: readonly string[];
+}
+
+/**
+ * The same, else the whole choice where it is short enough to read. What is taken already was not meant; and what had the
+ * name before is what was meant, whatever else is near.
+ */
 export function suggestion(
   name: string,
-  known: Iterable<string>,
+  known: Iterable<string | Renamed>,
   isTaken: (known: string) => boolean = () => false,
 ): string | undefined {
-  const all = [...known];
+  const all: string[] = [];
+  for (const each of known) {
+    if (typeof each === "string") all.push(each);
+    else if (each.formerly.includes(name)) return `It is now called "${each.id}".`;
+    else all.push(each.id);
+  }
   const nearest = nearestSuggestion(
     name,
     all.filter((each) => !isTaken(each)),
@@ -66,6 +80,10 @@ export function suggestion(
   if (all.length > 0 && all.length <= 12) return `Known: ${all.join(", ")}.`;
   return undefined;
 }
+
+/** The name that a remedy says something bears now. */
+export const nowCalled = (remedy: string | null): string | undefined =>
+  remedy === null ? undefined : /^It is now called "([^"]+)"\.$/.exec(remedy)?.[1];
 
 /** The name that a remedy of the form above suggests, where it is the only one. */
 export function onlySuggested(remedy: string | null): string | undefined {

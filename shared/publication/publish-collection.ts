@@ -157,6 +157,7 @@ export function publishCollection(
     comparison: assessments.families.get(family.id)?.comparison.rows ?? [],
     key: assessments.families.get(family.id)?.key ?? noKey,
     sources: family.sources,
+    formerly: family.formerly,
   }));
 
   const scale = collection.scales.get(settings.scale);

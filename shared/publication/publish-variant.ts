@@ -140,6 +140,7 @@ export function publishVariant(
     reallocation: assessment.reallocation,
     hazards: assessment.hazards.map(hazard),
     sources: variant.sources,
+    formerly: variant.formerly,
     sightings: sightings.map((row) => publishSighting(row, shown)),
     items,
   };

@@ -344,6 +344,7 @@ export interface PublishedVariant {
   readonly reallocation: PublishedReallocation | null;
   readonly hazards: readonly PublishedHazard[];
   readonly sources: readonly string[];
+  readonly formerly: readonly string[];
   readonly sightings: readonly PublishedSighting[];
   readonly items: readonly Reference[];
 }
@@ -365,6 +366,7 @@ export interface PublishedFamily {
   readonly comparison: readonly ComparisonRow[];
   readonly key: FamilyKey;
   readonly sources: readonly string[];
+  readonly formerly: readonly string[];
 }
 
 export interface PublishedSource {

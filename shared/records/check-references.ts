@@ -56,18 +56,14 @@ export function checkReferences(collection: Collection, around: Surroundings): D
       checkSource(collection, report, family.document, ["sources", at], id);
   }
   for (const variant of collection.variants.values()) checkVariant(collection, report, variant);
-  const addresses = new Map<string, string>(
-    [...collection.items.keys()].map((id) => [id, `the item "${id}"`]),
-  );
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
     checkPrivate(report, item);
-    checkFormerAddresses(addresses, report, item, item.formerly);
   }
-  const articleAddresses = new Map([...collection.articles.keys()].map((id) => [id, `the article "${id}"`]));
-  for (const article of collection.articles.values()) {
-    checkFormerAddresses(articleAddresses, report, article, article.formerly);
-  }
+  checkFormerAddresses("item", collection.items, report);
+  checkFormerAddresses("variant", collection.variants, report);
+  checkFormerAddresses("family", collection.families, report);
+  checkFormerAddresses("article", collection.articles, report);
   for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
   checkSerials(collection, report);
   checkExamples(collection, report);
@@ -75,19 +71,23 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   return diagnostics;
 }
 
-function checkFormerAddresses(
-  taken: Map<string, string>,
-  report: Report,
-  record: { id: string; document: SourceDocument },
-  formerly: readonly string[],
-) {
-  for (const [at, id] of formerly.entries()) {
-    const holder = taken.get(id);
-    if (holder) {
-      report("duplicate-id", record.document, ["formerly", at], {
-        found: `"${id}", which leads to ${holder}`,
-        expected: "an address that nothing else has",
-      });
-    } else taken.set(id, `"${record.id}"`);
+interface Moved {
+  readonly id: string;
+  readonly formerly: readonly string[];
+  readonly document: SourceDocument;
+}
+
+function checkFormerAddresses(kind: string, records: ReadonlyMap<string, Moved>, report: Report) {
+  const taken = new Map([...records.keys()].map((id) => [id, `the ${kind} "${id}"`]));
+  for (const { id, formerly, document } of records.values()) {
+    for (const [at, former] of formerly.entries()) {
+      const holder = taken.get(former);
+      if (holder) {
+        report("duplicate-id", document, ["formerly", at], {
+          found: `"${former}", which leads to ${holder}`,
+          expected: "an address that nothing else has",
+        });
+      } else taken.set(former, `"${id}"`);
+    }
   }
 }

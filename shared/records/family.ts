@@ -20,6 +20,7 @@ export interface Family {
   /** Names of the groups of parts, in the order of unpacking. */
   readonly groups: ReadonlyMap<string, string>;
   readonly sources: readonly string[];
+  readonly formerly: readonly string[];
   readonly document: SourceDocument;
 }
 
@@ -30,6 +31,7 @@ interface RawFamily {
   features?: Record<string, { name: string; values: Typed[]; look?: string; effort?: number; note?: string }>;
   groups?: Record<string, string>;
   sources?: string[];
+  formerly?: string[];
 }
 
 export function familyFrom(id: string, document: SourceDocument): Family {
@@ -47,6 +49,7 @@ export function familyFrom(id: string, document: SourceDocument): Family {
     ),
     groups: new Map(Object.entries(raw.groups ?? {})),
     sources: asList(raw.sources),
+    formerly: asList(raw.formerly),
     document,
   };
 }

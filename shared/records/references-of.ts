@@ -49,7 +49,7 @@ export function referencesOf(intake: Intake): References {
         report("unknown-variant", document, ["variant"], {
           found: `"${id}"`,
           expected: "the id of a variant reference",
-          remedy: suggestion(id, variants.keys()),
+          remedy: suggestion(id, variants.values()),
         });
       }
       return variants.get(id);

@@ -61,6 +61,8 @@ export interface Variant {
   readonly description: string | undefined;
   readonly note: string | undefined;
   readonly sources: readonly string[];
+  /** Its own, and not those of one that it extends. */
+  readonly formerly: readonly string[];
   readonly document: SourceDocument;
 }
 
@@ -103,6 +105,7 @@ interface RawVariant {
   description?: string;
   note?: string;
   sources?: string[];
+  formerly?: string[];
 }
 
 export interface VariantFile {
@@ -199,7 +202,10 @@ export function variantsFrom(
             diagnose("unknown-variant", file.document.locate(["extends"]), {
               found: `"${own.extends}"`,
               expected: "the id of another variant reference",
-              remedy: suggestion(own.extends, byId.keys()),
+              remedy: suggestion(
+                own.extends,
+                files.map(({ id, document }) => ({ id, formerly: formerlyOf(document) })),
+              ),
             }),
           );
         whole = null;
@@ -216,6 +222,8 @@ export function variantsFrom(
   }
   return { variants, diagnostics };
 }
+
+const formerlyOf = ({ data }: SourceDocument): readonly string[] => asList((data as RawVariant).formerly);
 
 function variantOf(file: VariantFile, raw: RawVariant): Variant {
   const made = raw.made ?? undefined;
@@ -245,6 +253,7 @@ function variantOf(file: VariantFile, raw: RawVariant): Variant {
     description: raw.description,
     note: raw.note,
     sources: asList(raw.sources),
+    formerly: formerlyOf(file.document),
     document: file.document,
   };
 }

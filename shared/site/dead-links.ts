@@ -27,16 +27,6 @@ const pageOf: Partial<Record<FileKind, (id: string) => string>> = {
 /** What may be the address of a link, at a glance. */
 const glimpsed = /\](?:\(|:)\s*(?:<([^<>\n]*)|([^\s<>()]+))/g;
 
-const noNames: SiteNames = {
-  items: [],
-  families: [],
-  variants: [],
-  articles: [],
-  pictured: [],
-  held: { families: [], variants: [] },
-  hasFields: false,
-};
-
 /** What the site will have; records are read in full only where what is asked of them cannot be seen at once. */
 function namesOf(texts: readonly RecordText[]): SiteNames {
   const ofKind = (kind: FileKind) => texts.filter((text) => text.kind === kind);
@@ -58,6 +48,21 @@ function namesOf(texts: readonly RecordText[]): SiteNames {
   };
 }
 
+/** The same by the ids that records had before. */
+function formerNamesOf(texts: readonly RecordText[], { pictured, held }: SiteNames): SiteNames {
+  const former = (kind: FileKind, ids?: readonly string[]) =>
+    texts.filter((text) => text.kind === kind && (ids?.includes(text.id) ?? true)).flatMap(formerIds);
+  return {
+    items: former("item"),
+    families: former("family"),
+    variants: former("variant"),
+    articles: former("article"),
+    pictured: former("item", pictured),
+    held: { families: former("family", held.families), variants: former("variant", held.variants) },
+    hasFields: false,
+  };
+}
+
 /** Photographs of an item, and the field reference of a collection, wherever there may be some. */
 const hasPhotos = /^["']?photos["']?[ \t]*:(?![ \t]*(?:\[[ \t]*\]|~|null\b))/m;
 const hasFields = /^["']?field-reference["']?[ \t]*:(?![ \t]*(?:false|~|null)\b)/m;
@@ -68,18 +73,13 @@ const hasFields = /^["']?field-reference["']?[ \t]*:(?![ \t]*(?:false|~|null)\b)
  * that may have such a link is.
  */
 export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
-  const ofKind = (kind: FileKind) => texts.filter((text) => text.kind === kind);
   let known: KnownAddresses | undefined;
   /** Former addresses lead on, but take longer to be known. */
   let withFormer: KnownAddresses | undefined;
   const isThere = (path: string): boolean => {
     known ??= knownAddresses(namesOf(texts));
     if (known.has(path)) return true;
-    withFormer ??= knownAddresses({
-      ...noNames,
-      items: ofKind("item").flatMap(formerIds),
-      articles: ofKind("article").flatMap(formerIds),
-    });
+    withFormer ??= knownAddresses(formerNamesOf(texts, namesOf(texts)));
     return withFormer.has(path);
   };
   const near = (path: string) => known?.near(path);

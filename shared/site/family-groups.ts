@@ -7,7 +7,7 @@ import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
 import { frontMatterOf } from "../source/front-matter.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
-import { markdownRecord } from "../source/record-file.ts";
+import { markdownRecord, yamlRecord } from "../source/record-file.ts";
 import { topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
 import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
@@ -81,11 +81,12 @@ export function serialOf({ file, text }: RecordText): string | undefined {
   return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;
 }
 
-/** The addresses that an item had before; read in full only where there may be some. */
-export function formerIds({ file, text }: RecordText): string[] {
-  if (topWord(frontMatterOf(text), "formerly") === undefined) return [];
-  const data = markdownRecord(file, text).document?.data as { formerly?: unknown } | null | undefined;
-  const former = data?.formerly;
+/** The ids that a record had before; read in full only where there may be some. */
+export function formerIds({ kind, file, text }: RecordText): string[] {
+  const isYaml = kind === "family" || kind === "variant";
+  if (topWord(isYaml ? text : frontMatterOf(text), "formerly") === undefined) return [];
+  const { document } = isYaml ? yamlRecord(file, text) : markdownRecord(file, text);
+  const former = (document?.data as { formerly?: unknown } | null | undefined)?.formerly;
   return Array.isArray(former) ? former.filter((id) => typeof id === "string") : [];
 }
 
@@ -132,13 +133,15 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
   }
 
-  // No two items have one address: those that claim the same are read together, where it is found out.
-  const holders = new Map(familyOfItem);
-  for (const item of items.values()) {
-    for (const id of formerIds(item)) {
-      const holder = holders.get(id);
-      if (holder !== undefined) together.push([familyOf(item), holder]);
-      else holders.set(id, familyOf(item));
+  // No two records have one address: those that claim the same are read together, where it is found out.
+  for (const records of [items, variants, families]) {
+    const holders = new Map([...records].map(([id, record]) => [id, familyOf(record)]));
+    for (const record of records.values()) {
+      for (const id of formerIds(record)) {
+        const holder = holders.get(id);
+        if (holder !== undefined) together.push([familyOf(record), holder]);
+        else holders.set(id, familyOf(record));
+      }
     }
   }
 

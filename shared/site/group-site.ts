@@ -2,11 +2,13 @@ import { assessCollection } from "../assessments/assess-collection.ts";
 import { concernsOf } from "../assessments/concerns.ts";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
 import { type Diagnostic, isError } from "../diagnostics/diagnostic.ts";
+import { addresses } from "../pages/addresses.ts";
 import { type CollectionIndex, indexCollection } from "../pages/collection-index.ts";
 import { familyData } from "../pages/data/family-data.ts";
 import { iiifManifest } from "../pages/data/iiif-manifest.ts";
 import { itemData } from "../pages/data/item-data.ts";
 import type { OutputFile } from "../pages/data/output-file.ts";
+import { atFormerAddresses, familyRedirects, itemRedirects } from "../pages/data/redirects.ts";
 import { variantData, variantFigures } from "../pages/data/variant-data.ts";
 import { listFamilies } from "../pages/listed/list-families.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
@@ -95,11 +97,16 @@ export async function groupSite(
   const versions = new Map<string, string>();
   for (const { address, text } of published.variants.map(variantFigures))
     versions.set(address, citedVersion(text));
-  const recorded: Recorded = (file) => {
-    versions.set(file.address, citedVersion(file.text));
-    return { kind: "text", ...file };
-  };
   const index = indexCollection(published, words, media, versions, itemCount);
+  const making: Making = {
+    index,
+    media,
+    recorded(file) {
+      versions.set(file.address, citedVersion(file.text));
+      return asText(file);
+    },
+    leadOn: frame.assets.leadOn,
+  };
   let listed: readonly ListedFamily[] | undefined;
   return {
     isSound: true,
@@ -113,55 +120,70 @@ export async function groupSite(
     diagnostics: [...found, ...refused],
     hidden: frame.audience === "private" ? [] : hiddenSerials(collection.items.values()),
     *files() {
-      yield* familyFiles(index, recorded);
-      yield* itemFiles(published.items, index, media, recorded);
+      yield* familyFiles(making);
+      yield* itemFiles(published.items, making);
       yield* mediaFiles(media);
     },
     *filesBeside() {
-      yield* familyFiles(index, recorded);
+      yield* familyFiles(making);
       yield* mediaFiles(media);
     },
     filesOfVariant: (id) =>
       itemFiles(
         published.items.filter(({ variant }) => variant.id === id),
-        index,
-        media,
-        recorded,
+        making,
       ),
     *filesOfItem(id) {
       yield* itemFiles(
         published.items.filter((item) => item.id === id),
-        index,
-        media,
-        recorded,
+        making,
       );
       yield* mediaFiles(media);
     },
   };
 }
 
-/** A record as a file: its page, which comes after it, names the version of its data. */
-type Recorded = (file: OutputFile) => SiteFile;
+const asText = (file: OutputFile): SiteFile => ({ kind: "text", ...file });
 
-function* familyFiles(index: CollectionIndex, recorded: Recorded): Generator<SiteFile> {
-  const { collection } = index;
-  for (const family of collection.families) yield recorded(familyData(family, index));
-  for (const variant of collection.variants) yield recorded(variantData(variant));
-  for (const page of familyPages(index)) yield { kind: "page", ...page };
+/** What the files of a group are made with. */
+interface Making {
+  readonly index: CollectionIndex;
+  readonly media: CollectionMedia;
+  /** A record as a file: its page, which comes after it, names the version of its data. */
+  readonly recorded: (file: OutputFile) => SiteFile;
+  /** The address of the script of pages at former addresses. */
+  readonly leadOn: string;
 }
 
-function* itemFiles(
-  items: readonly PublishedItem[],
-  index: CollectionIndex,
-  media: CollectionMedia,
-  recorded: Recorded,
-): Generator<SiteFile> {
+function* familyFiles({ index, recorded, leadOn }: Making): Generator<SiteFile> {
+  const { collection } = index;
+  for (const family of collection.families) {
+    const data = familyData(family, index);
+    yield recorded(data);
+    yield* atFormerAddresses(data, family, addresses.familyData).map(asText);
+  }
+  for (const variant of collection.variants) {
+    const data = variantData(variant);
+    yield recorded(data);
+    yield* atFormerAddresses(data, variant, addresses.variantData).map(asText);
+  }
+  for (const page of familyPages(index)) yield { kind: "page", ...page };
+  yield* familyRedirects(index, leadOn).map(asText);
+}
+
+function* itemFiles(items: readonly PublishedItem[], making: Making): Generator<SiteFile> {
+  const { index, media, recorded, leadOn } = making;
   const { collection, words } = index;
   for (const item of items) {
-    yield recorded(itemData(item, index));
+    const data = itemData(item, index);
+    yield recorded(data);
+    yield* atFormerAddresses(data, item, addresses.itemData).map(asText);
     for (const page of itemPages(item, index)) yield { kind: "page", ...page };
+    yield* itemRedirects(item, index, leadOn).map(asText);
     const manifest = iiifManifest(item, collection, words, media);
-    if (manifest) yield { kind: "text", ...manifest };
+    if (!manifest) continue;
+    yield asText(manifest);
+    yield* atFormerAddresses(manifest, item, addresses.manifest).map(asText);
   }
 }
 

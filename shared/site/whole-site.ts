@@ -1,11 +1,12 @@
 import type { Site } from "../../templates/render-page.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { noMedia } from "../images/media.ts";
-import { isDisplayCard } from "../pages/addresses.ts";
+import { addresses, isDisplayCard } from "../pages/addresses.ts";
 import type { CatalogueIndex } from "../pages/catalogue-index.ts";
 import { indexCollection } from "../pages/collection-index.ts";
 import { articleData } from "../pages/data/article-data.ts";
 import { dataFiles } from "../pages/data/data-files.ts";
+import { atFormerAddresses } from "../pages/data/redirects.ts";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { PageMaker } from "../pages/page-maker.ts";
 import { type Page, wholePages } from "../pages/site-pages.ts";
@@ -55,8 +56,11 @@ export function wholeSite(
     ...indexCollection(collection, words, noMedia, versions, itemCount),
     listed,
   };
-  const articles = collection.articles.map((article) => articleData(article, index));
-  for (const { address, text } of articles) versions.set(address, citedVersion(text));
+  const articles = collection.articles.flatMap((article) => {
+    const data = articleData(article, index);
+    versions.set(data.address, citedVersion(data.text));
+    return [data, ...atFormerAddresses(data, article, addresses.articleData)];
+  });
   const pages = wholePages(
     index,
     collection.settings.fieldReference ? fieldReference(readRecordSchemas(), words.pages.fields.takes) : null,
@@ -78,7 +82,7 @@ export function wholeSite(
     searchFiles: search.files,
     otherFiles: () => [
       ...articles.map(text),
-      ...dataFiles(index, addressed).map(text),
+      ...dataFiles(index, addressed, frame.assets.leadOn).map(text),
       ...frame.assets.files.map(text),
       ...frame.assets.copied.map((file): SiteFile => ({ kind: "copy", ...file })),
     ],

@@ -261,29 +261,6 @@ describe("fittedcase build", () => {
     },
   );
 
-  it("leads a former address to the present one", async () => {
-    const root = writeCollection({ ...sound, "content/items/one/index.md": item("formerly: [uno]") });
-    const out = path.join(scratch(), "site");
-    await run(["build", "--root", root, "--out", out], root);
-    expect(readFileSync(path.join(out, "items/uno/index.html"), "utf8")).toContain('url=../one/"');
-  });
-
-  it.each([
-    ["that is another's", "formerly: [two]", ""],
-    ["that another had, too", "formerly: [uno]", "formerly: [uno]"],
-  ])("refuses a former address %s, across families as within one", async (_, one, two) => {
-    const root = writeCollection({
-      ...sound,
-      "schemas/reference/box/family.yaml": "name: Boxes\nfeatures: {}\n",
-      "schemas/reference/box/box-a.yaml": `name: Box A\n${parts}`,
-      "content/items/one/index.md": item(one),
-      "content/items/two/index.md": item(two).replace("chest-a", "box-a"),
-    });
-    const { code, err } = await run(["build", "--root", root, "--out", path.join(scratch(), "site")], root);
-    expect(err).toContain("duplicate-id");
-    expect(code).toBe(1);
-  });
-
   it("cannot be led out of the collection by a link", async () => {
     const secret = scratch();
     writeFileSync(path.join(secret, "index.md"), item(""));

@@ -236,7 +236,7 @@ describe("the site of a preview", () => {
     while (await live.makeNext(new Set()));
     for (const address of [`/items/${former}/`, `/items/${former}`, `/items/${former}/index.html`]) {
       const shown = shownAt(address, out, live);
-      expect(shown?.kind === "content" && String(shown.content)).toContain("url=../called/");
+      expect(shown?.kind === "content" && String(shown.content)).toContain("url=../../items/called/");
     }
     expect(shownAt("/items/called/", out, live)).not.toBeNull();
   });

@@ -63,6 +63,14 @@ export function referenceEdits(edited: EditedCollection): Edits {
       rename(file, id);
       follow(idOf(file), id);
     },
+    "a variant renamed, with its former address": () => {
+      const file = variant();
+      const id = `variant-moved-${step}`;
+      rename(file, id);
+      follow(idOf(file), id);
+      const moved = `${path.posix.dirname(file)}/${id}.yaml`;
+      write(moved, `formerly: [${idOf(file)}]\n${read(moved).replace(/^formerly: .*\n/m, "")}`);
+    },
     "a variant renamed, which nothing follows": () => rename(variant(), `variant-alone-${step}`),
     "a variant in another family": () => {
       const file = variant();
@@ -86,6 +94,12 @@ export function referenceEdits(edited: EditedCollection): Edits {
     "how hard it is to look": () => replace(familyFile(), /effort: \d/, `effort: ${1 + random.below(3)}`),
     "a family renamed": () =>
       renameSync(at(`schemas/reference/${family()}`), at(`schemas/reference/family-called-${step}`)),
+    "a family renamed, with its former address": () => {
+      const former = family();
+      const file = `schemas/reference/family-moved-${step}/family.yaml`;
+      renameSync(at(`schemas/reference/${former}`), at(path.posix.dirname(file)));
+      write(file, `formerly: [${former}]\n${read(file).replace(/^formerly: .*\n/m, "")}`);
+    },
     "a family added": () => {
       const from = family();
       const variants = namesIn(`schemas/reference/${from}`).filter((name) => name !== "family.yaml");

@@ -7,17 +7,19 @@ export interface Edited {
   readonly done: readonly Edit[];
 }
 
-/** The stretch with the name replaced: bare, in quotation marks, or one of several between semicolons. */
+/** A reference in a text, or a line of what it takes for granted. */
+const reference = /^(?:<.*>|(?:items|variants)\/.*)$/s;
+
+/** The stretch with the name replaced: bare, in quotation marks, one of several between semicolons, or in a reference. */
 function replaced(stretch: string, { from, text }: Edit): string | undefined {
   const bare = stretch.trim();
   const inside = (whole: string) => stretch.replace(bare, () => whole);
   if (bare === from) return inside(text);
   for (const mark of ['"', "'"]) if (bare === `${mark}${from}${mark}`) return inside(`${mark}${text}${mark}`);
-  const names = bare.split(";");
+  // What parts them is kept among them.
+  const names = bare.split(reference.test(bare) ? /([<>/?=&,:\s])/ : /(;)/);
   if (names.filter((name) => name.trim() === from).length !== 1) return undefined;
-  return inside(
-    names.map((name) => (name.trim() === from ? name.replace(from, () => text) : name)).join(";"),
-  );
+  return inside(names.map((name) => (name.trim() === from ? name.replace(from, () => text) : name)).join(""));
 }
 
 /** A text with some edits made, all else as it is, byte for byte. What does not stand where it should is left. */

@@ -1,6 +1,6 @@
 import type { DiagnosticCode } from "../../diagnostics/catalogue.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { onlySuggested } from "../../diagnostics/nearest-name.ts";
+import { nowCalled, onlySuggested } from "../../diagnostics/nearest-name.ts";
 import type { Place } from "../../diagnostics/place.ts";
 
 /** A name to be put in the place of another. */
@@ -24,10 +24,10 @@ const renames: ReadonlySet<DiagnosticCode> = new Set([
   "wrong-value",
 ]);
 
-/** The edit that mends a problem without anybody's judgement: a slip with exactly one near name. */
+/** The edit that mends a problem without anybody's judgement: a slip with exactly one near name, or a former name. */
 export function mechanicalEdit(diagnostic: Diagnostic): Edit | undefined {
   const { code, found, remedy, file, line, column, endLine, endColumn } = diagnostic;
-  const text = renames.has(code) ? onlySuggested(remedy) : undefined;
+  const text = nowCalled(remedy) ?? (renames.has(code) ? onlySuggested(remedy) : undefined);
   const from = /^(?:a column )?"(.*)"$/s.exec(found)?.[1];
   if (text === undefined || from === undefined || from === text || line !== endLine) return undefined;
   return {

@@ -79,7 +79,7 @@ export const checklist: Command = {
     const item = items.get(id);
     const variant = variants.get(item?.variant ?? id);
     if (!variant) {
-      const hint = suggestion(id, [...items.keys(), ...variants.keys()]) ?? "";
+      const hint = suggestion(id, [...items.values(), ...variants.values()]) ?? "";
       throw new UsageError(`Found "${id}"; expected the id of an item or a variant. ${hint}`.trimEnd());
     }
     const shown = values.out ?? `checklist-${id}.${values.pdf ? "pdf" : "html"}`;

@@ -1,7 +1,7 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { isError } from "../../diagnostics/diagnostic.ts";
-import { nearestSuggestion, suggestion } from "../../diagnostics/nearest-name.ts";
+import { nearestSuggestion, type Renamed, suggestion } from "../../diagnostics/nearest-name.ts";
 import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { CollectionFile } from "../../source/collection-files.ts";
@@ -44,11 +44,11 @@ interface Kind {
 }
 
 /** The record of that id, or a usage error that names the nearest. */
-function known<Value>(records: ReadonlyMap<string, Value>, id: string, what: string): Value {
+function known<Value extends Renamed>(records: ReadonlyMap<string, Value>, id: string, what: string): Value {
   const record = records.get(id);
   if (record !== undefined) return record;
   throw new UsageError(
-    `Found "${id}"; expected the id of ${what}. ${suggestion(id, records.keys()) ?? ""}`.trimEnd(),
+    `Found "${id}"; expected the id of ${what}. ${suggestion(id, records.values()) ?? ""}`.trimEnd(),
   );
 }
 

@@ -4,21 +4,21 @@ import { feed } from "./feed.ts";
 import { headerFiles } from "./header-files.ts";
 import { itemsCsv } from "./items-csv.ts";
 import type { OutputFile } from "./output-file.ts";
-import { redirects } from "./redirects.ts";
+import { articleRedirects } from "./redirects.ts";
 import { sitemap } from "./sitemap.ts";
 
 /** Every file of the whole collection beside its pages. What is for the owner alone asks no search engine in. */
-export function dataFiles(index: CatalogueIndex, pageAddresses: readonly string[]): OutputFile[] {
+export function dataFiles(
+  index: CatalogueIndex,
+  pageAddresses: readonly string[],
+  /** Of pages at former addresses. */
+  script: string,
+): OutputFile[] {
   const { audience, settings, articles } = index.collection;
   return [
     collectionData(index),
     itemsCsv(index),
-    ...redirects(
-      "items",
-      index.listed.flatMap(({ items }) => items),
-      settings.language,
-    ),
-    ...redirects("articles", articles, settings.language),
+    ...articleRedirects(articles, { language: settings.language, script }),
     feed(index),
     ...headerFiles(audience),
     ...(audience === "public"

@@ -38,10 +38,12 @@ export function feed({ collection: { settings }, listed }: CatalogueIndex): Outp
     `  <link rel="self" href="${xmlText(absoluteAddress(settings.url, addresses.feed))}"/>`,
     `  <link rel="alternate" href="${xmlText(home)}"/>`,
     ...entries.flatMap(({ item, updated }) => {
-      const address = xmlText(absoluteAddress(settings.url, addresses.item(item.id)));
+      const at = (id: string) => xmlText(absoluteAddress(settings.url, addresses.item(id)));
+      const address = at(item.id);
       return [
         "  <entry>",
-        `    <id>${address}</id>`,
+        // What is published under another id stays the same entry (4.2.6).
+        `    <id>${at(item.formerly[0] ?? item.id)}</id>`,
         `    <title>${xmlText(item.title)}</title>`,
         `    <updated>${updated}</updated>`,
         `    <link rel="alternate" href="${address}"/>`,

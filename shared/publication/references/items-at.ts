@@ -1,3 +1,4 @@
+import type { Renamed } from "../../diagnostics/nearest-name.ts";
 import type { Reference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem } from "../published.ts";
@@ -29,7 +30,7 @@ export type ItemColumn =
 
 interface Condition {
   /** What the condition may name. */
-  readonly known: readonly string[];
+  readonly known: readonly (string | Renamed)[];
   readonly expected: string;
   readonly holds: (item: PublishedItem, value: string) => boolean;
 }
@@ -48,12 +49,12 @@ function conditionsOf({
   };
   return {
     variant: {
-      known: variants.map(({ id }) => id),
+      known: variants,
       expected: "the id of a variant",
       holds: (item, id) => item.variant.id === id,
     },
     family: {
-      known: families.map(({ id }) => id),
+      known: families,
       expected: "the id of a family",
       holds: (item, id) => item.family.id === id,
     },
@@ -73,7 +74,7 @@ function conditionsOf({
       holds: (item, verdict) => item.identification.verdict === verdict,
     },
     item: {
-      known: items.map(({ id }) => id),
+      known: items,
       expected: "the id of an item",
       holds: (item, id) => item.id === id,
     },

@@ -35,14 +35,14 @@ export function plotAt(
   const wrongName = unknownName([name, ...more].join("/"), `a drawing of ${root}`, Object.keys(plots));
   if (root === "variants") {
     const variant = lookup.variants.get(id);
-    if (!variant) return { problem: unknownName(id, "the id of a variant", lookup.variants.keys()) };
+    if (!variant) return { problem: unknownName(id, "the id of a variant", lookup.variants.values()) };
     if (!isKey(variantPlots, name) || more.length > 0) return { problem: wrongName };
     return variantPlots[name](variant)
       ? { value: { kind: "variant", variant, plot: name } }
       : { problem: nothing };
   }
   const item = lookup.items.get(id);
-  if (!item) return { problem: unknownName(id, "the id of an item", lookup.items.keys()) };
+  if (!item) return { problem: unknownName(id, "the id of an item", lookup.items.values()) };
   if (!isKey(itemPlots, name) || more.length > 0) return { problem: wrongName };
   return itemPlots[name](item) ? { value: { kind: "item", item, plot: name } } : { problem: nothing };
 }

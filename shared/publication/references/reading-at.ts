@@ -28,7 +28,7 @@ export function readingAt(
   }
   const subject = subjectOf(isVariant, id, lookup);
   if (!subject) {
-    const known = isVariant ? lookup.variants.keys() : lookup.items.keys();
+    const known = isVariant ? lookup.variants.values() : lookup.items.values();
     return { problem: unknownName(id, `the id of ${isVariant ? "a variant" : "an item"}`, known) };
   }
   let reading = subject.kind === "variant" ? variantReading(subject.variant) : itemReading(subject.item);

@@ -35,11 +35,15 @@ export function tableAt(
     };
   }
   const family = lookup.families.get(id ?? "");
-  if (!family) return { problem: unknownName(id ?? "", "the id of a family", lookup.families.keys()) };
-  return comparison(family, query);
+  if (!family) return { problem: unknownName(id ?? "", "the id of a family", lookup.families.values()) };
+  return comparison(family, query, lookup);
 }
 
-function comparison(family: PublishedFamily, query: Reference["query"]): Resolved<TableAt> {
+function comparison(
+  family: PublishedFamily,
+  query: Reference["query"],
+  { variants }: Lookup,
+): Resolved<TableAt> {
   let chosen = family.variants;
   let rows: readonly ComparisonRow[] | null = null;
   for (const [name, values] of query) {
@@ -50,7 +54,7 @@ function comparison(family: PublishedFamily, query: Reference["query"]): Resolve
       name === "variant"
         ? unknownAmong(
             values,
-            family.variants.map(({ id }) => id),
+            family.variants.flatMap(({ id }) => variants.get(id) ?? []),
             `a variant of "${family.id}"`,
           )
         : unknownAmong(values, family.comparison.flatMap(namesOf), `a feature or part of "${family.id}"`);

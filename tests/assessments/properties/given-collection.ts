@@ -79,6 +79,7 @@ export const collection = ({
       description: undefined,
       groups: new Map(),
       sources: [],
+      formerly: [],
       document,
       ...family,
     })),

@@ -49,6 +49,7 @@ export const variant = (
   description: undefined,
   note: undefined,
   sources: [],
+  formerly: [],
   document,
   ...more,
   parts: new Map(parts.map((each) => [each.id, each])),
