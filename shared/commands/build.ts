@@ -8,6 +8,17 @@ import { type Command, UsageError } from "./command.ts";
 import { progressLine } from "./progress-line.ts";
 import { rootFolder } from "./root-folder.ts";
 
+const namedAtMost = 12;
+
+function goneInWords(gone: readonly string[]): string {
+  const more = gone.length - namedAtMost;
+  const named = gone.slice(0, namedAtMost).join(", ") + (more > 0 ? ` and ${more} more` : "");
+  return (
+    `${counted(gone.length, "page")} of the last site ${gone.length === 1 ? "is" : "are"} gone: ${named}. ` +
+    'Where a record has another id now, list the former one under "formerly", and its address leads on.'
+  );
+}
+
 export const build: Command = {
   usage: "fittedcase build [--root DIR] [--out DIR] [--private]",
   help: [
@@ -50,7 +61,7 @@ export const build: Command = {
       }
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
       const where = path.relative(cwd, target) || ".";
-      const { items, pages, rewritten, unchanged, warnings } = written;
+      const { items, pages, rewritten, unchanged, warnings, gone } = written;
       out(
         `${counted(items, "item")}, ${counted(pages, "page")}; ${counted(rewritten, "file")} written, ${unchanged} unchanged; ` +
           `${counted(warnings, "warning")}; ${seconds} s. ` +
@@ -59,6 +70,7 @@ export const build: Command = {
       if (audience === "private") {
         out("It holds owners, prices and serials in full: it is for you, not for publication.");
       }
+      if (gone.length > 0) out(goneInWords(gone));
       return 0;
     } catch (problem) {
       progress.clear();

@@ -11,6 +11,8 @@ export interface WrittenSite extends Pick<SiteRecord, "items" | "pages" | "warni
   /** How many files were written, and how many stood as they should. */
   readonly rewritten: number;
   readonly unchanged: number;
+  /** The addresses of records at which the site before had a page and this one has none. */
+  readonly gone: readonly string[];
 }
 
 export interface BuildResult {
@@ -37,7 +39,7 @@ export async function buildCollection(
   if (standing.record && standing.isOf(key)) {
     sweepBuilds(out);
     const { items, pages, warnings, addresses } = standing.record;
-    const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length };
+    const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length, gone: [] };
     return { written, diagnostics: [], filesRead };
   }
   // Most of the tool is behind this, and takes longer to load than to see that nothing has changed.

@@ -1,6 +1,7 @@
 import { inReadingOrder } from "../diagnostics/diagnostic.ts";
 import type { BuildResult } from "./build-collection.ts";
 import { groupFamilies } from "./family-groups.ts";
+import { gonePages } from "./gone-pages.ts";
 import { KeptLogs } from "./kept-logs.ts";
 import { loadCollection } from "./load-collection.ts";
 import { openStaging } from "./out-folder.ts";
@@ -35,9 +36,11 @@ export async function buildOver(
     const last = unchanged > rewritten ? standing.record : null;
     const spare = spareRecord(twin, last, addresses, lacking);
     const stamp = stampOfFolders(folder, addresses);
+    const gone = gonePages(standing.site, addresses);
     staging.publish(spare !== null);
     standing.keep({ ...made.record, key, folder, stamp, spare }, made.groups);
-    return { written: { items, pages, warnings, rewritten, unchanged }, diagnostics: [], filesRead };
+    const written = { items, pages, warnings, rewritten, unchanged, gone };
+    return { written, diagnostics: [], filesRead };
   } catch (problem) {
     staging.discard();
     throw problem;
