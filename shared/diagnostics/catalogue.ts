@@ -85,7 +85,7 @@ export const catalogue = {
   "doubtful-example": warning(
     "One example of the log has two serials; or two names are the same but for capitals, spaces and hyphens, or one is an item's id, and they are counted as two.",
   ),
-  "private-in-text": warning("A text that is published tells what its item keeps private."),
+  "private-in-text": warning("A text that is published tells what an item keeps private."),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),

@@ -58,7 +58,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   for (const variant of collection.variants.values()) checkVariant(collection, report, variant);
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
-    checkPrivate(report, item);
+    diagnostics.push(...checkPrivate(item));
   }
   checkFormerAddresses("item", collection.items, report);
   checkFormerAddresses("variant", collection.variants, report);

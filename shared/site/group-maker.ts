@@ -80,6 +80,7 @@ export class GroupMaker {
       key,
       listed: site.listed,
       warnings: warningsOf(site, group),
+      names: site.names,
       addresses: [...addresses, ...variants.flatMap(({ addresses: of }) => of)],
       copies: [...copies],
       variants,

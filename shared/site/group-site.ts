@@ -18,6 +18,7 @@ import { publishCollection } from "../publication/publish-collection.ts";
 import type { PublishedCollection, PublishedItem } from "../publication/published.ts";
 import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
+import { type PrivateWords, privateNames } from "../records/private-words.ts";
 import type { Sighting } from "../records/sighting.ts";
 import { recordsIn } from "../source/read-records.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
@@ -46,6 +47,8 @@ export interface SoundGroup {
   readonly diagnostics: readonly Diagnostic[];
   /** Serials of its items, which none of its texts may tell. */
   readonly hidden: readonly HiddenSerial[];
+  /** Names that its items keep private, which no text of any other record may tell. */
+  readonly names: readonly PrivateWords[];
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
   /** Those that are of no item alone, with photographs and recordings. */
@@ -119,6 +122,9 @@ export async function groupSite(
     media,
     diagnostics: [...found, ...refused],
     hidden: frame.audience === "private" ? [] : hiddenSerials(collection.items.values()),
+    get names() {
+      return privateNames(collection.items.values());
+    },
     *files() {
       yield* familyFiles(making);
       yield* itemFiles(published.items, making);

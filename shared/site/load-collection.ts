@@ -9,12 +9,14 @@ import { checkTexts } from "../publication/references/check-texts.ts";
 import { buildCollection } from "../records/build-collection.ts";
 import type { Collection } from "../records/collection.ts";
 import { datesAhead } from "../records/dates-ahead.ts";
+import { privateNames } from "../records/private-words.ts";
 import { recordsIn } from "../source/read-records.ts";
 import { readTexts } from "../source/read-texts.ts";
 import { recordValidator } from "../validation/record-validator.ts";
 import { wordsFor } from "../words/languages.ts";
 import { deadLinks } from "./dead-links.ts";
 import { misplacedTemplates } from "./misplaced-templates.ts";
+import { namesTold } from "./told-names.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -37,6 +39,7 @@ export function loadCollection(root: string, today?: DayNumber): LoadedCollectio
     ...diagnostics,
     ...ahead,
     ...deadLinks(texts.texts),
+    ...namesTold(privateNames(collection?.items.values() ?? []), texts.texts),
     ...misplacedTemplates(root),
   ];
   const filesRead = read.files.length;

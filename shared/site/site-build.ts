@@ -12,6 +12,7 @@ import type { SiteFile } from "./site-file.ts";
 import { type SiteFrame, siteFrame } from "./site-frame.ts";
 import { SiteWriter, type Writing } from "./site-writer.ts";
 import type { KeptGroup, SiteRecord, StandingSite } from "./standing-site.ts";
+import { namesTold } from "./told-names.ts";
 import { type WholeSite, wholeSite } from "./whole-site.ts";
 
 export interface BuildTask {
@@ -80,8 +81,14 @@ export class SiteBuild {
     const pageKeys = await this.#writeWhole(whole);
     if (this.#into.isUsed) this.#writer.sweep(this.#standing.spareAddresses);
     const ofGroups = new Set(kept.flatMap((group) => group.warnings)).size;
-    const warnings =
-      frame.diagnostics.length + whole.diagnostics.length + ofGroups + deadLinks(texts.texts).length;
+    const ofTexts = [
+      ...deadLinks(texts.texts),
+      ...namesTold(
+        kept.flatMap(({ names }) => names),
+        texts.texts,
+      ),
+    ];
+    const warnings = frame.diagnostics.length + whole.diagnostics.length + ofGroups + ofTexts.length;
     const { addresses } = this.#writer;
     return {
       record: {

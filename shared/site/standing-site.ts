@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
+import type { PrivateWords } from "../records/private-words.ts";
 import type { CutLog } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
@@ -19,6 +20,8 @@ export interface KeptGroup {
   readonly key: string;
   readonly listed: readonly ListedFamily[];
   readonly warnings: readonly string[];
+  /** Names that its items keep private. */
+  readonly names: readonly PrivateWords[];
   /** Of its files, pages and others. */
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */

@@ -1,0 +1,162 @@
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { buildCollection } from "../../shared/site/build-collection.ts";
+import { loadCollection } from "../../shared/site/load-collection.ts";
+import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
+
+const codes = ["private-in-text", "serial-in-address", "serial-in-log"];
+
+const root = (more: Files) =>
+  writeCollection(
+    smallCollection("parts:\n  fork: { name: Fork }\n", {
+      "content/sources.yaml": "- { id: ledger, title: Ledger }\n",
+      ...more,
+    }),
+  );
+
+const toldIn = (folder: string): string[] =>
+  loadCollection(folder).diagnostics.flatMap(({ code, file, line, column, found }) =>
+    codes.includes(code) ? [`${file.replace(/^content\//, "")}:${line}:${column} ${code} ${found}`] : [],
+  );
+
+const told = (more: Files): string[] => toldIn(root(more));
+
+const kept = "provenance:\n  - { date: 1998, event: bought, from: Ida Quarrendon, private: [from] }\n";
+
+describe("what an item keeps private and tells all the same", () => {
+  it("is told of at every place that tells it", () => {
+    const texts = `${kept}  - { date: 2001, event: Ida Quarrendon's sale }\nphotos:\n  - { file: a.png, alt: The case of Ida Quarrendon }`;
+    expect(
+      told({
+        "content/items/one/index.md": `---\ntitle: A chest\nvariant: chest-a\n${texts}\n---\n\nIt was Ida\nQuarrendon's. Then Ida Quarrendon sold it.\n`,
+        "content/items/one/a.png": "",
+      }),
+    ).toEqual([
+      'items/one/index.md:6:26 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      'items/one/index.md:8:37 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      'items/one/index.md:11:8 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      'items/one/index.md:12:20 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+    ]);
+  });
+});
+
+describe("a name that an item keeps private", () => {
+  const found = '"Ida Quarrendon", which the item "one" keeps private under "provenance"';
+  const one = { "content/items/one.md": item(kept) };
+
+  it.each<[string, Files, string]>([
+    [
+      "an article",
+      { "content/articles/on.md": "---\ntitle: On\n---\nA chest.\n\nIda Quarrendon had it.\n" },
+      "articles/on.md:6:1",
+    ],
+    [
+      "another item",
+      { "content/items/two.md": item("provenance:\n  - { date: 2001, event: sold, to: Ida Quarrendon }") },
+      "items/two.md:5:36",
+    ],
+    [
+      "a family",
+      {
+        "schemas/reference/chest/family.yaml":
+          "name: Chests\ndescription: As Ida Quarrendon says.\nfeatures:\n  lock: { name: Lock, values: [iron, brass, steel] }\n",
+      },
+      "schemas/reference/chest/family.yaml:2:17",
+    ],
+    [
+      "a variant",
+      {
+        "schemas/reference/chest/chest-a.yaml":
+          "name: Chest A\nparts:\n  fork: { name: Fork, note: As Ida Quarrendon says. }\n",
+      },
+      "schemas/reference/chest/chest-a.yaml:3:32",
+    ],
+    [
+      "the log, as a table",
+      {
+        "content/sightings/log.csv":
+          "seen,variant,kind,source,note\n2001,chest-a,offer,ledger,Ida QUARRENDON's\n",
+      },
+      "sightings/log.csv:2:27",
+    ],
+    [
+      "the log, as YAML",
+      {
+        "content/sightings/log.yaml":
+          "- { seen: 2001, variant: chest-a, kind: offer, source: ledger, note: Ida Quarrendon's }\n",
+      },
+      "sightings/log.yaml:1:70",
+    ],
+    [
+      "the bibliography",
+      { "content/sources.yaml": "- { id: ledger, title: Papers of Ida Quarrendon }\n" },
+      "sources.yaml:1:34",
+    ],
+    [
+      "the settings",
+      { "content/collection.yaml": "title: A test collection\nnotice: Ask Ida Quarrendon.\n" },
+      "collection.yaml:2:13",
+    ],
+  ])("is told of where %s tells it, by check and in the count of a build", async (_, more, place) => {
+    const folder = root({ ...one, ...more });
+    const said = found.replace("Ida Quarrendon", place.includes("csv") ? "Ida QUARRENDON" : "Ida Quarrendon");
+    expect(toldIn(folder)).toEqual([`${place} private-in-text ${said}`]);
+    const { written } = await buildCollection(folder, path.join(folder, "_site"), "public");
+    expect(written?.warnings).toBe(loadCollection(folder).diagnostics.length);
+  });
+
+  it("may be kept by several, and stands in none of them in the open", () => {
+    expect(told({ ...one, "content/items/two.md": item(kept) })).toEqual([]);
+  });
+
+  it("is a name of some length, with a capital", () => {
+    const short = (name: string) =>
+      told({
+        "content/items/one.md": item(
+          `provenance:\n  - { date: 1998, event: bought, from: ${name}, private: [from] }\nstorage: Upper Shelf`,
+        ),
+        "content/articles/on.md": `---\ntitle: On\n---\nThe ${name} on an upper shelf.\n`,
+      });
+    expect(short("Ida")).toEqual([]);
+    expect(short("the collection")).toEqual([]);
+    expect(short("the Quarrendons")).toHaveLength(1);
+  });
+
+  it("may stand under what is private to an item as a whole", () => {
+    expect(
+      told({
+        "content/items/one.md": item("private: { owner: Ida Quarrendon, kind: Mahogany }"),
+        "content/articles/on.md": "---\ntitle: On\n---\nMahogany, and Ida Quarrendon.\n",
+      }),
+    ).toEqual([
+      'articles/on.md:4:15 private-in-text "Ida Quarrendon", which the item "one" keeps private under "private"',
+    ]);
+  });
+});
+
+describe("a serial that its item does not show", () => {
+  it("is told of at each address that spells it out", () => {
+    expect(
+      told({
+        "content/items/chest-h2118.md": item("serial: H2118\nformerly: [old-one, h-2118, no-h2118]"),
+      }),
+    ).toEqual([
+      'items/chest-h2118.md:4:9 serial-in-address the address "chest-h2118", which spells out the serial',
+      'items/chest-h2118.md:5:21 serial-in-address the address "h-2118", which spells out the serial',
+      'items/chest-h2118.md:5:29 serial-in-address the address "no-h2118", which spells out the serial',
+    ]);
+  });
+
+  it("is told of at each row of the log that has it", () => {
+    expect(
+      told({
+        "content/items/one.md": item("serial: H40"),
+        "content/sightings/log.csv":
+          "seen,variant,serial,source,kind\n2001,chest-a,H 40,ledger,offer\n2002,chest-a,H41,ledger,offer\n2003,chest-a,h40,ledger,offer\n",
+      }),
+    ).toEqual([
+      'sightings/log.csv:2:14 serial-in-log "H 40", which the item "one" has masked, in the open',
+      'sightings/log.csv:4:14 serial-in-log "h40", which the item "one" has masked, in the open',
+    ]);
+  });
+});
