@@ -4,8 +4,10 @@ import { custodyLine } from "../plots/custody-line.ts";
 import { partRates } from "../plots/part-rates.ts";
 import { rangesSideBySide, serialRanges } from "../plots/serial-ranges.ts";
 import { sightingsOverYears } from "../plots/sightings-over-years.ts";
+import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedFamily, PublishedItem, PublishedVariant } from "../publication/published.ts";
 import { itemPlots, type PlotAt, variantPlots } from "../publication/references/plot-at.ts";
+import { numberInRange } from "../publication/serial-number.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { yearsOf } from "./years-of.ts";
 
@@ -40,6 +42,26 @@ export function serialsOfFamily(
   if (series.every(({ ranges }) => ranges.length === 0)) return null;
   const label = words.pages.family.serialsLabel(name);
   return rangesSideBySide(series, { idPrefix: "serials", words, label });
+}
+
+/** Where the serial of an example lies among those seen of its variant; null where it is not told, or lies in no range. */
+export function serialOfItem(
+  { serial, variant: { id } }: PublishedItem,
+  { variants, words }: Pick<CollectionIndex, "variants" | "words">,
+): string | null {
+  const variant = variants.get(id);
+  const range =
+    serial !== null && !isMasked(serial)
+      ? variant?.serials.find((each) => numberInRange(each, serial) !== undefined)
+      : undefined;
+  if (!variant || !range) return null;
+  return serialRanges([range], {
+    idPrefix: "serial",
+    words,
+    label: words.pages.item.serialLabel(variant.name),
+    seen: seenSerials(variant.sightings).filter((each) => numberInRange(range, each) !== undefined),
+    own: serial,
+  });
 }
 
 const seenSerials = (sightings: PublishedVariant["sightings"]): string[] =>

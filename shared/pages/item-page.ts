@@ -6,7 +6,7 @@ import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
 import { hasDisplayCard } from "./display-card-page.ts";
-import { drawing } from "./drawings.ts";
+import { drawing, serialOfItem } from "./drawings.ts";
 import { figureView } from "./figure-view.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
@@ -79,6 +79,8 @@ export interface ItemPage extends PageHead {
   readonly dating: {
     readonly issued: string | null;
     readonly serial: string | null;
+    /** SVG; null where its serial is not told, or lies in no range. */
+    readonly serialPlot: string | null;
     readonly parts: readonly {
       readonly part: Link;
       readonly made: string | null;
@@ -243,6 +245,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     dating: {
       issued: item.dating.issued && words.date(item.dating.issued),
       serial: item.dating.serial.made && words.date(item.dating.serial.made),
+      serialPlot: serialOfItem(item, index),
       parts: Object.entries(item.dating.parts).map(([id, { made, verdict }]) => ({
         part: partLink(id),
         made: made && words.date(made),

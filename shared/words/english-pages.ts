@@ -324,6 +324,8 @@ export const englishPages = {
     caution: "caution",
     papers: "Labels and papers",
     dating: "Dating",
+    serialLabel: (variant: string) => `The serial of this outfit among those of ${variant} that were seen`,
+    serialNote: "A stroke is a serial of its variant that was seen.",
     datingIssued: "Issued",
     datingSerial: "By its serial, made",
     datingNone: "No part bears a serial whose year is known.",

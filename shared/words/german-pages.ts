@@ -317,6 +317,8 @@ export const germanPages: PageWords = {
     caution: "Warnhinweis",
     papers: "Aufschriften und Papiere",
     dating: "Datierung",
+    serialLabel: (variant) => `Die Nummer dieser Garnitur unter den nachgewiesenen von ${variant}`,
+    serialNote: "Ein Strich ist eine nachgewiesene Nummer der Variante.",
     datingIssued: "Ausgegeben",
     datingSerial: "Nach seiner Nummer gefertigt",
     datingNone: "Kein Teil trägt eine Nummer, deren Jahr bekannt ist.",

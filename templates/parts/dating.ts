@@ -2,8 +2,8 @@ import type { ItemPage } from "../../shared/pages/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-export function dating({ issued, serial, parts }: ItemPage["dating"], { words }: PageSite): Html {
-  const say = words.pages.item;
+export function dating({ issued, serial, serialPlot, parts }: ItemPage["dating"], site: PageSite): Html {
+  const say = site.words.pages.item;
   return html`<dl class="figures plain">
 ${issued !== null && html`<div><dt>${say.datingIssued}</dt><dd>${issued}</dd></div>`}
 ${serial !== null && html`<div><dt>${say.datingSerial}</dt><dd>${serial}</dd></div>`}
@@ -12,5 +12,6 @@ ${parts.map(
     html`<div${doubt && html` class="doubt"`}><dt><a href="${part.address}">${part.name}</a></dt><dd>${made !== null && `${say.made(made)}: `}${doubt ? html`<strong>${verdict}</strong>` : verdict}</dd></div>`,
 )}
 </dl>
+${serialPlot !== null && html`${site.templates["parts/drawing"]({ kind: "serial", svg: serialPlot }, site)}<p class="small">${say.serialNote}</p>`}
 ${parts.length === 0 && html`<p class="small">${say.datingNone}</p>`}`;
 }
