@@ -89,6 +89,7 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
         title: article.title,
         authors: article.authors,
         updated: article.updated,
+        revisions: article.revisions,
         address,
         data: [dataLink(addresses.articleData(article.id))],
       },

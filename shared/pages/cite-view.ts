@@ -1,8 +1,9 @@
+import type { PublishedRevision } from "../publication/published.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { absoluteAddress } from "./linked-data.ts";
 import type { Link } from "./page.ts";
 
-/** How a page is cited: in words, and for the programs that keep bibliographies. */
+/** How a page is cited, in words and for the programs that keep bibliographies; and what of it was changed. */
 export interface CiteView {
   readonly text: string;
   readonly bibtex: string;
@@ -12,6 +13,8 @@ export interface CiteView {
   readonly version: string | null;
   /** The files that have every figure of the page, its own first. */
   readonly data: readonly Link[];
+  /** The newest first. */
+  readonly revisions: readonly PublishedRevision[];
 }
 
 export interface Cited {
@@ -20,6 +23,7 @@ export interface Cited {
   readonly authors: readonly string[];
   /** When it was last revised, where that is known; the day of a build is never a date of the record. */
   readonly updated: string | null;
+  readonly revisions: readonly PublishedRevision[];
   readonly address: string;
   /** The files that have every figure of the page, its own first. */
   readonly data: readonly [own: Link, ...Link[]];
@@ -74,6 +78,10 @@ export function citeView(cited: Cited, { collection, words, versions }: Collecti
     csl: JSON.stringify([csl(facts, settings, words)], null, 2),
     version,
     data: cited.data,
+    revisions: cited.revisions.map(({ date: on, note }) => ({
+      date: words.pages.capital(words.date(on)),
+      note,
+    })),
   };
 }
 

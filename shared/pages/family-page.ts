@@ -142,7 +142,8 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
         id: family.id,
         title: family.name,
         authors: [],
-        updated: null,
+        updated: family.revisions[0]?.date ?? null,
+        revisions: family.revisions,
         address,
         data: [
           dataLink(addresses.familyData(family.id)),

@@ -188,6 +188,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         "@type": "Dataset",
         name: item.title,
         description,
+        ...(item.updated === null ? {} : { dateModified: item.updated }),
         distribution: {
           "@type": "DataDownload",
           contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),
@@ -266,6 +267,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         title: item.title,
         authors: [],
         updated: item.updated,
+        revisions: item.revisions,
         address,
         data: [dataLink(addresses.itemData(item.id)), dataLink(addresses.variantData(item.variant.id))],
       },
@@ -285,6 +287,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         features: identity.observed.length,
         isCompletable: item.wants.length + item.spares.length > 0,
         others: item.nearest.length,
+        revisions: item.revisions.length,
       },
       words,
     ),

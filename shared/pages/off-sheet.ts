@@ -7,11 +7,12 @@ export interface OnScreenOnly {
   readonly features: number;
   readonly isCompletable: boolean;
   readonly others: number;
+  readonly revisions: number;
 }
 
 /** A sentence for the paper; null where it has everything. */
 export function offSheet(
-  { photographs, isRecorded, features, isCompletable, others }: OnScreenOnly,
+  { photographs, isRecorded, features, isCompletable, others, revisions }: OnScreenOnly,
   words: Words,
 ): string | null {
   const say = words.pages.item.offSheet;
@@ -21,6 +22,7 @@ export function offSheet(
     features > 0 && say.features,
     isCompletable && say.completing,
     others > 0 && say.others,
+    revisions > 0 && say.revisions,
   ].filter((each) => each !== false);
   return left.length === 0 ? null : say.sentence(left);
 }

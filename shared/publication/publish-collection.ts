@@ -3,6 +3,7 @@ import type { FamilyKey } from "../assessments/family-key.ts";
 import type { HazardFinding } from "../assessments/hazards.ts";
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
+import { lastChanged } from "../records/revision.ts";
 import type { PersonName, Source } from "../records/source.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
@@ -11,6 +12,7 @@ import { type HiddenSerial, hiddenSerials, type Redact, type RedactAny, redactor
 import { publishComparison } from "./publish-comparison.ts";
 import { publishHazard } from "./publish-hazard.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
+import { publishRevisions } from "./publish-revisions.ts";
 import { publishVariant } from "./publish-variant.ts";
 import type {
   Audience,
@@ -158,6 +160,7 @@ export function publishCollection(
     key: assessments.families.get(family.id)?.key ?? noKey,
     sources: family.sources,
     formerly: family.formerly,
+    revisions: publishRevisions(family.revisions, free),
   }));
 
   const scale = collection.scales.get(settings.scale);
@@ -196,7 +199,8 @@ export function publishCollection(
       id: article.id,
       title: redact(article.title),
       authors: article.authors.map(free),
-      updated: article.updated?.text ?? null,
+      updated: lastChanged(article.updated, article.revisions)?.text ?? null,
+      revisions: publishRevisions(article.revisions, free),
       abstract: shown(article.abstract),
       formerly: article.formerly,
       text: redact(article.text),

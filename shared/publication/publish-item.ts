@@ -8,11 +8,13 @@ import type { MarkFinding } from "../assessments/matching-numbers.ts";
 import { assessProvenance, type Provenance } from "../assessments/provenance.ts";
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
+import { lastChanged } from "../records/revision.ts";
 import { markOfSet, setPlace } from "../records/set-place.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
 import { publishFigure } from "./publish-figure.ts";
+import { publishRevisions } from "./publish-revisions.ts";
 import { publishPart } from "./publish-variant.ts";
 import type {
   Audience,
@@ -214,7 +216,8 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     serial: publishSerial(item.serial, audience === "private" ? "shown" : item.publish.serial),
     set: item.set === undefined ? null : redact(item.set),
     examined: item.examined?.text ?? null,
-    updated: (item.updated ?? item.examined)?.text ?? null,
+    updated: lastChanged(item.updated, item.revisions, item.examined)?.text ?? null,
+    revisions: publishRevisions(item.revisions, redact),
     status: item.status,
     materials: item.materials === undefined ? null : redact(item.materials),
     measurements: item.measurements.map(redact),

@@ -7,6 +7,7 @@ import type { Sighting } from "../records/sighting.ts";
 import type { Part, Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishFigure } from "./publish-figure.ts";
+import { publishRevisions } from "./publish-revisions.ts";
 import type {
   PublishedHazard,
   PublishedPart,
@@ -141,6 +142,7 @@ export function publishVariant(
     hazards: assessment.hazards.map(hazard),
     sources: variant.sources,
     formerly: variant.formerly,
+    revisions: publishRevisions(variant.revisions, (note) => shown(note) ?? ""),
     sightings: sightings.map((row) => publishSighting(row, shown)),
     items,
   };

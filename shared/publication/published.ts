@@ -200,6 +200,7 @@ export interface PublishedItem {
   readonly set: string | null;
   readonly examined: string | null;
   readonly updated: string | null;
+  readonly revisions: readonly PublishedRevision[];
   readonly status: Status;
   readonly materials: string | null;
   readonly measurements: readonly string[];
@@ -269,6 +270,12 @@ export interface PublishedItem {
   /** Markdown. */
   readonly description: string;
   readonly confidential: Confidential | null;
+}
+
+/** What was changed in a record, and when; the newest of several comes first. */
+export interface PublishedRevision {
+  readonly date: string;
+  readonly note: string;
 }
 
 export interface PublishedSighting {
@@ -345,6 +352,7 @@ export interface PublishedVariant {
   readonly hazards: readonly PublishedHazard[];
   readonly sources: readonly string[];
   readonly formerly: readonly string[];
+  readonly revisions: readonly PublishedRevision[];
   readonly sightings: readonly PublishedSighting[];
   readonly items: readonly Reference[];
 }
@@ -367,6 +375,7 @@ export interface PublishedFamily {
   readonly key: FamilyKey;
   readonly sources: readonly string[];
   readonly formerly: readonly string[];
+  readonly revisions: readonly PublishedRevision[];
 }
 
 export interface PublishedSource {
@@ -385,6 +394,7 @@ export interface PublishedArticle {
   readonly title: string;
   readonly authors: readonly string[];
   readonly updated: string | null;
+  readonly revisions: readonly PublishedRevision[];
   readonly abstract: string | null;
   readonly formerly: readonly string[];
   /** Markdown. */

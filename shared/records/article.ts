@@ -1,5 +1,6 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
+import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { asDate, asList } from "./text.ts";
 
 export interface Article {
@@ -7,6 +8,8 @@ export interface Article {
   readonly title: string;
   readonly authors: readonly string[];
   readonly updated: EdtfDate | undefined;
+  /** The newest first. */
+  readonly revisions: readonly Revision[];
   readonly abstract: string | undefined;
   readonly formerly: readonly string[];
   /** Markdown. */
@@ -18,6 +21,7 @@ interface RawArticle {
   title: string;
   authors?: string[];
   updated?: string | number;
+  revisions?: RawRevisions;
   abstract?: string;
   formerly?: string[];
 }
@@ -29,6 +33,7 @@ export function articleFrom(id: string, document: SourceDocument): Article {
     title: raw.title,
     authors: asList(raw.authors),
     updated: asDate(raw.updated),
+    revisions: revisionsFrom(raw.revisions),
     abstract: raw.abstract,
     formerly: asList(raw.formerly),
     text: document.body,

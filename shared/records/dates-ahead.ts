@@ -3,6 +3,7 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type Path, placeIn, type SourceDocument } from "../source/document.ts";
 import type { Collection } from "./collection.ts";
+import { revisionDates } from "./revision.ts";
 
 /**
  * What nobody can have seen yet. It depends on the day, and so is for those who check, and no part of a site, which is
@@ -22,6 +23,9 @@ export function datesAhead(collection: Collection, today: DayNumber): Diagnostic
     for (const [at, { date }] of provenance.entries()) look(document, ["provenance", at, "date"], date);
   }
   for (const { document, updated } of collection.articles.values()) look(document, ["updated"], updated);
+  const { items, variants, families, articles } = collection;
+  for (const { document } of [items, variants, families, articles].flatMap((each) => [...each.values()]))
+    for (const { date, path } of revisionDates(document)) look(document, path, date);
   for (const { document, seen } of collection.sightings) look(document, ["seen"], seen);
   return diagnostics;
 }

@@ -1,4 +1,5 @@
 import type { SourceDocument } from "../source/document.ts";
+import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { asList, type Typed } from "./text.ts";
 
 export interface Feature {
@@ -21,6 +22,8 @@ export interface Family {
   readonly groups: ReadonlyMap<string, string>;
   readonly sources: readonly string[];
   readonly formerly: readonly string[];
+  /** The newest first. */
+  readonly revisions: readonly Revision[];
   readonly document: SourceDocument;
 }
 
@@ -32,6 +35,7 @@ interface RawFamily {
   groups?: Record<string, string>;
   sources?: string[];
   formerly?: string[];
+  revisions?: RawRevisions;
 }
 
 export function familyFrom(id: string, document: SourceDocument): Family {
@@ -50,6 +54,7 @@ export function familyFrom(id: string, document: SourceDocument): Family {
     groups: new Map(Object.entries(raw.groups ?? {})),
     sources: asList(raw.sources),
     formerly: asList(raw.formerly),
+    revisions: revisionsFrom(raw.revisions),
     document,
   };
 }

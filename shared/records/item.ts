@@ -1,5 +1,6 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
+import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import type { State, Status } from "./states.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
@@ -97,6 +98,8 @@ export interface Item {
   readonly census: boolean;
   readonly assembled: readonly string[];
   readonly updated: EdtfDate | undefined;
+  /** The newest first. */
+  readonly revisions: readonly Revision[];
   readonly materials: string | undefined;
   readonly measurements: readonly string[];
   /** What tells this one from all others; never published. */
@@ -181,6 +184,7 @@ interface RawItem {
   census?: boolean;
   assembled?: string[];
   updated?: RawDate;
+  revisions?: RawRevisions;
   materials?: string;
   measurements?: string | string[];
   distinguishing?: string | string[];
@@ -296,6 +300,7 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
     census: raw.census ?? true,
     assembled: asList(raw.assembled),
     updated: asDate(raw.updated),
+    revisions: revisionsFrom(raw.revisions),
     materials: raw.materials,
     measurements: asList(raw.measurements),
     distinguishing: asList(raw.distinguishing),

@@ -2,6 +2,7 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { SourceDocument } from "../source/document.ts";
+import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
@@ -63,6 +64,8 @@ export interface Variant {
   readonly sources: readonly string[];
   /** Its own, and not those of one that it extends. */
   readonly formerly: readonly string[];
+  /** The newest first; none of the variant that this one extends. */
+  readonly revisions: readonly Revision[];
   readonly document: SourceDocument;
 }
 
@@ -106,6 +109,7 @@ interface RawVariant {
   note?: string;
   sources?: string[];
   formerly?: string[];
+  revisions?: RawRevisions;
 }
 
 export interface VariantFile {
@@ -254,6 +258,7 @@ function variantOf(file: VariantFile, raw: RawVariant): Variant {
     note: raw.note,
     sources: asList(raw.sources),
     formerly: formerlyOf(file.document),
+    revisions: revisionsFrom((file.document.data as RawVariant).revisions),
     document: file.document,
   };
 }

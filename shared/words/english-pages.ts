@@ -300,6 +300,7 @@ export const englishPages = {
       features: "what was observed, feature by feature",
       completing: "what would make it whole",
       others: "the outfits most like it",
+      revisions: "what was changed in this entry",
     },
     wants: "What would make it whole",
     wantsNote: "The part that would add most comes first. What it adds is counted by weight.",
@@ -747,6 +748,7 @@ export const englishPages = {
     version: (version: string) => `Version ${version}`,
     versionNote:
       "The version is the beginning of the SHA-256 of this page's own data file. In it the figures of variants and the photographs have versions of their own: the same version, the same record and figures.",
+    revisions: "Revisions",
   },
   missing: {
     title: "Not in this catalogue",

@@ -291,6 +291,7 @@ export const germanPages: PageWords = {
       features: "die beobachteten Merkmale im Einzelnen",
       completing: "was es ganz machen würde",
       others: "die ähnlichsten Stücke",
+      revisions: "was an diesem Eintrag geändert wurde",
     },
     wants: "Was es ganz machen würde",
     wantsNote: "Das Teil, das am meisten bringen würde, steht zuerst. Was es bringt, zählt nach Gewicht.",
@@ -748,6 +749,7 @@ export const germanPages: PageWords = {
     version: (version) => `Fassung ${version}`,
     versionNote:
       "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr haben die Zahlen der Varianten und die Fotografien ihre eigenen Fassungen: gleiche Fassung, gleicher Eintrag und gleiche Zahlen.",
+    revisions: "Änderungen",
   },
   missing: {
     title: "Nicht in diesem Katalog",

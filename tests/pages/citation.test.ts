@@ -13,6 +13,7 @@ const cited = (publisher: string) => {
     title: "One",
     authors: [],
     updated: null,
+    revisions: [],
     address: "/items/one/",
     data: [{ address: "/data/items/one.json", name: "" }],
   };
@@ -54,6 +55,7 @@ it.each([
     title: "One",
     authors: [],
     updated,
+    revisions: [],
     address: "/items/one/",
     data: [{ address: "/data/items/one.json", name: "" }],
   };

@@ -117,6 +117,7 @@ const items: readonly Field[] = [
     "date examined, examined on, date, inspected, checked, looked over, untersucht, untersucht am, gepruft, datum",
   ),
   field("updated", "date", "last changed, changed, modified, last updated, geandert, geandert am"),
+  field("revisions", "structure", ""),
   field("status", "status", "whereabouts, stand, verbleib"),
   field("example", "text", "known as, nickname, bekannt als"),
   field("census", "flag", "counted, count it, gezahlt"),

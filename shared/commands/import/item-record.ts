@@ -22,6 +22,7 @@ const order = [
   "example",
   "examined",
   "updated",
+  "revisions",
   "status",
   "census",
   "publish",

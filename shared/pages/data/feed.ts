@@ -47,7 +47,7 @@ export function feed({ collection: { settings }, listed }: CatalogueIndex): Outp
         `    <title>${xmlText(item.title)}</title>`,
         `    <updated>${updated}</updated>`,
         `    <link rel="alternate" href="${address}"/>`,
-        `    <summary>${xmlText(item.variant.name)}</summary>`,
+        `    <summary>${xmlText(item.change ?? item.variant.name)}</summary>`,
         "  </entry>",
       ];
     }),

@@ -114,6 +114,7 @@ function listItem(item: PublishedItem, variant: PublishedVariant, index: Collect
     verdict: item.identification.verdict,
     hazards: item.hazards.map(({ id, name }) => ({ id, name })),
     updated: item.updated,
+    change: item.revisions.find(({ date }) => date === item.updated)?.note ?? null,
     formerly: item.formerly,
     row: csvRow(item),
     data: itemSummary(item),

@@ -23,6 +23,8 @@ export interface ListedItem {
   readonly verdict: EntryView["verdict"];
   readonly hazards: readonly Named[];
   readonly updated: string | null;
+  /** What was changed then, where that is told. */
+  readonly change: string | null;
   readonly formerly: readonly string[];
   /** Its line of `/data/items.csv`. */
   readonly row: string;

@@ -50,6 +50,7 @@ export const variant = (
   note: undefined,
   sources: [],
   formerly: [],
+  revisions: [],
   document,
   ...more,
   parts: new Map(parts.map((each) => [each.id, each])),
