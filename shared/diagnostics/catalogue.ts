@@ -83,7 +83,13 @@ export const catalogue = {
   ),
   "same-serial": warning("Two items of one variant bear one serial, and are counted as one example."),
   "doubtful-example": warning(
-    "One example of the log has two serials; or two names are the same but for capitals, spaces and hyphens, or one is an item's id, and they are counted as two.",
+    "One example of the log has two serials; or two names are the same but for capitals, spaces and hyphens, or one is an item's id or a serial of the variant, and they are counted as two.",
+  ),
+  "offers-after-watching": warning(
+    "Offers were seen after the last year that was watched, and count for nothing.",
+  ),
+  "repeated-sighting": warning(
+    "A row of the log says of an example what another says, and is counted as well.",
   ),
   "private-in-text": warning("A text that is published tells what an item keeps private."),
   "serial-in-log": warning(

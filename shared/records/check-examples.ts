@@ -20,7 +20,7 @@ const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
 
 /**
  * The names of examples against each other, within a variant: one name with two serials joins what may be two outfits,
- * and two names that are nearly one, or the id of an item that bears no name, part what may be one.
+ * and two names that are nearly one, the id of an item that bears no name, or a serial, part what may be one.
  */
 export function checkExamples({ items, sightings }: Collection, report: Report): void {
   const counted = grouping(
@@ -31,11 +31,13 @@ export function checkExamples({ items, sightings }: Collection, report: Report):
     sightings.filter((row) => nameOf(row) !== ""),
     ({ variant }) => variant,
   );
+  const logged = grouping(sightings, ({ variant }) => variant);
   for (const [variant, rows] of named) {
     const own = counted.get(variant) ?? [];
     const byName = grouping(rows, nameOf);
     checkSpelling(byName, own, report);
     checkIds(byName, own, report);
+    checkColumns(byName, [...own, ...(logged.get(variant) ?? [])], report);
     checkSerials(byName, own, report);
   }
 }
@@ -73,6 +75,27 @@ function checkIds(byName: ByName, items: readonly Item[], report: Report): void 
         example === undefined
           ? `"example: ${name}" in that item, too, where they are one`
           : `"${example}", as that item has it, where they are one`,
+    });
+  }
+}
+
+/** A serial in the place of a name: it names an example of its own, beside the one that bears it. */
+function checkColumns(
+  byName: ByName,
+  all: readonly Pick<Item, "serial" | "example">[],
+  report: Report,
+): void {
+  const bearers = grouping(
+    all.filter(({ serial }) => serial !== undefined),
+    ({ serial = "" }) => serialKey(serial),
+  );
+  for (const [name, [row]] of byName) {
+    const bearing = bearers.get(serialKey(name));
+    if (!row || !bearing || bearing.some(({ example }) => example?.trim() === name)) continue;
+    report("doubtful-example", row.document, ["example"], {
+      found: `"${name}", a serial of this variant, which as a name counts as a different example`,
+      expected: "a name that is no serial",
+      remedy: 'Did you mean the column "serial"?',
     });
   }
 }

@@ -71,6 +71,13 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
     checkNotBefore(report, document, variant, date, ["provenance", at, "date"]);
   checkNotBefore(report, document, variant, item.examined, ["examined"]);
   checkSerial(report, document, variant, item.serial);
+  for (const [at, id] of item.assembled.entries()) {
+    if (!item.parts.get(id)?.every(({ state }) => state === "absent")) continue;
+    report("wrong-value", document, ["assembled", at], {
+      found: `"${id}" both absent and from another case`,
+      expected: "a part that is there",
+    });
+  }
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;

@@ -5,9 +5,11 @@ import { checkExamples } from "./check-examples.ts";
 import { checkItem } from "./check-item.ts";
 import { checkSource } from "./check-named.ts";
 import { checkPrivate } from "./check-private.ts";
+import { checkRepeats } from "./check-repeats.ts";
 import { checkSerials } from "./check-serials.ts";
 import { checkSighting } from "./check-sighting.ts";
 import { checkVariant } from "./check-variant.ts";
+import { checkWatching } from "./check-watching.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
 import { checkRevisions } from "./revision.ts";
@@ -26,14 +28,9 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   const report: Report = (code, document, path, finding, at) =>
     void diagnostics.push(diagnose(code, placeIn(document, path, at), finding));
 
-  const { scale, watching } = collection.settings;
+  const { scale } = collection.settings;
   if (around.settings) {
-    if (watching && ![watching.earliest, watching.latest].every(Number.isFinite)) {
-      report("wrong-value", around.settings, ["watching"], {
-        found: `"${watching.text}"`,
-        expected: 'years with both their ends, such as "2003/2024"',
-      });
-    }
+    checkWatching(collection, report, around.settings);
     const rarity = [...collection.scales.values()]
       .filter((each) => each.kind === "rarity")
       .map((each) => each.id);
@@ -70,6 +67,7 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
   checkSerials(collection, report);
   checkExamples(collection, report);
+  checkRepeats(collection.sightings, report);
   reportWeakPoints(collection, report);
   return diagnostics;
 }

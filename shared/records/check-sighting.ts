@@ -4,6 +4,16 @@ import { checkSource } from "./check-named.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
 import type { Sighting } from "./sighting.ts";
+import type { Variant } from "./variant.ts";
+
+/** Parts with commas between them, as they should be written. */
+function withSemicolons(names: string, { parts }: Variant): string | undefined {
+  const each = names.split(",").map((name) => name.trim());
+  if (each.length < 2) return undefined;
+  return each.every((name) => name === "rest" || parts.has(name))
+    ? `Did you mean "${each.join(";")}"?`
+    : 'Semicolons stand between the parts, as in "lens;rule".';
+}
 
 /** A row of a log against its variant. */
 export function checkSighting(collection: Collection, report: Report, sighting: Sighting) {
@@ -18,7 +28,7 @@ export function checkSighting(collection: Collection, report: Report, sighting: 
       report("unknown-part", document, [column], {
         found: `"${id}"`,
         expected: `a part of "${variant.id}", or "rest"`,
-        remedy: suggestion(id, variant.parts.keys(), (part) => told.has(part)),
+        remedy: withSemicolons(id, variant) ?? suggestion(id, variant.parts.keys(), (part) => told.has(part)),
       });
     }
     const both =

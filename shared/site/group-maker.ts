@@ -1,4 +1,5 @@
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
+import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
@@ -114,6 +115,9 @@ export class GroupMaker {
   }
 }
 
+/** What a group has a share in, and all of them together are told of. */
+const ofWhole: ReadonlySet<DiagnosticCode> = new Set(["offers-after-watching"]);
+
 /**
  * A name for each, by which those of several groups can be counted: a log without sources is told of once, however many
  * groups have sightings in it. What is shared is looked at elsewhere.
@@ -122,7 +126,7 @@ function warningsOf({ diagnostics }: SoundGroup, { families, texts }: FamilyGrou
   const own = new Set(texts.map(({ file }) => file));
   return diagnostics.flatMap(({ file, code }, at) => {
     const isLog = file.startsWith("content/sightings/");
-    if (isLog && code === "source-missing") return [`${code} ${file}`];
+    if (ofWhole.has(code) || (isLog && code === "source-missing")) return [`${code} ${file}`];
     return own.has(file) ? [`${families[0]} ${at}`] : [];
   });
 }

@@ -96,7 +96,7 @@ describe("the examples of a log", () => {
       smallCollection(parts, {
         "content/items/attic-find.md": item("parts: { fork: present }"),
         "content/items/other.md": item("serial: T3\nexample: the-other-set\nparts: { fork: present }"),
-        "content/sightings/log.csv": `seen,variant,kind,example,serial\n${rows.map((row) => `2001,chest-a,offer,${row}\n`).join("")}`,
+        "content/sightings/log.csv": `seen,variant,kind,example,serial\n${rows.map((row, at) => `${2001 + at},chest-a,offer,${row}\n`).join("")}`,
       }),
     );
 

@@ -1,5 +1,6 @@
 import { addUnder } from "../../lists/grouping.ts";
 import { buildCollection } from "../../records/build-collection.ts";
+import { oneForm, sightingKey } from "../../records/same-sighting.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
@@ -11,30 +12,6 @@ import { type SightingCells, sightingCells } from "./sighting-cells.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 const file = "content/sightings/the-spreadsheet.csv";
-
-/** Letters typed in two ways, ends of lines and spaces around a text make no difference. */
-const oneForm = (text: string) => text.normalize("NFC").replace(/\r\n?/g, "\n").trim();
-
-/** All that a row of the log says, so that the same row is known again. */
-const keyOf = (row: Sighting): string =>
-  JSON.stringify(
-    [
-      row.seen.text,
-      row.variant,
-      row.serial,
-      row.example,
-      row.source,
-      row.kind,
-      row.list,
-      row.present,
-      row.absent,
-      row.condition,
-      row.price,
-      row.currency,
-      row.relisted,
-      row.note,
-    ].map((value) => (typeof value === "string" ? oneForm(value) : value)),
-  );
 
 /** What two rows of one sighting agree in, as far as both say it; how it was seen is what is most often corrected. */
 const tellingFields = (row: Sighting): readonly (string | undefined)[] =>
@@ -106,7 +83,7 @@ export function checkedSightings(
   );
   // A log may hold the same row twice, two sightings that nothing tells apart: each is matched by one row only.
   const there = new Map<string, number>();
-  for (const sighting of known) there.set(keyOf(sighting), (there.get(keyOf(sighting)) ?? 0) + 1);
+  for (const sighting of known) there.set(sightingKey(sighting), (there.get(sightingKey(sighting)) ?? 0) + 1);
 
   const knownOf = new Map<string, Sighting[]>();
   for (const sighting of known) addUnder(knownOf, dayAndVariant(sighting), sighting);
@@ -120,7 +97,7 @@ export function checkedSightings(
         "Found a row that rests on a reference with errors; expected a collection that passes check.";
       return { row, fate: "rejected", problems: [{ field: "variant", reason }] };
     }
-    const key = keyOf(sighting);
+    const key = sightingKey(sighting);
     const left = there.get(key) ?? 0;
     if (left === 0) {
       const alike = knownOf.get(dayAndVariant(sighting))?.find((other) => isAlike(sighting, other));
