@@ -1,4 +1,6 @@
+import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedSighting, PublishedVariant } from "../publication/published.ts";
+import { serialKey } from "../publication/serial-number.ts";
 import { addresses } from "./addresses.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { CollectionIndex } from "./collection-index.ts";
@@ -13,13 +15,18 @@ import { yearsOf } from "./years-of.ts";
 
 export interface SightingRow {
   readonly seen: string;
-  readonly example: string | null;
+  /** By its serial, or else its name in the log; it leads to the outfit of this catalogue that bears the serial. */
+  readonly example: Link | null;
+  /** Its name in the log, where that says which rows beside this one are the same example. */
+  readonly named: string | null;
   readonly kind: string;
   /** What was there, and what was not: "with" and "without", each with its parts. */
   readonly contents: readonly { readonly how: string; readonly parts: string }[];
   readonly condition: string | null;
   readonly price: string | null;
   readonly source: Link | null;
+  /** The list that it was on, for an estimate from two of them. */
+  readonly list: string | null;
   readonly remarks: string;
 }
 
@@ -71,6 +78,22 @@ const priceInWords = (
   { words: { numbers } }: CollectionIndex,
 ): string => (currency === null ? numbers.quantity(amount) : numbers.money(amount, currency));
 
+/** What is masked or not told of an outfit is not told here either, by which row leads to it. */
+function exampleOf(
+  { serial, example }: PublishedSighting,
+  { items }: PublishedVariant,
+  index: CollectionIndex,
+): Link | null {
+  const name = serial ?? example;
+  if (name === null) return null;
+  const key = serial === null ? null : serialKey(serial);
+  const outfit = items.find(({ id }) => {
+    const own = index.items.get(id)?.serial ?? null;
+    return key !== null && own !== null && !isMasked(own) && serialKey(own) === key;
+  });
+  return { address: outfit === undefined ? "" : addresses.item(outfit.id), name };
+}
+
 function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: CollectionIndex): SightingRow {
   const { words } = index;
   const say = words.pages.sightings;
@@ -83,12 +106,14 @@ function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: C
     .map((state) => ({ how: say[state], parts: partWords(row[state], variant, others[state], index) }));
   return {
     seen: words.date(row.seen),
-    example: row.serial ?? row.example,
+    example: exampleOf(row, variant, index),
+    named: row.serial === null ? null : row.example,
     kind: say.kinds[row.kind],
     contents,
     condition: row.condition,
     price: row.price && priceInWords(row.price, index),
     source: row.source === null ? null : sourceLink(row.source, index),
+    list: row.list === null ? null : say.list(row.list),
     remarks: [row.relisted ? say.relisted : null, row.note].filter((text) => text !== null).join("; "),
   };
 }

@@ -621,6 +621,7 @@ export const englishPages = {
       "The outfits of this catalogue are counted among the sightings; the same offer listed again is not.",
     prices: "A price seen is what a list printed. It is no appraisal.",
     watching: (years: string) => `Offers were watched for: ${years}.`,
+    list: (list: string) => `list: ${list}`,
     toVariant: "The figures made from them",
     caption: "The log, the earliest first",
   },

@@ -615,6 +615,7 @@ export const germanPages: PageWords = {
       "Unter den Nachweisen sind die Garnituren dieses Katalogs mitgezählt; dasselbe Angebot, erneut gedruckt, ist es nicht.",
     prices: "Ein gesehener Preis ist, was eine Liste druckte. Er ist keine Schätzung des Werts.",
     watching: (years) => `Auf Angebote geachtet wurde: ${years}.`,
+    list: (list) => `Liste: ${list}`,
     toVariant: "Die Zahlen, die daraus gemacht sind",
     caption: "Das Verzeichnis, das Früheste zuerst",
   },

@@ -22,10 +22,10 @@ ${
 <tbody>${page.rows.map(
         (
           row,
-        ) => html`<tr><th scope="row">${row.seen}</th><td data-label="${say.example}">${row.example ?? html`<i>${say.unnamed}</i>`}</td><td>${row.kind}</td><td class="there">${joined(
+        ) => html`<tr><th scope="row">${row.seen}</th><td data-label="${say.example}">${row.example ? templates["parts/links"]([row.example], site) : html`<i>${say.unnamed}</i>`}${row.named !== null && html` <small>${row.named}</small>`}</td><td>${row.kind}</td><td class="there">${joined(
           row.contents.map(({ how, parts }) => html`<i>${how}</i> ${parts}`),
           "; ",
-        )}${row.remarks !== "" && html`<small>${row.remarks}</small>`}</td><td data-label="${say.condition}">${row.condition}</td>${page.hasPrices && html`<td class="number" data-label="${say.price}">${row.price}</td>`}<td>${row.source && templates["parts/links"]([row.source], site)}</td></tr>
+        )}${row.remarks !== "" && html`<small>${row.remarks}</small>`}</td><td data-label="${say.condition}">${row.condition}</td>${page.hasPrices && html`<td class="number" data-label="${say.price}">${row.price}</td>`}<td>${row.source && templates["parts/links"]([row.source], site)}${row.list !== null && html` <small>${row.list}</small>`}</td></tr>
 `,
       )}</tbody></table>`)}
 ${page.pager && templates["parts/pager"](page.pager, site)}

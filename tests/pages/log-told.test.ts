@@ -108,3 +108,50 @@ it("a family whose variants have nothing in common has no opener for it", async 
   expect(await page("parts: { key: {} }\n")).not.toContain(common);
   expect(await page("parts: { tray: {} }\n")).toContain(`${common}: 1 row`);
 });
+
+describe("the page of a log says what a reader needs to count the examples again", () => {
+  const found = async (publish: string) => {
+    const site = await everyFile(
+      writeCollection(
+        smallCollection("parts: { tray: {} }\n", {
+          "content/sightings/log.csv":
+            "seen,variant,serial,example,kind,list\n2004,chest-a,A-4,quay chest,offer,ports\n2005,chest-a,A1,,offer,\n2006,chest-a,A41,quay chest,record,depots\n",
+          "content/items/one.md": item(`serial: A4\npublish: { serial: ${publish} }\nexamined: 2024-01-02`),
+        }),
+      ),
+      "public",
+    );
+    if ("problems" in site) throw new Error(JSON.stringify(site.problems, null, 2));
+    const page = site.parts
+      .flatMap(({ files, site: around }) =>
+        [...files].flatMap((file) =>
+          file.kind === "page" && file.address === "/sightings/chest-a/"
+            ? [renderPage(file.make(), around)]
+            : [],
+        ),
+      )
+      .join("");
+    const rows = [...page.matchAll(/<tr[^>]*><th scope="row"[^>]*>(.*?)<\/tr>/gs)].map(
+      ([, row]) => row ?? "",
+    );
+    return rows.map((row) => ({
+      said: row
+        .replace(/<[^>]*>/g, " ")
+        .replace(/\s+/g, " ")
+        .trim(),
+      leadsTo: /href="([^"]*items\/[^"]*)"/.exec(row)?.[1],
+    }));
+  };
+
+  it("which rows are held to be one, on which list each is, and which is an outfit of this catalogue", async () => {
+    expect(await found("shown")).toEqual([
+      { said: "2004 A-4 quay chest an offer list: ports", leadsTo: "../../items/one/" },
+      { said: "2005 A1 an offer", leadsTo: undefined },
+      { said: "2006 A41 quay chest a record list: depots", leadsTo: undefined },
+    ]);
+  });
+
+  it("and leads nowhere from a serial that its outfit does not tell", async () => {
+    expect((await found("masked")).map(({ leadsTo }) => leadsTo)).toEqual([undefined, undefined, undefined]);
+  });
+});
