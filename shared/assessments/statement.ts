@@ -39,6 +39,7 @@ export type StatementId =
   | "estimate-exceeds-made"
   | "counts-contradicted"
   | "counts-assembled"
+  | "counts-destroyed"
   | "counted-in-by-certain-part"
   | "offers-as-known-now"
   | "lists-share-nothing"

@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../publication/published.ts";
+import { isFate } from "../publication/states.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { comparisonAddress } from "./compare-page.ts";
@@ -10,11 +11,12 @@ export interface CompletingView {
   readonly spares: readonly { readonly part: Link; readonly units: string }[];
 }
 
-/** What would make it whole, the part that adds most first; and what it could give. */
+/** What would make it whole, the part that adds most first; and what it could give. Of one that is gone, neither. */
 export function completingView(
-  { wants, spares, parts }: PublishedItem,
+  { wants, spares, parts, status }: PublishedItem,
   { words }: CollectionIndex,
 ): CompletingView {
+  if (isFate(status)) return { wants: [], spares: [] };
   const { numbers } = words;
   const link = (id: string): Link => ({
     address: `#part-${id}`,

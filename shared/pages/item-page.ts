@@ -12,6 +12,7 @@ import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
 import { type ConfidentialView, confidentialView } from "./item-confidential.ts";
 import { type CustodyView, custodyView } from "./item-custody.ts";
+import { type FateView, fateView } from "./item-fate.ts";
 import { type FindingList, findingLists } from "./item-findings.ts";
 import { type IdentityView, identityView } from "./item-identity.ts";
 import { itemParticulars, type Particular } from "./item-particulars.ts";
@@ -35,6 +36,7 @@ export interface ItemPage extends PageHead {
   readonly id: string;
   readonly variant: Link;
   readonly family: Link;
+  readonly fate: FateView | null;
   readonly particulars: readonly Particular[];
   readonly identity: IdentityView;
   readonly brief: {
@@ -152,11 +154,14 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const recording = recordingView(item, index.recordings, partLink);
   const card = index.cards.get(item.id);
   const missing = missingParts(item, words);
-  const description = say.description(
+  const fate = fateView(item, words);
+  const summary = say.description(
     item.variant.name,
     pages.verdicts[item.identification.verdict].short,
     completeness.weighted,
   );
+  const description = fate ? `${fate.headline}. ${summary}` : summary;
+  const completing = completingView(item, index);
   const figure = (id: string, label: string, of: PublishedItem["rarity"]["asComplete"]) => ({
     id,
     label,
@@ -200,6 +205,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     id: item.id,
     variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
     family: { address: addresses.family(item.family.id), name: item.family.name },
+    fate,
     particulars: itemParticulars(item, words),
     identity,
     brief: {
@@ -256,7 +262,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     },
     custody: custodyView(item, index),
     hazards: hazardViews(item.hazards, item.parts),
-    completing: completingView(item, index),
+    completing,
     nearest: nearestView(item, index),
     siblings: siblingsOf(item, index),
     allSiblings: { address: addresses.itemsOfVariant(item.variant.id), name: say.allOfVariant },
@@ -285,7 +291,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         photographs: photos.length,
         isRecorded: recording !== null,
         features: identity.observed.length,
-        isCompletable: item.wants.length + item.spares.length > 0,
+        isCompletable: completing.wants.length + completing.spares.length > 0,
         others: item.nearest.length,
         revisions: item.revisions.length,
       },

@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../publication/published.ts";
+import { isFate } from "../publication/states.ts";
 import type { Words } from "../words/words.ts";
 import { standingOf } from "./standing-words.ts";
 
@@ -14,6 +15,8 @@ export function itemParticulars(item: PublishedItem, words: Words): readonly Par
   const say = words.pages.item;
   const theirs = (label: string, value: string | null) => ({ label, value, isOurs: false });
   const ours = (label: string, value: string | null) => ({ label, value, isOurs: true });
+  // Nothing is asked for what nobody can hand over.
+  const price = isFate(item.status) ? null : item.price;
   const rows = [
     theirs(say.serial, item.serial),
     theirs(say.set, item.set),
@@ -23,7 +26,7 @@ export function itemParticulars(item: PublishedItem, words: Words): readonly Par
     theirs(say.materials, item.materials),
     theirs(say.measurements, item.measurements.length === 0 ? null : item.measurements.join("; ")),
     ours(say.status, standingOf(item, words)),
-    ours(say.price, item.price && words.numbers.money(item.price.amount, item.price.currency)),
+    ours(say.price, price && words.numbers.money(price.amount, price.currency)),
   ];
   return rows.flatMap(({ value, ...row }) => (value === null ? [] : [{ ...row, value }]));
 }

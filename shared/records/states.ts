@@ -2,5 +2,11 @@
 export const states = ["present", "absent", "substitute", "unverified", "not-issued"] as const;
 export type State = (typeof states)[number];
 
-export const statuses = ["collection", "offered", "sold", "reference"] as const;
+/** What has become of an outfit that is nowhere to be had. */
+export const fates = ["lost", "stolen", "destroyed"] as const;
+export type Fate = (typeof fates)[number];
+
+export const statuses = ["collection", "offered", "sold", "reference", ...fates] as const;
 export type Status = (typeof statuses)[number];
+
+export const isFate = (status: Status): status is Fate => (fates as readonly string[]).includes(status);

@@ -1,4 +1,5 @@
 import { typeNames } from "../diagnostics/type-names.ts";
+import type { Fate } from "../records/states.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
@@ -80,7 +81,30 @@ export const englishPages = {
     offered: "offered",
     sold: "sold",
     reference: "held for reference",
+    lost: "lost",
+    stolen: "reported stolen",
+    destroyed: "destroyed or broken up",
   },
+  /** At the head of an outfit that is nowhere to be had: what has become of it, and what follows from that. */
+  fates: {
+    lost: {
+      headline: "Lost",
+      said: ["Where it is now is not known. What stands here is what was known of it before."],
+    },
+    stolen: {
+      headline: "Reported stolen",
+      said: [
+        "If it is offered to you, please tell the police, who can say how the matter stands, or its owner by way of this catalogue.",
+        "What the police and insurers ask for is a record after Object ID, the standard of the Getty that is now with ICOM; whoever publishes this catalogue can make one.",
+      ],
+    },
+    destroyed: {
+      headline: "Destroyed or broken up",
+      said: [
+        "It exists no longer as an outfit. What stands here is what was known of it before, and as one that was seen it is still counted.",
+      ],
+    },
+  } satisfies Record<Fate, { headline: string; said: readonly string[] }>,
   efforts: ["", "at a glance", "by handling", "by taking apart"],
   verdicts: {
     confirmed: {
@@ -628,7 +652,7 @@ export const englishPages = {
   wants: {
     title: "What is wanted",
     description: "What the outfits at hand lack, what they have to spare, and what could complete what.",
-    lead: "What the outfits at hand lack, by what each part would add, and what they have to spare. Those sold or held for reference are left out, and what was meant to be used up is not sought.",
+    lead: "What the outfits at hand lack, by what each part would add, and what they have to spare. Those sold, held for reference or gone are left out, and what was meant to be used up is not sought.",
     wanted: "Wanted",
     spare: "To spare",
     spareNote: "Beyond what their own cases need.",

@@ -18,11 +18,16 @@ const { count } = numbers;
 type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
 
+const atLeastSurvive = (known: number): string => {
+  if (known === 0) return "none of those known survives";
+  return `at least ${count(known)} ${known === 1 ? "survives" : "survive"}`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
   "no-example-recorded": () => "Of no example is it recorded whether it reaches this level.",
   "every-example-seen-once": (values) =>
-    `Every known example was seen only once, so nothing tells how many have never been seen; at least ${count(numberOf(values, "distinct"))} ${numberOf(values, "distinct") === 1 ? "survives" : "survive"}.`,
+    `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "distinct"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "No sighting names the list that it comes from; the method compares exactly two independent lists."
@@ -81,6 +86,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
     return examples === 1
       ? "One of those counted was made up with parts of another case."
       : `${count(examples)} of those counted were made up with parts of another case.`;
+  },
+  "counts-destroyed": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "One of those counted is known to have been destroyed or broken up since."
+      : `${count(examples)} of those counted are known to have been destroyed or broken up since.`;
   },
   "offers-as-known-now": () =>
     "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",

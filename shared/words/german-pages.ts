@@ -82,6 +82,28 @@ export const germanPages: PageWords = {
     offered: "angeboten",
     sold: "verkauft",
     reference: "zum Vergleich gehalten",
+    lost: "verschollen",
+    stolen: "als gestohlen gemeldet",
+    destroyed: "zerstört oder aufgelöst",
+  },
+  fates: {
+    lost: {
+      headline: "Verschollen",
+      said: ["Wo es jetzt ist, ist nicht bekannt. Was hier steht, ist, was zuvor davon bekannt war."],
+    },
+    stolen: {
+      headline: "Als gestohlen gemeldet",
+      said: [
+        "Wem es angeboten wird, der sage es bitte der Polizei, die weiß, wie die Sache steht, oder über diesen Katalog dem Eigentümer.",
+        "Polizei und Versicherer fragen nach einem Datenblatt nach Object ID, dem Standard des Getty, den jetzt ICOM pflegt; wer diesen Katalog herausgibt, kann es liefern.",
+      ],
+    },
+    destroyed: {
+      headline: "Zerstört oder aufgelöst",
+      said: [
+        "Als Garnitur gibt es es nicht mehr. Was hier steht, ist, was zuvor davon bekannt war, und als ein gesehenes Exemplar zählt es weiter mit.",
+      ],
+    },
   },
   efforts: ["", "auf einen Blick", "in der Hand", "nach dem Zerlegen"],
   verdicts: {
@@ -623,7 +645,7 @@ export const germanPages: PageWords = {
     title: "Was gesucht wird",
     description:
       "Was den Garnituren im Hause fehlt, was sie übrig haben und was welche vervollständigen könnte.",
-    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte und zum Vergleich gehaltene zählen nicht mit, und was zum Verbrauch gedacht war, wird nicht gesucht.",
+    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte, zum Vergleich gehaltene und solche, die nicht mehr da sind, zählen nicht mit, und was zum Verbrauch gedacht war, wird nicht gesucht.",
     wanted: "Gesucht",
     spare: "Übrig",
     spareNote: "Mehr, als die eigenen Kästen brauchen.",

@@ -19,11 +19,16 @@ const counted = countedIn("de");
 type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
 
+const atLeastSurvive = (known: number): string => {
+  if (known === 0) return "Von den bekannten ist keines erhalten";
+  return `Mindestens ${count(known)} ${known === 1 ? "ist" : "sind"} erhalten`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
   "no-example-recorded": () => "Von keinem Exemplar ist festgehalten, ob es diese Stufe erreicht.",
   "every-example-seen-once": (values) =>
-    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. Mindestens ${count(numberOf(values, "distinct"))} ${numberOf(values, "distinct") === 1 ? "ist" : "sind"} erhalten.`,
+    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "distinct"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."
@@ -85,6 +90,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
     return examples === 1
       ? "Eines der gezählten wurde mit Teilen aus einem anderen Kasten ergänzt."
       : `${count(examples)} der gezählten wurden mit Teilen aus einem anderen Kasten ergänzt.`;
+  },
+  "counts-destroyed": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Eines der gezählten ist, wie man weiß, seither zerstört oder aufgelöst worden."
+      : `${count(examples)} der gezählten sind, wie man weiß, seither zerstört oder aufgelöst worden.`;
   },
   "offers-as-known-now": () =>
     "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",

@@ -1,3 +1,4 @@
+import type { FateView } from "../../shared/pages/item-fate.ts";
 import type { ItemPage } from "../../shared/pages/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
@@ -9,7 +10,12 @@ function unparted(text: string, piece: string | null): Html | string {
   return html`${text.slice(0, at)}<span class="unparted">${piece}</span>${text.slice(at + piece.length)}`;
 }
 
-/** In ten seconds: what it is, how complete, how rare, what is missing. Evidence against its label comes first. */
+const fate = ({ headline, said, isUrgent }: FateView): Html =>
+  isUrgent
+    ? html`<div class="foremost"><p class="headline">${headline}</p><ul>${said.map((each) => html`<li>${each}</li>`)}</ul></div>`
+    : html`<p class="fate"><strong>${headline}.</strong> ${said.join(" ")}</p>`;
+
+/** In ten seconds: what it is, how complete, how rare, what is missing. What has become of it, and evidence against its label, come first. */
 export function itemOpening(page: ItemPage, site: PageSite): Html {
   const { words, link, templates } = site;
   const { item: say, completeness: ofCompleteness } = words.pages;
@@ -21,9 +27,10 @@ export function itemOpening(page: ItemPage, site: PageSite): Html {
   return html`${templates["parts/opening"](
     {
       page,
-      above:
+      above: html`${page.fate && fate(page.fate)}${
         contradicted &&
-        html`<div class="verdict-against"><p class="headline">${identity.headline}</p><ul>${identity.against.map((each) => html`<li>${each}</li>`)}</ul><p><a href="#identification">${say.identification}</a></p></div>`,
+        html`<div class="foremost"><p class="headline">${identity.headline}</p><ul>${identity.against.map((each) => html`<li>${each}</li>`)}</ul><p><a href="#identification">${say.identification}</a></p></div>`
+      }`,
       below: html`${heldToBe}
 <dl class="particulars">${page.particulars.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}</dl>`,
     },

@@ -72,7 +72,7 @@ describe("what would make it whole", () => {
 
   it("moves nothing out of, nor into, what is not at hand", () => {
     const spare = "{ hook: { state: present, quantity: 2 } }";
-    for (const status of ["sold", "reference"]) {
+    for (const status of ["sold", "reference", "lost", "stolen", "destroyed"]) {
       expect(reallocationOf({ donor: `${spare}\nstatus: ${status}`, other: "{ hook: absent }" })).toBeNull();
       expect(reallocationOf({ donor: spare, other: `{ hook: absent }\nstatus: ${status}` })).toBeNull();
     }

@@ -86,6 +86,9 @@ describe("fittedcase import items", () => {
       "kept",
       "Vergleich",
       "verliehen",
+      "als gestohlen gemeldet",
+      "Broken up",
+      "verschollen",
     ];
     const { folder, file } = spreadsheet(
       `id,Titel,variant,Stand\n${words.map((word, at) => `n-${at},N ${at},pilot-mk2,${word}\n`).join("")}`,
@@ -94,11 +97,11 @@ describe("fittedcase import items", () => {
     const map = path.join(folder, "old list.map.yaml");
     const proposed = readFileSync(map, "utf8");
     expect(proposed).toContain(
-      "      ## Not understood. Say of each which it is, collection, offered, sold, reference, and take the # away.\n      # verliehen: ",
+      "      ## Not understood. Say of each which it is, collection, offered, sold, reference, lost, stolen, destroyed, and take the # away.\n      # verliehen: ",
     );
     const importing = ["import", "items", file, "--map", map, "--root", root];
     const { out } = await runHere(importing, folder);
-    expect(out).toContain("6 rows brought in; 0 rows there already; 1 row rejected.");
+    expect(out).toContain("9 rows brought in; 0 rows there already; 1 row rejected.");
     writeFileSync(map, proposed.replace(/# verliehen: .*/, "verliehen: collection"));
     expect((await runHere(importing, folder)).code).toBe(0);
     const statuses = words.map(
@@ -113,6 +116,9 @@ describe("fittedcase import items", () => {
       "collection",
       "reference",
       "collection",
+      "stolen",
+      "destroyed",
+      "lost",
     ]);
   });
 

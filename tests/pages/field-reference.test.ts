@@ -62,7 +62,7 @@ describe("the field reference", () => {
     expect(of("title")).toMatchObject({ required: true, takes: "one line of text" });
     expect(of("status")).toMatchObject({
       required: false,
-      takes: "collection, offered, sold or reference",
+      takes: "collection, offered, sold, reference, lost, stolen or destroyed",
       example: "collection",
     });
   });
@@ -72,7 +72,7 @@ describe("the field reference", () => {
     const takes = (record: string, field: string) =>
       inGerman.get(record)?.fields.find((each) => each.path === field)?.takes;
     expect(takes("item", "title")).toBe("eine Zeile Text");
-    expect(takes("item", "status")).toBe("collection, offered, sold oder reference");
+    expect(takes("item", "status")).toBe("collection, offered, sold, reference, lost, stolen oder destroyed");
     expect(takes("item", "assembled")).toBe("eine Liste, jeder Eintrag eine Kennung");
     expect(takes("item", "census")).toBe("true oder false");
     expect(takes("variant", "parts.ID.accepts[].credit")).toBe("eine Zahl, mindestens 0 und höchstens 1");

@@ -19,6 +19,8 @@ export interface Example {
   readonly items: readonly string[];
   /** Made up with parts of another case. */
   readonly isAssembled: boolean;
+  /** Known to be no longer there. */
+  readonly isDestroyed: boolean;
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
@@ -156,6 +158,7 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     keys: new Set(occasions.flatMap(({ keys }) => keys)),
     items: occasions.flatMap(({ item }) => item?.id ?? []),
     isAssembled: occasions.some(({ item }) => item !== undefined && item.assembled.length > 0),
+    isDestroyed: occasions.some(({ item }) => item?.status === "destroyed"),
     rows,
     lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
     shares,

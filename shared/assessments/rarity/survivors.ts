@@ -50,6 +50,15 @@ export function assessCoverage(examples: readonly Example[], confidence: number)
   return pointFigure(coverage({ sightings, once, twice }), basis);
 }
 
+const countDestroyed = (examples: readonly Example[]): number =>
+  examples.filter(({ isDestroyed }) => isDestroyed).length;
+
+/** Both estimates are of all that were there to be seen: of some it is known that they are no longer. */
+function countingDestroyed(examples: readonly Example[]): Statement[] {
+  const destroyed = countDestroyed(examples);
+  return destroyed === 0 ? [] : [statement("counts-destroyed", { examples: destroyed })];
+}
+
 /** The least number that survives, from how often the known examples turned up again. */
 export function assessSurvivors(examples: readonly Example[], confidence: number): Figure {
   const frequencies = frequenciesOf(examples);
@@ -60,10 +69,18 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
     method: "chao1",
     inputs: { distinct, once, twice, sightings },
     sources: sourcesOf(examples),
-    caveats: [statement("lower-bound-only"), statement("assumes-independent-sightings")],
+    caveats: [
+      ...countingDestroyed(examples),
+      statement("lower-bound-only"),
+      statement("assumes-independent-sightings"),
+    ],
   };
   if (distinct === 0) return withheld(statement("no-sighting"), basis);
-  if (once === sightings) return withheld(statement("every-example-seen-once", { distinct }), basis);
+  if (once === sightings)
+    return withheld(
+      statement("every-example-seen-once", { distinct: distinct - countDestroyed(examples) }),
+      basis,
+    );
   return figure(chao1(frequencies, confidence), basis);
 }
 
@@ -86,7 +103,11 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
       rows.filter(({ list }) => list !== undefined).map(({ source }) => source),
     ),
     caveats: isPair
-      ? [statement("assumes-independent-lists"), ...(both === 0 ? [statement("lists-share-nothing")] : [])]
+      ? [
+          ...countingDestroyed(examples),
+          statement("assumes-independent-lists"),
+          ...(both === 0 ? [statement("lists-share-nothing")] : []),
+        ]
       : [],
   };
   if (!isPair) return withheld(statement("not-two-lists", { lists: names.length }), basis);

@@ -34,6 +34,10 @@ const statuses = knownWords({
   sold: "sold on, verkauft",
   reference:
     "for reference, for comparison, comparison, referenz, vergleich, zum vergleich, vergleichsstuck, vergleichsexemplar",
+  lost: "untraced, whereabouts unknown, verloren, verschollen, verbleib unbekannt",
+  stolen: "reported stolen, theft, gestohlen, als gestohlen gemeldet, entwendet, diebstahl",
+  destroyed:
+    "broken up, dispersed, scrapped, burnt, zerstort, aufgelost, zerlegt, vernichtet, verbrannt, verschrottet",
 });
 
 export const knownWordsOf: Readonly<Partial<Record<Reader, KnownWords>>> = {
