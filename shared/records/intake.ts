@@ -16,12 +16,23 @@ export interface Intake {
   readonly tell: (problems: Iterable<Diagnostic>) => void;
   /** Whether a record fits its schema; where it does not, its problems are taken down. */
   readonly isSound: (document: SourceDocument, validate: Validate) => boolean;
+  /** The same of a record whose variant was looked up: one that is not there is told of already, whatever its form. */
+  readonly isSoundOfVariant: (document: SourceDocument, validate: Validate) => boolean;
 }
 
 export function intakeOf(read: ReadCollection, validator: Validator, diagnostics: Diagnostic[]): Intake {
   // One by one: a damaged log may have more to be told of than a call takes arguments.
   const tell = (problems: Iterable<Diagnostic>) => {
     for (const problem of problems) diagnostics.push(problem);
+  };
+  const isSound = (
+    document: SourceDocument,
+    validate: Validate,
+    isTold?: (problem: Diagnostic) => boolean,
+  ) => {
+    const problems = validate(document);
+    tell(isTold ? problems.filter((problem) => !isTold(problem)) : problems);
+    return problems.length === 0;
   };
   return {
     read,
@@ -31,10 +42,11 @@ export function intakeOf(read: ReadCollection, validator: Validator, diagnostics
     report: (code, document, path, finding, at) =>
       void diagnostics.push(diagnose(code, document.locate(path, at), finding)),
     tell,
-    isSound: (document, validate) => {
-      const problems = validate(document);
-      tell(problems);
-      return problems.length === 0;
-    },
+    isSound,
+    isSoundOfVariant: (document, validate) =>
+      isSound(document, validate, ({ code, line, column }) => {
+        const { place } = document.locate(["variant"]);
+        return code === "wrong-id" && line === place.line && column === place.column;
+      }),
   };
 }

@@ -6,7 +6,7 @@ import type { References } from "./references-of.ts";
 
 /** The items that are sound, and of a variant that is; `publish` is what the collection chooses for them. */
 export function itemsOf(
-  { recordsOf, validator, report, isSound }: Intake,
+  { recordsOf, validator, report, isSoundOfVariant }: Intake,
   { families, variantOf }: References,
   publish: Item["publish"],
 ): ReadonlyMap<string, Item> {
@@ -14,7 +14,8 @@ export function itemsOf(
   const validatorFor = itemValidators(validator, families);
   for (const { id, document } of namedRecords(recordsOf("item"), "one item of each id", report)) {
     const variant = variantOf(document);
-    if (isSound(document, validatorFor(variant)) && variant) items.set(id, itemFrom(id, document, publish));
+    if (isSoundOfVariant(document, validatorFor(variant)) && variant)
+      items.set(id, itemFrom(id, document, publish));
   }
   return items;
 }

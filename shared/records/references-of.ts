@@ -1,4 +1,5 @@
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { grouping } from "../lists/grouping.ts";
 import type { SourceDocument } from "../source/document.ts";
 import { type Family, familyFrom } from "./family.ts";
 import type { Intake } from "./intake.ts";
@@ -25,6 +26,8 @@ export function referencesOf(intake: Intake): References {
   // A variant of a family that is there but broken is left out, since it is the family that is to be mended.
   const isBroken = (family: string) =>
     !families.has(family) && filesOf("family").some(({ id }) => id === family);
+  // So is one of two with one id: nobody knows which of them is meant by it.
+  const claimants = grouping(recordsOf("variant"), ({ id }) => id);
   const variantFiles = namedRecords(
     recordsOf("variant"),
     "one variant of each id in the whole collection",
@@ -32,7 +35,7 @@ export function referencesOf(intake: Intake): References {
   )
     .filter(({ document }) => isSound(document, validator.of("variant")))
     .map(({ id, file, document }) => ({ id, family: file.split("/")[2] ?? "", document }))
-    .filter(({ family }) => !isBroken(family));
+    .filter(({ id, family }) => !isBroken(family) && claimants.get(id)?.length === 1);
   const idsOfFiles = new Set(filesOf("variant").map(({ id }) => id));
   const resolved = variantsFrom(variantFiles, (id) => idsOfFiles.has(id));
   tell(resolved.diagnostics);
@@ -42,14 +45,16 @@ export function referencesOf(intake: Intake): References {
     families,
     variants,
     variantOf: (document) => {
-      const id = (document.data as { variant?: unknown } | null)?.variant;
+      const { variant: id, serial } = (document.data ?? {}) as { variant?: unknown; serial?: unknown };
       if (typeof id !== "string") return undefined;
       // Whoever refers to a record that is there but broken is told of the record only.
       if (!idsOfFiles.has(id)) {
         report("unknown-variant", document, ["variant"], {
           found: `"${id}"`,
           expected: "the id of a variant reference",
-          remedy: suggestion(id, variants.values()),
+          remedy: idsOfFiles.has(String(serial))
+            ? "Variant and serial are in each other's place."
+            : suggestion(id, variants.values()),
         });
       }
       return variants.get(id);

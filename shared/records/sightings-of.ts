@@ -9,7 +9,7 @@ export function sightingsOf(intake: Intake, { variantOf }: References): readonly
   const validate = intake.validator.of("sighting");
   for (const document of sightingRows(intake)) {
     const variant = variantOf(document);
-    if (intake.isSound(document, validate) && variant) sightings.push(sightingFrom(document));
+    if (intake.isSoundOfVariant(document, validate) && variant) sightings.push(sightingFrom(document));
   }
   return sightings;
 }

@@ -72,7 +72,11 @@ const hasFields = /^["']?field-reference["']?[ \t]*:(?![ \t]*(?:false|~|null)\b)
  * and by what is seen in them at a glance, so that no part of the collection has to be read for another, and only a text
  * that may have such a link is.
  */
-export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
+export function deadLinks(
+  texts: readonly RecordText[],
+  /** Whoever links to one of these is told of nothing: it is the file that is to be mended. */
+  unread: readonly UnreadFile[] = [],
+): Diagnostic[] {
   let known: KnownAddresses | undefined;
   /** Former addresses lead on, but take longer to be known. */
   let withFormer: KnownAddresses | undefined;
@@ -80,7 +84,7 @@ export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
     known ??= knownAddresses(namesOf(texts));
     if (known.has(path)) return true;
     withFormer ??= knownAddresses(formerNamesOf(texts, namesOf(texts)));
-    return withFormer.has(path);
+    return withFormer.has(path) || unread.some((file) => mayHaveHad(file, path));
   };
   const near = (path: string) => known?.near(path);
 
@@ -97,6 +101,18 @@ export function deadLinks(texts: readonly RecordText[]): Diagnostic[] {
       return finding ? [diagnose("dead-link", locate(), finding)] : [];
     });
   });
+}
+
+/** A file that cannot be read, with its text, where it is one. */
+export interface UnreadFile {
+  readonly id: string;
+  readonly text: string;
+}
+
+/** Whether the id in an address is that of a record, or may be one that it had before. */
+function mayHaveHad({ id, text }: UnreadFile, path: string): boolean {
+  const names = new Set([id, ...(text.includes("formerly") ? text.split(/[\s"',[\]]+/) : [])]);
+  return path.split("/").some((name) => name !== "" && names.has(name));
 }
 
 /** What is written as Markdown in a record, and where its links stand in the file. */

@@ -32,13 +32,18 @@ export interface LoadedCollection {
 export function loadCollection(root: string, today?: DayNumber): LoadedCollection {
   const texts = readTexts(root);
   const read = recordsIn(texts);
+  const isRead = new Set([...read.records, ...read.tables].map(({ file }) => file));
+  const textOf = new Map(texts.texts.map(({ file, text }) => [file, text]));
+  const unread = texts.files
+    .filter(({ file }) => !isRead.has(file))
+    .map(({ id, file }) => ({ id, text: textOf.get(file) ?? "" }));
   const { collection, diagnostics } = buildCollection(read, recordValidator());
   const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
   const found = [
     ...read.diagnostics,
     ...diagnostics,
     ...ahead,
-    ...deadLinks(texts.texts),
+    ...deadLinks(texts.texts, unread),
     ...namesTold(privateNames(collection?.items.values() ?? []), texts.texts),
     ...misplacedTemplates(root),
   ];

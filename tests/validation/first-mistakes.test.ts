@@ -172,7 +172,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "a name where an id belongs",
       { "content/items/two/index.md": item("").replace("chest-a", "Chest A") },
-      /wrong-id Found "Chest A"; .* Did you mean "chest-a"\?$/,
+      /unknown-variant Found "Chest A"; .* Did you mean "chest-a"\?$/,
     ],
     [
       "another set's mark",
