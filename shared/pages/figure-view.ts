@@ -1,4 +1,4 @@
-import type { Input, PublishedFigure, Unit } from "../publication/published.ts";
+import type { Input, PublishedFigure, Said, Unit } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import type { Link } from "./page.ts";
@@ -11,7 +11,7 @@ export interface FigureView {
   readonly isKnown: boolean;
   /** Why there is no number. */
   readonly withheld: string | null;
-  /** Why the number, though the formula gives it, says next to nothing. */
+  /** Why the number, though the formula gives it, is not to be taken as it stands: said beside it, on paper too. */
   readonly doubt: string | null;
   readonly method: Link;
   readonly asks: string;
@@ -27,10 +27,18 @@ export interface FigureView {
 /** The inputs that are figures themselves, by name. */
 const unitOf: Readonly<Record<string, Unit>> = { share: "share", survivors: "examples", made: "examples" };
 
+/** What is taken for granted can wait to be asked for; that a number contradicts what is known cannot. */
+const doubts: ReadonlySet<Said["says"]> = new Set([
+  "coverage-of-none-again",
+  "known-exceed-made",
+  "estimate-exceeds-made",
+  "at-least-known",
+]);
+
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
-  const doubt = figure.caveats.find(({ says }) => says === "coverage-of-none-again");
+  const doubt = figure.caveats.find(({ says }) => doubts.has(says));
   const hasEnds = figure.low !== null && figure.high !== null;
   const hasInterval = hasEnds && figure.low !== figure.high;
   return {
