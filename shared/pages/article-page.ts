@@ -1,5 +1,6 @@
 import type { PublishedArticle } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
+import { authorInLinkedData, authorInWords } from "./author-names.ts";
 import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { firstSentence } from "./family-page.ts";
@@ -39,7 +40,8 @@ export function articleSummary(article: PublishedArticle, { words }: CollectionI
   const say = words.pages.articles;
   return {
     article: { address: addresses.article(article.id), name: article.title },
-    byline: article.authors.length === 0 ? null : say.by(words.pages.list(article.authors)),
+    byline:
+      article.authors.length === 0 ? null : say.by(words.pages.list(article.authors.map(authorInWords))),
     revised: article.updated && say.revised(words.date(article.updated)),
     abstract: article.abstract,
   };
@@ -66,7 +68,7 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
     linkedData: linkedData(collection, "ScholarlyArticle", address, {
       headline: article.title,
       description,
-      author: article.authors.map((name) => ({ "@type": "Person", name })),
+      author: article.authors.map(authorInLinkedData),
       dateModified: article.updated,
       citation:
         bibliography.length === 0

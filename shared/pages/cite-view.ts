@@ -1,4 +1,5 @@
 import type { PublishedRevision } from "../publication/published.ts";
+import { type Author, authorInCsl, authorInWords } from "./author-names.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { absoluteAddress } from "./linked-data.ts";
 import type { Link } from "./page.ts";
@@ -20,7 +21,7 @@ export interface CiteView {
 export interface Cited {
   readonly id: string;
   readonly title: string;
-  readonly authors: readonly string[];
+  readonly authors: readonly Author[];
   /** When it was last revised, where that is known; the day of a build is never a date of the record. */
   readonly updated: string | null;
   readonly revisions: readonly PublishedRevision[];
@@ -64,7 +65,7 @@ export function citeView(cited: Cited, { collection, words, versions }: Collecti
   const facts = { ...cited, url, version, date };
   return {
     text: [
-      cited.authors.length === 0 ? null : words.pages.list(cited.authors),
+      cited.authors.length === 0 ? null : words.pages.list(cited.authors.map(authorInWords)),
       cited.title,
       settings.title,
       settings.publisher === settings.title ? null : settings.publisher,
@@ -108,8 +109,17 @@ const command: Readonly<Record<string, string>> = {
 const tex = (text: string): string =>
   text.replace(/[\\~^&%$#_{}]/g, (letter) => command[letter] ?? `\\${letter}`);
 
-/** BibTeX takes a bare "and" for the end of one name and the beginning of the next. */
-const texName = (name: string): string => (/\sand\s/i.test(name) ? `{${tex(name)}}` : tex(name));
+/**
+ * A name in parts as BibTeX takes it, "von Last, First"; one that has no parts whole, within braces. A name in words BibTeX
+ * takes apart as it sees fit, but for a bare "and", which would be the end of one name and the beginning of the next.
+ */
+function texName(author: Author): string {
+  const name = authorInWords(author);
+  const isWhole = typeof author === "string" ? /\sand\s/i.test(name) : author.given === undefined;
+  if (isWhole) return `{${tex(name)}}`;
+  if (typeof author === "string" || author.family === undefined) return tex(name);
+  return `${tex(author.family)}, ${tex(author.given ?? "")}`;
+}
 
 /** An entry of the type that every BibTeX style knows; the double braces keep the title as it is written. */
 function bibtex(
@@ -151,7 +161,7 @@ function csl(
     id,
     type: "webpage",
     title,
-    author: authors.length === 0 ? null : authors.map((literal) => ({ literal })),
+    author: authors.length === 0 ? null : authors.map(authorInCsl),
     "container-title": collection,
     publisher,
     issued,

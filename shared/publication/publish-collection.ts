@@ -3,8 +3,9 @@ import type { FamilyKey } from "../assessments/family-key.ts";
 import type { HazardFinding } from "../assessments/hazards.ts";
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
+import { nameInFull } from "../records/person-name.ts";
 import { lastChanged } from "../records/revision.ts";
-import type { PersonName, Source } from "../records/source.ts";
+import type { Source } from "../records/source.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { inLanguage } from "./in-language.ts";
@@ -22,9 +23,6 @@ import type {
   Reference,
 } from "./published.ts";
 
-const inFull = (names: readonly PersonName[]): string[] =>
-  names.map(({ literal, family, given }) => literal ?? [given, family].filter(Boolean).join(" "));
-
 /** Whatever stands in it as text, however deep. */
 function freeOf<Value>(value: Value, redact: Redact): Value {
   if (typeof value === "string") return redact(value) as Value;
@@ -38,8 +36,8 @@ const publishSource = (source: Source, redact: Redact): PublishedSource => ({
   id: source.id,
   title: redact(source.title),
   type: source.type ?? null,
-  authors: inFull(source.author).map(redact),
-  editors: inFull(source.editor).map(redact),
+  authors: source.author.map((name) => redact(nameInFull(name))),
+  editors: source.editor.map((name) => redact(nameInFull(name))),
   issued: source.issued ?? null,
   accessed: source.accessed === undefined ? null : redact(source.accessed),
   fields: Object.fromEntries(
@@ -198,7 +196,7 @@ export function publishCollection(
     articles: [...collection.articles.values()].map((article) => ({
       id: article.id,
       title: redact(article.title),
-      authors: article.authors.map(free),
+      authors: freeOf(article.authors, free),
       updated: lastChanged(article.updated, article.revisions)?.text ?? null,
       revisions: publishRevisions(article.revisions, free),
       abstract: shown(article.abstract),

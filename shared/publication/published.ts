@@ -11,6 +11,7 @@ import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Verdict } from "../assessments/verdicts.ts";
 import type { Money, PartLine } from "../records/item.ts";
+import type { PersonName } from "../records/person-name.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { State, Status } from "../records/states.ts";
 import type { Standing } from "../records/variant.ts";
@@ -392,7 +393,8 @@ export interface PublishedSource {
 export interface PublishedArticle {
   readonly id: string;
   readonly title: string;
-  readonly authors: readonly string[];
+  /** Each as it was written, in words or in parts. */
+  readonly authors: readonly (string | PersonName)[];
   readonly updated: string | null;
   readonly revisions: readonly PublishedRevision[];
   readonly abstract: string | null;

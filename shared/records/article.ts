@@ -1,12 +1,14 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
+import type { PersonName } from "./person-name.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { asDate, asList } from "./text.ts";
 
 export interface Article {
   readonly id: string;
   readonly title: string;
-  readonly authors: readonly string[];
+  /** Each as it was written, in words or in parts. */
+  readonly authors: readonly (string | PersonName)[];
   readonly updated: EdtfDate | undefined;
   /** The newest first. */
   readonly revisions: readonly Revision[];
@@ -19,7 +21,7 @@ export interface Article {
 
 interface RawArticle {
   title: string;
-  authors?: string[];
+  authors?: (string | PersonName)[];
   updated?: string | number;
   revisions?: RawRevisions;
   abstract?: string;

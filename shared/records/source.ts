@@ -1,4 +1,5 @@
 import type { SourceDocument } from "../source/document.ts";
+import type { PersonName } from "./person-name.ts";
 
 /** A bibliography record in CSL-JSON fields; what the formatter does not know is kept for the data files. */
 export interface Source {
@@ -11,12 +12,6 @@ export interface Source {
   /** When it was consulted. */
   readonly accessed: string | undefined;
   readonly fields: Readonly<Record<string, unknown>>;
-}
-
-export interface PersonName {
-  readonly family?: string;
-  readonly given?: string;
-  readonly literal?: string;
 }
 
 type CslDate = string | number | { "date-parts"?: (number | string)[][]; literal?: string; raw?: string };

@@ -42,7 +42,9 @@ export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorO
 const isMoney = (schema: SchemaObject) =>
   ["amount", "currency"].every((name) => namesOf(schema).includes(name));
 
+/** Itself, or by the name that the schemas have for it. */
 const isPersonName = (schema: SchemaObject) =>
+  String(schema.$ref).endsWith("#/$defs/person") ||
   ["family", "given"].every((name) => namesOf(schema).includes(name));
 
 /** The line of a part is one of its states, in itself or within a mapping. */
@@ -146,6 +148,8 @@ function explain(error: ErrorObject): Explanation | null {
           }
         : { code: "wrong-value", ...value, found, expected: "an address (URI)" };
     case "pattern":
+      // Where there is nothing, that alone is told of.
+      if (error.data === "" && schema.minLength !== undefined) return null;
       return pattern(error, path, schema, found);
     case "minimum":
     case "maximum":

@@ -91,7 +91,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "a word that is none of a few",
       one("status: lent"),
-      /wrong-value .*; expected "collection", "offered", "sold" or "reference"\.$/,
+      /wrong-value .*; expected "collection", "offered", "sold", "reference", "lost", "stolen" or "destroyed"\.$/,
     ],
     ["a day that is none", one("examined: 2026-02-30"), /wrong-date .* There is no such day\.$/],
     ["a month that is none", one("examined: 2026-13"), /wrong-date .* There is no such month\.$/],

@@ -13,7 +13,7 @@ export function articleScaffold(title: string, today: string, examples: ArticleE
   return [
     "---",
     `title: ${yamlLine(title)}`,
-    offer("authors: [First Author, Second Author]"),
+    offer("authors: [{ family: Author, given: First }, { literal: An Office }]"),
     `updated: ${today}`,
     ...explanation("What the article says, in a few sentences."),
     offer("abstract: …"),
