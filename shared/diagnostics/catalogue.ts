@@ -105,7 +105,7 @@ export const catalogue = {
     "Something is said to have been seen, examined or changed on a day that is still to come.",
   ),
   "updated-before-change": warning(
-    "A record says that it was last changed before a revision that it tells of.",
+    "A record says that it was last changed before an examination or a revision that it tells of.",
   ),
   "sighting-before-made": warning(
     "An example was seen, held or examined before the first of its variant was issued.",

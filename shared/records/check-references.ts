@@ -12,7 +12,7 @@ import { checkVariant } from "./check-variant.ts";
 import { checkWatching } from "./check-watching.ts";
 import type { Collection } from "./collection.ts";
 import type { Report } from "./report.ts";
-import { checkRevisions } from "./revision.ts";
+import { checkUpdated } from "./revision.ts";
 import { reportWeakPoints } from "./weak-points.ts";
 
 interface Surroundings {
@@ -57,9 +57,9 @@ export function checkReferences(collection: Collection, around: Surroundings): D
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
     diagnostics.push(...checkPrivate(item));
-    checkRevisions(report, item);
+    checkUpdated(report, item);
   }
-  for (const article of collection.articles.values()) checkRevisions(report, article);
+  for (const article of collection.articles.values()) checkUpdated(report, article);
   checkFormerAddresses("item", collection.items, report);
   checkFormerAddresses("variant", collection.variants, report);
   checkFormerAddresses("family", collection.families, report);

@@ -42,19 +42,23 @@ export function lastChanged(
   return examined !== undefined && beginning(examined) > beginning(newest.date) ? examined : newest.date;
 }
 
-/** A record cannot have been changed for the last time before a change that it tells of. */
-export function checkRevisions(
-  report: Report,
-  { document, updated }: { readonly document: SourceDocument; readonly updated: EdtfDate | undefined },
-): void {
+interface Changed {
+  readonly document: SourceDocument;
+  readonly updated: EdtfDate | undefined;
+  readonly examined?: EdtfDate | undefined;
+}
+
+/** A record cannot have been changed for the last time before a change, or an examination, that it tells of. */
+export function checkUpdated(report: Report, { document, updated, examined }: Changed): void {
   const latest = updated?.latest;
   if (updated === undefined || typeof latest !== "number") return;
-  for (const { date, path } of revisionDates(document)) {
+  const examination = examined ? [{ date: examined, path: ["examined"] }] : [];
+  for (const { date, path } of [...examination, ...revisionDates(document)]) {
     if (beginning(date) <= latest) continue;
     report("updated-before-change", document, path, {
       found: `"${date.text}", after the record was "updated" (${updated.text})`,
       expected: "the day of the last change there",
-      remedy: 'Without "updated" it is that of the newest revision.',
+      remedy: 'Left out, "updated" is the newest day that the record tells of.',
     });
   }
 }

@@ -1,4 +1,5 @@
 import type { SourceDocument } from "../source/document.ts";
+import { bareDoi } from "./doi.ts";
 import type { PersonName } from "./person-name.ts";
 
 /** A bibliography record in CSL-JSON fields; what the formatter does not know is kept for the data files. */
@@ -24,6 +25,7 @@ interface RawSource {
   editor?: PersonName[];
   issued?: CslDate;
   accessed?: CslDate;
+  DOI?: unknown;
 }
 
 /** CSL date-parts as EDTF: [[1931, 3], [1938]] is 1931-03/1938. */
@@ -47,7 +49,7 @@ export function sourceFrom(document: SourceDocument): Source {
     editor: raw.editor ?? [],
     issued: dateText(raw.issued),
     accessed: dateText(raw.accessed),
-    fields: raw as unknown as Record<string, unknown>,
+    fields: { ...raw, ...(typeof raw.DOI === "string" ? { DOI: bareDoi(raw.DOI.trim()) } : {}) },
   };
 }
 

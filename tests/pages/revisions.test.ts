@@ -103,7 +103,7 @@ it("a revision after the day on which the record says that it was last changed i
       code === "updated-before-change" ? [`${file}:${line} ${message}`] : [],
     );
   const message =
-    'Found "2024-05", after the record was "updated" (2024-04-30); expected the day of the last change there. Without "updated" it is that of the newest revision.';
+    'Found "2024-05", after the record was "updated" (2024-04-30); expected the day of the last change there. Left out, "updated" is the newest day that the record tells of.';
   expect(told("2024-04-30", "2024-05")).toEqual([
     `content/articles/pegs.md:4 ${message}`,
     `content/items/one.md:5 ${message}`,
@@ -111,4 +111,23 @@ it("a revision after the day on which the record says that it was last changed i
   // It may have been the same day.
   expect(told("2024-05-01", "2024-05")).toEqual([]);
   expect(told("2024", "2024-05-05")).toEqual([]);
+});
+
+it("an examination after the day on which the record says that it was last changed is told of", () => {
+  const told = (updated: string, examined: string) =>
+    loadCollection(
+      writeCollection(
+        smallCollection("parts: { p: {} }\n", {
+          "content/items/one.md": item(`examined: ${examined}\nupdated: ${updated}`),
+        }),
+      ),
+    ).diagnostics.flatMap(({ code, file, line, column, found }) =>
+      code === "updated-before-change" ? [`${file}:${line}:${column} ${found}`] : [],
+    );
+  expect(told("2012-06-30", "2014-01-20")).toEqual([
+    'content/items/one.md:4:11 "2014-01-20", after the record was "updated" (2012-06-30)',
+  ]);
+  expect(told("2014-01-20", "2014-01-20")).toEqual([]);
+  expect(told("2014", "2014-01-20")).toEqual([]);
+  expect(told("2014-01-20", "2014-01")).toEqual([]);
 });
