@@ -35,6 +35,7 @@ export type StatementId =
   | "lower-bound-only"
   | "serials-in-several-blocks"
   | "serials-not-shown"
+  | "serials-misread"
   | "known-exceed-made"
   | "estimate-exceeds-made"
   | "counts-contradicted"

@@ -100,12 +100,14 @@ function checkColumns(
   }
 }
 
+/** Where an item bears the name beside its own serial, its owner has decided, and what others read is left as they did. */
 function checkSerials(byName: ByName, items: readonly Item[], report: Report): void {
-  const ofItems = new Map(
-    items.flatMap(({ example, serial }) => (example && serial ? [[example.trim(), serial]] : [])),
+  const decided = new Set(
+    items.flatMap(({ example, serial }) => (example && serial ? [example.trim()] : [])),
   );
   for (const [name, rows] of byName) {
-    let first = ofItems.get(name);
+    if (decided.has(name)) continue;
+    let first: string | undefined;
     for (const { serial, document } of rows) {
       if (serial === undefined) continue;
       first ??= serial;
@@ -113,6 +115,8 @@ function checkSerials(byName: ByName, items: readonly Item[], report: Report): v
         report("doubtful-example", document, ["serial"], {
           found: `"${serial}" of "${name}", which has "${first}" elsewhere and counts as one example`,
           expected: "one serial for one example, or a name of its own for each",
+          remedy:
+            'Where it is the outfit of one of your items, "example" beside the "serial" of that item says which is right.',
         });
     }
   }

@@ -69,6 +69,13 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Without the one serial that is not published in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
+  "serials-misread": (values) => {
+    const examples = numberOf(values, "examples");
+    const which = "the serial of the outfit at hand counts, or else the last that was read";
+    return examples === 1
+      ? `The record has several serials of one example: ${which}.`
+      : `The record has several serials of each of ${count(examples)} examples: ${which}.`;
+  },
   "known-exceed-made": (values) => {
     const made = numberOf(values, "made");
     return `${plural(numberOf(values, "known"), "different example")} are known, and ${count(made)} ${made === 1 ? "is" : "are"} said to have been made: a record is wrong.`;

@@ -73,6 +73,13 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
       : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
   },
+  "serials-misread": (values) => {
+    const examples = numberOf(values, "examples");
+    const which = "Es zählt die der vorliegenden Garnitur, sonst die zuletzt gelesene";
+    return examples === 1
+      ? `Von einem Exemplar sind mehrere Nummern verzeichnet. ${which}.`
+      : `Von ${count(examples)} Exemplaren sind je mehrere Nummern verzeichnet. ${which}.`;
+  },
   "known-exceed-made": (values) => {
     const made = numberOf(values, "made");
     return `${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt, und ${count(made)} ${made === 1 ? "soll" : "sollen"} gefertigt worden sein: Eine Angabe ist falsch.`;

@@ -21,6 +21,7 @@ export interface Example {
   readonly isAssembled: boolean;
   /** Known to be no longer there. */
   readonly isDestroyed: boolean;
+  /** The last seen last. */
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
@@ -151,7 +152,7 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
   const telling = inOrder.filter(({ states }) => states !== saysNothing).reverse();
   const shares = telling.length === 0 ? noShares : latestShares(telling, variant);
   const features = inOrder.flatMap(({ item }) => (item ? [...item.features] : []));
-  const rows = occasions.flatMap(({ row }) => (row ? [row] : []));
+  const rows = inOrder.flatMap(({ row }) => (row ? [row] : []));
   const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
   return {
     sightings: Math.max(1, occasionsSeen),

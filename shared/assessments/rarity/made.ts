@@ -57,6 +57,8 @@ export interface SeenSerials {
   /** Those free to be published: an estimate from any other would give away how large it is. */
   readonly shown: readonly string[];
   readonly withheld: readonly string[];
+  /** Examples of which the record has other serials as well. */
+  readonly misread: number;
 }
 
 /** How many were made: as documented, else summed over the serial ranges, end by end. */
@@ -96,6 +98,7 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
         ? [statement("serials-in-several-blocks", { ranges: ranges.length })]
         : []),
       ...(leftOut > 0 ? [statement("serials-not-shown", { serials: leftOut })] : []),
+      ...(serials.misread > 0 ? [statement("serials-misread", { examples: serials.misread })] : []),
     ],
   };
   if (ranges.length === 0) return withheld(statement("made-unknown"), basis);

@@ -48,15 +48,24 @@ interface Evidence {
   readonly examples: readonly Example[];
 }
 
-/** Serials of a variant: the log's are published already, and those of items where these show theirs. */
-function seenSerials({ sightings, items }: Evidence): SeenSerials {
-  const counted = items.flatMap(({ item }) => (item.census ? [item] : []));
-  const serialsOf = (records: readonly { readonly serial: string | undefined }[]) =>
-    records.flatMap(({ serial }) => serial ?? []);
-  const shown = serialsOf([...sightings, ...counted.filter(({ publish }) => publish.serial === "shown")]);
-  const known = new Set(shown.map(serialKey));
-  const all = new Map(serialsOf(counted).map((serial) => [serialKey(serial), serial]));
-  return { shown, withheld: [...all].flatMap(([key, serial]) => (known.has(key) ? [] : serial)) };
+/**
+ * Serials of a variant, one of each example: the log's are published already, and those of items where these show theirs.
+ * Of several that the record has of one example all but one are misread: that of the item stands, else the last read.
+ */
+function seenSerials({ items, examples }: Evidence): SeenSerials {
+  const itemsById = new Map(items.map(({ item }) => [item.id, item]));
+  const serials = { shown: [] as string[], withheld: [] as string[], misread: 0 };
+  for (const example of examples) {
+    const held = example.items.flatMap((id) => itemsById.get(id) ?? []).filter(({ serial }) => serial);
+    const rows = example.rows.filter(({ serial }) => serial !== undefined);
+    const serial = held[0]?.serial ?? rows.at(-1)?.serial;
+    if (serial === undefined) continue;
+    const isIt = (other: Pick<Item, "serial">) => serialKey(other.serial ?? "") === serialKey(serial);
+    const isShown = rows.some(isIt) || held.some((item) => isIt(item) && item.publish.serial === "shown");
+    serials[isShown ? "shown" : "withheld"].push(serial);
+    if (![...held, ...rows].every(isIt)) serials.misread++;
+  }
+  return serials;
 }
 
 /** How many are counted against the evidence. One that the log has, too, is held to be of this variant by somebody else. */

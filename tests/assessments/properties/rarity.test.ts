@@ -141,7 +141,7 @@ describe("survivors and coverage", () => {
       fc.property(logs, fc.integer({ min: 1, max: 30 }), (log, count) => {
         const made = assessMade(
           variant("a", { made: { low: count, high: count, source: "s", page: undefined, note: undefined } }),
-          { shown: [], withheld: [] },
+          { shown: [], withheld: [], misread: 0 },
           0.95,
         );
         const survivors = assessSurvivors(logged(log), 0.95);
@@ -162,7 +162,7 @@ describe("made", () => {
           const open = variant("a", { serials: [range({ prefix: "N", from: 1 })] });
           const [largest = 0, ...others] = [...numbers].sort((a, b) => b - a);
           const seen = (few: readonly number[]) =>
-            assessMade(open, { shown: few.map((each) => `N${each}`), withheld: [] }, 0.95);
+            assessMade(open, { shown: few.map((each) => `N${each}`), withheld: [], misread: 0 }, 0.95);
           const some = seen([largest, ...others.slice(0, 1)]);
           const all = seen([largest, ...others, ...others]);
           expect(all.low).toBe(largest);
@@ -180,7 +180,9 @@ describe("made", () => {
           range({ prefix: "ABCD"[at] as string, from: 100 * at, to: 100 * at + length }),
         );
         const sum = lengths.reduce((total, length) => total + length + 1, 0);
-        expect(assessMade(variant("a", { serials }), { shown: ["A1"], withheld: [] }, 0.95)).toMatchObject({
+        expect(
+          assessMade(variant("a", { serials }), { shown: ["A1"], withheld: [], misread: 0 }, 0.95),
+        ).toMatchObject({
           value: sum,
           low: sum,
           high: sum,

@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { assessMade } from "../../../shared/assessments/rarity/made.ts";
 import type { Variant } from "../../../shared/records/variant.ts";
+import { item, publishedIn, smallCollection, writeCollection } from "../../collections/collection.ts";
 import { range, variant } from "../properties/given.ts";
 
 const made = (
   more: Partial<Omit<Variant, "parts">>,
   serials: readonly string[] = [],
   withheld: readonly string[] = [],
-) => assessMade(variant("a", more), { shown: serials, withheld }, 0.95);
+) => assessMade(variant("a", more), { shown: serials, withheld, misread: 0 }, 0.95);
 const numbers = (...seen: number[]) => seen.map((each) => `N${each}`);
 const said = (statements: readonly { readonly says: string }[]) => statements.map(({ says }) => says);
 
@@ -190,5 +191,42 @@ describe("the number made is not known", () => {
       value: null,
       insufficient: { says: "serials-skipped", values: {} },
     });
+  });
+});
+
+describe("an example of which the record has several serials", () => {
+  const madeOf = (rows: readonly string[], items: Readonly<Record<string, string>> = {}) =>
+    publishedIn(
+      writeCollection(
+        smallCollection("parts: { p: {} }\nserials: [{ prefix: T, from: 101 }]\n", {
+          "content/sightings/log.csv": ["seen,variant,serial,example,kind", ...rows, ""].join("\n"),
+          ...items,
+        }),
+      ),
+    ).variants[0]?.rarity.made;
+  const rows = ["2001,chest-a,T110,,record", "2002,chest-a,T130,,record", "2003,chest-a,T150,,record"];
+
+  // Goodman 1952, by hand: k = 4 with the item's T155, so m = 55, and 55 + 55/4 - 1 = 67.75; T999 would give 1,123.75.
+  it("counts by that of the item", () => {
+    const made = madeOf([...rows, "2018,chest-a,T999,dale,mention"], {
+      "content/items/dale/index.md": item("serial: T155\nexample: dale\npublish: { serial: shown }"),
+    });
+    expect(made).toMatchObject({ value: 67.75, low: 55 });
+    expect(said(made?.caveats ?? [])).toContain("serials-misread");
+  });
+
+  // By hand: k = 4 with the later T140, so m = 50, and 50 + 50/4 - 1 = 61.5.
+  it("counts by the one that was read last, where none is an item", () => {
+    const made = madeOf([...rows, "2010,chest-a,T140,dale,mention", "2005,chest-a,T999,dale,mention"]);
+    expect(made).toMatchObject({ value: 61.5, low: 50 });
+    expect(said(made?.caveats ?? [])).toContain("serials-misread");
+  });
+
+  it("counts by none that is masked, though another was read in the log", () => {
+    const made = madeOf([...rows, "2018,chest-a,T999,dale,mention"], {
+      "content/items/dale/index.md": item("serial: T155\nexample: dale"),
+    });
+    // By hand: k = 3, m = 50, and 50 + 50/3 - 1 = 65.67.
+    expect(made?.value).toBeCloseTo(65 + 2 / 3, 10);
   });
 });
