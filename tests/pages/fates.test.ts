@@ -21,6 +21,7 @@ const files = (language: string): Files => ({
       ]),
     ),
     "content/items/kept.md": item(parts),
+    "content/items/fullest.md": item("status: destroyed\nparts: { key: present, tray: present }"),
     "content/articles/all.md": "---\ntitle: All\n---\n<table:items?status=stolen,lost&show=status>\n",
   }),
   "content/collection.yaml": `title: Chests\nurl: https://example.org/\nlanguage: ${language}\n`,
@@ -74,6 +75,11 @@ describe("an outfit that is lost, stolen or destroyed", () => {
     expect(JSON.parse(text("data/items/stolen.json"))).toMatchObject({ status: "stolen" });
     expect(words(text("articles/all/index.html"))).toContain("2 outfits of this catalogue");
     expect(text("items/stolen/index.html")).toMatch(/<meta name="description" content="Reported stolen\. /);
+  });
+
+  it("is not laid open on the title page while there is another", () => {
+    expect(text("index.html")).toContain('href="./items/kept/#part-tray"');
+    expect(text("index.html")).not.toContain("/items/fullest/#part-");
   });
 
   it("is asked for no part, gives none, is not for sale, and has no card to stand beside it", () => {

@@ -1,6 +1,7 @@
 import { grouping } from "../../lists/grouping.ts";
 import { casePlan } from "../../plots/case-plan.ts";
 import type { PublishedFamily, PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { isFate } from "../../publication/states.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { comparableVariant } from "../comparisons-page.ts";
@@ -132,8 +133,8 @@ function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): Opened
 }
 
 /**
- * The fullest outfit whose evidence agrees with its label, and whose parts came in its own case: it shows best what a
- * whole one is. One that has been photographed comes before any that has not.
+ * The fullest outfit whose evidence agrees with its label, whose parts came in its own case, and that is not gone: it
+ * shows best what a whole one is. One that has been photographed comes before any that has not.
  */
 function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
   const { pages } = index.words;
@@ -141,7 +142,7 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
     of,
     item: { address: addresses.item(of.id), name: of.title },
     photo: photoOf(of, index),
-    isSound: of.identification.verdict !== "contradicted" && of.assembled.length === 0,
+    isSound: of.identification.verdict !== "contradicted" && of.assembled.length === 0 && !isFate(of.status),
     certain: of.completeness.weighted?.low ?? 0,
   }));
   const [fullest] = openable.sort(fullestFirst);
