@@ -67,11 +67,14 @@ export function privateWords(id: string, kept: KeptAndTold["kept"]): PrivateWord
 
 const parties: readonly unknown[] = ["from", "to", "holder"];
 
-/** Whom an entry of custody names; or, in what is private to the item as a whole, a name of several words. */
+/**
+ * A name of several words, of whom an entry of custody names or in what is private to the item as a whole. One word alone
+ * is a place or another family as well.
+ */
 const isName = ({ path, text }: Words): boolean =>
   /[\p{Lu}\p{Lo}]/u.test(text) &&
-  ((path[0] === "provenance" && parties.includes(path.at(-1))) ||
-    (path[0] === "private" && /\p{L}\s+\p{L}/u.test(text)));
+  /[\p{L}.]\s+\p{L}/u.test(text) &&
+  (path[0] === "private" || (path[0] === "provenance" && parties.includes(path.at(-1))));
 
 /**
  * The names that items keep private. The rest of what they keep, a place or a remark, is in many a text about something

@@ -109,7 +109,7 @@ describe("a name that an item keeps private", () => {
     expect(told({ ...one, "content/items/two.md": item(kept) })).toEqual([]);
   });
 
-  it("is a name of some length, with a capital", () => {
+  it("is a name of several words and some length, with a capital", () => {
     const short = (name: string) =>
       told({
         "content/items/one.md": item(
@@ -118,6 +118,7 @@ describe("a name that an item keeps private", () => {
         "content/articles/on.md": `---\ntitle: On\n---\nThe ${name} on an upper shelf.\n`,
       });
     expect(short("Ida")).toEqual([]);
+    expect(short("Quarrendon")).toEqual([]);
     expect(short("the collection")).toEqual([]);
     expect(short("the Quarrendons")).toHaveLength(1);
   });
