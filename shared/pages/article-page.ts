@@ -6,6 +6,7 @@ import type { CollectionIndex } from "./collection-index.ts";
 import { firstSentence } from "./family-page.ts";
 import { linkedData } from "./linked-data.ts";
 import type { Link, PageHead } from "./page.ts";
+import { isoDate } from "./plain-date.ts";
 import { type ArticleBlock, articleBlocks } from "./prose/article-blocks.ts";
 import { gatherNotes, type Note } from "./prose/notes.ts";
 import type { SourceEntry } from "./source-reference.ts";
@@ -69,7 +70,7 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
       headline: article.title,
       description,
       author: article.authors.map(authorInLinkedData),
-      dateModified: article.updated,
+      dateModified: isoDate(article.updated),
       citation:
         bibliography.length === 0
           ? null

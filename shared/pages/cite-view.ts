@@ -3,6 +3,7 @@ import { type Author, authorInCsl, authorInWords } from "./author-names.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { absoluteAddress } from "./linked-data.ts";
 import type { Link } from "./page.ts";
+import { plainDate } from "./plain-date.ts";
 
 /** How a page is cited, in words and for the programs that keep bibliographies; and what of it was changed. */
 export interface CiteView {
@@ -30,28 +31,32 @@ export interface Cited {
   readonly data: readonly [own: Link, ...Link[]];
 }
 
-const plainDate = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
-
-/** A date as bibliographies have it: one day, month or year, or two with all between them; nearly, or for certain. */
+/**
+ * A date as bibliographies have it: one day, month or year, or two with all between them, or a season of a year; nearly,
+ * or for certain.
+ */
 interface CitedDate {
   readonly parts: readonly (readonly number[])[];
+  /** From 1 for spring. */
+  readonly season: number | null;
   readonly isCirca: boolean;
 }
 
 /** Null where an EDTF date says something that bibliographies cannot. */
 function citedDate(edtf: string): CitedDate | null {
-  const parts = edtf
-    .replaceAll(/[?~%]/g, "")
-    .split("/")
-    .map(
-      (date) =>
-        plainDate
-          .exec(date)
-          ?.slice(1)
-          .flatMap((part) => (part ? Number(part) : [])) ?? [],
-    );
+  const isCirca = /[?~%]/.test(edtf);
+  const certain = edtf.replaceAll(/[?~%]/g, "");
+  const [, year, season] = /^(\d{4})-2([1-4])$/.exec(certain) ?? [];
+  if (year !== undefined) return { parts: [[Number(year)]], season: Number(season), isCirca };
+  const parts = certain.split("/").map(
+    (date) =>
+      plainDate
+        .exec(date)
+        ?.slice(1)
+        .flatMap((part) => (part ? Number(part) : [])) ?? [],
+  );
   if (parts.some((part) => part.length === 0)) return null;
-  return { parts, isCirca: /[?~%]/.test(edtf) };
+  return { parts, season: null, isCirca };
 }
 
 const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
@@ -153,7 +158,11 @@ function csl(
   words: CollectionIndex["words"],
 ): Readonly<Record<string, unknown>> {
   const issued = date
-    ? { "date-parts": date.parts, ...(date.isCirca ? { circa: true } : {}) }
+    ? {
+        "date-parts": date.parts,
+        ...(date.season === null ? {} : { season: date.season }),
+        ...(date.isCirca ? { circa: true } : {}),
+      }
     : updated === null
       ? null
       : { literal: words.date(updated) };

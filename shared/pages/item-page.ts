@@ -27,6 +27,7 @@ import { elseAmiss, missingParts } from "./missing-parts.ts";
 import { noneMissing } from "./none-missing.ts";
 import { offSheet } from "./off-sheet.ts";
 import type { Link, PageHead } from "./page.ts";
+import { isoDate } from "./plain-date.ts";
 import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
@@ -161,6 +162,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     completeness.weighted,
   );
   const description = fate ? `${fate.headline}. ${summary}` : summary;
+  const dateModified = isoDate(item.updated);
   const completing = completingView(item, index);
   const figure = (id: string, label: string, of: PublishedItem["rarity"]["asComplete"]) => ({
     id,
@@ -193,7 +195,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         "@type": "Dataset",
         name: item.title,
         description,
-        ...(item.updated === null ? {} : { dateModified: item.updated }),
+        ...(dateModified === null ? {} : { dateModified }),
         distribution: {
           "@type": "DataDownload",
           contentUrl: absoluteAddress(collection.settings.url, addresses.itemData(item.id)),

@@ -1,13 +1,14 @@
 import { expect, it } from "vitest";
 import { type Cited, citeView } from "../../shared/pages/cite-view.ts";
-import { catalogueOf, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
+import {
+  catalogueOf,
+  type Files,
+  publishedIn,
+  smallCollection,
+  writeCollection,
+} from "../collections/collection.ts";
 
-const cited = (publisher: string) => {
-  const root = writeCollection(
-    smallCollection("parts: { p: {} }\n", {
-      "content/collection.yaml": `title: Kastenhaus Öller\nurl: https://example.org/\npublisher: ${publisher}\n`,
-    }),
-  );
+const citedWith = (some: Partial<Cited>, files: Files = {}) => {
   const page: Cited = {
     id: "one",
     title: "One",
@@ -16,9 +17,18 @@ const cited = (publisher: string) => {
     revisions: [],
     address: "/items/one/",
     data: [{ address: "/data/items/one.json", name: "" }],
+    ...some,
   };
+  const root = writeCollection(smallCollection("parts: { p: {} }\n", files));
   return citeView(page, catalogueOf(publishedIn(root)));
 };
+const cited = (publisher: string) =>
+  citedWith(
+    {},
+    {
+      "content/collection.yaml": `title: Kastenhaus Öller\nurl: https://example.org/\npublisher: ${publisher}\n`,
+    },
+  );
 
 it("a citation names a publisher who is the collection once, and programs are told both", () => {
   const { text, bibtex, csl } = cited("Kastenhaus Öller");
@@ -48,19 +58,13 @@ it.each([
     "year = {2025},\n  month = jul",
   ],
   ["202X", { literal: "2020s" }, undefined],
+  // A season is no month of any bibliography: CSL has it apart, from 1 for spring, and BibTeX has the year alone.
+  ["2025-21", { "date-parts": [[2025]], season: 1 }, "year = {2025},\n  url"],
+  ["2025-24~", { "date-parts": [[2025]], circa: true, season: 4 }, "year = {2025},\n  url"],
+  ["2025-21/2025-23", { literal: "spring 2025 to autumn 2025" }, undefined],
 ])("a page revised on %s is of that time for programs, too", (updated, issued, bibtex) => {
-  const root = writeCollection(smallCollection("parts: { p: {} }\n"));
-  const page: Cited = {
-    id: "one",
-    title: "One",
-    authors: [],
-    updated,
-    revisions: [],
-    address: "/items/one/",
-    data: [{ address: "/data/items/one.json", name: "" }],
-  };
-  const view = citeView(page, catalogueOf(publishedIn(root)));
-  expect(JSON.parse(view.csl)).toMatchObject([{ issued }]);
+  const view = citedWith({ updated });
+  expect(JSON.parse(view.csl)[0].issued).toEqual(issued);
   if (bibtex === undefined) expect(view.bibtex).not.toContain("year");
   else expect(view.bibtex).toContain(bibtex);
 });

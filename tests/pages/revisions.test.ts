@@ -16,7 +16,9 @@ const files: Files = smallCollection(
     ),
     "content/items/two.md": item("examined: 2021-03-04\nparts: { p: present }"),
     "content/items/three.md": item(`examined: 2025\n${revised}parts: { p: present }`),
+    "content/items/four.md": item("updated: 2025-21\nparts: { p: present }"),
     "content/articles/pegs.md": `---\ntitle: Pegs\n${revised}---\nText.\n`,
+    "content/articles/lids.md": "---\ntitle: Lids\nupdated: 2024/2025\n---\nText.\n",
   },
 );
 
@@ -73,6 +75,16 @@ describe("what was changed in a record, and when", () => {
       );
     expect(text("articles/pegs/index.html")).toContain('"dateModified":"2018-04"');
     expect(text("items/one/index.html")).toContain('"dateModified":"2024-05-05"');
+  });
+
+  it("dates nothing for programs that take one year, month or day, where it is none", () => {
+    // RFC 3339, full-date: a month is 01 to 12; and 21 is the spring of EDTF alone.
+    expect(text("feed.xml")).not.toContain("items/four");
+    expect(text("feed.xml")).toContain("<updated>2025-01-01T00:00:00Z</updated>");
+    expect(text("items/four/index.html")).not.toContain("dateModified");
+    expect(text("articles/lids/index.html")).not.toContain("dateModified");
+    expect(data("items/four").updated).toBe("2025-21");
+    expect(data("articles/lids").updated).toBe("2024/2025");
   });
 
   it("is what the feed says of the entry", () => {

@@ -1,14 +1,13 @@
 import { addresses } from "../addresses.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
 import { absoluteAddress } from "../linked-data.ts";
+import { plainDate } from "../plain-date.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 
-const dated = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
-
 /** RFC 3339, as Atom wants it, from a plain date; what is vaguer than a year is not given a day. */
 function timestamp(edtf: string | null): string | null {
-  const match = edtf === null ? null : dated.exec(edtf);
+  const match = edtf === null ? null : plainDate.exec(edtf);
   return match ? `${match[1]}-${match[2] ?? "01"}-${match[3] ?? "01"}T00:00:00Z` : null;
 }
 
