@@ -114,16 +114,22 @@ const command: Readonly<Record<string, string>> = {
 const tex = (text: string): string =>
   text.replace(/[\\~^&%$#_{}]/g, (letter) => command[letter] ?? `\\${letter}`);
 
+/** What BibTeX must not take apart stands within braces. */
+const whole = (text: string): string => `{${tex(text)}}`;
+
+/** A bare "and" would be the end of one name and the beginning of the next; a comma, of one part of a name and the next. */
+const texPart = (part: string): string => (/\sand\s|,/i.test(part) ? whole(part) : tex(part));
+
 /**
- * A name in parts as BibTeX takes it, "von Last, First"; one that has no parts whole, within braces. A name in words BibTeX
- * takes apart as it sees fit, but for a bare "and", which would be the end of one name and the beginning of the next.
+ * A name in parts as BibTeX takes it, "von Last, First"; one that has no parts whole. A name in words BibTeX takes apart
+ * as it sees fit, but for a bare "and".
  */
 function texName(author: Author): string {
-  const name = authorInWords(author);
-  const isWhole = typeof author === "string" ? /\sand\s/i.test(name) : author.given === undefined;
-  if (isWhole) return `{${tex(name)}}`;
-  if (typeof author === "string" || author.family === undefined) return tex(name);
-  return `${tex(author.family)}, ${tex(author.given ?? "")}`;
+  if (typeof author === "string") return /\sand\s/i.test(author) ? whole(author) : tex(author);
+  const { family, given, literal } = author;
+  if (literal !== undefined || family === undefined || given === undefined)
+    return whole(authorInWords(author));
+  return `${texPart(family)}, ${texPart(given)}`;
 }
 
 /** An entry of the type that every BibTeX style knows; the double braces keep the title as it is written. */

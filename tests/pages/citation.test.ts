@@ -68,3 +68,14 @@ it.each([
   if (bibtex === undefined) expect(view.bibtex).not.toContain("year");
   else expect(view.bibtex).toContain(bibtex);
 });
+
+// BibTeX, from memory: an "and" outside of braces ends a name, and a comma ends a part of one.
+it.each<[Cited["authors"][number], string]>([
+  [{ family: "Marks and Spencer", given: "J." }, "{Marks and Spencer}, J."],
+  [{ family: "Ost", given: "R. AND I." }, "Ost, {R. AND I.}"],
+  [{ family: "Ost, junior", given: "R." }, "{Ost, junior}, R."],
+  [{ literal: "River and Canal Office", given: "R." }, "{River and Canal Office}"],
+  [{ family: "van der Berg", given: "Ida" }, "van der Berg, Ida"],
+])("%o is one author in BibTeX", (author, bibtex) => {
+  expect(citedWith({ authors: [author] }).bibtex).toContain(`author = {${bibtex}}`);
+});
