@@ -94,7 +94,9 @@ function lacksOf(variant: Variant, examined: Examined): readonly Lack[] {
   return [...variant.parts.values()].flatMap((part) => {
     const finding = examined.completeness.parts.get(part.id);
     if (!isMain(part.standing) || !finding?.share) return [];
-    const certain = certainUnits(finding);
+    const all = certainUnits(finding);
+    // What is made up for by more substitutes than there are places is not wanted.
+    const certain = all.filter((units, at) => at === 0 || units > (all[at - 1] ?? 0));
     return certain.length === 1
       ? []
       : [{ part: part.id, certain, worth: part.weight / finding.expected / total }];

@@ -1,5 +1,4 @@
 import type { PublishedItem } from "../publication/published.ts";
-import { isFate } from "../publication/states.ts";
 import type { Words } from "../words/words.ts";
 import { standingOf } from "./standing-words.ts";
 
@@ -15,8 +14,7 @@ export function itemParticulars(item: PublishedItem, words: Words): readonly Par
   const say = words.pages.item;
   const theirs = (label: string, value: string | null) => ({ label, value, isOurs: false });
   const ours = (label: string, value: string | null) => ({ label, value, isOurs: true });
-  // Nothing is asked for what nobody can hand over.
-  const price = isFate(item.status) ? null : item.price;
+  const { price } = item;
   const rows = [
     theirs(say.serial, item.serial),
     theirs(say.set, item.set),

@@ -78,23 +78,32 @@ const priceInWords = (
   { words: { numbers } }: CollectionIndex,
 ): string => (currency === null ? numbers.quantity(amount) : numbers.money(amount, currency));
 
-/** What is masked or not told of an outfit is not told here either, by which row leads to it. */
+/** The outfits of a variant by the serials that they tell: what is masked is not told by which row leads to it. */
+function outfitsBySerial({ items }: PublishedVariant, index: CollectionIndex): ReadonlyMap<string, string> {
+  return new Map(
+    items.flatMap(({ id }) => {
+      const serial = index.items.get(id)?.serial ?? null;
+      return serial === null || isMasked(serial) ? [] : [[serialKey(serial), id]];
+    }),
+  );
+}
+
 function exampleOf(
   { serial, example }: PublishedSighting,
-  { items }: PublishedVariant,
-  index: CollectionIndex,
+  outfits: ReadonlyMap<string, string>,
 ): Link | null {
   const name = serial ?? example;
   if (name === null) return null;
-  const key = serial === null ? null : serialKey(serial);
-  const outfit = items.find(({ id }) => {
-    const own = index.items.get(id)?.serial ?? null;
-    return key !== null && own !== null && !isMasked(own) && serialKey(own) === key;
-  });
-  return { address: outfit === undefined ? "" : addresses.item(outfit.id), name };
+  const outfit = serial === null ? undefined : outfits.get(serialKey(serial));
+  return { address: outfit === undefined ? "" : addresses.item(outfit), name };
 }
 
-function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: CollectionIndex): SightingRow {
+function sightingRow(
+  row: PublishedSighting,
+  variant: PublishedVariant,
+  outfits: ReadonlyMap<string, string>,
+  index: CollectionIndex,
+): SightingRow {
   const { words } = index;
   const say = words.pages.sightings;
   const { present, absent } = row;
@@ -106,7 +115,7 @@ function sightingRow(row: PublishedSighting, variant: PublishedVariant, index: C
     .map((state) => ({ how: say[state], parts: partWords(row[state], variant, others[state], index) }));
   return {
     seen: words.date(row.seen),
-    example: exampleOf(row, variant, index),
+    example: exampleOf(row, outfits),
     named: row.serial === null ? null : row.example,
     kind: say.kinds[row.kind],
     contents,
@@ -153,6 +162,7 @@ function sightingsPage(
 ): SightingsPage {
   const { collection, words } = index;
   const { sightings: say, finder } = words.pages;
+  const outfits = outfitsBySerial(variant, index);
   const list = addresses.sightingsOf(variant.id);
   const address = addresses.page(list, page);
   const title =
@@ -172,7 +182,7 @@ function sightingsPage(
     variant: { address: addresses.variant(variant.id), name: variant.name },
     rows: inOrder
       .slice((page - 1) * sightingsOnPage, page * sightingsOnPage)
-      .map((row) => sightingRow(row, variant, index)),
+      .map((row) => sightingRow(row, variant, outfits, index)),
     plot:
       page === 1
         ? drawing({ kind: "variant", variant, plot: "sightings" }, index, { idPrefix: "sightings" })

@@ -10,6 +10,7 @@ import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import { lastChanged } from "../records/revision.ts";
 import { markOfSet, setPlace } from "../records/set-place.ts";
+import { isFate } from "../records/states.ts";
 import type { Variant } from "../records/variant.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
@@ -206,7 +207,8 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
     return made;
   });
 
-  const showsPrice = audience === "private" || item.publish.price === "shown";
+  // Nothing is asked for what nobody can hand over.
+  const isAsked = !isFate(item.status) && (audience === "private" || item.publish.price === "shown");
   const folder = item.document.file.slice(0, item.document.file.lastIndexOf("/") + 1);
   const published = {
     id: item.id,
@@ -318,7 +320,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
         }
       : null,
     assembled: item.assembled,
-    price: showsPrice ? (item.price ?? null) : null,
+    price: isAsked ? (item.price ?? null) : null,
     formerly: item.formerly,
     description: redact(item.description),
   };

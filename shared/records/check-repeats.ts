@@ -5,10 +5,12 @@ import type { Sighting } from "./sighting.ts";
 
 /**
  * Rows of one example that say the very same: most likely one sighting, written twice and counted twice. Of rows that name
- * no example, two that are alike may tell of two.
+ * no example, two that are alike may tell of two; an offer that was listed again is not counted.
  */
 export function checkRepeats(sightings: readonly Sighting[], report: Report): void {
-  const named = sightings.filter(({ serial, example }) => serial !== undefined || example !== undefined);
+  const named = sightings.filter(
+    ({ serial, example, relisted }) => !relisted && (serial !== undefined || example !== undefined),
+  );
   // The words of a row are put together only where another is of the same day and example.
   const bySeen = grouping(named, ({ seen, variant, serial, example }) =>
     [seen.text, variant, serial, example].join("\n"),

@@ -77,13 +77,14 @@ export function deadLinks(
   /** Whoever links to one of these is told of nothing: it is the file that is to be mended. */
   unread: readonly UnreadFile[] = [],
 ): Diagnostic[] {
+  const names = namesOf(texts);
   let known: KnownAddresses | undefined;
   /** Former addresses lead on, but take longer to be known. */
   let withFormer: KnownAddresses | undefined;
   const isThere = (path: string): boolean => {
-    known ??= knownAddresses(namesOf(texts));
+    known ??= knownAddresses(names);
     if (known.has(path)) return true;
-    withFormer ??= knownAddresses(formerNamesOf(texts, namesOf(texts)));
+    withFormer ??= knownAddresses(formerNamesOf(texts, names));
     return withFormer.has(path) || unread.some((file) => mayHaveHad(file, path));
   };
   const near = (path: string) => known?.near(path);

@@ -100,9 +100,7 @@ export const englishPages = {
     },
     destroyed: {
       headline: "Destroyed or broken up",
-      said: [
-        "It exists no longer as an outfit. What stands here is what was known of it before, and as one that was seen it is still counted.",
-      ],
+      said: ["It no longer exists as an outfit. What stands here is what was known of it before."],
     },
   } satisfies Record<Fate, { headline: string; said: readonly string[] }>,
   efforts: ["", "at a glance", "by handling", "by taking apart"],
@@ -772,7 +770,7 @@ export const englishPages = {
     csl: "CSL-JSON",
     version: (version: string) => `Version ${version}`,
     versionNote:
-      "The version is the beginning of the SHA-256 of this page's own data file. In it the figures of variants and the photographs have versions of their own: the same version, the same record and figures.",
+      "The version is the beginning of the SHA-256 of this page's own data file. It also names the versions of the figures of variants and of the photographs, so that the same version means the same record, figures and pictures.",
     revisions: "Revisions",
   },
   missing: {

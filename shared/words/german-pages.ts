@@ -100,9 +100,7 @@ export const germanPages: PageWords = {
     },
     destroyed: {
       headline: "Zerstört oder aufgelöst",
-      said: [
-        "Als Garnitur gibt es es nicht mehr. Was hier steht, ist, was zuvor davon bekannt war, und als ein gesehenes Exemplar zählt es weiter mit.",
-      ],
+      said: ["Als Garnitur besteht es nicht mehr. Was hier steht, ist, was zuvor davon bekannt war."],
     },
   },
   efforts: ["", "auf einen Blick", "in der Hand", "nach dem Zerlegen"],
@@ -771,7 +769,7 @@ export const germanPages: PageWords = {
     csl: "CSL-JSON",
     version: (version) => `Fassung ${version}`,
     versionNote:
-      "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr haben die Zahlen der Varianten und die Fotografien ihre eigenen Fassungen: gleiche Fassung, gleicher Eintrag und gleiche Zahlen.",
+      "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr stehen auch die Fassungen der Zahlen von Varianten und der Fotografien: Gleiche Fassung heißt gleicher Eintrag, gleiche Zahlen und gleiche Bilder.",
     revisions: "Änderungen",
   },
   missing: {

@@ -40,6 +40,11 @@ describe("wanted", () => {
     ]);
   });
 
+  // By hand: 1 + 2 · 0.5 is both of the two places, and a right one more would add nothing.
+  it("is nothing that substitutes make up for", () => {
+    expect(wants({ hook: [...has(1), line("substitute", { model: "tin", quantity: 2 })] })).toEqual([]);
+  });
+
   it("weighs more where something was never issued", () => {
     expect(wants({ hook: lacks, body: [line("not-issued")] })).toEqual([
       { part: "hook", units: 2, gain: 1 / 3 },

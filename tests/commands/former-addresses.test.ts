@@ -230,3 +230,13 @@ describe("fittedcase check", () => {
     },
   );
 });
+
+it("a former address of the owner's own site asks search engines to stay out, as every page of it does", async () => {
+  const out = path.join(scratch(), "own");
+  await runHere(["build", "--private", "--root", writeCollection(renamed), "--out", out], "/");
+  for (const file of ["items/uno/index.html", "families/kist/index.html", "articles/draft/index.html"]) {
+    const page = readFileSync(path.join(out, file), "utf8");
+    expect(page).toContain('<meta name="robots" content="noindex">');
+    expect(page).not.toContain("canonical");
+  }
+});

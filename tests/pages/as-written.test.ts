@@ -45,7 +45,7 @@ describe("what is written in a line of free text", () => {
     const [one] = published.items;
     if (!variant || !one) throw new Error("Nothing was published.");
     const [page] = sightingsPages(variant, index());
-    expect(page?.make().rows.map(({ example, condition }) => [example, condition])).toEqual([
+    expect(page?.make().rows.map(({ example, condition }) => [example?.name, condition])).toEqual([
       ["Barnes-Hall case", "as-found"],
       ["Barnes-Hall case", null],
     ]);

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
 import {
   type Files,
@@ -10,6 +11,9 @@ import {
 } from "../collections/collection.ts";
 import { run } from "../commands/run.ts";
 
+const picture = await sharp({ create: { width: 40, height: 30, channels: 3, background: "#a52" } })
+  .png()
+  .toBuffer();
 const parts = "parts: { key: absent, tray: { state: present, quantity: 2 } }";
 const fates = ["lost", "stolen", "destroyed"] as const;
 const files = (language: string): Files => ({
@@ -21,7 +25,10 @@ const files = (language: string): Files => ({
       ]),
     ),
     "content/items/kept.md": item(parts),
-    "content/items/fullest.md": item("status: destroyed\nparts: { key: present, tray: present }"),
+    "content/items/fullest/index.md": item(
+      "status: destroyed\nparts: { key: present, tray: present }\nphotos: [{ file: a.png, alt: Open }]",
+    ),
+    "content/items/fullest/a.png": picture,
     "content/articles/all.md": "---\ntitle: All\n---\n<table:items?status=stolen,lost&show=status>\n",
   }),
   "content/collection.yaml": `title: Chests\nurl: https://example.org/\nlanguage: ${language}\n`,
@@ -48,7 +55,7 @@ describe("an outfit that is lost, stolen or destroyed", () => {
       /Reported stolen If it is offered to you, please tell the police.* Object ID.* A chest/,
     );
     expect(opening("destroyed")).toMatch(
-      /Destroyed or broken up\. It exists no longer as an outfit\..* A chest/,
+      /Destroyed or broken up\. It no longer exists as an outfit\..* A chest/,
     );
     expect(opening("kept")).not.toMatch(/Lost|stolen|Destroyed/);
     // As prominently as evidence against a label.
@@ -62,7 +69,7 @@ describe("an outfit that is lost, stolen or destroyed", () => {
     const first = (id: string) => words(german(`items/${id}/index.html`));
     expect(first("lost")).toContain("Verschollen. Wo es jetzt ist, ist nicht bekannt.");
     expect(first("stolen")).toMatch(/Als gestohlen gemeldet Wem es angeboten wird, .* der Polizei/);
-    expect(first("destroyed")).toContain("Zerstört oder aufgelöst. Als Garnitur gibt es es nicht mehr.");
+    expect(first("destroyed")).toContain("Zerstört oder aufgelöst. Als Garnitur besteht es nicht mehr.");
     expect(words(german("items/index.html"))).toContain("als gestohlen gemeldet");
   });
 
@@ -90,6 +97,7 @@ describe("an outfit that is lost, stolen or destroyed", () => {
       expect(page).not.toContain('id="completing"');
       expect(page).not.toContain('"@type":"Offer"');
       expect(page).not.toMatch(/<dt>Asked<\/dt>/);
+      expect(JSON.parse(text(`data/items/${fate}.json`))).toMatchObject({ price: null });
       expect(() => text(`items/${fate}/card/index.html`)).toThrow();
     }
     expect(text("items/kept/index.html")).toContain('id="completing"');

@@ -5,13 +5,17 @@ import { item, smallCollection, writeCollection } from "../collections/collectio
 const header = "seen,variant,serial,example,source,kind,present,price,currency,note\n";
 
 /** What is told of a log, beside one item that bears the serial T51. */
-const told = (rows: string, frontMatter = "serial: T51\npublish: { serial: shown }"): string[] =>
+const told = (
+  rows: string,
+  frontMatter = "serial: T51\npublish: { serial: shown }",
+  columns = header,
+): string[] =>
   loadCollection(
     writeCollection(
       smallCollection("parts:\n  fork: { name: Fork }\n  board: { name: Board }\n", {
         "content/sources.yaml": "- { id: ledger, title: Ledger }\n",
         "content/items/one.md": item(frontMatter),
-        "content/sightings/log.csv": `${header}${rows}`,
+        "content/sightings/log.csv": `${columns}${rows}`,
       }),
     ),
   ).diagnostics.flatMap(({ code, file, line, column, found, remedy }) =>
@@ -45,6 +49,14 @@ describe("a row that is there twice", () => {
     expect(told(`${row}${row.replace(",\n", ",again\n")}`)).toEqual([]);
     const anonymous = "2021-08,chest-a,,,ledger,record,,,,\n";
     expect(told(anonymous + anonymous)).toEqual([]);
+    const again = "2021,chest-a,T52,ledger,offer,true\n";
+    expect(
+      told(
+        `2021,chest-a,T52,ledger,offer,\n${again}${again}`,
+        undefined,
+        "seen,variant,serial,source,kind,relisted\n",
+      ),
+    ).toEqual([]);
   });
 });
 

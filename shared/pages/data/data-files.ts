@@ -18,7 +18,7 @@ export function dataFiles(
   return [
     collectionData(index),
     itemsCsv(index),
-    ...articleRedirects(articles, { language: settings.language, script }),
+    ...articleRedirects(articles, { site: index.collection, script }),
     feed(index),
     ...headerFiles(audience),
     ...(audience === "public"

@@ -1,4 +1,4 @@
-import type { PublishedArticle, PublishedItem } from "../../publication/published.ts";
+import type { PublishedArticle, PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { hasDisplayCard } from "../display-card-page.ts";
@@ -8,7 +8,7 @@ import { xmlText } from "./xml.ts";
 
 /** What every page that leads on has in common. */
 interface LeadingOn {
-  readonly language: string;
+  readonly site: Pick<PublishedCollection, "settings" | "audience">;
   /** The address of the script below. */
   readonly script: string;
 }
@@ -30,17 +30,19 @@ function redirect(
   former: string,
   address: string,
   title: string,
-  { language, script }: LeadingOn,
+  { site: { settings, audience }, script }: LeadingOn,
 ): OutputFile {
   const to = xmlText(relativeAddress(former, address));
   return {
     address: `${former}index.html`,
     text: [
       "<!doctype html>",
-      `<html lang="${xmlText(language)}">`,
+      `<html lang="${xmlText(settings.language)}">`,
       '<meta charset="utf-8">',
       `<noscript><meta http-equiv="refresh" content="0; url=${to}"></noscript>`,
-      `<link rel="canonical" href="${to}">`,
+      audience === "public"
+        ? `<link rel="canonical" href="${to}">`
+        : '<meta name="robots" content="noindex">',
       `<title>${xmlText(title)}</title>`,
       `<p><a href="${to}">${xmlText(title)}</a></p>`,
       `<script src="${xmlText(relativeAddress(former, script))}"></script>`,
@@ -67,12 +69,12 @@ export const itemRedirects = (item: PublishedItem, index: CollectionIndex, scrip
     item,
     item.title,
     [addresses.item, ...(hasDisplayCard(item, index) ? [addresses.displayCard] : [])],
-    { language: index.collection.settings.language, script },
+    { site: index.collection, script },
   );
 
 /** Those of families and variants, with their lists, and of pairs of which one outfit or both had another id. */
 export function familyRedirects({ collection, items, words }: CollectionIndex, script: string): OutputFile[] {
-  const leading = { language: collection.settings.language, script };
+  const leading = { site: collection, script };
   const heldFamilies = new Set(collection.items.map(({ family }) => family.id));
   const heldVariants = new Set(collection.items.map(({ variant }) => variant.id));
   return [

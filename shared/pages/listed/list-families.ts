@@ -133,8 +133,8 @@ function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): Opened
 }
 
 /**
- * The fullest outfit whose evidence agrees with its label, whose parts came in its own case, and that is not gone: it
- * shows best what a whole one is. One that has been photographed comes before any that has not.
+ * The fullest outfit whose evidence agrees with its label, whose parts came in its own case: it shows best what a whole
+ * one is. One that has been photographed comes before any that has not, and what is gone after all others.
  */
 function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
   const { pages } = index.words;
@@ -142,7 +142,8 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
     of,
     item: { address: addresses.item(of.id), name: of.title },
     photo: photoOf(of, index),
-    isSound: of.identification.verdict !== "contradicted" && of.assembled.length === 0 && !isFate(of.status),
+    isSound: of.identification.verdict !== "contradicted" && of.assembled.length === 0,
+    isGone: isFate(of.status),
     certain: of.completeness.weighted?.low ?? 0,
   }));
   const [fullest] = openable.sort(fullestFirst);

@@ -57,6 +57,7 @@ export interface OpenedItem {
   /** SVG. */
   readonly plan: string;
   readonly note: string;
+  readonly isGone: boolean;
   readonly isSound: boolean;
   readonly certain: number;
 }
