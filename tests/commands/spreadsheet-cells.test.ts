@@ -57,7 +57,12 @@ describe("a date in a spreadsheet", () => {
     // Of two years the second would come before the first, so it is a month.
     ["1998/12", "1998-12"],
     ["1905/04", "1905-04"],
+    ["1905/4", "1905-04"],
+    ["1905/04 to 1907/03", "1905-04/1907-03"],
     ["1912/13", "1912/1913"],
+    // No year of the century that is left ends so.
+    ["1999/00", "1999/2000"],
+    ["c. 1899\u201300", "1899~/1900~"],
     ["Spring 1998", "1998-21"],
     // The specification's own examples, as they are.
     ["2004-06/2006-08", "2004-06/2006-08"],
@@ -78,6 +83,16 @@ describe("a date in a spreadsheet", () => {
     ["1921-24", "two years in full"],
     ["12 Foo 1998", "a date such as"],
     ["1905/06", "1905-06, or 1905/1906"],
+    ["1905/6", "1905-06, or 1905/1906"],
+    ["1905/06 to 1907/08", "1905-06, or 1905/1906"],
+    ["1905/04\u20131907/08", "1907-08, or 1907/1908"],
+    ["between 1905/06 and 1907/08", "1905-06, or 1905/1906"],
+    ["c. 1905/06", "1905-06, or 1905/1906"],
+    ["1999-00", "such as 1999/2000;"],
+    ["1909/0", "such as 1909/1910;"],
+    // On or before a date, and on or after it: the specification's "[..1760-12-03]" and "[1760-12..]".
+    ["before 1 May 1931", 'a year after "before"; until some day is written [..1931-04-30].'],
+    ["After the 1930s", 'a year after "after"; from some day on is written [1931-05-02..].'],
     ["between 1931 and March 1938", "both years"],
     ["{1931,1938}?", "each of its dates"],
   ])("%s is refused, with what to do", (cell, reason) => {

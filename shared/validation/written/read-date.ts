@@ -1,7 +1,7 @@
 import { parseEdtf } from "../../dates/edtf-interval.ts";
 import { type Doubt, signOf, withoutDoubt } from "./doubt.ts";
 import { isRefused, type Read } from "./read.ts";
-import { type DateRules, readSingleDate } from "./read-single-date.ts";
+import { type DateRules, readSingleDate, yearEndingIn } from "./read-single-date.ts";
 
 /**
  * A date as people write it, as EDTF. What can be read in two ways is refused, and the reason says what to
@@ -28,17 +28,17 @@ function endsIn(text: string): readonly [string, string] | undefined {
     /^(\d{4})\/(\d{2})$/.exec(text);
   if (!match) return undefined;
   const [, first = "", last = ""] = match;
-  // "1931–38" ends in the century that it begins in.
-  return [first, /^\d{4}$/.test(first) && /^\d{2}$/.test(last) ? `${first.slice(0, 2)}${last}` : last];
+  return [first, /^\d{4}$/.test(first) && /^\d{2}$/.test(last) ? yearEndingIn(last, first) : last];
 }
 
 /** "1905/04" is a month, since the second of two years would come before the first, and "1912/13" can be none. */
 function readMonthOrYears(text: string): Read<string> | undefined {
-  const [, year, short] = /^(\d{4})\/(\d{2})$/.exec(text) ?? [];
+  const [, year, short] = /^(\d{4})\/(\d{1,2})$/.exec(text) ?? [];
   if (year === undefined || short === undefined || Number(short) < 1 || Number(short) > 12) return undefined;
-  if (Number(short) <= Number(year.slice(2))) return { value: `${year}-${short}` };
+  const month = `${year}-${short.padStart(2, "0")}`;
+  if (Number(short) <= Number(year.slice(-short.length))) return { value: month };
   return {
-    reason: `a month or two years that can be told apart: ${year}-${short}, or ${year}/${year.slice(0, 2)}${short}.`,
+    reason: `a month or two years that can be told apart: ${month}, or ${year}/${yearEndingIn(short, year)}.`,
   };
 }
 
@@ -46,9 +46,7 @@ function readSpan(written: string, rules: DateRules): Read<string> {
   const { text, doubt } = withoutDoubt(written);
   const [, first, last] = /^between\s+(.+?)\s+and\s+(.+)$/i.exec(text) ?? [];
   if (first !== undefined && last !== undefined) return readChoice(first, last, doubt, rules);
-  const month = readMonthOrYears(text);
-  if (month) return marked(month, doubt);
-  const ends = endsIn(text);
+  const ends = readMonthOrYears(text) ? undefined : endsIn(text);
   if (!ends) return readMarked(text, doubt, rules);
   const [start, end] = [readMarked(ends[0], doubt, rules), readMarked(ends[1], doubt, rules)];
   if (isRefused(start)) return start;
@@ -67,12 +65,20 @@ function readChoice(first: string, last: string, doubt: Doubt, rules: DateRules)
 
 function readMarked(written: string, ofWhole: Doubt, rules: DateRules): Read<string> {
   const { text, doubt } = withoutDoubt(written, ofWhole);
-  const [, side = "", named = ""] = /^(before|after)\s+(.+)$/i.exec(text) ?? [];
+  const [, side, named = ""] = /^(before|after)\s+(.+)$/i.exec(text) ?? [];
+  if (side === undefined) return marked(readMonthOrYears(text) ?? readSingleDate(text, rules), doubt);
+  const isBefore = side.toLowerCase() === "before";
   const year = withoutDoubt(named, doubt);
-  if (!/^\d{4}$/.test(year.text)) return marked(readSingleDate(text, rules), doubt);
+  if (!/^\d{4}$/.test(year.text)) {
+    return {
+      reason: isBefore
+        ? 'a year after "before"; until some day is written [..1931-04-30].'
+        : 'a year after "after"; from some day on is written [1931-05-02..].',
+    };
+  }
   const beside = (years: number) =>
     `${String(Number(year.text) + years).padStart(4, "0")}${signOf(year.doubt)}`;
-  return { value: side.toLowerCase() === "before" ? `[..${beside(-1)}]` : `[${beside(1)}..]` };
+  return { value: isBefore ? `[..${beside(-1)}]` : `[${beside(1)}..]` };
 }
 
 function marked(read: Read<string>, doubt: Doubt): Read<string> {

@@ -22,6 +22,15 @@ const seasons: Readonly<Record<string, number>> = {
   winter: 24,
 };
 
+/**
+ * The second of two years, of which only the last digits are written: "1931–38" ends in the century that it begins in,
+ * but for noughts, with which the next begins.
+ */
+export function yearEndingIn(digits: string, first: string): string {
+  const next = /^0+$/.test(digits) ? 10 ** digits.length : 0;
+  return String(Number(first.slice(0, -digits.length) + digits) + next).padStart(4, "0");
+}
+
 /** One date, without a word before it or a mark after it. */
 export function readSingleDate(text: string, rules: DateRules): Read<string> {
   let match: RegExpExecArray | null;
@@ -30,10 +39,11 @@ export function readSingleDate(text: string, rules: DateRules): Read<string> {
   if (match) return { value: `${match[1]}-${two(Number(match[2]))}-${two(Number(match[3]))}` };
   match = /^(\d{4})[-./](\d{1,2})$/.exec(text);
   if (match) {
-    const month = Number(match[2]);
-    if (month >= 1 && month <= 12) return { value: `${match[1]}-${two(month)}` };
+    const [, first = "", last = ""] = match;
+    const month = Number(last);
+    if (month >= 1 && month <= 12) return { value: `${first}-${two(month)}` };
     return {
-      reason: `a month, or two years in full such as ${match[1]}/${match[1]?.slice(0, 2)}${match[2]}; a season of EDTF is read where the map says dates: edtf.`,
+      reason: `a month, or two years in full such as ${first}/${yearEndingIn(last, first)}; a season of EDTF is read where the map says dates: edtf.`,
     };
   }
   match = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?:,?\s+\d{1,2}:\d{2}.*)?$/.exec(text);
