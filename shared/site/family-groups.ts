@@ -5,12 +5,11 @@ import { isError } from "../diagnostics/diagnostic.ts";
 import { addUnder, grouping } from "../lists/grouping.ts";
 import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
-import { frontMatterOf } from "../source/front-matter.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
-import { markdownRecord, yamlRecord } from "../source/record-file.ts";
-import { topWord } from "../source/top-word.ts";
+import { topLine, topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
 import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
+import { fieldOf, yamlOf } from "./written-record.ts";
 
 /**
  * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
@@ -58,35 +57,37 @@ export function mentioned(text: string): string[] | null {
   return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
 }
 
-/** The variant that an item is held to be; read in full only where that cannot be seen at once. */
-export function variantOf({ file, text }: RecordText): string | undefined {
-  const seen = topWord(frontMatterOf(text), "variant");
-  if (seen) return seen;
-  const data = markdownRecord(file, text).document?.data as { variant?: unknown } | null | undefined;
-  return typeof data?.variant === "string" ? data.variant : undefined;
+/** A word that a record has at its top; read in full only where that cannot be seen at once. */
+function wordAt(record: RecordText, key: string): string | undefined {
+  const seen = topWord(yamlOf(record), key);
+  if (seen !== null) return seen;
+  const word = fieldOf(record, key);
+  return typeof word === "string" ? word : undefined;
 }
 
-/** Letters and digits on the key's own line, in whatever quotation marks. */
-const plainSerial = /^serial:[ \t]+(["']?)([\p{L}\p{N}][\p{L}\p{N} ./-]*)\1[ \t]*\r?$/mu;
+/** The variant that an item is held to be. */
+export const variantOf = (item: RecordText): string | undefined => wordAt(item, "variant");
+
+/** The variant that a variant extends. */
+export const baseOf = (variant: RecordText): string | undefined => wordAt(variant, "extends");
+
+/** Letters and digits on the key's own line, in whatever quotation marks; a decimal is read as a number first. */
+const plainSerial = /^[ \t]+(?!\d+\.\d+[ \t]*$)(["']?)([\p{L}\p{N}][\p{L}\p{N} ./-]*)\1[ \t]*$/u;
 
 /** The serial of an item; read in full only where it cannot be seen at once. */
-export function serialOf({ file, text }: RecordText): string | undefined {
-  const yaml = frontMatterOf(text);
-  if (!yaml.includes("serial")) return undefined;
-  const plain = plainSerial.exec(yaml)?.[2];
+export function serialOf(item: RecordText): string | undefined {
+  const line = topLine(yamlOf(item), "serial");
+  if (line === undefined) return undefined;
+  const plain = plainSerial.exec(line ?? "")?.[2];
   if (plain !== undefined) return plain.trim();
-  if (!/^["']?serial["']?[ \t]*:/m.test(yaml)) return undefined;
-  const data = markdownRecord(file, text).document?.data as { serial?: unknown } | null | undefined;
-  const serial = data?.serial;
+  const serial = fieldOf(item, "serial");
   return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;
 }
 
 /** The ids that a record had before; read in full only where there may be some. */
-export function formerIds({ kind, file, text }: RecordText): string[] {
-  const isYaml = kind === "family" || kind === "variant";
-  if (topWord(isYaml ? text : frontMatterOf(text), "formerly") === undefined) return [];
-  const { document } = isYaml ? yamlRecord(file, text) : markdownRecord(file, text);
-  const former = (document?.data as { formerly?: unknown } | null | undefined)?.formerly;
+export function formerIds(record: RecordText): string[] {
+  if (topLine(yamlOf(record), "formerly") === undefined) return [];
+  const former = fieldOf(record, "formerly");
   return Array.isArray(former) ? former.filter((id) => typeof id === "string") : [];
 }
 
@@ -127,8 +128,8 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     familyOfVariant.get(id) ?? familyOfItem.get(id) ?? (families.has(id) ? id : undefined);
   const together: string[][] = [];
   for (const text of own) {
-    const base = text.kind === "variant" ? topWord(text.text, "extends") : undefined;
-    const ids = base === null ? null : mentioned(text.text);
+    const base = text.kind === "variant" ? baseOf(text) : undefined;
+    const ids = mentioned(text.text);
     if (ids === null) together.push([...families.keys()]);
     else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
   }

@@ -48,6 +48,20 @@ const toldByShared = {
   article: "Q282842",
 } as const;
 
+/** The same of boxes whose serial is written as few would write it, and all of whose serials one article tells. */
+const oddlyWritten = {
+  "further in": ["R331662", "  title: One\n  variant: box-a\n  serial: R331662"],
+  "in braces": ["R346410", "{ title: One, variant: box-a, serial: R346410 }"],
+  "below a question mark": ["R360555", "title: One\nvariant: box-a\n? serial\n: R360555"],
+  "on two lines": ["R 374165", "title: One\nvariant: box-a\nserial: R\n  374165"],
+  "by an escape": ["R387298", 'title: One\nvariant: box-a\n"seri\\u0061l": R387298'],
+  "below that of a part": [
+    "R412310",
+    "title: One\nvariant: box-a\nparts: { lid: { state: present,\nserial: R9\n} }\nserial: R412310",
+  ],
+  "below words in quotes": ["R424264", 'title: "One\nserial: R8\n"\nvariant: box-a\nserial: R424264'],
+} as const;
+
 const frontMatter = `---
 title: The chest H271828
 variant: chest-a
@@ -84,6 +98,15 @@ const elsewhere: Files = {
   "content/sightings/log.csv":
     "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n2002,box-a,record,B,beside H271828\n",
   "content/articles/of-boxes.md": `---\ntitle: Of boxes\nauthors: [Keeper of ${toldByShared.article}]\n---\nWe saw ${toldByShared.article}.\n`,
+  "content/articles/of-more-boxes.md": `---\ntitle: Of more boxes\n---\nWe saw ${Object.values(oddlyWritten)
+    .map(([serial]) => serial)
+    .join(" and ")}.\n`,
+  ...Object.fromEntries(
+    Object.entries(oddlyWritten).map(([way, [, yaml]]) => [
+      `content/items/${way.replaceAll(" ", "-")}.md`,
+      `---\n${yaml}\n---\n`,
+    ]),
+  ),
   "content/sources.yaml": `- { id: letter, title: Letter on H 271828, author: [{ literal: Friend of H271828 }] }
 - { id: deed, title: Deed of ${toldByShared.source} }
 - { id: slip, title: "Slip of Q\\u00a0${toldByShared.escaped.slice(1)}" }
@@ -207,6 +230,18 @@ describe("what is private", () => {
       for (const spelt of [serial, digits]) expect(contains(publicSite, spelt)).toEqual([]);
       expect(contains(privateSite, digits)).not.toEqual([]);
       expect(contains(publicSite, digits.slice(0, 4)).length).toBeGreaterThan(1);
+    },
+  );
+
+  it.each(Object.entries(oddlyWritten))(
+    "a masked serial that its record has %s stands masked on every page",
+    (_, [serial]) => {
+      const digits = serial.replace(/^R ?/, "");
+      expect(contains(publicSite, digits)).toEqual([]);
+      expect(contains(privateSite, digits)).toContain("articles/of-more-boxes/index.html");
+      expect(publicSite.get("articles/of-more-boxes/index.html")?.toString()).toContain(
+        `${digits.slice(0, 4)}••`,
+      );
     },
   );
 

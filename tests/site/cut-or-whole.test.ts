@@ -36,6 +36,11 @@ function likeAnother(root: string, random: Random, step: number): string {
     title: () => taken("title"),
     "present address, as a former one,": () => text.replace("---\n", `---\nformerly: [${id(other)}]\n`),
     "former address": () => text.replace("---\n", `---\nformerly: [old-${step % 3}]\n`),
+    "former address, in a record that stands further in": () =>
+      text.replace(/^---\n([\s\S]*?\n)---\n/, (_, yaml: string) => {
+        const lines = `formerly: [old-${step % 3}]\n${yaml}`.replace(/^(?=.)/gm, "  ");
+        return `---\n${lines}---\n`;
+      }),
     marks: () =>
       text.replace(/marks: \["\d+"\]/g, `marks: [${/"\d+"/.exec(line("set") ?? "")?.[0] ?? '"1"'}]`),
   };

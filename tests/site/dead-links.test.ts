@@ -47,6 +47,15 @@ describe("a link in a text", () => {
     expect(dead(writeCollection(files(ways.map((way) => `[x](${way})`).join(" "))))).toEqual([]);
   });
 
+  it.each([
+    ["further in", "  title: An outfit\n  variant: trunk-a\n  formerly: [old-trunk]"],
+    ["in braces", "{ title: An outfit, variant: trunk-a, formerly: [old-trunk] }"],
+    ["below a question mark", "title: An outfit\nvariant: trunk-a\n? formerly\n: [old-trunk]"],
+  ])("may lead to a former address that its record has %s", (_, yaml) => {
+    const other = { "content/items/other.md": `---\n${yaml}\n---\n` };
+    expect(dead(writeCollection(files("[x](../old-trunk/)", other)))).toEqual([]);
+  });
+
   it("that leads nowhere is warned of, with the page that was meant", () => {
     const texts = ["../othr/", "../../content/items/other.md", "../../famlies/trunk/", "/nowhere/", "tel:1"];
     const told = dead(writeCollection(files(texts.map((way) => `[x](${way})`).join(" "))));

@@ -225,6 +225,25 @@ describe("the site of a preview", () => {
     }
   });
 
+  it.each(["variant", "family"])("lets no %s have the address of one in another family", async (kind) => {
+    const { root, live } = await built();
+    const folder = "schemas/reference";
+    const [one = "", other = ""] = readdirSync(path.join(root, folder));
+    const variantIn = (family: string) =>
+      readdirSync(path.join(root, folder, family)).find((name) => name !== "family.yaml") ?? "";
+    const file = `${folder}/${one}/${kind === "family" ? "family.yaml" : variantIn(one)}`;
+    const taken = kind === "family" ? other : variantIn(other).replace(".yaml", "");
+    const text = readFileSync(path.join(root, file), "utf8");
+    writeFileSync(path.join(root, file), `formerly: [${taken}]\n${text.replace(/^formerly: .*\n/m, "")}`);
+    await live.take(new Set([file]));
+    while (await live.makeNext(new Set()));
+    expect(live.isSettled).toBe(false);
+    writeFileSync(path.join(root, file), text);
+    await live.take(new Set([file]));
+    while (await live.makeNext(new Set()));
+    expect(live.isSettled).toBe(true);
+  });
+
   it("leads on from a former address as soon as an item is renamed", async () => {
     const { root, out, live, items, ids } = await built();
     const [former = ""] = ids;

@@ -1,6 +1,12 @@
 import type { RecordText } from "../../source/read-texts.ts";
-import { topWord } from "../../source/top-word.ts";
-import { formerIds, type GroupedCollection, mentioned, serialOf, variantOf } from "../family-groups.ts";
+import {
+  baseOf,
+  formerIds,
+  type GroupedCollection,
+  mentioned,
+  serialOf,
+  variantOf,
+} from "../family-groups.ts";
 import { publishingOf } from "../told-serials.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
@@ -9,14 +15,13 @@ import type { ChangedText } from "./changed-texts.ts";
  * is as before, the groups are as before.
  */
 function bondsOf(text: RecordText, { serialsTold }: GroupedCollection): string | null {
-  const named = [mentioned(text.text), serialsTold(text)];
+  if (text.kind === "sightings") return null;
+  const named = [mentioned(text.text), serialsTold(text), formerIds(text)];
   switch (text.kind) {
     case "item":
-      return JSON.stringify([variantOf(text), formerIds(text), serialOf(text), publishingOf(text), named]);
+      return JSON.stringify([variantOf(text), serialOf(text), publishingOf(text), named]);
     case "variant":
-      return JSON.stringify([topWord(text.text, "extends"), named]);
-    case "sightings":
-      return null;
+      return JSON.stringify([baseOf(text), named]);
     default:
       return JSON.stringify(named);
   }
