@@ -1,7 +1,14 @@
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import type { SourceDocument } from "../source/document.ts";
 import type { Item } from "./item.ts";
-import { type KeptAndTold, keptAndTold, type PrivateWords, placesOf, privateWords } from "./private-words.ts";
+import {
+  firstOf,
+  type KeptAndTold,
+  keptAndTold,
+  type PrivateWords,
+  placesOf,
+  privateWords,
+} from "./private-words.ts";
 
 /** Wherever a record tells what an item keeps private. Only a warning, since the words may say something else there. */
 export const tellsPrivate = (
@@ -22,8 +29,8 @@ export function checkPrivate({ id, document }: Pick<Item, "id" | "document">): D
   const secrets = privateWords(id, kept);
   if (secrets.length === 0) return [];
   // The search for all at once is for nothing but speed: hardly any is found.
-  const all = [...told.map(({ text }) => text), document.body].join("\n").toLowerCase();
+  const all = [...told.map(({ text }) => text), document.body].join("\n").normalize("NFC").toLowerCase();
   return secrets
-    .filter(({ words }) => all.includes(words.toLowerCase().split(/\s/)[0] ?? ""))
+    .filter(({ words }) => all.includes(firstOf(words).toLowerCase()))
     .flatMap((secret) => tellsPrivate(secret, document, told));
 }

@@ -53,11 +53,11 @@ export interface PrivateWords {
   readonly field: string;
 }
 
-/** Those that must not be read elsewhere, each once. */
+/** Those that must not be read elsewhere, each once, in one form of Unicode. */
 export function privateWords(id: string, kept: KeptAndTold["kept"]): PrivateWords[] {
   const words = new Map<string, PrivateWords>();
   for (const { path, text } of kept) {
-    const secret = text.trim();
+    const secret = text.trim().normalize("NFC");
     const key = secret.toLowerCase();
     if (isOrdinary(secret) || words.has(key)) continue;
     words.set(key, { words: secret, item: id, field: String(path[0]) });
@@ -73,7 +73,7 @@ const parties: readonly unknown[] = ["from", "to", "holder"];
  */
 const isName = ({ path, text }: Words): boolean =>
   /[\p{Lu}\p{Lo}]/u.test(text) &&
-  /[\p{L}.]\s+\p{L}/u.test(text) &&
+  /[\p{L}\p{M}.,]\s+\p{L}/u.test(text) &&
   (path[0] === "private" || (path[0] === "provenance" && parties.includes(path.at(-1))));
 
 /**
@@ -83,10 +83,31 @@ const isName = ({ path, text }: Words): boolean =>
 export const privateNames = (items: Iterable<Pick<Item, "id" | "document">>): PrivateWords[] =>
   [...items].flatMap(({ id, document }) => privateWords(id, keptAndTold(document).kept.filter(isName)));
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/\s+/g, "\\s+");
+/** A letter with its accents is one character or several, by Unicode the same (UAX #15). */
+const eitherForm = (letter: string): string => {
+  const parted = letter.normalize("NFD");
+  return parted === letter ? letter.replace(/[.*+?^${}()|[\]\\]/, "\\$&") : `(?:${letter}|${parted})`;
+};
 
-const whole = (words: string): RegExp =>
-  new RegExp(`(?<![\\p{L}\\p{N}])${escaped(words)}(?![\\p{L}\\p{N}])`, "giu");
+const escaped = (text: string): string =>
+  text
+    .trim()
+    .split(/\s+/)
+    .map((word) => [...word].map(eitherForm).join(""))
+    .join("\\s+");
+
+/** In the order in which they are kept; and of a family's name, a comma and a given name the other way about. */
+function whole(words: string): RegExp {
+  const [, family, given] = /^([^,]+),\s*([^,]+)$/.exec(words) ?? [];
+  const orders = family && given ? [words, `${given} ${family}`] : [words];
+  return new RegExp(
+    `(?<![\\p{L}\\p{N}\\p{M}])(?:${orders.map(escaped).join("|")})(?![\\p{L}\\p{N}\\p{M}])`,
+    "giu",
+  );
+}
+
+/** The first of some words, in whatever order they are told. */
+export const firstOf = (words: string): string => words.split(/[\s,]/)[0] ?? "";
 
 /** Where some words are told, as they are written there: of each value once, and of the Markdown at every place. */
 export function placesOf(

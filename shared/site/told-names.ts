@@ -7,9 +7,9 @@ import { recordsIn } from "../source/read-records.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { wordsOf } from "./told-serials.ts";
 
-/** The words of a text that may be of a name; to look for any word takes ten times as long. */
+/** The words of a text that may be of a name, in one form of Unicode; to look for any word takes ten times as long. */
 const capitals = (text: string): string[] =>
-  (text.match(/[\p{Lu}\p{Lo}][\p{L}\p{N}]*/gu) ?? []).map((word) => word.toLowerCase());
+  (text.normalize("NFC").match(/[\p{Lu}\p{Lo}][\p{L}\p{N}]*/gu) ?? []).map((word) => word.toLowerCase());
 
 /** The records of a file: what it is as a whole, or the rows of a table. */
 function documentsOf(text: RecordText): SourceDocument[] {

@@ -123,6 +123,48 @@ describe("a name that an item keeps private", () => {
     expect(short("the Quarrendons")).toHaveLength(1);
   });
 
+  const toldOf = (from: string, text: string) =>
+    told({
+      "content/items/one.md": item(
+        `provenance:\n  - { date: 1998, event: bought, from: "${from}", private: [from] }`,
+      ),
+      "content/articles/on.md": `---\ntitle: On\n---\nThen ${text} had it.\n`,
+    });
+
+  it("may have the family's name first, and is told of in either order", () => {
+    const place = (name: string) =>
+      `articles/on.md:4:6 private-in-text "${name}", which the item "one" keeps private under "provenance"`;
+    expect(toldOf("Quarrendon, Ida", "Quarrendon, Ida")).toEqual([place("Quarrendon, Ida")]);
+    expect(toldOf("Quarrendon, Ida", "Ida Quarrendon")).toEqual([place("Ida Quarrendon")]);
+    expect(toldOf("Quarrendon, Ida", "Ida, Quarrendon")).toEqual([]);
+    expect(
+      told({
+        "content/items/one.md":
+          '---\ntitle: A chest\nvariant: chest-a\nprovenance: [{ date: 1998, event: bought, from: "Quarrendon, Ida", private: [from] }]\n---\nOf Ida Quarrendon.\n',
+      }),
+    ).toEqual([
+      'items/one.md:6:4 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+    ]);
+  });
+
+  // A letter with an accent is one character or two, by Unicode the same (UAX #15).
+  it.each([
+    ["Andr\u00e9 Durand", "Andre\u0301 Durand"],
+    ["Andre\u0301 Durand", "Andr\u00e9 Durand"],
+    ["\u00c9mile Zorn", "E\u0301mile Zorn"],
+    ["E\u0301mile Zorn", "\u00c9mile Zorn"],
+  ])("is told of however its letters are put together: %j as %j", (from, text) => {
+    const found = `private-in-text "${text}", which the item "one" keeps private under "provenance"`;
+    expect(toldOf(from, text)).toEqual([`articles/on.md:4:6 ${found}`]);
+    expect(told({ "content/items/one.md": `${item(`private: { owner: ${from} }`)}${text}\n` })).toEqual([
+      `items/one.md:7:1 ${found.replace("provenance", "private")}`,
+    ]);
+  });
+
+  it("is not told of where a letter of it has an accent more", () => {
+    expect(toldOf("Ida Duse", "Ida Duse\u0301")).toEqual([]);
+  });
+
   it("may stand under what is private to an item as a whole", () => {
     expect(
       told({
