@@ -6,10 +6,17 @@ const firstSeason = 21;
 /** A word before a date that may change how it is said. */
 export type Before = "about" | "since" | "until";
 
+/** What a single date names. */
+type Span = "day" | "month" | "season" | "year" | "decade";
+
 export interface DateWords {
   readonly about: (date: string, before: Before | undefined) => string;
   readonly uncertain: (date: string) => string;
   readonly span: (from: string, to: string) => string;
+  /** A single date in a sentence, after the word that its kind has before it; a decade as after "since". */
+  readonly at: (date: string, of: Span, isAbout: boolean) => string;
+  /** A span in a sentence. */
+  readonly during: (span: string) => string;
   /** Going on, as `..` says; where the end is left empty it has one, which is not known. */
   readonly since: (from: string, isEndUnknown: boolean) => string;
   readonly until: (to: string, isStartUnknown: boolean) => string;
@@ -17,7 +24,7 @@ export interface DateWords {
   readonly decade: (year: string, before: Before | undefined) => string;
   /** Spring, summer, autumn and winter. */
   readonly seasons: readonly [string, string, string, string];
-  /** One event in some year before or after one, at some time until or from a date, or between two. */
+  /** One event in some year before or after one, at some time until or from a date as in a sentence, or between two. */
   readonly before: (year: string) => string;
   readonly after: (year: string) => string;
   readonly atLatest: (date: string) => string;
@@ -29,38 +36,56 @@ const isYear = /^\d{4}~?$/;
 const yearBeside = (year: string, by: number): string =>
   year.replace(/\d{4}/, (digits) => String(Number(digits) + by).padStart(4, "0"));
 
+interface DateReader {
+  readonly date: (edtf: string) => string;
+  /** In a sentence, of one event: "on 5 June 2021". */
+  readonly when: (edtf: string) => string;
+}
+
 /**
  * EDTF as a reader expects to see a date. What the pattern does not know is shown as it was written,
  * which is a standard notation and never wrong.
  */
-export function dateReader(language: string, words: DateWords): (edtf: string) => string {
+export function dateReader(language: string, words: DateWords): DateReader {
   const formatter = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(language, { ...options, timeZone: "UTC" });
   const day = formatter({ day: "numeric", month: "long", year: "numeric" });
   const month = formatter({ month: "long", year: "numeric" });
 
   const isAbout = (qualifier: string | undefined): boolean => qualifier === "~" || qualifier === "%";
-  const qualified = (date: string, qualifier: string | undefined, before?: Before): string => {
-    const about = isAbout(qualifier) ? words.about(date, before) : date;
-    return qualifier === "?" || qualifier === "%" ? words.uncertain(about) : about;
+  const doubted = (date: string, qualifier: string | undefined): string =>
+    qualifier === "?" || qualifier === "%" ? words.uncertain(date) : date;
+  const qualified = (date: string, qualifier: string | undefined, before?: Before): string =>
+    doubted(isAbout(qualifier) ? words.about(date, before) : date, qualifier);
+
+  const named = (text: string, before: Before | undefined) => {
+    const match = /^(\d{4}|\d{3}X)(?:-(\d{2}))?(?:-(\d{2}))?([?~%])?$/.exec(text);
+    if (!match) return null;
+    const [, year = "", monthText, dayText, qualifier] = match;
+    const isDecade = year.endsWith("X");
+    const as = (of: Span, date: string) => ({ of, date, qualifier });
+    if (monthText === undefined) {
+      if (!isDecade) return as("year", year);
+      const about = isAbout(qualifier) ? "about" : undefined;
+      return as("decade", words.decade(year.replace("X", "0"), before ?? about));
+    }
+    if (isDecade) return null;
+    const season = dayText === undefined ? words.seasons[Number(monthText) - firstSeason] : undefined;
+    if (season !== undefined) return as("season", `${season} ${year}`);
+    if (Number(monthText) < 1 || Number(monthText) > 12) return null;
+    const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
+    return dayText === undefined ? as("month", month.format(at)) : as("day", day.format(at));
   };
 
   const single = (text: string, before?: Before): string => {
-    const match = /^(\d{4}|\d{3}X)(?:-(\d{2}))?(?:-(\d{2}))?([?~%])?$/.exec(text);
-    if (!match) return text;
-    const [, year = "", monthText, dayText, qualifier] = match;
-    const isDecade = year.endsWith("X");
-    if (isDecade && monthText !== undefined) return text;
-    let date = isDecade
-      ? words.decade(year.replace("X", "0"), before ?? (isAbout(qualifier) ? "about" : undefined))
-      : year;
-    if (monthText !== undefined) {
-      const season = dayText === undefined ? words.seasons[Number(monthText) - firstSeason] : undefined;
-      if (season === undefined && (Number(monthText) < 1 || Number(monthText) > 12)) return text;
-      const at = new Date(Date.UTC(Number(year), Number(monthText) - 1, Number(dayText ?? 1)));
-      date = season === undefined ? (dayText === undefined ? month : day).format(at) : `${season} ${year}`;
-    }
-    return qualified(date, qualifier, before);
+    const known = named(text, before);
+    return known ? qualified(known.date, known.qualifier, before) : text;
+  };
+
+  const singleAt = (text: string): string => {
+    const known = named(text, "since");
+    if (!known) return words.at(text, "year", false);
+    return doubted(words.at(known.date, known.of, isAbout(known.qualifier)), known.qualifier);
   };
 
   /** Two days or two months, with what they share said once: "14 to 16 March 2026". */
@@ -85,10 +110,12 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
   const within = (from: string, to: string): string => {
     if (from !== "" && to !== "") return words.between(single(from, "since"), single(to, "since"));
     if (from === "")
-      return isYear.test(to) ? words.before(single(yearBeside(to, 1), "since")) : words.atLatest(single(to));
+      return isYear.test(to)
+        ? words.before(single(yearBeside(to, 1), "since"))
+        : words.atLatest(singleAt(to));
     return isYear.test(from)
       ? words.after(single(yearBeside(from, -1), "since"))
-      : words.atEarliest(single(from));
+      : words.atEarliest(singleAt(from));
   };
 
   const oneOf = (edtf: string): string | null => {
@@ -99,15 +126,35 @@ export function dateReader(language: string, words: DateWords): (edtf: string) =
     return /[?%]/.test(edtf) ? words.uncertain(said) : said;
   };
 
-  return remembered((edtf: string) => {
+  /** A century has its first and its last year told: "the 1900s" would be ten years as well. */
+  const century = (edtf: string, said: DateWords["span"], before?: Before): string | null => {
     const [, hundred, qualifier] = /^(\d{2})XX([?~%])?$/.exec(edtf) ?? [];
-    // A century has its first and its last year told: "the 1900s" would be ten years as well.
-    if (hundred !== undefined) return qualified(words.span(`${hundred}00`, `${hundred}99`), qualifier);
-    const slash = edtf.indexOf("/");
-    if (slash < 0) return oneOf(edtf) ?? single(edtf);
-    const [from, to] = [edtf.slice(0, slash), edtf.slice(slash + 1)];
+    return hundred === undefined ? null : qualified(said(`${hundred}00`, `${hundred}99`), qualifier, before);
+  };
+
+  /** With a word of its own before it, where an end is open or not known. */
+  const openEnded = (from: string, to: string): string | null => {
     if (to === ".." || to === "") return words.since(single(from, "since"), to === "");
-    if (from === ".." || from === "") return words.until(single(to, "until"), from === "");
-    return shared(from, to) ?? words.span(single(from), single(to));
-  });
+    return from === ".." || from === "" ? words.until(single(to, "until"), from === "") : null;
+  };
+
+  const ends = (edtf: string): readonly [string, string] | null => {
+    const slash = edtf.indexOf("/");
+    return slash < 0 ? null : [edtf.slice(0, slash), edtf.slice(slash + 1)];
+  };
+  const fromTo = (from: string, to: string): string =>
+    shared(from, to) ?? words.span(single(from), single(to));
+
+  return {
+    date: remembered((edtf: string) => {
+      const span = ends(edtf);
+      if (span) return openEnded(...span) ?? fromTo(...span);
+      return century(edtf, words.span) ?? oneOf(edtf) ?? single(edtf);
+    }),
+    when: remembered((edtf: string) => {
+      const span = ends(edtf);
+      if (span) return openEnded(...span) ?? words.during(fromTo(...span));
+      return century(edtf, words.between, "since") ?? oneOf(edtf) ?? singleAt(edtf);
+    }),
+  };
 }

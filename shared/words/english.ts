@@ -214,10 +214,12 @@ const methods: Record<Method, MethodWords> = {
   },
 };
 
-const date = dateReader("en-GB", {
+const { date, when } = dateReader("en-GB", {
   about: (text) => `about ${text}`,
   uncertain: (text) => `${text} (uncertain)`,
   span: (from, to) => `${from} to ${to}`,
+  at: (text, of, isAbout) => `${of === "day" ? "on" : "in"} ${isAbout ? "about " : ""}${text}`,
+  during: (span) => `from ${span}`,
   since: (from, isEndUnknown) => `from ${from}${isEndUnknown ? ", end unknown" : ""}`,
   until: (to, isStartUnknown) => `until ${to}${isStartUnknown ? ", beginning unknown" : ""}`,
   decade: (year, before) => (before === undefined ? `${year}s` : `the ${year}s`),
@@ -228,12 +230,6 @@ const date = dateReader("en-GB", {
   atEarliest: (text) => `${text} at the earliest`,
   between: (from, to) => `between ${from} and ${to}`,
 });
-
-/** The word before a date that has none of its own. */
-function when(edtf: string): string {
-  if (edtf.startsWith("[")) return date(edtf);
-  return `${/^\d{4}-\d{2}-\d{2}$/.test(edtf) ? "on" : "in"} ${date(edtf)}`;
-}
 
 export const english: Words = {
   language: "en",

@@ -230,10 +230,14 @@ const decades = {
   until: (year: string) => `zu den ${year}er Jahren`,
 };
 
-const date = dateReader("de", {
+const wordAt = { day: "am ", month: "im ", season: "im ", year: "", decade: "in " } as const;
+
+const { date, when } = dateReader("de", {
   about: (text, before) => `${before === undefined ? "um" : "etwa"} ${text}`,
   uncertain: (text) => `${text} (ungewiss)`,
   span: (from, to) => `${from} bis ${to}`,
+  at: (text, of, isAbout) => `${isAbout ? (of === "year" ? "um " : "etwa ") : ""}${wordAt[of]}${text}`,
+  during: (span) => span,
   since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", Ende unbekannt" : ""}`,
   until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", Beginn unbekannt" : ""}`,
   decade: (year, before) => decades[before ?? "alone"](year),
@@ -250,8 +254,7 @@ export const german: Words = {
   numbers,
   interval,
   date,
-  seen: (edtf) =>
-    /^\d{4}-\d{2}-\d{2}$/.test(edtf) ? `Eines, gesehen am ${date(edtf)}` : `Eines, gesehen ${date(edtf)}`,
+  seen: (edtf) => `Eines, gesehen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
   methods,

@@ -84,8 +84,9 @@ describe("figures and dates in German", () => {
     ["[..1930]", "vor 1931"],
     ["[1932..]", "nach 1931"],
     ["[..1930~]", "vor etwa 1931"],
-    ["[..1930-06]", "spätestens Juni 1930"],
-    ["[1932-03-14?..]", "frühestens 14. März 1932 (ungewiss)"],
+    ["[..1930-06]", "spätestens im Juni 1930"],
+    ["[..193X]", "spätestens in den 1930er Jahren"],
+    ["[1932-03-14?..]", "frühestens am 14. März 1932 (ungewiss)"],
     ["[1931..1938]", "zwischen 1931 und 1938"],
   ])("%s", (edtf, words) => {
     expect(german.date(edtf)).toBe(words);
@@ -113,13 +114,27 @@ describe("dates in English that share a month or a year", () => {
     expect(english.date(edtf)).toBe(words);
   });
 
-  it("calls an example by the day on which it was seen, or the year in which", () => {
-    expect(english.seen("2021-06-05")).toBe("One seen on 5 June 2021");
-    expect(english.seen("2021-06")).toBe("One seen in June 2021");
-    expect(english.seen("2021-21")).toBe("One seen in spring 2021");
-    expect(english.seen("[..1930]")).toBe("One seen before 1931");
-    expect(english.seen("[1931..1938]")).toBe("One seen between 1931 and 1938");
-    expect(german.seen("[..1930]")).toBe("Eines, gesehen vor 1931");
-    expect(english.seen("2021")).toBe("One seen in 2021");
+  it.each([
+    ["2021-06-05", "on 5 June 2021", "am 5. Juni 2021"],
+    ["1931-05-03~", "on about 3 May 1931", "etwa am 3. Mai 1931"],
+    ["1931-05-03?", "on 3 May 1931 (uncertain)", "am 3. Mai 1931 (ungewiss)"],
+    ["2021-06", "in June 2021", "im Juni 2021"],
+    ["1931-05~", "in about May 1931", "etwa im Mai 1931"],
+    ["2021-21", "in spring 2021", "im Frühjahr 2021"],
+    ["2021", "in 2021", "2021"],
+    ["1984%", "in about 1984 (uncertain)", "um 1984 (ungewiss)"],
+    ["193X", "in the 1930s", "in den 1930er Jahren"],
+    ["193X~", "in about the 1930s", "etwa in den 1930er Jahren"],
+    ["19XX", "between 1900 and 1999", "zwischen 1900 und 1999"],
+    ["[..1930]", "before 1931", "vor 1931"],
+    ["[..1999-12]", "in December 1999 at the latest", "spätestens im Dezember 1999"],
+    ["[1931..1938]", "between 1931 and 1938", "zwischen 1931 und 1938"],
+    ["1931/..", "from 1931", "ab 1931"],
+    ["../193X", "until the 1930s", "bis zu den 1930er Jahren"],
+    ["1931/1938", "from 1931 to 1938", "1931 bis 1938"],
+    ["2026-03-14/2026-03-16", "from 14 to 16 March 2026", "14. bis 16. März 2026"],
+  ])("an example that was seen %s is called by when that was", (edtf, inEnglish, inGerman) => {
+    expect(english.seen(edtf)).toBe(`One seen ${inEnglish}`);
+    expect(german.seen(edtf)).toBe(`Eines, gesehen ${inGerman}`);
   });
 });
