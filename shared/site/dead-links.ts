@@ -9,11 +9,12 @@ import {
 import { addressFrom, relativeAddress } from "../pages/relative-address.ts";
 import { isOwnImage, isSafeLink, linksIn, type TextLink } from "../prose/links.ts";
 import type { FileKind } from "../source/collection-files.ts";
-import { frontMatterOf } from "../source/front-matter.ts";
 import { locateInBody, locateInValue } from "../source/locate-in-text.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
+import { topLine } from "../source/top-word.ts";
 import { familyIn, formerIds, variantOf } from "./family-groups.ts";
+import { yamlOf } from "./written-record.ts";
 
 /** The page on which the text of a record stands. */
 const pageOf: Partial<Record<FileKind, (id: string) => string>> = {
@@ -39,12 +40,12 @@ function namesOf(texts: readonly RecordText[]): SiteNames {
     families: idsOf("family"),
     variants: idsOf("variant"),
     articles: idsOf("article"),
-    pictured: items.filter(({ text }) => hasPhotos.test(frontMatterOf(text))).map(({ id }) => id),
+    pictured: items.filter((item) => mayHave(item, "photos")).map(({ id }) => id),
     held: {
       families: [...new Set(variants.map(({ file }) => familyIn(file)))],
       variants: variants.map(({ id }) => id),
     },
-    hasFields: ofKind("collection").some(({ text }) => hasFields.test(text)),
+    hasFields: ofKind("collection").some((settings) => mayHave(settings, "field-reference")),
   };
 }
 
@@ -63,9 +64,11 @@ function formerNamesOf(texts: readonly RecordText[], { pictured, held }: SiteNam
   };
 }
 
-/** Photographs of an item, and the field reference of a collection, wherever there may be some. */
-const hasPhotos = /^["']?photos["']?[ \t]*:(?![ \t]*(?:\[[ \t]*\]|~|null\b))/m;
-const hasFields = /^["']?field-reference["']?[ \t]*:(?![ \t]*(?:false|~|null)\b)/m;
+/** Whether a record may have something under a key at its top. */
+function mayHave(record: RecordText, key: string): boolean {
+  const line = topLine(yamlOf(record), key);
+  return line !== undefined && !/^[ \t]+(?:\[[ \t]*\]|~|null|false)[ \t]*(?:[ \t]#.*)?$/.test(line ?? "");
+}
 
 /**
  * Links and pictures of texts that lead to nothing in the site. What pages there will be is told by the names of files

@@ -56,6 +56,19 @@ describe("a link in a text", () => {
     expect(dead(writeCollection(files("[x](../old-trunk/)", other)))).toEqual([]);
   });
 
+  it("may lead to what photographs and settings have made, however these are written", () => {
+    const other = "  title: An outfit\n  variant: trunk-a\n  photos: [{ file: a.png, alt: A }]";
+    const odd = {
+      "content/items/other/index.md": `---\n${other}\n---\n`,
+      "content/collection.yaml": "{ title: T, field-reference: true }\n",
+    };
+    const { "content/items/other.md": _, ...rest } = files(
+      "[x](/iiif/other/manifest.json) [y](/fields/)",
+      odd,
+    );
+    expect(dead(writeCollection(rest))).toEqual([]);
+  });
+
   it("that leads nowhere is warned of, with the page that was meant", () => {
     const texts = ["../othr/", "../../content/items/other.md", "../../famlies/trunk/", "/nowhere/", "tel:1"];
     const told = dead(writeCollection(files(texts.map((way) => `[x](${way})`).join(" "))));
