@@ -80,11 +80,12 @@ export function deadLinks(
   /** Whoever links to one of these is told of nothing: it is the file that is to be mended. */
   unread: readonly UnreadFile[] = [],
 ): Diagnostic[] {
-  const names = namesOf(texts);
+  let names: SiteNames | undefined;
   let known: KnownAddresses | undefined;
   /** Former addresses lead on, but take longer to be known. */
   let withFormer: KnownAddresses | undefined;
   const isThere = (path: string): boolean => {
+    names ??= namesOf(texts);
     known ??= knownAddresses(names);
     if (known.has(path)) return true;
     withFormer ??= knownAddresses(formerNamesOf(texts, names));
