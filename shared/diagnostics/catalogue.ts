@@ -64,7 +64,9 @@ export const catalogue = {
   "circular-extends": error("A variant reference extends itself by way of others."),
   // Sense
   "range-reversed": error("A range whose end lies before its beginning."),
-  "range-overlap": error("Two ranges of a variant hold the same serials, which would be counted twice."),
+  "range-overlap": error(
+    "Two ranges of a variant, or of a part, hold the same serials, which would be counted or dated twice.",
+  ),
   "misplaced-reference": error(
     "A table or drawing where there is no room for it, inside a sentence or a list; or a figure or citation in a title or an abstract.",
   ),

@@ -7,7 +7,7 @@ import { sightingsOverYears } from "../plots/sightings-over-years.ts";
 import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedFamily, PublishedItem, PublishedVariant } from "../publication/published.ts";
 import { itemPlots, type PlotAt, variantPlots } from "../publication/references/plot-at.ts";
-import { numberInRange } from "../publication/serial-number.ts";
+import { rangeOf } from "../publication/serial-number.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { yearsOf } from "./years-of.ts";
 
@@ -50,16 +50,13 @@ export function serialOfItem(
   { variants, words }: Pick<CollectionIndex, "variants" | "words">,
 ): string | null {
   const variant = variants.get(id);
-  const range =
-    serial !== null && !isMasked(serial)
-      ? variant?.serials.find((each) => numberInRange(each, serial) !== undefined)
-      : undefined;
+  const range = serial !== null && !isMasked(serial) ? rangeOf(variant?.serials ?? [], serial) : undefined;
   if (!variant || !range) return null;
   return serialRanges([range], {
     idPrefix: "serial",
     words,
     label: words.pages.item.serialLabel(variant.name),
-    seen: seenSerials(variant.sightings).filter((each) => numberInRange(range, each) !== undefined),
+    seen: seenSerials(variant.sightings).filter((each) => rangeOf(variant.serials, each) === range),
     own: serial,
   });
 }

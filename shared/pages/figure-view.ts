@@ -101,6 +101,8 @@ const rangeOf = (fields: readonly (readonly [string, Input])[]) => {
     prefix: text("prefix") ?? "",
     from: text("from"),
     to: text("to"),
+    after: text("after"),
+    before: text("before"),
     distinct: text("distinct"),
     largest: text("largest"),
     fromEnd: text("fromEnd"),

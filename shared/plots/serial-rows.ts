@@ -1,7 +1,7 @@
 import { grouping } from "../lists/grouping.ts";
 import { isMasked } from "../publication/masked-sign.ts";
 import type { PublishedSerialRange } from "../publication/published.ts";
-import { numberInRange, prefixKey, serialKey } from "../publication/serial-number.ts";
+import { numberInRange, prefixKey, rangeOf, serialKey } from "../publication/serial-number.ts";
 
 /** The ranges of one variant, with the serials that were seen of it. */
 export interface SerialSeries {
@@ -46,20 +46,19 @@ function rowsOf(
   { name, ranges, seen }: SerialSeries,
   own: string | null,
 ): { readonly rows: readonly SerialRow[]; readonly unplaced: number } {
-  const numbers = ranges.map(() => new Set<number>());
+  const numbers = new Map(ranges.map((range) => [range, new Set<number>()]));
   let unplaced = 0;
   for (const serial of new Map(seen.map((each) => [serialKey(each), each])).values()) {
     if (isMasked(serial)) continue;
-    const at = ranges.findIndex((range) => numberInRange(range, serial) !== undefined);
-    const range = ranges[at];
+    const range = rangeOf(ranges, serial);
     const number = range && numberInRange(range, serial);
-    if (number === undefined) unplaced++;
-    else numbers[at]?.add(number);
+    if (range === undefined || number === undefined) unplaced++;
+    else numbers.get(range)?.add(number);
   }
-  const ownAt = ranges.findIndex((range) => own !== null && numberInRange(range, own) !== undefined);
-  const rows = ranges.map((range, at): SerialRow => {
-    const ownNumber = own !== null && at === ownAt ? numberInRange(range, own) : undefined;
-    const inside = [...(numbers[at] ?? [])].sort((a, b) => a - b);
+  const ownRange = own === null ? undefined : rangeOf(ranges, own);
+  const rows = ranges.map((range): SerialRow => {
+    const ownNumber = own !== null && range === ownRange ? numberInRange(range, own) : undefined;
+    const inside = [...(numbers.get(range) ?? [])].sort((a, b) => a - b);
     const known = [range.from, range.to, ownNumber, ...inside].flatMap((number) => number ?? []);
     return {
       name,

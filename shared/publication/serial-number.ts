@@ -2,7 +2,7 @@ import { numberInRange as numberWithin, tight } from "../records/serial.ts";
 import type { PublishedSerialRange } from "./published.ts";
 
 /** Whoever draws serials goes by the rules by which they were counted: which are one, and which lie in a range. */
-export { serialKey } from "../records/serial.ts";
+export { rangeOf, serialKey } from "../records/serial.ts";
 
 export const numberInRange = (
   { prefix, from, to }: PublishedSerialRange,

@@ -25,13 +25,13 @@ function checkRanges(
   }
 }
 
-/** A number in two ranges would be counted as two outfits; numbers that were left unused lie within others. */
-function checkOverlaps(report: Report, document: SourceDocument, ranges: readonly SerialRange[]) {
+/** A number in two ranges would be counted, or dated, twice; numbers that were left unused lie within others. */
+function checkOverlaps(report: Report, document: SourceDocument, path: Path, ranges: readonly SerialRange[]) {
   for (const [at, range] of ranges.entries()) {
     const isCounted = (each: SerialRange) => !each.skipped && !isReversed(each);
     const other = ranges.slice(0, at).find((each) => isCounted(each) && overlap(each, range));
     if (!other || !isCounted(range)) continue;
-    report("range-overlap", document, ["serials", at], {
+    report("range-overlap", document, [...path, at], {
       found: `${rangesInWords([range])}, of which a part lies in ${rangesInWords([other])}`,
       expected: "each number in one range",
     });
@@ -48,6 +48,8 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
     if (key === undefined) return value !== undefined && value !== null;
     return typeof value === "object" && value !== null && Object.hasOwn(value, key);
   };
+  const hasOwnSerials = (part: string): boolean =>
+    Object.hasOwn((raw.parts as Record<string, object>)[part] ?? {}, "serials");
   const family = collection.families.get(variant.family);
   if (!family) {
     const finding = { found: "no family.yaml beside this variant", expected: "one, with at least a name" };
@@ -69,7 +71,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
   }
   if (own("serials")) {
     checkRanges(collection, report, document, ["serials"], variant.serials);
-    checkOverlaps(report, document, variant.serials);
+    checkOverlaps(report, document, ["serials"], variant.serials);
     for (const [at, range] of variant.serials.entries()) {
       if (range.source !== undefined) continue;
       const finding = { found: "a range of serials without a source", expected: "an id of the bibliography" };
@@ -109,7 +111,10 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
   const groups = new Set([...variant.parts.values()].map((part) => part.group));
   for (const [id, part] of variant.parts) {
     if (!own("parts", id)) continue;
-    checkRanges(collection, report, document, ["parts", id, "serials"], part.serials);
+    if (hasOwnSerials(id)) {
+      checkRanges(collection, report, document, ["parts", id, "serials"], part.serials);
+      checkOverlaps(report, document, ["parts", id, "serials"], part.serials);
+    }
     const named = family?.groups ?? new Map();
     // Where a family names none, its groups are called by their ids.
     if (part.group !== undefined && named.size > 0 && !named.has(part.group)) {

@@ -66,8 +66,54 @@ export function numberInRange(
   return (from !== undefined && number < from) || (to !== undefined && number > to) ? undefined : number;
 }
 
-export const rangeOf = (ranges: readonly SerialRange[], serial: string): SerialRange | undefined =>
-  ranges.find((range) => numberInRange(range, serial) !== undefined);
+/** A range as whoever counts, dates or draws has it. */
+export interface RangeEnds {
+  readonly prefix: string;
+  readonly from: number | null | undefined;
+  readonly to: number | null | undefined;
+  readonly skipped: boolean;
+}
+
+/** What the ranges beside one tell of the end that is not known: it ends before the next of its prefix, and begins after the one before. */
+export interface Limits {
+  readonly after?: number;
+  readonly before?: number;
+}
+
+/** Numbers that were left unused may lie within a range, and end none. */
+export function limitsOf<Range extends RangeEnds>(range: Range, ranges: readonly Range[]): Limits {
+  const { from, to } = range;
+  if (isClosed(range) || (from ?? to) == null) return {};
+  const prefix = tight(range.prefix);
+  const beside = ranges.filter((each) => each !== range && !each.skipped && tight(each.prefix) === prefix);
+  if (from != null) {
+    const next = beside.flatMap((each) => each.from ?? each.to ?? []).filter((first) => first > from);
+    return next.length === 0 ? {} : { before: next.reduce((a, b) => Math.min(a, b)) };
+  }
+  const earlier = beside.flatMap((each) => each.to ?? each.from ?? []).filter((last) => last < (to ?? last));
+  return earlier.length === 0 ? {} : { after: earlier.reduce((a, b) => Math.max(a, b)) };
+}
+
+const isClosed = ({ from, to }: RangeEnds): boolean => from != null && to != null;
+
+/**
+ * The one range in which a serial lies, for counting, dating and drawing alike: that of which both ends are known before one
+ * that is open, and one that is open no further than to the next of its prefix.
+ */
+export function rangeOf<Range extends RangeEnds>(
+  ranges: readonly Range[],
+  serial: string,
+): Range | undefined {
+  const holding = ranges.filter((range) => {
+    const { prefix, from, to } = range;
+    const number = numberInRange({ prefix, from: from ?? undefined, to: to ?? undefined }, serial);
+    if (number === undefined) return false;
+    const { after = Number.NEGATIVE_INFINITY, before = Number.POSITIVE_INFINITY } = limitsOf(range, ranges);
+    return after < number && number < before;
+  });
+  const hasAnEnd = ({ from, to }: Range) => (from ?? to) != null;
+  return holding.find(isClosed) ?? holding.find(hasAnEnd) ?? holding[0];
+}
 
 export const isReversed = ({ from, to }: SerialRange): boolean =>
   from !== undefined && to !== undefined && to < from;

@@ -154,15 +154,21 @@ export const englishPages = {
       prefix,
       from,
       to,
+      after,
+      before,
       distinct,
       largest,
       fromEnd,
       span,
-    }: Readonly<Record<"from" | "to" | "distinct" | "largest" | "fromEnd" | "span", string | null>> & {
+    }: Readonly<
+      Record<"from" | "to" | "after" | "before" | "distinct" | "largest" | "fromEnd" | "span", string | null>
+    > & {
       readonly prefix: string;
     }) =>
       [
         `${prefix} ${from ?? "?"} to ${to ?? "?"}`.trim(),
+        after && `, after ${after}`,
+        before && `, before ${before}`,
         distinct && ` (${distinct} seen`,
         largest && `, ${distinct === "1" ? "" : "the last of them "}number ${largest} of the range`,
         fromEnd && `, ${distinct === "1" ? "" : "the first of them "}number ${fromEnd} from its end`,

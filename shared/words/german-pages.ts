@@ -150,9 +150,11 @@ export const germanPages: PageWords = {
       recorded: "festgehalten",
       reaching: "erreichen sie",
     },
-    range: ({ prefix, from, to, distinct, largest, fromEnd, span }) =>
+    range: ({ prefix, from, to, after, before, distinct, largest, fromEnd, span }) =>
       [
         `${prefix} ${from ?? "?"} bis ${to ?? "?"}`.trim(),
+        after && `, nach ${after}`,
+        before && `, vor ${before}`,
         distinct && ` (${distinct} nachgewiesen`,
         largest && `, die ${distinct === "1" ? "" : "letzte davon die "}${largest}. der Reihe`,
         fromEnd && `, die ${distinct === "1" ? "" : "erste davon die "}${fromEnd}. von ihrem Ende her`,

@@ -217,6 +217,27 @@ describe("made and issued", () => {
     expect([...dated({ scale: bearing(undefined) }).parts]).toEqual([]);
   });
 
+  it("is that of the range in which the serial lies, where one before it is open", () => {
+    const blocks = [
+      range({ prefix: "A", from: 1, made: date("1900/1905") }),
+      range({ prefix: "A", from: 1001, to: 1100, made: date("1920/1925") }),
+    ];
+    const lens = part("lens", {
+      serials: [
+        range({ prefix: "L", from: 1, made: date("1900/1905") }),
+        range({ prefix: "L", from: 1001, to: 1100, made: date("1930/1935") }),
+      ],
+    });
+    const outfit = variant("a", { issued: date("1900/1925"), serials: blocks, parts: [lens] });
+    const found = dated({ lens: bearing("L1005", "L7", "L1200") }, "A1050", outfit);
+    expect(found.serial.made).toBe("1920/1925");
+    expect(found.parts.get("lens")).toEqual([
+      { serial: "L1005", made: "1930/1935", verdict: "later" },
+      { serial: "L7", made: "1900/1905", verdict: "fits" },
+      { serial: "L1200", made: null, verdict: "undated" },
+    ]);
+  });
+
   it("is told by the issue of the variant, and without one by the item's own serial", () => {
     expect(dated({}, "A7")).toMatchObject({ issued: "1920/1925", serial: { made: "1918/1919" } });
     const undated = { ...reference, issued: undefined };

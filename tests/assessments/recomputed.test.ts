@@ -101,21 +101,25 @@ function tail(k: number, seen: number, total: number, hasEnd: boolean): [bigint,
 interface Range {
   readonly from: number | null;
   readonly to: number | null;
+  readonly after?: number;
+  readonly before?: number;
   readonly distinct?: number;
   readonly largest?: number;
   readonly fromEnd?: number;
   readonly span?: number;
 }
 
-function rangeTotal({ from, to, distinct: k = 0, largest, fromEnd, span }: Range): Required<Recomputed> {
+function rangeTotal(range: Range): Required<Recomputed> {
+  const { from, to, after = 0, before = Number.POSITIVE_INFINITY } = range;
+  const { distinct: k = 0, largest, fromEnd, span } = range;
   if (from !== null && to !== null) return { value: to - from + 1, low: to - from + 1, high: to - from + 1 };
   const seen = largest ?? fromEnd ?? span ?? 0;
   const hasEnd = from !== null || to !== null;
   const value = hasEnd ? seen + seen / k - 1 : ((seen - 1) * (k + 1)) / (k - 1) - 1;
   // Upwards one by one, until the chance falls below 1/20.
   let high = seen;
-  // Counted backwards, they are no more than the numbers from 1.
-  const most = from === null && to !== null ? to : Number.POSITIVE_INFINITY;
+  // They are no more than the numbers before the next range or, counted backwards, after the one before, or from 1.
+  const most = from !== null ? before - from : to !== null ? to - after : Number.POSITIVE_INFINITY;
   for (;;) {
     const [above, below] = tail(k, seen, high + 1, hasEnd);
     if (20n * above < below || high === most) return { value: Math.min(value, most), low: seen, high };

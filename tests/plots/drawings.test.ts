@@ -234,6 +234,14 @@ describe("serialRanges", () => {
     );
   });
 
+  it("ends an open range where the next of its prefix begins", () => {
+    const open = [{ ...blocks[0], to: null }, blocks[1]] as PublishedSerialRange[];
+    const seen = ["S1003", "S1200", "S1290"];
+    expect(expectDrawings(serialRanges(open, { ...options, seen, own: null }))).toBe(
+      "from S1001, made 1905 to 1908, 1 serial seen. S1141 to S1286, made 1909 to 1912, 1 serial seen. 1 serial outside these ranges.",
+    );
+  });
+
   it("takes a serial for the one that the estimate takes it for, whatever parts its letters from its number", () => {
     const railway = { ...blocks[0], prefix: "HQ", from: 1, to: 200, made: null } as PublishedSerialRange;
     // HQ77 three times and HQ 78, as one log writes them and another.

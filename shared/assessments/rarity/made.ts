@@ -1,4 +1,5 @@
-import { numberInRange, rangeOf, type SerialRange } from "../../records/serial.ts";
+import { grouping } from "../../lists/grouping.ts";
+import { type Limits, limitsOf, numberInRange, rangeOf, type SerialRange } from "../../records/serial.ts";
 import type { Variant } from "../../records/variant.ts";
 import type { Estimate } from "../../statistics/interval.ts";
 import { serialTotal, serialTotalUnknownStart } from "../../statistics/serial-total.ts";
@@ -9,46 +10,57 @@ type RangeTotal =
   | { readonly estimate: Estimate; readonly input: Input }
   | { readonly why: Statement; readonly input: Input };
 
-/** One range: its length where both ends are known, else an estimate from the serials seen in it. */
-function totalOf(range: SerialRange, serials: readonly string[], confidence: number): RangeTotal {
+/** One range: its length where both ends are known, else an estimate from the serials seen that lie in it and in no other. */
+function totalOf(
+  range: SerialRange,
+  limits: Limits,
+  serials: readonly string[],
+  confidence: number,
+): RangeTotal {
   const { prefix, from, to } = range;
   if (from !== undefined && to !== undefined) {
     const length = to - from + 1;
     return { estimate: { value: length, low: length, high: length }, input: { prefix, from, to } };
   }
+  const ends = { prefix, from: from ?? null, to: to ?? null, ...limits };
   const numbers = [...new Set(serials.flatMap((serial) => numberInRange(range, serial) ?? []))];
   const distinct = numbers.length;
   const isBounded = from !== undefined || to !== undefined;
   // Without a known end the smallest serial is spent on finding where to count from.
   const needed = isBounded ? 2 : 3;
   if (distinct < needed) {
-    const input = { prefix, from: from ?? null, to: to ?? null, distinct };
-    return { why: statement("too-few-serials", { distinct, needed }), input };
+    return { why: statement("too-few-serials", { distinct, needed }), input: { ...ends, distinct } };
   }
   const largest = numbers.reduce((a, b) => Math.max(a, b));
   const smallest = numbers.reduce((a, b) => Math.min(a, b));
+  /** No more than there are numbers up to the ranges beside it. */
+  const atMost = ({ value, low, high }: Estimate, most: number): Estimate => ({
+    value: Math.min(value, most),
+    low,
+    high: Math.min(high, most),
+  });
   if (from !== undefined) {
     const counted = largest - from + 1;
+    const most = (limits.before ?? Number.POSITIVE_INFINITY) - from;
     return {
-      estimate: serialTotal({ distinct, largest: counted }, confidence),
-      input: { prefix, from, to: null, distinct, largest: counted },
+      estimate: atMost(serialTotal({ distinct, largest: counted }, confidence), most),
+      input: { ...ends, distinct, largest: counted },
     };
   }
   if (to !== undefined) {
     // The same backwards, since numbers seen at random lie as far from the one end as from the other: but there are no
     // numbers below the first, which is 1, or 0 where that was seen.
     const fromEnd = to - smallest + 1;
-    const most = smallest === 0 ? to + 1 : to;
-    const { value, low, high } = serialTotal({ distinct, largest: fromEnd }, confidence);
+    const most = to - (limits.after ?? (smallest === 0 ? -1 : 0));
     return {
-      estimate: { value: Math.min(value, most), low, high: Math.min(high, most) },
-      input: { prefix, from: null, to, distinct, fromEnd },
+      estimate: atMost(serialTotal({ distinct, largest: fromEnd }, confidence), most),
+      input: { ...ends, distinct, fromEnd },
     };
   }
   const span = largest - smallest + 1;
   return {
     estimate: serialTotalUnknownStart({ distinct, span }, confidence),
-    input: { prefix, from: null, to: null, distinct, span },
+    input: { ...ends, distinct, span },
   };
 }
 
@@ -82,10 +94,14 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
         };
   }
   const ranges = variant.serials;
-  const totals = ranges.map((range) => totalOf(range, serials.shown, confidence));
+  const seen = grouping(serials.shown, (serial) => rangeOf(ranges, serial));
+  const totals = ranges.map((range) =>
+    totalOf(range, limitsOf(range, ranges), seen.get(range) ?? [], confidence),
+  );
   const open = ranges.filter((range) => range.from === undefined || range.to === undefined);
   const isOpen = open.length > 0;
-  const leftOut = serials.withheld.filter((serial) => rangeOf(open, serial)).length;
+  const isInOpen = (range: SerialRange | undefined) => range !== undefined && open.includes(range);
+  const leftOut = serials.withheld.filter((serial) => isInOpen(rangeOf(ranges, serial))).length;
   const basis: Basis = {
     unit,
     confidence,

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessMade } from "../../../shared/assessments/rarity/made.ts";
+import { rangeOf } from "../../../shared/records/serial.ts";
 import type { Variant } from "../../../shared/records/variant.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../../collections/collection.ts";
 import { range, variant } from "../properties/given.ts";
@@ -145,6 +147,73 @@ describe("what the serials say of the number made", () => {
       value: 7,
       caveats: [],
     });
+  });
+});
+
+describe("serials of several ranges of one prefix", () => {
+  const seen = (...numbers: number[]) => numbers.map((each) => `A${each}`);
+  const madeOf = (ranges: readonly Parameters<typeof range>[0][], numbers: readonly number[]) =>
+    made({ serials: ranges.map((each) => range({ prefix: "A", ...each })) }, seen(...numbers));
+
+  // By hand: k = 3 (12, 20, 40), m = 40: 40 + 40/3 - 1 = 52.33. C(40,3) = 9,880 = 197,600/20, and
+  // C(106,3) = 192,920, C(107,3) = 198,485: at most 106. With the 100 of the closed block 152.33, 140 to 206.
+  it.each([
+    ["the later one closed", [{ from: 1 }, { from: 1001, to: 1100 }]],
+    ["written in the other order", [{ from: 1001, to: 1100 }, { from: 1 }]],
+  ])("count in one of them alone, %s", (_, ranges) => {
+    const { value, low, high } = madeOf(ranges, [12, 20, 40, 1003, 1050, 1090]);
+    expect(value).toBeCloseTo(152 + 1 / 3, 10);
+    expect([low, high]).toEqual([140, 206]);
+  });
+
+  // k = 2, m = 40: 40 + 20 - 1 = 59; C(40,2) = 780 = 15,600/20, C(177,2) = 15,576, C(178,2) = 15,753: at most 177.
+  // k = 3, m = 90: 90 + 30 - 1 = 119; C(90,3) = 117,480 = 2,349,600/20, C(242,3) = 2,332,880, C(243,3) = 2,362,041: 242.
+  it("count in the one that has begun, both open", () => {
+    const { value, low, high, inputs } = madeOf([{ from: 1 }, { from: 1001 }], [20, 40, 1003, 1050, 1090]);
+    expect([value, low, high]).toEqual([178, 130, 419]);
+    expect(inputs).toEqual({
+      ranges: [
+        { prefix: "A", from: 1, to: null, before: 1001, distinct: 2, largest: 40 },
+        { prefix: "A", from: 1001, to: null, distinct: 3, largest: 90 },
+      ],
+    });
+  });
+
+  // 90 + 45 - 1 = 134, of a range that has 100 numbers before the next; 41 + 20.5 - 1 = 60.5 of 50 after the one before.
+  it("are no more than there are numbers up to the range beside theirs", () => {
+    const ended = madeOf([{ from: 1 }, { from: 101, to: 150 }], [80, 90]);
+    expect([ended.value, ended.low, ended.high]).toEqual([150, 140, 150]);
+    const begun = madeOf([{ from: 1, to: 100 }, { to: 150 }], [40, 110, 140]);
+    expect([begun.value, begun.low, begun.high]).toEqual([150, 141, 150]);
+  });
+
+  it("are of an open range beyond those that were left unused within it", () => {
+    const { serials } = variant("a", {
+      serials: [
+        range({ prefix: "A", from: 1, source: "book" }),
+        range({ prefix: "A", from: 501, to: 600, skipped: true }),
+      ],
+    });
+    expect(rangeOf(serials, "A650")).toBe(serials[0]);
+  });
+
+  it("are in one range or in none, however the ranges are bounded", () => {
+    const ends = fc.record(
+      { from: fc.integer({ min: 1, max: 60 }), to: fc.integer({ min: 61, max: 120 }) },
+      { requiredKeys: [] },
+    );
+    const blocks = fc.array(ends, { minLength: 1, maxLength: 4 });
+    const numbers = fc.uniqueArray(fc.integer({ min: 1, max: 150 }), { maxLength: 20 });
+    fc.assert(
+      fc.property(blocks, numbers, (ranges, given) => {
+        const { inputs } = madeOf(ranges, given);
+        const counted = (inputs.ranges as readonly { readonly distinct?: number }[]).reduce(
+          (sum, { distinct = 0 }) => sum + distinct,
+          0,
+        );
+        expect(counted).toBeLessThanOrEqual(given.length);
+      }),
+    );
   });
 });
 
