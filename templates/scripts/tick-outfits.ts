@@ -1,5 +1,13 @@
 import type { Words } from "../../shared/words/words.ts";
-import { keepTicks, readTicks, showTicks } from "./ticks/ticked.ts";
+import { readTicks, showTicks, tick, ticked, untickAll } from "./ticks/ticked.ts";
+
+const isSeen = (box: HTMLElement): boolean => box.getClientRects().length > 0;
+
+/** The box itself, or the first of the list where it is no longer shown. */
+function placeAfter(last: HTMLInputElement | null): HTMLInputElement | undefined {
+  if (last && isSeen(last)) return last;
+  return [...document.querySelectorAll<HTMLInputElement>(".tick-box")].find(isSeen);
+}
 
 /** Outfits ticked in a list, and the way to see them side by side. */
 function offerTicks(bar: HTMLElement): void {
@@ -8,39 +16,39 @@ function offerTicks(bar: HTMLElement): void {
   if (!told || !link) return;
   for (const cell of document.querySelectorAll<HTMLElement>(".tick[hidden]")) cell.hidden = false;
   const page = link.href;
-  let ticks = readTicks();
+  let last: HTMLInputElement | null = null;
 
   const show = async () => {
-    bar.hidden = ticks.size === 0;
-    link.hidden = ticks.size < 2;
-    link.href = `${page}?items=${[...ticks].map(encodeURIComponent).join(",")}`;
-    if (ticks.size === 0) return;
+    const ids = ticked();
+    bar.hidden = ids.length === 0;
+    link.hidden = ids.length < 2;
+    link.href = `${page}?items=${ids.map(encodeURIComponent).join(",")}`;
+    if (ids.length === 0) return;
     const { words } = (await import(new URL(bar.dataset.words ?? "", location.href).href)) as {
       words: Words;
     };
     const say = words.pages.finder;
-    told.value = [say.ticked(ticks.size), ...(ticks.size < 2 ? [say.tickMore] : [])].join(" ");
+    told.value = [say.ticked(ids.length), ...(ids.length < 2 ? [say.tickMore] : [])].join(" ");
   };
 
   document.addEventListener("change", ({ target }) => {
     if (!(target instanceof HTMLInputElement) || !target.classList.contains("tick-box")) return;
-    ticks = readTicks();
-    if (target.checked) ticks.add(target.value);
-    else ticks.delete(target.value);
-    keepTicks(ticks);
+    last = target;
+    tick(target.value, target.checked);
     // The same outfit may stand in a list and among what was found.
     showTicks(document);
     void show();
   });
-  bar.querySelector(".untick")?.addEventListener("click", () => {
-    ticks = new Set();
-    keepTicks(ticks);
+  bar.querySelector<HTMLElement>(".untick")?.addEventListener("click", ({ detail }) => {
+    untickAll();
     showTicks(document);
     void show();
+    // The button is gone: the keyboard goes on from the box ticked last. A click by hand leaves the page where it is.
+    placeAfter(last)?.focus({ preventScroll: detail > 0 });
   });
   // Coming back to a page, the browser may have kept it as it was.
   window.addEventListener("pageshow", () => {
-    ticks = readTicks();
+    readTicks();
     showTicks(document);
     void show();
   });

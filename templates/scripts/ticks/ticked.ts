@@ -1,26 +1,47 @@
-/** Which outfits are ticked: kept while the tab is open, so that they last from one list to another. */
 const key = "fittedcase-ticked";
 
-export function readTicks(): Set<string> {
+/** Which outfits are ticked. What the browser keeps is a copy: one that keeps nothing has them on this page all the same. */
+let ticks: ReadonlySet<string> = kept() ?? new Set();
+
+/** Null where nothing is kept. */
+function kept(): Set<string> | null {
   try {
-    const kept: unknown = JSON.parse(sessionStorage.getItem(key) ?? "[]");
-    return new Set(Array.isArray(kept) ? kept.filter((id): id is string => typeof id === "string") : []);
+    const read: unknown = JSON.parse(sessionStorage.getItem(key) ?? "null");
+    return Array.isArray(read) ? new Set(read.filter((id): id is string => typeof id === "string")) : null;
   } catch {
-    return new Set();
+    return null;
   }
 }
 
-/** A browser that keeps nothing still has what is ticked on this page. */
-export function keepTicks(ticks: ReadonlySet<string>): void {
+/** They are kept while the tab is open, so that they last from one list to another. */
+function keep(): void {
   try {
     sessionStorage.setItem(key, JSON.stringify([...ticks]));
   } catch {
-    // Nothing to do: the boxes themselves say it.
+    // Nothing to do: they are known on this page all the same.
   }
 }
 
+export function tick(id: string, isTicked: boolean): void {
+  const others = [...ticks].filter((each) => each !== id);
+  ticks = new Set(isTicked ? [...others, id] : others);
+  keep();
+}
+
+export function untickAll(): void {
+  ticks = new Set();
+  keep();
+}
+
+/** In the order in which they were ticked. */
+export const ticked = (): readonly string[] => [...ticks];
+
+/** Another page may have been ticked on since. */
+export function readTicks(): void {
+  ticks = kept() ?? ticks;
+}
+
 export function showTicks(within: ParentNode): void {
-  const ticks = readTicks();
   for (const box of within.querySelectorAll<HTMLInputElement>(".tick-box"))
     box.checked = ticks.has(box.value);
 }
