@@ -17,6 +17,22 @@ const asked = (): string[] => [
   ),
 ];
 
+interface AskedOutfit {
+  readonly outfit: ComparedOutfit;
+  /** Every name by which the address asks for it: its former ids lead to it as well. */
+  readonly ids: readonly string[];
+}
+
+function eachOnce(
+  read: readonly { readonly id: string; readonly outfit: ComparedOutfit | null }[],
+): AskedOutfit[] {
+  const found = new Map<string, AskedOutfit>();
+  for (const { id, outfit } of read) {
+    if (outfit) found.set(outfit.id, { outfit, ids: [...(found.get(outfit.id)?.ids ?? []), id] });
+  }
+  return [...found.values()];
+}
+
 /** Any outfits that the address names, side by side, from the data files of the catalogue. */
 function compose(section: HTMLElement): void {
   const told = section.querySelector<HTMLOutputElement>(".told-composed");
@@ -25,7 +41,7 @@ function compose(section: HTMLElement): void {
   let turn = 0;
   if (!told || !place) return;
 
-  const columnHead = (outfit: ComparedOutfit, canGo: boolean, words: Words): Node => {
+  const columnHead = ({ outfit, ids }: AskedOutfit, canGo: boolean, words: Words): Node => {
     const head = document.createElement("span");
     const link = document.createElement("a");
     link.href = new URL(`items/${encodeURIComponent(outfit.id)}/`, home).href;
@@ -38,7 +54,7 @@ function compose(section: HTMLElement): void {
     out.textContent = words.pages.compare.takeOut;
     out.setAttribute("aria-label", words.pages.compare.remove(outfit.title));
     out.addEventListener("click", () => {
-      const left = asked().filter((id) => id !== outfit.id);
+      const left = asked().filter((id) => !ids.includes(id));
       history.pushState(null, "", `?items=${left.map(encodeURIComponent).join(",")}`);
       void show().then(() => section.focus());
     });
@@ -67,7 +83,8 @@ function compose(section: HTMLElement): void {
         })),
       );
       if (mine !== turn) return;
-      const outfits = read.flatMap(({ outfit }) => outfit ?? []);
+      const columns = eachOnce(read);
+      const outfits = columns.map(({ outfit }) => outfit);
       const missing = read.flatMap(({ id, outfit }) => (outfit ? [] : [id]));
       const table = compareTable(
         outfits,
@@ -81,7 +98,7 @@ function compose(section: HTMLElement): void {
       );
       // One way out of each is enough: in the first table, and while two are left.
       const names = (isFirst: boolean) =>
-        outfits.map((outfit) => columnHead(outfit, isFirst && outfits.length > 2, words));
+        columns.map((column) => columnHead(column, isFirst && columns.length > 2, words));
       place.replaceChildren(...(outfits.length < 2 ? [] : besideTables(table, names, words)));
       told.value = [
         outfits.length < 2 ? say.tooFew : say.shown(outfits.length),

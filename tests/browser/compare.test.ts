@@ -146,6 +146,17 @@ describe("any outfits side by side", () => {
     await leave(page);
   });
 
+  it("are the same outfit by a former id, which stands once and can be taken out", async () => {
+    const page = await site.visit(
+      "/compare/?items=ossel-outfit,hale-ferrin-outfit,ossel-district-outfit,signal-cabin-set",
+    );
+    await eventually(() => told(page).innerText()).toMatch(/^3 outfits/);
+    await page.locator(".composed .brief .take-out").first().click();
+    await eventually(() => told(page).innerText()).toMatch(/^2 outfits/);
+    expect(new URL(page.url()).search).toBe("?items=hale-ferrin-outfit,signal-cabin-set");
+    await leave(page);
+  });
+
   it("name what is not in the catalogue, and ask for two at least", async () => {
     const page = await site.visit("/compare/?items=hale-ferrin-outfit,no-such-outfit");
     await eventually(() => told(page).innerText()).toMatch(/Two outfits at least.*no-such-outfit/);
