@@ -18,7 +18,8 @@ function toggle(told: Element): boolean {
   const here = document.createElement("aside");
   here.className = "basis-here";
   here.append(...[...note.childNodes].map((node) => node.cloneNode(true)));
-  here.querySelector(".back")?.remove();
+  // The ways back to each place that the note belongs to, which is where the reader is.
+  for (const back of here.querySelectorAll(".back")) back.remove();
   if (block.matches("p, h2, h3, h4, blockquote")) block.after(here);
   else block.append(here);
   opened.set(told, here);
