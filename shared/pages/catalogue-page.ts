@@ -6,7 +6,7 @@ import { linkedData } from "./linked-data.ts";
 import type { ListedItem } from "./listed/listed-family.ts";
 import type { Link, PageHead } from "./page.ts";
 import type { PageMaker } from "./page-maker.ts";
-import { type PagerView, pagerView } from "./pager.ts";
+import { entriesOnPage, type PagerView, pagerView } from "./pager.ts";
 
 /** The outfits of a variant, with how many of it survive. */
 export interface EntryGroup {
@@ -30,9 +30,6 @@ export interface CataloguePage extends PageHead {
   }[];
   readonly files: readonly Link[];
 }
-
-/** As many as a page of a list has, whoever makes it: the build or a reader's browser. */
-export const entriesOnPage = 100;
 
 interface List {
   readonly address: string;

@@ -1,5 +1,8 @@
 import type { Link } from "./page.ts";
 
+/** As many as a page of a list has, whoever makes it: the build or a reader's browser. */
+export const entriesOnPage = 100;
+
 /** Where a list that is cut into pages goes on. */
 export interface PagerView {
   readonly page: number;

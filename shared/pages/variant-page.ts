@@ -3,7 +3,6 @@ import type { PublishedSerialRange, PublishedVariant } from "../publication/publ
 import type { variantPlots } from "../publication/references/plot-at.ts";
 import { markOfSet } from "../publication/set-place.ts";
 import { addresses } from "./addresses.ts";
-import { entriesOnPage } from "./catalogue-page.ts";
 import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { drawing } from "./drawings.ts";
@@ -14,6 +13,7 @@ import { familyGroup, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
+import { entriesOnPage } from "./pager.ts";
 import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ReallocationView, reallocationView } from "./variant-completing.ts";

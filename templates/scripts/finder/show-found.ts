@@ -1,4 +1,4 @@
-import { pagesToName } from "../../../shared/pages/pager.ts";
+import { entriesOnPage, pagesToName } from "../../../shared/pages/pager.ts";
 import type { Found } from "../../../shared/pages/search/find-entries.ts";
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
 import { type ViewState, writeState } from "../../../shared/pages/search/view-state.ts";
@@ -6,7 +6,6 @@ import type { Words } from "../../../shared/words/words.ts";
 import { showTicks } from "../ticks/ticked.ts";
 import { foundRow } from "./found-rows.ts";
 
-const onPage = 50;
 /** As many as a window shows; the others come after these have been painted. */
 const atOnce = 12;
 const afterPaint = 60;
@@ -56,7 +55,7 @@ export function showFound(
   if (head) table.tHead?.replaceWith(head.cloneNode(true));
   const width = [...(table.tHead?.rows[0]?.cells ?? [])].reduce((sum, { colSpan }) => sum + colSpan, 0);
 
-  const pages = Math.max(1, Math.ceil(entries.length / onPage));
+  const pages = Math.max(1, Math.ceil(entries.length / entriesOnPage));
   const page = Math.min(state.page, pages);
   const isGrouped = state.sort === "" && state.q === "";
   const bodies: HTMLTableSectionElement[] = [];
@@ -77,7 +76,7 @@ export function showFound(
     bodies.at(-1)?.append(known?.cloneNode(true) ?? foundRow(template, catalogue, entry, words));
   };
   for (const body of [...table.tBodies]) body.remove();
-  const shown = entries.slice((page - 1) * onPage, page * onPage);
+  const shown = entries.slice((page - 1) * entriesOnPage, page * entriesOnPage);
   shown.slice(0, atOnce).forEach(add);
   clearTimeout(later);
   later = window.setTimeout(() => {
