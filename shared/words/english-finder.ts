@@ -61,6 +61,8 @@ export const englishFinder = {
   ofParts: (typed: string, names: readonly string[]) =>
     `No entry says “${typed}”; shown is what was issued with ${quoted(names.slice(0, 3))}.`,
   reading: "The texts are being looked through as well.",
+  textsUnread:
+    "Not all texts could be fetched: what they alone say may be missing here, and is looked for again with the next question.",
   noAnswer:
     "The search needs a script, which has not run or has not got its data. The lists below lead to every outfit all the same.",
   all: "Show all again",

@@ -59,6 +59,8 @@ export const germanFinder: typeof englishFinder = {
   ofParts: (typed, names) =>
     `Kein Eintrag nennt „${typed}“; gezeigt wird, was mit ${quoted(names.slice(0, 3))} ausgegeben wurde.`,
   reading: "Auch die Texte werden durchgesehen.",
+  textsUnread:
+    "Nicht alle Texte waren zu bekommen: Was nur in ihnen steht, fehlt hier vielleicht und wird bei der nächsten Frage wieder gesucht.",
   noAnswer:
     "Die Suche braucht ein Skript. Es ist nicht gelaufen oder hat seine Daten nicht bekommen. Die Listen weiter unten führen trotzdem zu jeder Garnitur.",
   all: "Wieder alle zeigen",

@@ -3,8 +3,16 @@ import { asksNothing, readState, type ViewState, writeState } from "../../shared
 import type { Words } from "../../shared/words/words.ts";
 import { answered, answering, unanswered } from "./asked/answer.ts";
 import { Fetched } from "./finder/fetched.ts";
-import { offerDetails, offerVariants, readForm, tellUnread, writeForm } from "./finder/finder-form.ts";
+import {
+  leaveVariant,
+  offerDetails,
+  offerVariants,
+  readForm,
+  tellUnread,
+  writeForm,
+} from "./finder/finder-form.ts";
 import { type Places, showFound } from "./finder/show-found.ts";
+import { hasAll, type WholeAnswer, wholeAnswer } from "./finder/whole-answer.ts";
 
 interface Ready {
   readonly fetched: Fetched;
@@ -39,14 +47,16 @@ function search(form: HTMLFormElement, places: Places): void {
     return ready;
   };
 
-  const tellFound = ({ entries, instead, ofParts }: Found, { words, fetched }: Ready) => {
+  const tellFound = ({ found, isRead }: WholeAnswer, { words, fetched }: Ready) => {
     const say = words.pages.finder;
     const { count } = fetched.catalogue.index;
+    const { entries, instead, ofParts } = found;
     tell(
       [
         ...ofParts.map(({ typed, taken }) => say.ofParts(typed, taken)),
         ...instead.map(({ typed, taken }) => say.instead(typed, taken)),
-        entries.length === 0 ? say.none(count) : say.found(entries.length, count),
+        ...(entries.length > 0 ? [say.found(entries.length, count)] : isRead ? [say.none(count)] : []),
+        ...(isRead ? [] : [say.textsUnread]),
       ].join(" "),
     );
   };
@@ -69,26 +79,19 @@ function search(form: HTMLFormElement, places: Places): void {
       const here = await prepare();
       if (turn !== asked) return;
       const { fetched, words } = here;
-      const find = (isWhole: boolean) => findEntries(fetched.searched, wanted, isWhole);
       const put = (found: Found) => {
         showFound(found, wanted, fetched.catalogue, places, words);
         answered();
       };
-      if (!fetched.has(wanted)) {
-        const first = find(false);
+      if (!hasAll(fetched, wanted)) {
+        const first = findEntries(fetched.searched, wanted, false);
         if (first.entries.length > 0) put(first);
         tell(words.pages.finder.reading);
-        await fetched.fetch(wanted);
-        if (turn !== asked) return;
       }
-      let found = find(true);
-      if (found.needsParts) {
-        await fetched.fetchDetails();
-        if (turn !== asked) return;
-        found = find(true);
-      }
-      put(found);
-      tellFound(found, here);
+      const answer = await wholeAnswer(fetched, wanted, () => turn === asked);
+      if (!answer) return;
+      put(answer.found);
+      tellFound(answer, here);
     } catch {
       if (turn === asked) fail();
     }
@@ -101,9 +104,21 @@ function search(form: HTMLFormElement, places: Places): void {
 
   const go = (next: ViewState, how: "push" | "replace") => {
     state = next;
-    history[how === "push" ? "pushState" : "replaceState"](null, "", writeState(next) || location.pathname);
+    try {
+      history[how === "push" ? "pushState" : "replaceState"](null, "", writeState(next) || location.pathname);
+    } catch {
+      // Some browsers let an address change only so often: the question is answered all the same.
+    }
     tellUnread(form, next, true);
     void show();
+  };
+
+  /** Which parts are offered hangs on the family that stands in the form. */
+  const offer = () => {
+    void ready?.then(
+      ({ fetched }) => offerDetails(form, fetched),
+      () => {},
+    );
   };
 
   // One step back undoes a whole word typed, and one choice made.
@@ -116,8 +131,9 @@ function search(form: HTMLFormElement, places: Places): void {
     isTyping = false;
     tellUnread(form, readForm(form), false);
     if (!(target instanceof HTMLSelectElement)) return;
+    if (target.name === "family") leaveVariant(form);
     offerVariants(form);
-    void ready?.then(({ fetched }) => offerDetails(form, fetched));
+    offer();
     go(readForm(form), "push");
   });
   form.addEventListener("submit", (event) => {
@@ -129,6 +145,7 @@ function search(form: HTMLFormElement, places: Places): void {
     isTyping = false;
     const nothing = readState("");
     writeForm(form, nothing);
+    offer();
     go(nothing, "push");
     form.querySelector<HTMLInputElement>("[name=q]")?.focus();
   });
@@ -144,6 +161,7 @@ function search(form: HTMLFormElement, places: Places): void {
     isTyping = false;
     state = readState(location.search);
     writeForm(form, state);
+    offer();
     tellUnread(form, state, false);
     void show();
   });

@@ -115,6 +115,86 @@ describe("the search of the catalogue", () => {
     await leave(page);
   });
 
+  it("offers the parts of the family that stands in the form, back and forth", async () => {
+    const page = await site.visit("/items/");
+    await page.locator(".finder summary").click();
+    const part = page.getByLabel("without the part");
+    const offered = () => part.locator("option").count();
+    await eventually(offered).toBeGreaterThan(5);
+    const all = await offered();
+    await page.getByLabel("of the family").selectOption("survey-outfit");
+    await eventually(offered).toBeLessThan(all);
+    await page.goBack();
+    await eventually(offered).toBe(all);
+    await page.getByLabel("of the family").selectOption("survey-outfit");
+    await eventually(offered).toBeLessThan(all);
+    await page.locator(".show-all").click();
+    await eventually(offered).toBe(all);
+    await leave(page);
+  });
+
+  it("shows as asked a variant that is of another family, until a family is chosen", async () => {
+    const page = await site.visit("/items/?family=line-testing-set&variant=survey-pattern-2");
+    await answered(page, /None/);
+    const variant = page.getByLabel("of the variant");
+    expect(await variant.inputValue()).toBe("survey-pattern-2");
+    await page.getByLabel("standing as").selectOption({ index: 1 });
+    await eventually(() => asked(page)).toMatch(/variant=survey-pattern-2&status=/);
+    await page.getByLabel("of the family").selectOption("survey-outfit");
+    await eventually(() => asked(page)).toMatch(/family=survey-outfit&variant=survey-pattern-2/);
+    await page.getByLabel("of the family").selectOption("line-testing-set");
+    await eventually(() => asked(page)).not.toMatch(/variant/);
+    await leave(page);
+  });
+
+  it("shows nothing as an answer before it has what the answer takes", async () => {
+    const page = await site.visit("/404.html");
+    let go = () => {};
+    const until = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    await page.route("**/assets/search/details.*", async (route) => {
+      await until;
+      await route.continue();
+    });
+    await page.goto(`${site.url}/items/?missing=pestle`);
+    await answered(page, /being looked through/);
+    expect(await titles(page)).toEqual([]);
+    go();
+    await answered(page);
+    expect((await titles(page)).length).toBeGreaterThan(0);
+    await leave(page);
+  });
+
+  it("says that not all texts could be had, and looks again with the next question", async () => {
+    const page = await site.visit("/404.html");
+    const texts = /\/assets\/search\/(?!index|details)/;
+    await page.route(texts, (route) => route.abort());
+    await page.goto(`${site.url}/items/?q=mouthpiece`);
+    await answered(page, /Not all texts/);
+    expect(await told(page).innerText()).not.toMatch(/None|Nothing has/);
+    await page.unroute(texts);
+    await page.getByLabel("Words").fill("mouthpieces");
+    await page.getByLabel("Words").fill("mouthpiece");
+    await answered(page, /^\d+ of \d+ outfits\.?$/);
+    await leave(page);
+  });
+
+  it("answers where the browser lets no more addresses be written", async () => {
+    const page = await site.visit("/404.html");
+    await page.addInitScript(() => {
+      for (const name of ["pushState", "replaceState"] as const)
+        history[name] = () => {
+          throw new DOMException("Too many calls", "SecurityError");
+        };
+    });
+    await page.goto(`${site.url}/items/`);
+    await page.getByLabel("Words").pressSequentially("hale ferrin");
+    await answered(page);
+    expect(await titles(page)).toContainEqual(expect.stringContaining("Hale Ferrin"));
+    await leave(page);
+  });
+
   it("reads a percentage with its sign", async () => {
     const page = await site.visit("/items/?least=80%25");
     const bare = await site.visit("/items/?least=80");
@@ -267,6 +347,36 @@ describe("ticked outfits", () => {
     await page.locator(".untick").click();
     expect(await page.locator(".tick-box:checked").count()).toBe(0);
     expect(await page.locator(".ticked").isVisible()).toBe(false);
+    await leave(page);
+  });
+
+  it("are known on their page by a browser that keeps nothing", async () => {
+    const page = await site.visit("/404.html");
+    await page.addInitScript(() =>
+      Object.defineProperty(window, "sessionStorage", {
+        get() {
+          throw new DOMException("Denied", "SecurityError");
+        },
+      }),
+    );
+    await page.goto(`${site.url}/items/`);
+    const boxes = page.locator(".listed .tick-box");
+    for (const at of [0, 1]) await boxes.nth(at).check();
+    await eventually(() => page.locator(".told-ticked").innerText()).toMatch(/2 outfits ticked/);
+    const ids = await boxes.evaluateAll((all) =>
+      all.slice(0, 2).map((box) => (box as HTMLInputElement).value),
+    );
+    expect(await page.locator(".set-beside").getAttribute("href")).toMatch(`?items=${ids.join(",")}`);
+    await leave(page);
+  });
+
+  it("unticked together leave the keyboard at the box ticked last", async () => {
+    const page = await site.visit("/items/");
+    const box = page.locator(".listed .tick-box").nth(3);
+    await box.check();
+    await page.locator(".untick").focus();
+    await page.keyboard.press("Enter");
+    expect(await box.evaluate((it) => it === document.activeElement)).toBe(true);
     await leave(page);
   });
 });

@@ -79,7 +79,10 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
 
   const hazard = placeOf(index.hazards, state.hazard);
   has(state.hazard, catalogue.hazards, (at) => at === hazard);
-  if (details) {
+  if (!details) {
+    // What cannot be tested yet lets nothing through, or all would seem to answer.
+    if (needsDetails(state)) tests.push(() => false);
+  } else {
     const { parts, places } = details.details;
     has(
       state.missing,

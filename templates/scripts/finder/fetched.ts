@@ -1,9 +1,4 @@
-import {
-  needsDetails,
-  type Searched,
-  shardsFor,
-  wordsTyped,
-} from "../../../shared/pages/search/find-entries.ts";
+import { type Searched, shardsFor } from "../../../shared/pages/search/find-entries.ts";
 import { type OpenWords, openWords } from "../../../shared/pages/search/match-word.ts";
 import {
   type OpenCatalogue,
@@ -12,7 +7,6 @@ import {
   openDetails,
 } from "../../../shared/pages/search/open-catalogue.ts";
 import type { SearchDetails, SearchIndex, WordFile } from "../../../shared/pages/search/search-index.ts";
-import type { ViewState } from "../../../shared/pages/search/view-state.ts";
 import { fetchPacked } from "./fetch-packed.ts";
 
 /** The index and what else has been fetched of it; each file once. */
@@ -44,22 +38,23 @@ export class Fetched {
     return this.#details;
   }
 
-  /** Whether everything is here that this view needs. */
-  has(state: ViewState): boolean {
-    return this.#wanted(state).every((address) => this.#words.has(address)) && !this.#lacksDetails(state);
+  /** Whether every file is here in which one of the words may be. */
+  hasTexts(words: readonly string[]): boolean {
+    return words.every((word) => this.#shards(word).every(({ address }) => this.#words.has(address)));
   }
 
-  /** Fetches what this view needs and is not here yet. A file of words that fails is a file without words. */
-  async fetch(state: ViewState): Promise<void> {
-    await Promise.all([
-      ...this.#wanted(state).map((address) =>
+  /** False where some of these files cannot be had; whoever asks again asks for them again. */
+  async fetchTexts(words: readonly string[]): Promise<boolean> {
+    const wanted = words.flatMap((word) => this.#shards(word).map(({ address }) => address));
+    const fetched = await Promise.allSettled(
+      wanted.map((address) =>
         this.#once(address, async () => {
-          const file = await fetchPacked(this.#beside(address)).catch(() => ({ words: "", entries: "" }));
-          this.#words.set(address, openWords(file as WordFile));
+          const file = (await fetchPacked(this.#beside(address))) as WordFile;
+          this.#words.set(address, openWords(file));
         }),
       ),
-      ...(this.#lacksDetails(state) ? [this.fetchDetails()] : []),
-    ]);
+    );
+    return fetched.every(({ status }) => status === "fulfilled");
   }
 
   fetchDetails(): Promise<void> {
@@ -70,16 +65,8 @@ export class Fetched {
     });
   }
 
-  #lacksDetails(state: ViewState): boolean {
-    return this.#details === null && needsDetails(state);
-  }
-
   #shards(word: string) {
     return word.length < 2 ? [] : shardsFor(this.catalogue.index.shards, word);
-  }
-
-  #wanted(state: ViewState): string[] {
-    return wordsTyped(state.q).flatMap((word) => this.#shards(word).map(({ address }) => address));
   }
 
   /** All files of the index lie in one folder. */

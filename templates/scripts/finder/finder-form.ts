@@ -15,14 +15,17 @@ export function readForm(form: HTMLFormElement): ViewState {
 }
 
 /** What an address asks for stays asked for, though no choice in the form has it. */
+function choose(select: HTMLSelectElement, value: string): void {
+  select.value = value;
+  if (select.value !== value) select.add(new Option(value, value, false, true));
+}
+
 export function writeForm(form: HTMLFormElement, state: ViewState): void {
   for (const field of fields) {
     const control = controlOf(form, field);
     if (!control || control.value.trim() === state[field]) continue;
-    control.value = state[field];
-    if (control instanceof HTMLSelectElement && control.value !== state[field]) {
-      control.add(new Option(state[field], state[field], false, true));
-    }
+    if (control instanceof HTMLSelectElement) choose(control, state[field]);
+    else control.value = state[field];
   }
   offerVariants(form);
   const isNarrowed = fields.some((field) => field !== "q" && state[field] !== "");
@@ -44,17 +47,37 @@ export function tellUnread(form: HTMLFormElement, state: ViewState, isTyping: bo
   }
 }
 
-/** Of the variants only those of the family chosen. */
-export function offerVariants(form: HTMLFormElement): void {
+interface FamilyGroup {
+  readonly group: HTMLOptGroupElement;
+  readonly isOfFamily: boolean;
+  readonly isChosen: boolean;
+}
+
+function familyGroups(form: HTMLFormElement, variants: HTMLSelectElement): FamilyGroup[] {
   const family = controlOf(form, "family")?.value ?? "";
+  return [...variants.querySelectorAll("optgroup")].map((group) => ({
+    group,
+    isOfFamily: family === "" || group.dataset.family === family,
+    isChosen: group.querySelector("option:checked") !== null,
+  }));
+}
+
+/** Of the variants only those of the family chosen, and the one that an address asks for beside another family. */
+export function offerVariants(form: HTMLFormElement): void {
   const variants = controlOf(form, "variant");
   if (!(variants instanceof HTMLSelectElement)) return;
-  for (const group of variants.querySelectorAll<HTMLOptGroupElement>("optgroup")) {
-    const isOffered = family === "" || group.dataset.family === family;
-    group.hidden = !isOffered;
-    group.disabled = !isOffered;
-    if (!isOffered && group.querySelector("option:checked")) variants.value = "";
+  for (const { group, isOfFamily, isChosen } of familyGroups(form, variants)) {
+    group.hidden = !isOfFamily && !isChosen;
+    group.disabled = group.hidden;
   }
+}
+
+/** Whoever chooses a family no longer asks for a variant of another. */
+export function leaveVariant(form: HTMLFormElement): void {
+  const variants = controlOf(form, "variant");
+  if (!(variants instanceof HTMLSelectElement)) return;
+  const isOfOther = familyGroups(form, variants).some((each) => each.isChosen && !each.isOfFamily);
+  if (isOfOther) variants.value = "";
 }
 
 const mostPlaces = 400;
