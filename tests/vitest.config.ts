@@ -9,6 +9,8 @@ const patience = {
   testTimeout: 120_000,
   hookTimeout: 120_000,
   expect: { poll: { timeout: 20_000 } },
+  // What tests import is loaded once a worker: loading it for each file took a third of all their time.
+  isolate: false,
 };
 
 export default defineConfig({

@@ -147,29 +147,29 @@ describe("fittedcase build", () => {
   it("writes nothing where the content has errors, and leaves the last good site as it was", async () => {
     const root = writeCollection(sound);
     const out = path.join(scratch(), "site");
-    await run(["build", "--root", root, "--out", out], root);
+    await runHere(["build", "--root", root, "--out", out], root);
     const before = siteFiles(out);
     const target = realpathSync(out);
     writeFiles(root, broken);
-    const { code, err } = await run(["build", "--root", root, "--out", out], root);
+    const { code, err } = await runHere(["build", "--root", root, "--out", out], root);
     expect(code).toBe(1);
     expect(err).toContain("content/items/one/index.md:4:10  error  unknown-part");
     expect(err).toContain("Nothing was written.");
     expect(differences(siteFiles(out), before)).toEqual([]);
     expect(realpathSync(out)).toBe(target);
     const never = path.join(scratch(), "never");
-    await run(["build", "--root", root, "--out", never], root);
+    await runHere(["build", "--root", root, "--out", never], root);
     expect(existsSync(never)).toBe(false);
   });
 
   it("fills an empty folder, and refuses one that it did not build", async () => {
     const root = writeCollection(sound);
     const empty = scratch();
-    expect((await run(["build", "--root", root, "--out", empty], root)).code).toBe(0);
+    expect((await runHere(["build", "--root", root, "--out", empty], root)).code).toBe(0);
     expect(lstatSync(empty).isSymbolicLink()).toBe(true);
     const full = scratch();
     writeFileSync(path.join(full, "mine.txt"), "");
-    const { code, err } = await run(["build", "--root", root, "--out", full], root);
+    const { code, err } = await runHere(["build", "--root", root, "--out", full], root);
     expect(code).toBe(2);
     expect(err).toContain("did not build");
     expect(readdirSync(full)).toEqual(["mine.txt"]);
@@ -209,7 +209,7 @@ describe("fittedcase build", () => {
     const text = `${item("")}\n<script>alert(1)</script>\n\n{{ braces }} and {% tags %}\n\n[a](javascript:alert(1))\n`;
     const out = path.join(scratch(), "site");
     const root = writeCollection({ ...sound, "content/items/one/index.md": text });
-    await run(["build", "--root", root, "--out", out], root);
+    await runHere(["build", "--root", root, "--out", out], root);
     const page = readFileSync(path.join(out, "items/one/index.html"), "utf8");
     expect(page).toContain("{{ braces }} and {% tags %}");
     expect(page).toContain("&lt;script&gt;alert(1)&lt;/script&gt;");
@@ -223,7 +223,7 @@ describe("fittedcase build", () => {
       "templates/styles/99-own.css": "body { color: rebeccapurple; }",
     });
     const out = path.join(scratch(), "site");
-    const { code } = await run(["build", "--root", root, "--out", out], root);
+    const { code } = await runHere(["build", "--root", root, "--out", out], root);
     expect(code).toBe(0);
     expect(readFileSync(path.join(out, "404.html"), "utf8")).toContain("<h1>Lost</h1>");
     const style =
@@ -271,7 +271,7 @@ describe("fittedcase build", () => {
     expect(err).toContain("outside-root");
     rmSync(path.join(root, "content/items/out"));
     mkdirSync(path.join(root, "content/items/in"));
-    expect((await run(["build", "--root", root], root)).code).toBe(0);
+    expect((await runHere(["build", "--root", root], root)).code).toBe(0);
   });
 
   it("says nothing of what may be missing in a content that leads out", async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 interface Reported {
   errors: number;
@@ -21,7 +22,7 @@ interface Reported {
 const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
 
 async function check(files: Files): Promise<{ code: number | null } & Reported> {
-  const { code, out } = await run(["check", "--format", "json"], writeCollection(files));
+  const { code, out } = await runHere(["check", "--format", "json"], writeCollection(files));
   const reported = JSON.parse(out) as Reported;
   // That these items have no photographs is tested by itself.
   const diagnostics = reported.diagnostics.filter((each) => each.code !== "no-photograph");

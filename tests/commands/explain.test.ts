@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { english } from "../../shared/words/english.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 describe("fittedcase explain", () => {
   it("tells the whole assessment, each figure with its method, inputs and sources", async () => {
@@ -30,7 +31,7 @@ describe("fittedcase explain", () => {
   });
 
   it("tells of every method that it uses what it takes for granted and what would change its figures", async () => {
-    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    const { out } = await runHere(["explain", "river-office"], pilotageFolder());
     const methods = out.slice(out.indexOf("\nMETHODS"), out.indexOf("\nSOURCES"));
     // Its number made is documented, so that nothing is estimated from serials.
     const used = Object.entries(english.methods).filter(([id]) => id !== "serial-ranges");
@@ -44,7 +45,7 @@ describe("fittedcase explain", () => {
   });
 
   it("gives appearance, survivors and the wait by level of completeness, too", async () => {
-    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    const { out } = await runHere(["explain", "river-office"], pilotageFolder());
     for (const level of ["Complete", "Instrument only"])
       for (const figure of [
         "of the recorded examples",
@@ -64,7 +65,7 @@ parts: { sextant: { state: present, marks: ["118"] } }
 assembled: [sextant]
 ---
 `;
-    const { out } = await run(
+    const { out } = await runHere(
       ["explain", "another"],
       pilotageFolder({ "content/items/another.md": assembled }),
     );
@@ -76,14 +77,14 @@ assembled: [sextant]
   it("warns before anything else of what can hurt, but not of what is known to be gone", async () => {
     const there = "---\ntitle: Another\nvariant: pilot-mk2\nparts: { mercury-bottle: present }\n---\n";
     const root = pilotageFolder({ "content/items/another.md": there });
-    const { out } = await run(["explain", "another"], root);
+    const { out } = await runHere(["explain", "another"], root);
     expect(out.indexOf("Mercury: Mercury bottle")).toBeGreaterThan(0);
     expect(out.indexOf("Mercury: Mercury bottle")).toBeLessThan(out.indexOf("IDENTIFICATION"));
-    expect((await run(["explain", "river-office"], root)).out).not.toContain("TAKE CARE");
+    expect((await runHere(["explain", "river-office"], root)).out).not.toContain("TAKE CARE");
   });
 
   it("shows the owner everything, and says so", async () => {
-    const { out } = await run(["explain", "river-office"], pilotageFolder());
+    const { out } = await runHere(["explain", "river-office"], pilotageFolder());
     for (const kept of ["H2118", "I. Venn", "Cupboard 2", "EUR 310".replace(" ", "\u00a0")])
       expect(out).toContain(kept);
     expect(out).toMatch(/This is the owner's view/);
@@ -101,7 +102,7 @@ assembled: [sextant]
   });
 
   it("gives the same as data, with every digit", async () => {
-    const { code, out } = await run(["explain", "river-office", "--json"], pilotageFolder());
+    const { code, out } = await runHere(["explain", "river-office", "--json"], pilotageFolder());
     const data = JSON.parse(out);
     expect(code).toBe(0);
     expect(data.serial).toBe("H2118");
@@ -123,7 +124,7 @@ assembled: [sextant]
 
   it("tells nothing of a collection with errors", async () => {
     const root = pilotageFolder({ "content/items/wrong.md": "---\ntitle: Wrong\nvariant: pilot-mk3\n---\n" });
-    const { code, out, err } = await run(["explain", "river-office"], root);
+    const { code, out, err } = await runHere(["explain", "river-office"], root);
     expect({ code, out }).toEqual({ code: 1, out: "" });
     expect(err).toContain("unknown-variant");
   });

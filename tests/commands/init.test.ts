@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { init } from "../../shared/commands/init/init.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const scratch = () => mkdtempSync(path.join(tmpdir(), "fittedcase-init-"));
 
@@ -28,7 +29,7 @@ describe("fittedcase init", () => {
 
   it("says that what it wrote is invented", async () => {
     const root = path.join(scratch(), "new");
-    await run(["init", root, "--yes"], "/");
+    await runHere(["init", root, "--yes"], "/");
     for (const [file, bytes] of siteFiles(root)) {
       if (file !== ".gitignore") expect(bytes.toString(), file).toMatch(/invented/i);
     }
@@ -36,17 +37,17 @@ describe("fittedcase init", () => {
 
   it("keeps whatever a build writes out of version control", async () => {
     const root = path.join(scratch(), "kept");
-    await run(["init", root, "--yes"], "/");
+    await runHere(["init", root, "--yes"], "/");
     const git = (...args: string[]) => execFileSync("git", ["-C", root, ...args], { encoding: "utf8" });
     git("init", "--quiet");
     const untracked = () =>
       git("status", "--porcelain", "--untracked-files=all").trimEnd().split("\n").sort();
     const before = untracked();
     expect(before.length).toBeGreaterThan(5);
-    expect((await run(["build", "--private"], root)).code).toBe(0);
+    expect((await runHere(["build", "--private"], root)).code).toBe(0);
     expect(untracked()).toEqual(before);
     // Where else a site is to stand nobody can know: that is one link, and its builds are covered.
-    expect((await run(["build", "--out", "docs"], root)).code).toBe(0);
+    expect((await runHere(["build", "--out", "docs"], root)).code).toBe(0);
     expect(untracked()).toEqual([...before, "?? docs"].sort());
   });
 

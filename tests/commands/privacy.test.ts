@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { canary as madeCanary, webmFilm } from "../images/handmade-recordings.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 /** A word that stands in one private place and nowhere else. */
 const canaries = {
@@ -175,7 +175,7 @@ describe("what is private", () => {
     const root = writeCollection(files);
     const out = mkdtempSync(path.join(tmpdir(), "fittedcase-privacy-"));
     for (const [folder, ...flags] of [["public"], ["private", "--private"]]) {
-      const built = await run(
+      const built = await runHere(
         ["build", "--root", root, "--out", path.join(out, folder ?? ""), ...flags],
         root,
       );

@@ -4,6 +4,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { writeCollection } from "../collections/collection.ts";
 import { repository, run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const readme = readFileSync(path.join(repository, "README.md"), "utf8");
 
@@ -82,15 +83,15 @@ describe("the README", () => {
   it("shows the settings of an editor as the command prints them", async () => {
     const settings = JSON.parse(block("json", "yaml.schemas")) as { "yaml.schemas": Record<string, unknown> };
     const root = mkdtempSync(path.join(tmpdir(), "fittedcase-readme-"));
-    await run(["init", root, "--yes"], root);
-    const { out } = await run(["schemas"], root);
+    await runHere(["init", root, "--yes"], root);
+    const { out } = await runHere(["schemas"], root);
     const printed = JSON.parse(out.slice(out.indexOf("{"))) as typeof settings;
     expect(printed["yaml.schemas"]).toMatchObject(settings["yaml.schemas"]);
   });
 
   it("names only options that the commands have", async () => {
     for (const [, name = "", options = ""] of readme.matchAll(/npx fittedcase ([a-z]+)([^`\n]*)/g)) {
-      const { out } = await run([name, "--help"], repository);
+      const { out } = await runHere([name, "--help"], repository);
       for (const [option] of options.replace(/#.*/, "").matchAll(/--[a-z-]+/g))
         expect(out, name).toContain(option);
     }
@@ -98,7 +99,7 @@ describe("the README", () => {
 
   it("names no command that does not exist", async () => {
     const named = new Set([...readme.matchAll(/npx fittedcase (\w+)/g)].map(([, name]) => name ?? ""));
-    const { out } = await run(["--help"], repository);
+    const { out } = await runHere(["--help"], repository);
     for (const name of [...named].filter((each) => /^[a-z]+$/.test(each)))
       expect(out).toContain(`fittedcase ${name}`);
   });

@@ -4,7 +4,7 @@ import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { withArticle } from "../collections/article.ts";
 import { writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const text = `
 Of <figure:variants/chest-a/made> made, <figure:variants/chest-a/survivors/value> survive: more exactly
@@ -43,7 +43,7 @@ const readable = (html: string) =>
 
 beforeAll(async () => {
   const root = writeCollection(withArticle(text));
-  const { code, err } = await run(["build"], root);
+  const { code, err } = await runHere(["build"], root);
   expect({ code, err }).toEqual({ code: 0, err: "" });
   site = path.join(root, "_site");
 });

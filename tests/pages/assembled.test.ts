@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { standingInWords } from "../../shared/pages/standing-words.ts";
 import { english } from "../../shared/words/english.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const files = smallCollection("parts: { key: { name: Key, standing: core }, tray: { name: Tray } }\n", {
   "content/items/one.md": item("parts: { key: present, tray: present }\nassembled: [tray]"),
@@ -23,7 +23,7 @@ describe("an outfit that was made whole out of another case is called assembled"
   beforeAll(async () => {
     const root = writeCollection(files);
     site = path.join(root, "site");
-    expect((await run(["build", "--root", root, "--out", site], root)).code).toBe(0);
+    expect((await runHere(["build", "--root", root, "--out", site], root)).code).toBe(0);
   });
 
   it.each([

@@ -3,7 +3,7 @@ import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const article = (authors: string) => `---\ntitle: Pegs\nauthors: ${authors}\n---\nText.\n`;
 const collectionWith = (authors: string) =>
@@ -24,7 +24,7 @@ describe("the authors of an article", () => {
   - { literal: Office of Pegs and Holes }
   - R. Ost`,
     );
-    const { code } = await run(["build", "--root", root], root);
+    const { code } = await runHere(["build", "--root", root], root);
     expect(code).toBe(0);
     text = (file) => readFileSync(path.join(root, "_site", file), "utf8");
   });

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const rows = [
   "seen,variant,kind,example",
@@ -23,7 +23,7 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
   beforeAll(async () => {
     const root = writeCollection(files);
     site = path.join(root, "site");
-    expect((await run(["build", "--root", root, "--out", site], root)).code).toBe(0);
+    expect((await runHere(["build", "--root", root, "--out", site], root)).code).toBe(0);
   });
   const words = (file: string) =>
     readFileSync(path.join(site, file), "utf8")

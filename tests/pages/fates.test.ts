@@ -9,7 +9,7 @@ import {
   smallCollection,
   writeCollection,
 } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const picture = await sharp({ create: { width: 40, height: 30, channels: 3, background: "#a52" } })
   .png()
@@ -36,7 +36,7 @@ const files = (language: string): Files => ({
 
 const built = async (language: string) => {
   const root = writeCollection(files(language));
-  expect((await run(["build", "--root", root], root)).code).toBe(0);
+  expect((await runHere(["build", "--root", root], root)).code).toBe(0);
   return (file: string) => readFileSync(path.join(root, "_site", file), "utf8");
 };
 const words = (html: string) => html.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");

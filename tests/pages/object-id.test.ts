@@ -4,7 +4,7 @@ import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 /**
  * Source  Thornes, Dorrell and Lie, Introduction to Object ID (Getty Information Institute, 1999): the questions
@@ -58,8 +58,8 @@ describe("the Object ID record, in the owner's own build", () => {
       }),
     );
     const out = mkdtempSync(path.join(tmpdir(), "fittedcase-object-id-"));
-    await run(["build", "--root", root, "--out", path.join(out, "public")], root);
-    await run(["build", "--root", root, "--out", path.join(out, "private"), "--private"], root);
+    await runHere(["build", "--root", root, "--out", path.join(out, "public")], root);
+    await runHere(["build", "--root", root, "--out", path.join(out, "private"), "--private"], root);
     const read = (file: string) => readFileSync(path.join(out, "private", file), "utf8");
     pages = new Map(["full", "bare"].map((id) => [id, read(`items/${id}/index.html`)]));
     data = Object.fromEntries(["full", "bare"].map((id) => [id, JSON.parse(read(`data/items/${id}.json`))]));

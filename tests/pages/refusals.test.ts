@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Files, writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const parts = `parts: { body: { name: Body, standing: core }, tray: { name: Tray } }
 levels: [{ id: whole, name: Whole, needs: { standing: [core, issued] } }]
@@ -62,7 +62,7 @@ const silent: Files = {
 const built = async (files: Files) => {
   const root = writeCollection(files);
   const out = path.join(root, "site");
-  const { code, err } = await run(["build", "--root", root, "--out", out], root);
+  const { code, err } = await runHere(["build", "--root", root, "--out", out], root);
   expect({ code, err }).toEqual({ code: 0, err: expect.any(String) });
   return (page: string) =>
     readFileSync(path.join(out, page, "index.html"), "utf8")

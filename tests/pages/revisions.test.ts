@@ -3,7 +3,7 @@ import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { loadCollection } from "../../shared/site/load-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
-import { run } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const revised = 'revisions:\n  - { date: 2018-04, note: "First entered." }\n';
 const files: Files = smallCollection(
@@ -27,7 +27,7 @@ describe("what was changed in a record, and when", () => {
   beforeAll(async () => {
     const root = writeCollection(files);
     site = path.join(root, "_site");
-    const { code, err } = await run(["build", "--root", root], root);
+    const { code, err } = await runHere(["build", "--root", root], root);
     expect({ code, err: err.includes("error") }).toEqual({ code: 0, err: false });
   });
   const text = (file: string) => readFileSync(path.join(site, file), "utf8");

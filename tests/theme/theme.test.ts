@@ -6,7 +6,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { typefaces } from "../../templates/typefaces.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
-import { repository, run } from "../commands/run.ts";
+import { repository } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const own = readFileSync(
   path.join(repository, "node_modules/@fontsource/alegreya/files/alegreya-latin-400-normal.woff2"),
@@ -36,7 +37,7 @@ const collection = (theme: string, more: Record<string, string | Uint8Array> = {
 
 async function built(root: string): Promise<Map<string, Buffer>> {
   const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-theme-")), "site");
-  const { code, err, out: told } = await run(["build", "--root", root, "--out", out], root);
+  const { code, err, out: told } = await runHere(["build", "--root", root, "--out", out], root);
   expect(code, err + told).toBe(0);
   return siteFiles(out);
 }
@@ -104,7 +105,7 @@ describe("a collection with a look of its own", () => {
 describe("what a theme cannot have", () => {
   it("is a drawing as SVG", async () => {
     const root = collection("  logo: sign.svg\n", { "content/theme/sign.svg": "<svg/>" });
-    const { code, out } = await run(["check", "--root", root], root);
+    const { code, out } = await runHere(["check", "--root", root], root);
     expect(code).toBe(1);
     expect(out).toContain("content/collection.yaml:4:9");
   });
@@ -113,18 +114,18 @@ describe("what a theme cannot have", () => {
     const root = collection("  logo: sign.png\n", {
       "content/theme/sign.png": '<svg xmlns="http://www.w3.org/2000/svg"/>',
     });
-    const { code, out, err } = await run(["build", "--root", root], root);
+    const { code, out, err } = await runHere(["build", "--root", root], root);
     expect(code).toBe(1);
     expect(out + err).toContain("content/collection.yaml:4:9  error  unreadable-photograph");
     const gone = collection("  reading: { regular: gone.woff2 }\n");
-    const refused = await run(["build", "--root", gone], gone);
+    const refused = await runHere(["build", "--root", gone], gone);
     expect(refused.code).toBe(1);
     expect(refused.out + refused.err).toContain("unreadable-typeface");
   });
 
   it("is a family that nobody has", async () => {
     const root = collection("  reading: source-serf\n");
-    const { code, out } = await run(["check", "--root", root], root);
+    const { code, out } = await runHere(["check", "--root", root], root);
     expect(code).toBe(1);
     expect(out).toContain("source-serif");
   });
