@@ -2,6 +2,7 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { PartLine } from "../records/item.ts";
 import { rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
+import { datesAsWritten, type Statement } from "./statement.ts";
 
 export type DatingVerdict = "fits" | "earlier" | "later" | "undated";
 
@@ -16,6 +17,7 @@ export interface Dating {
   readonly serial: { readonly made: string | null };
   /** One entry for each part that bears a serial; several where several units do. */
   readonly parts: ReadonlyMap<string, readonly PartDating[]>;
+  readonly caveats: readonly Statement[];
 }
 
 /** An end that is open or unknown never lets one date lie wholly before another. */
@@ -37,6 +39,7 @@ export function assessDating(
   const ofSerial = item.serial === undefined ? undefined : rangeOf(variant.serials, item.serial)?.made;
   const issued = variant.issued ?? ofSerial;
   const parts = new Map<string, PartDating[]>();
+  const compared: EdtfDate[] = [];
   for (const [id, lines] of item.parts) {
     const ranges = variant.parts.get(id)?.serials ?? [];
     if (ranges.length === 0) continue;
@@ -44,11 +47,17 @@ export function assessDating(
       // What is not there belongs to no time.
       if (serial === undefined || state === "absent" || state === "not-issued") continue;
       const made = rangeOf(ranges, serial)?.made;
+      if (made && issued) compared.push(made, issued);
       parts.set(id, [
         ...(parts.get(id) ?? []),
         { serial, made: made?.text ?? null, verdict: compareDates(made, issued) },
       ]);
     }
   }
-  return { issued: issued?.text ?? null, serial: { made: ofSerial?.text ?? null }, parts };
+  return {
+    issued: issued?.text ?? null,
+    serial: { made: ofSerial?.text ?? null },
+    parts,
+    caveats: datesAsWritten(compared),
+  };
 }

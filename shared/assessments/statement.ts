@@ -1,3 +1,5 @@
+import type { EdtfDate } from "../dates/edtf-interval.ts";
+
 /**
  * Something that an assessment has to say in words: why a figure is withheld, what it takes for granted.
  * The words themselves are in shared/words, one file a language.
@@ -45,9 +47,14 @@ export type StatementId =
   | "offers-as-known-now"
   | "lists-share-nothing"
   | "at-least-known"
-  | "years-from-log";
+  | "years-from-log"
+  | "dates-as-written";
 
 export const statement = (says: StatementId, values: Statement["values"] = {}): Statement => ({
   says,
   values,
 });
+
+/** What is counted from dates that are marked `?`, `~` or `%` is no surer than they are. */
+export const datesAsWritten = (dates: readonly EdtfDate[]): Statement[] =>
+  dates.some(({ uncertain, approximate }) => uncertain || approximate) ? [statement("dates-as-written")] : [];

@@ -17,6 +17,7 @@ export interface CustodyView {
   }[];
   readonly documented: string;
   readonly gaps: readonly string[];
+  readonly caveats: readonly string[];
   /** SVG; null where nothing is dated. */
   readonly plot: string | null;
 }
@@ -37,7 +38,7 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
   const { words } = index;
   const { item: say } = words.pages;
   const { numbers } = words;
-  const { events, documentedYears, lifetimeYears, gaps } = item.provenance;
+  const { events, documentedYears, lifetimeYears, gaps, caveats } = item.provenance;
   return {
     events: events.map((event) => ({
       date: event.date === "" ? say.undated : words.date(event.date),
@@ -52,6 +53,7 @@ export function custodyView(item: PublishedItem, index: CollectionIndex): Custod
     gaps: gaps
       .filter(isWorthTelling)
       .map((gap) => say.gap(String(gap.from), String(gap.to), gapLength(gap, numbers))),
+    caveats,
     plot: drawing({ kind: "item", item, plot: "custody" }, index, { idPrefix: "custody" }),
   };
 }

@@ -90,6 +90,7 @@ export interface ItemPage extends PageHead {
       readonly verdict: string;
       readonly doubt: boolean;
     }[];
+    readonly caveats: readonly string[];
   };
   readonly custody: CustodyView;
   readonly hazards: readonly HazardView[];
@@ -261,6 +262,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         verdict: say.datingVerdicts[verdict],
         doubt: verdict === "later",
       })),
+      caveats: item.dating.caveats,
     },
     custody: custodyView(item, index),
     hazards: hazardViews(item.hazards, item.parts),

@@ -28,7 +28,7 @@ const [shortest, longest] = [90, 420];
 const breadth = "narrow";
 const across = unitsAcross[breadth];
 
-/** Custody down a line of years, with its events beside it; where nothing is known the line is broken. */
+/** Custody down a line of years, with its events beside it; where none is recorded the line is broken. */
 export const custodyLine = (custody: Custody, options: CustodyOptions): string =>
   element("div", { class: "plot custody-line" }, drawCustody(custody, options));
 

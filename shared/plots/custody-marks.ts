@@ -1,4 +1,5 @@
 import type { CalendarYears } from "../dates/calendar-years.ts";
+import { inclusiveList } from "../dates/inclusive-list.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import { gapLength, isWorthTelling } from "../words/gap-length.ts";
 import type { WordsForPlots, YearsOf } from "../words/plot-words.ts";
@@ -49,7 +50,9 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
     const years = spanOf(date, yearsOf);
     return years ? [{ kind, ...years, within, date: words.date(date), text }] : [];
   };
-  const ofEvents = events.flatMap((event) => mark("event", event.date, custody.event(event)));
+  const ofEvents = events.map((event) =>
+    inclusiveList(event.date).flatMap((date) => mark("event", date, custody.event(event))),
+  );
   const ofGaps = gaps.filter(isWorthTelling).map(({ from, to, years, longest }): CustodyMark => {
     const text = custody.gap(gapLength({ years, longest }, words.numbers));
     return {
@@ -65,7 +68,7 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
   });
   const marks = [
     ...(issued ? mark("bound", issued, custody.issued, "") : []),
-    ...ofEvents,
+    ...ofEvents.flat(),
     ...ofGaps,
     ...(examined ? mark("bound", examined, custody.examined) : []),
   ];
@@ -73,7 +76,7 @@ export function custodyMarks({ events, gaps }: Custody, around: Around): Custody
     marks: marks.sort(
       (a, b) => anchorYear(a) - anchorYear(b) || (a.within === b.within ? 0 : a.within < b.within ? -1 : 1),
     ),
-    undated: events.length - ofEvents.length,
+    undated: ofEvents.filter((dated) => dated.length === 0).length,
   };
 }
 

@@ -270,6 +270,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
           return worst ? [[id, worst]] : [];
         }),
       ),
+      caveats: dating.caveats.map(words.statement),
     },
     rarity: {
       asComplete: figure(rarity.asComplete),
@@ -282,6 +283,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
       documentedYears: provenance.documentedYears,
       lifetimeYears: provenance.lifetimeYears,
       gaps: provenance.gaps,
+      caveats: provenance.caveats.map(words.statement),
     },
     wants: assessment.wants,
     spares: assessment.spares,

@@ -225,6 +225,7 @@ export interface PublishedItem {
     readonly parts: Readonly<
       Record<string, { readonly made: string | null; readonly verdict: DatingVerdict }>
     >;
+    readonly caveats: readonly string[];
   };
   readonly rarity: {
     readonly asComplete: PublishedFigure;
@@ -237,6 +238,7 @@ export interface PublishedItem {
     readonly documentedYears: number;
     readonly lifetimeYears: number | null;
     readonly gaps: readonly Gap[];
+    readonly caveats: readonly string[];
   };
   /** What it lacks, in the order of what each part would add to its certain completeness. */
   readonly wants: readonly PublishedWant[];

@@ -376,7 +376,7 @@ export const englishPages = {
     gap: (from: string, to: string, { shortest, longest, isSure }: GapLength) => {
       const least = `${shortest} ${shortest === "1" ? "year" : "years"}`;
       const length = isSure ? least : `at least ${least}${longest === null ? "" : `, at most ${longest}`}`;
-      return `Nothing is known between ${from} and ${to}: ${length}.`;
+      return `No custody is recorded between ${from} and ${to}: ${length}.`;
     },
     noCustody: "Nothing is recorded of where it has been.",
     from: (who: string) => `from ${who}`,
@@ -739,7 +739,7 @@ export const englishPages = {
       name: "Dating",
       asks: "Does every part belong to the time of issue?",
       formula:
-        "A serial gives the dates of its range. Later: its earliest date lies after the latest of issue. Earlier: its latest lies before the earliest of issue. Dates that are uncertain stay intervals.",
+        "A serial gives the dates of its range. Later: its earliest date lies after the latest of issue. Earlier: its latest lies before the earliest of issue. Dates marked as uncertain or approximate are taken as written.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",
       assumes: "The ranges are right as their sources give them.",
     },
@@ -747,10 +747,10 @@ export const englishPages = {
       name: "Custody",
       asks: "How much of its life is documented?",
       formula:
-        "Calendar years in which an event is certain to lie, over those from first issue to the examination or a later event. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow.",
+        "Calendar years in which an event lies, whenever within its dates, over those from first issue to the last event. The examination is one of the events. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow. Dates marked as uncertain or approximate are taken as written.",
       source: "Calendar arithmetic.",
       assumes:
-        "An event with two dates lasted from the one to the other, one without an end until the last day that is known. An event in some year of several counts as one year.",
+        "An event with two dates lasted from the one to the other, one without an end until the last day that is known; of one without a beginning only the end counts. An event in some year of several counts as one year.",
     },
     likeness: englishCompare.method,
   },

@@ -73,8 +73,8 @@ export const englishPlots: PlotWords = {
     examined: "examined",
     gap: ({ shortest, longest, isSure }) =>
       longest === null
-        ? `nothing known for ${isSure ? "" : "at least "}${shortest} ${shortest === "1" ? "year" : "years"}`
-        : `nothing known for ${shortest} to ${longest} years`,
+        ? `no custody recorded for ${isSure ? "" : "at least "}${shortest} ${shortest === "1" ? "year" : "years"}`
+        : `no custody recorded for ${shortest} to ${longest} years`,
     gapBetween: (from, to, gap) => `${from} to ${to}: ${gap}`,
     dated: (date, event) => `${date}: ${event}`,
     undated: (count, number) => `${plural(number, count, "event")} without a date`,

@@ -106,6 +106,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>
     `At least ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "is" : "are"} known, whatever the low end says.`,
+  "dates-as-written": () => "Some of the dates are uncertain or approximate, and are taken as written.",
   "years-from-log": () => "The years are those that the log spans, since nobody has said which were watched.",
 };
 

@@ -1,6 +1,6 @@
 import type { NumberWords } from "./numbers.ts";
 
-/** How long nothing is known, in years as they are written. */
+/** How long no custody is recorded, in years as they are written. */
 export interface GapLength {
   /** The fewest that it can be. */
   readonly shortest: string;
@@ -9,7 +9,7 @@ export interface GapLength {
   readonly isSure: boolean;
 }
 
-/** Of days between two events of one hand nobody would say that nothing is known of them. */
+/** Of days between two events of one hand nobody would say that none is recorded between. */
 export const isWorthTelling = ({ years }: { readonly years: number }): boolean => years >= 1 / 12;
 
 const halfADay = 0.5 / 365;

@@ -365,7 +365,7 @@ export const germanPages: PageWords = {
       const length = isSure
         ? least
         : `mindestens ${least}${longest === null ? "" : `, höchstens ${longest}`}`;
-      return `Zwischen ${from} und ${to} ist nichts bekannt: ${length}.`;
+      return `Zwischen ${from} und ${to} ist kein Verbleib verzeichnet: ${length}.`;
     },
     noCustody: "Wo es war, ist nirgends festgehalten.",
     from: (who) => `von ${who}`,
@@ -734,7 +734,7 @@ export const germanPages: PageWords = {
       name: "Datierung",
       asks: "Gehört jedes Teil in die Zeit der Ausgabe?",
       formula:
-        "Eine Nummer gibt die Daten ihrer Reihe. Später: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher: Ihr spätestes liegt vor dem frühesten der Ausgabe. Ungewisse Daten bleiben Intervalle.",
+        "Eine Nummer gibt die Daten ihrer Reihe. Später: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher: Ihr spätestes liegt vor dem frühesten der Ausgabe. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",
       assumes: "Die Reihen stimmen so, wie ihre Quellen sie geben.",
     },
@@ -742,10 +742,10 @@ export const germanPages: PageWords = {
       name: "Verbleib",
       asks: "Welcher Teil seines Lebens ist belegt?",
       formula:
-        "Kalenderjahre, in denen ein Ereignis sicher liegt, von denen zwischen erster Ausgabe und Prüfung oder einem späteren Ereignis. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen.",
+        "Kalenderjahre, in denen ein Ereignis liegt, wann auch immer innerhalb seiner Daten, von denen zwischen erster Ausgabe und letztem Ereignis. Die Prüfung ist eines der Ereignisse. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
       source: "Kalenderrechnung.",
       assumes:
-        "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zum letzten bekannten Tag. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",
+        "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zum letzten bekannten Tag; von einem ohne Anfang zählt nur das Ende. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",
     },
     likeness: germanCompare.method,
   },

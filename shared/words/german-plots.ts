@@ -74,8 +74,8 @@ export const germanPlots: PlotWords = {
     examined: "geprüft",
     gap: ({ shortest, longest, isSure }) =>
       longest === null
-        ? `${isSure ? "" : "mindestens "}${shortest} ${shortest === "1" ? "Jahr" : "Jahre"} ohne Nachricht`
-        : `${shortest} bis ${longest} Jahre ohne Nachricht`,
+        ? `${isSure ? "" : "mindestens "}${shortest} ${shortest === "1" ? "Jahr" : "Jahre"} kein Verbleib verzeichnet`
+        : `${shortest} bis ${longest} Jahre kein Verbleib verzeichnet`,
     gapBetween: (from, to, gap) => `${from} bis ${to}: ${gap}`,
     dated: (date, event) => `${date}: ${event}`,
     undated: (count, number) => `${counted(number, count, "Ereignis", "Ereignisse")} ohne Datum`,

@@ -111,6 +111,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",
   "at-least-known": (values) =>
     `Mindestens ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "ist" : "sind"} bekannt, was immer das untere Ende sagt.`,
+  "dates-as-written": () =>
+    "Einige der Daten sind ungewiss oder ungefähr; sie gelten, wie sie geschrieben sind.",
   "years-from-log": () =>
     "Die Jahre sind die, über die sich das Verzeichnis erstreckt, da niemand gesagt hat, welche beobachtet wurden.",
 };

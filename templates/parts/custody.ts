@@ -2,8 +2,8 @@ import type { CustodyView } from "../../shared/pages/item-custody.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-/** Where it has been, as dated events, with the years of which nothing is known. */
-export function custody({ events, documented, gaps, plot }: CustodyView, site: PageSite): Html {
+/** Where it has been, as dated events, with the years of which none is recorded. */
+export function custody({ events, documented, gaps, caveats, plot }: CustodyView, site: PageSite): Html {
   const { words, templates } = site;
   const say = words.pages.item;
   if (events.length === 0) return html`<p>${say.noCustody}</p>`;
@@ -17,5 +17,5 @@ export function custody({ events, documented, gaps, plot }: CustodyView, site: P
         html` <small>${words.pages.capital([evidence && say.evidence(evidence), price].filter((text) => text !== null).join(", "))}${evidence !== null && source !== null && "; "}${source && templates["parts/links"]([source], site)}</small>`
       }</span></li>`,
   )}</ol>
-<p class="small">${documented} ${gaps.join(" ")}</p>`;
+<p class="small">${[documented, ...gaps, ...caveats].join(" ")}</p>`;
 }

@@ -2,7 +2,10 @@ import type { ItemPage } from "../../shared/pages/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
-export function dating({ issued, serial, serialPlot, parts }: ItemPage["dating"], site: PageSite): Html {
+export function dating(
+  { issued, serial, serialPlot, parts, caveats }: ItemPage["dating"],
+  site: PageSite,
+): Html {
   const say = site.words.pages.item;
   return html`<dl class="figures plain">
 ${issued !== null && html`<div><dt>${say.datingIssued}</dt><dd>${issued}</dd></div>`}
@@ -13,5 +16,6 @@ ${parts.map(
 )}
 </dl>
 ${serialPlot !== null && html`${site.templates["parts/drawing"]({ kind: "serial", svg: serialPlot }, site)}<p class="small">${say.serialNote}</p>`}
-${parts.length === 0 && html`<p class="small">${say.datingNone}</p>`}`;
+${parts.length === 0 && html`<p class="small">${say.datingNone}</p>`}
+${caveats.map((caveat) => html`<p class="small">${caveat}</p>`)}`;
 }

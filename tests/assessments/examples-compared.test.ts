@@ -147,14 +147,19 @@ provenance:
         documentedYears: number;
         lifetimeYears: number;
         gaps: { from: number; to: number; years: number; longest: number }[];
+        caveats: string[];
       };
     };
-    // Calendar years: 27 + 6 + 1 of 1901 to 2026.
-    expect(provenance.documentedYears).toBe(34);
+    // Calendar years: 27 + 6 + 1, and that of the examination, of 1901 to 2026.
+    expect(provenance.documentedYears).toBe(35);
     expect(provenance.lifetimeYears).toBe(126);
     expect(provenance.gaps.map(({ from, to }) => [from, to])).toEqual([
       [1931, 1955],
       [1960, 2001],
+      [2001, 2026],
+    ]);
+    expect(provenance.caveats).toEqual([
+      "Some of the dates are uncertain or approximate, and are taken as written.",
     ]);
     // From the end of 1931 to the beginning of 1955 are 23 years.
     expect(provenance.gaps[0]?.years).toBeCloseTo(23, 1);
@@ -170,21 +175,21 @@ provenance:
     ).provenance;
   };
 
-  // By hand: the variant was issued from 1901.
+  // By hand: the variant was issued from 1901, and the year of the examination, 2020, is one.
   it.each([
-    ["a decade is one year that nobody knows", "  - { date: 193X, event: sold }", 1],
+    ["a decade is one year that nobody knows", "  - { date: 193X, event: sold }", 2],
     ["held from 2011 on lasts to the examination", "  - { date: 2011/.., event: acquired }", 10],
     [
       "an end that is not known documents no more than its beginning",
       '  - { date: "2011/", event: acquired }',
-      1,
+      2,
     ],
     [
       "from some year of the tens to 1915 is certain for its last year only",
       "  - { date: 191X/1915, event: in use }",
-      1,
+      2,
     ],
-    ["what lies before its life is none of it", "  - { date: 1850/1902, event: in use }", 2],
+    ["what lies before its life is none of it", "  - { date: 1850/1902, event: in use }", 3],
   ])("%s", (_, events, documented) => {
     expect(custodyOf(events).documentedYears).toBe(documented);
   });

@@ -411,6 +411,12 @@ describe("custodyLine", () => {
     expect(expectDrawing(markup)).toBe("1881 to 1889: issued. 1884: sold. 1884 to 1920: held.");
   });
 
+  it("has each date of a list by itself", () => {
+    const given: Custody = { events: [event("{1930,1980..1982}", "shown")], gaps: [] };
+    const markup = custodyLine(given, options);
+    expect(expectDrawing(markup)).toBe("1930: shown. 1980 to 1982: shown.");
+  });
+
   it("breaks the line through a gap, and says how long it is", () => {
     const given: Custody = {
       events: [event("1912", "delivered"), event("1988", "sold"), event("", "lent")],
@@ -422,7 +428,7 @@ describe("custodyLine", () => {
     expect(gap?.attributes.get("d")?.match(/M/g)).toHaveLength(1);
     expect(solid?.attributes.get("d")?.match(/M/g)).toHaveLength(2);
     expect(expectDrawing(markup)).toBe(
-      "1905 to 1912: issued. 1912: delivered. 1912 to 1988: nothing known for 75 to 77 years. 1988: sold. 2026: examined. 1 event without a date.",
+      "1905 to 1912: issued. 1912: delivered. 1912 to 1988: no custody recorded for 75 to 77 years. 1988: sold. 2026: examined. 1 event without a date.",
     );
   });
 });

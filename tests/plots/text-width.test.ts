@@ -73,7 +73,7 @@ describe("textWidth", () => {
       "substitute",
       "incomplete",
       "not issued",
-      "nothing known for 34 to 35 years",
+      "no custody recorded for 34 to 35 years",
       "each mark stands for up to 20 sightings",
       "offers watched for, 1998 to 2026",
     ]) {

@@ -67,7 +67,7 @@ const datingWords = {
 } as const;
 
 function dating({ item }: Explained, setting: Setting): string[] {
-  const { issued, serial, parts } = item.dating;
+  const { issued, serial, parts, caveats } = item.dating;
   const { words } = setting;
   return [
     ...labelled("issued", issued ? words.date(issued) : "not known", setting),
@@ -79,6 +79,7 @@ function dating({ item }: Explained, setting: Setting): string[] {
         setting,
       ),
     ),
+    ...caveats.flatMap((caveat) => labelled("bear in mind", caveat, setting)),
   ];
 }
 

@@ -4,7 +4,7 @@ import { labelled, type Setting } from "./figure-lines.ts";
 
 /** Through whose hands it went, and where nobody knows. */
 export function provenanceLines({ item }: Explained, setting: Setting): string[] {
-  const { events, documentedYears, lifetimeYears, gaps } = item.provenance;
+  const { events, documentedYears, lifetimeYears, gaps, caveats } = item.provenance;
   const { words } = setting;
   const eventText = (event: (typeof events)[number]) =>
     [
@@ -36,5 +36,6 @@ export function provenanceLines({ item }: Explained, setting: Setting): string[]
       const length = words.plots.custody.gap(gapLength(gap, words.numbers));
       return labelled(at === 0 ? "gaps" : "", `${gap.from} to ${gap.to}: ${length}`, setting);
     }),
+    ...caveats.flatMap((caveat) => labelled("bear in mind", caveat, setting)),
   ];
 }

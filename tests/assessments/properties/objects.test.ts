@@ -192,8 +192,9 @@ describe("provenance", () => {
         // By hand: it was there until the examination, or until the end of a later event, of a decade its first year.
         const ends = events.map(({ text }) => Number(text.replace("X", "0").split("/").at(-1)));
         const lastYear = Math.max(1980, ...ends);
-        // Every year of what is dated to years; of decades, each that holds none of them counts one.
-        const certain = new Set<number>();
+        // Every year of what is dated to years, and that of the examination; of decades, each that holds none of them
+        // counts one.
+        const certain = new Set([1980]);
         const decades = new Set<number>();
         for (const { text } of events) {
           if (text.endsWith("X")) decades.add(Number(text.slice(0, 3)));
