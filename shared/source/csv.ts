@@ -44,14 +44,15 @@ function cellStretches(text: string, start: number, end: number): [number, numbe
   return stretches;
 }
 
+/** What may end a row, the longest first: a file that went from one program to another can have all of them. */
+export const lineEnds: readonly string[] = ["\r\n", "\n", "\r"];
+
 /**
  * Without quotation marks a row is a line: split here, at a tenth of what a reader of all of RFC 4180 takes. Null
  * where there is more to it.
  */
 function plainRows(text: string): RawRow[] | null {
   if (text.includes('"') || /\r(?!\n)/.test(text)) return null;
-  // A file that ends some of its lines one way and some the other is for the whole reader to make sense of.
-  if (text.includes("\r") && /(?:^|[^\r])\n/.test(text)) return null;
   const rows: RawRow[] = [];
   for (let start = 0; start < text.length; ) {
     const found = text.indexOf("\n", start);
@@ -66,6 +67,7 @@ function plainRows(text: string): RawRow[] | null {
 function quotedRows(text: string): RawRow[] {
   const raw = parse(text, {
     info: true,
+    record_delimiter: [...lineEnds],
     relax_column_count: true,
     skip_empty_lines: true,
     trim: true,

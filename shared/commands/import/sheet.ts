@@ -1,4 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
+import { lineEnds } from "../../source/csv.ts";
 
 export type Separator = "," | ";" | "\t";
 export const separators: readonly Separator[] = [",", ";", "\t"];
@@ -15,6 +16,7 @@ export class SheetError extends Error {}
 const cells = (text: string, separator: Separator): string[][] =>
   parse(text, {
     delimiter: separator,
+    record_delimiter: [...lineEnds],
     relax_column_count: true,
     // A quotation mark in the middle of a cell stands for itself, as in 12" rule.
     relax_quotes: true,
@@ -36,7 +38,7 @@ function widths(text: string, separator: Separator): number[] {
       if (text[at + 1] === '"') at++;
       else quoted = false;
     } else if (letter === '"' && cellStart) quoted = filled = true;
-    else if (letter === "\n") {
+    else if (letter === "\n" || letter === "\r") {
       if (filled) found.push(cells);
       cells = 1;
       filled = false;
@@ -46,7 +48,7 @@ function widths(text: string, separator: Separator): number[] {
       cells++;
       cellStart = true;
       continue;
-    } else if (letter !== "\r" && letter !== " ") filled = true;
+    } else if (letter !== " ") filled = true;
     if (letter !== " ") cellStart = false;
   }
   if (filled && !quoted) found.push(cells);
@@ -68,7 +70,7 @@ export function detectSeparator(text: string): Separator {
 }
 
 /** Some programs write a first line that only names the separator; they do not count it as a row. */
-const declaration = /^sep=(.)\r?\n/i;
+const declaration = /^sep=(.)(?:\r\n|\n|\r)/i;
 
 export function readSheet(written: string, given?: Separator): Sheet {
   const declared = declaration.exec(written)?.[1] as Separator | undefined;
