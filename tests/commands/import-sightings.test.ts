@@ -306,6 +306,102 @@ describe("fittedcase import sightings", () => {
     );
   });
 
+  it("writes over rejected rows that are as it left them, and never over those that somebody is correcting", async () => {
+    const root = pilotageFolder();
+    const { again, folder, file, rejected } = await bringIn(
+      root,
+      "seen,variant,kind\n1999,pilot-mk2,offer\nsoon,pilot-mk2,offer\nlater,pilot-mk2,offer\n",
+    );
+    const firstTime = rejected();
+    // Nothing was changed, and of two that were rejected one is left.
+    writeFileSync(
+      file,
+      "seen,variant,kind\n1999,pilot-mk2,offer\n2000,pilot-mk2,offer\nlater,pilot-mk2,offer\n",
+    );
+    await again();
+    expect(rejected()).not.toBe(firstTime);
+    const corrected = rejected()?.replace("later", "2001") ?? "";
+    writeFileSync(path.join(folder, "old list.rejected.csv"), corrected);
+    const { code, err } = await again();
+    expect({ code, err }).toEqual({
+      code: 1,
+      err: [
+        `1 row went into ${path.join(folder, "old list.rejected-2.csv")}, each with its reason.`,
+        `${path.join(folder, "old list.rejected.csv")} has been changed since it was written, and was left as it is.`,
+        "",
+      ].join("\n"),
+    });
+    expect(rejected()).toBe(corrected);
+    writeFileSync(file, "seen,variant,kind\n1999,pilot-mk2,offer\n");
+    expect((await again()).code).toBe(0);
+    expect(readdirSync(folder).sort()).toEqual([
+      "old list.csv",
+      "old list.map.yaml",
+      "old list.rejected.csv",
+    ]);
+    expect(rejected()).toBe(corrected);
+  });
+
+  it.each([
+    ["of Windows", "\r\n"],
+    ["of Unix", "\n"],
+    ["of old Macintoshes", "\r"],
+  ])("adds to a log with the line ends that it has: %s", async (_, end) => {
+    const existing = ["seen,variant,kind,serial", "1998,pilot-mk2,offer,H2101", ""].join(end);
+    const root = pilotageFolder({ "content/sightings/old-list.csv": existing });
+    const { imported } = await bringIn(root, "seen,variant,kind,serial\n1999,pilot-mk2,offer,H2102\n");
+    expect(imported.out).toContain("1 row brought in");
+    const logged = () => readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8");
+    expect(logged()).toBe(`${existing}1999,pilot-mk2,offer,H2102${end}`);
+    // The same where another column is needed.
+    await bringIn(root, "seen,variant,kind,note\n2000,pilot-mk2,offer,lid\n");
+    expect(logged().split(end)[0]).toBe("seen,variant,kind,serial,note");
+    expect(logged().split(end)).toHaveLength(5);
+    expect((await runHere(["check"], root)).code).toBe(0);
+  });
+
+  it("reads every row of a sheet, and of a log, whose lines end now one way and now the other", async () => {
+    const root = pilotageFolder();
+    const { imported } = await bringIn(
+      root,
+      'seen,variant,kind,note\r\n2004,pilot-mk2,offer,one\r\n2005,pilot-mk2,offer,two\n2006,pilot-mk2,offer,"thr\nee"\n2007,pilot-mk2,offer,four\n',
+    );
+    expect(imported).toMatchObject({ code: 0, err: "" });
+    expect(log(root).map(({ seen, note }) => [seen, note])).toEqual([
+      ["2004", "one"],
+      ["2005", "two"],
+      ["2006", "thr\nee"],
+      ["2007", "four"],
+    ]);
+    const file = path.join(root, "content/sightings/old-list.csv");
+    const mixed = readFileSync(file, "utf8").replace("\n", "\r\n").replace(/\n$/, "\r\n");
+    writeFileSync(file, mixed);
+    expect((await runHere(["check"], root)).code).toBe(0);
+    const exported = await runHere(["export", "sightings"], root);
+    expect(exported.out).toContain("2007,pilot-mk2");
+    expect(exported.out).toContain('"thr\nee"');
+  });
+
+  it("rejects a row with a cell beyond the headings, unless the map reads it", async () => {
+    const sheet = "seen;variant;kind;note\n1999;pilot-mk2;offer;lid; and tray\n2000;pilot-mk2;offer;\n";
+    const { imported, rejected, folder, map } = await bringIn(pilotageFolder(), sheet);
+    expect(imported.out).toContain("1 row brought in; 0 rows there already; 1 row rejected.");
+    expect(imported.out).toContain('row 2: Found "and tray" in column E, beyond the headings;');
+    // As it was rejected it is rejected again.
+    const file = path.join(folder, "old list.rejected.csv");
+    const as = await runHere(["import", "sightings", file, "--map", map, "--root", pilotageFolder()], folder);
+    expect(as.out).toContain("0 rows brought in; 0 rows there already; 1 row rejected.");
+    writeFileSync(file, rejected()?.replace("lid;and tray", '"lid; and tray";') ?? "");
+    const mended = pilotageFolder();
+    expect((await runHere(["import", "sightings", file, "--map", map, "--root", mended], folder)).code).toBe(
+      0,
+    );
+    expect(log(mended)).toMatchObject([{ note: "lid; and tray" }]);
+    const read = pilotageFolder();
+    await bringIn(read, sheet, (text) => text.replace("note: note", "note: [note, column E]"));
+    expect(log(read)).toMatchObject([{ note: "lid; and tray" }, { note: "" }]);
+  });
+
   it("does not guess between day and month, but lets the map decide", async () => {
     const sheet =
       "date,model,serial\n3/12/98,pilot-mk2,H2101\n3/13/1998,pilot-mk1,X\n25/12/1998,pilot-mk1,Y\n";

@@ -9,7 +9,7 @@ import { decodedText, detectEncoding, type Encoding } from "./decoded-text.ts";
 import type { TableKind } from "./fields.ts";
 import { columnsOf, dataRows, findHeadingRows } from "./headings.ts";
 import { counted } from "./import-report.ts";
-import { type Mapping, readMapping, strangeHeading } from "./mapping.ts";
+import { headingsRead, type Mapping, readMapping, strangeHeading } from "./mapping.ts";
 import { proposedMapping } from "./proposed-mapping.ts";
 import { rowReader } from "./read-row.ts";
 import { readSheet, type Separator, type Sheet } from "./sheet.ts";
@@ -114,11 +114,7 @@ export function checkedSheet({ kind, file, mapFile, bytes, known }: Job, mapText
     data.repeatedHeadings > 0 &&
       counted(data.repeatedHeadings, "repetition of the headings", "repetitions of the headings"),
   ].filter(Boolean);
-  const used = new Set(
-    [mapping.fields, mapping.parts, mapping.features].flatMap((group) =>
-      [...group.values()].flatMap((each) => each.columns),
-    ),
-  );
+  const used = headingsRead(mapping);
   const unused = columns.filter(({ heading }) => !used.has(heading)).map(({ heading }) => heading);
   const about = [
     `${file}: ${encoding}, ${separatorWords[sheet.separator]}, ${where}, ${counted(data.rows.length, "row")}${left.length > 0 ? `; ${left.join(" and ")} left out` : ""}.`,

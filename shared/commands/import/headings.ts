@@ -4,7 +4,12 @@ export interface Column {
   /** From 0. */
   readonly index: number;
   readonly heading: string;
+  /** It stands to the right of every heading, and has the letter of its column for one. */
+  readonly beyond: boolean;
 }
+
+/** What a file of rejected rows has behind the columns of its spreadsheet. */
+export const rejectedHeadings = ["row", "reason"] as const;
 
 /** "A", "B" … "AA": a column without a heading, as a spreadsheet names it. */
 function letterOf(index: number): string {
@@ -43,11 +48,11 @@ export function findHeadingRows(
 
 /** The columns by their headings: merged ones spread over their span, repeated ones told apart, empty ones by letter. */
 export function columnsOf(rows: readonly (readonly string[])[], headingRows: readonly number[]): Column[] {
-  const last = Math.max(0, ...headingRows);
-  const heading = rows[last - 1] ?? [];
+  const lowest = Math.max(0, ...headingRows);
+  const heading = rows[lowest - 1] ?? [];
   const above = headingRows.length > 1 ? (rows[(headingRows[0] ?? 1) - 1] ?? []) : [];
   let width = 0;
-  for (const row of rows.slice(Math.max(0, last - 1))) width = Math.max(width, row.length);
+  for (const row of rows.slice(Math.max(0, lowest - 1))) width = Math.max(width, row.length);
   let group = "";
   const names: string[] = [];
   const groups: string[] = [];
@@ -58,6 +63,8 @@ export function columnsOf(rows: readonly (readonly string[])[], headingRows: rea
   }
   const seen = new Map<string, number>();
   const repeated = (name: string) => names.filter((each) => each === name).length > 1;
+  const isRejection = names.slice(-2).join() === rejectedHeadings.join();
+  const last = names.slice(0, isRejection ? -2 : undefined).findLastIndex((name) => name !== "");
   return names.map((name, index) => {
     const own =
       name === ""
@@ -67,7 +74,11 @@ export function columnsOf(rows: readonly (readonly string[])[], headingRows: rea
           : name;
     const count = (seen.get(own) ?? 0) + 1;
     seen.set(own, count);
-    return { index, heading: count > 1 ? `${own} (${count})` : own };
+    return {
+      index,
+      heading: count > 1 ? `${own} (${count})` : own,
+      beyond: name === "" && last >= 0 && index > last,
+    };
   });
 }
 

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { reportAsText } from "../../diagnostics/report.ts";
@@ -6,8 +6,10 @@ import { staysInside } from "../../source/text-file.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
 import { rootFolder } from "../root-folder.ts";
+import { beside } from "./beside.ts";
 import { type CheckedSheet, checkedSheet, type Job, proposeMap } from "./checked-sheet.ts";
 import { alikeLines, counted, previewLines, reasonLines, tallyRows, twinLines } from "./import-report.ts";
+import { writeRejected } from "./rejected-file.ts";
 import { rejectedText } from "./rejected-text.ts";
 import { SheetError } from "./sheet.ts";
 import { writeRows } from "./write-rows.ts";
@@ -34,9 +36,6 @@ function readBytes(root: string, full: string, shown: string): Buffer {
 
 /** A name as it must be typed after a command. */
 const quoted = (name: string) => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
-
-/** Beside the spreadsheet, with another ending. */
-const beside = (file: string, ending: string) => `${file.replace(/\.(?:csv|tsv|txt)$/i, "")}${ending}`;
 
 function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
   const { fresh, known, rejected } = tallyRows(rows);
@@ -81,18 +80,17 @@ function bringIn(job: Job, { out, err, cwd }: Surroundings): ExitCode {
   const sheet = checkedSheet(job, readFileSync(job.mapPath, "utf8"));
   out(sheet.about.join("\n"));
   const { rejected } = tallyRows(sheet.rows);
-  const rejectedFile = beside(job.file, ".rejected.csv");
-  if (!job.dryRun) {
-    const rejectedPath = path.resolve(cwd, rejectedFile);
-    // What an earlier run rejected would now be misleading.
-    if (rejected === 0) rmSync(rejectedPath, { force: true });
-    else writeFileSync(rejectedPath, rejectedText(sheet));
-    for (const file of writeRows(job.root, job.file, sheet)) out(`Wrote ${file}.`);
+  const code = rejected > 0 ? 1 : 0;
+  if (job.dryRun) {
+    out(`${resultLines(sheet, true).join("\n")}\nNothing was written.`);
+    return code;
   }
-  out(resultLines(sheet, job.dryRun).join("\n"));
-  if (job.dryRun) out("Nothing was written.");
-  else if (rejected > 0) err(`${counted(rejected, "row")} went into ${rejectedFile}, each with its reason.`);
-  return rejected > 0 ? 1 : 0;
+  const { file, left } = writeRejected(job.root, cwd, job.file, rejected > 0 ? rejectedText(sheet) : null);
+  for (const written of writeRows(job.root, job.file, sheet)) out(`Wrote ${written}.`);
+  out(resultLines(sheet, false).join("\n"));
+  if (file !== null) err(`${counted(rejected, "row")} went into ${file}, each with its reason.`);
+  for (const changed of left) err(`${changed} has been changed since it was written, and was left as it is.`);
+  return code;
 }
 
 export const importTable: Command = {
@@ -106,6 +104,7 @@ export const importTable: Command = {
     "With --map it brings the rows in: sightings into content/sightings/, items into content/items/. A row that is",
     "there already is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
     "be read in two ways, goes into FILE.rejected.csv with its reason; correct it there and import that file.",
+    "One that you have changed is never written over: what is rejected later goes into FILE.rejected-2.csv.",
     "In a column of a single part, a count below what was issued leaves the remaining units unexamined.",
     "",
     "  --map MAP.yaml  the map of the columns",

@@ -145,6 +145,10 @@ export function readMapping(file: string, text: string, kind: TableKind): Mappin
   };
 }
 
+/** Every heading that a map names. */
+export const headingsRead = ({ fields, parts, features }: Mapping): ReadonlySet<string> =>
+  new Set([fields, parts, features].flatMap((group) => [...group.values()].flatMap((each) => each.columns)));
+
 /** The first heading that a map names and the sheet does not have, as a sentence. */
 export function strangeHeading(mapping: Mapping, columns: readonly Column[]): string | undefined {
   const headings = columns.map(({ heading }) => heading);

@@ -6,7 +6,7 @@ import { readAmount } from "../../validation/written/read-number.ts";
 import { fieldsOf, type Reader } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";
 import { knownWordsOf } from "./known-words.ts";
-import type { Mapping, Reading } from "./mapping.ts";
+import { headingsRead, type Mapping, type Reading } from "./mapping.ts";
 import { readFlag, saysNothing } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -57,6 +57,8 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
   const rules = { order: mapping.dates, twoDigitYearsFrom: mapping.twoDigitYearsFrom };
   // Dates that are EDTF already are those of an export: its cells mean what they say, to the letter.
   const literal = mapping.dates === "edtf";
+  const used = headingsRead(mapping);
+  const beyond = columns.filter(({ heading, beyond }) => beyond && !used.has(heading));
   const currencyGiven = mapping.fields.has("currency");
 
   const written = (reading: Reading, row: DataRow): string => {
@@ -86,6 +88,12 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
   return (row: DataRow): ReadRow => {
     const fields = new Map<string, string>();
     const problems: RowProblem[] = [];
+    for (const { index, heading } of beyond) {
+      const cell = row.cells[index];
+      if (!cell) continue;
+      const reason = `Found "${cell}" in ${heading}, beyond the headings; expected nothing there. A cell that contains the separator stands in quotation marks; a column that says something has a heading.`;
+      problems.push({ field: "", reason });
+    }
     const variantReading = mapping.fields.get("variant");
     const variantWritten = variantReading ? written(variantReading, row) : "";
     const variant = vocabulary.variant(variantWritten);

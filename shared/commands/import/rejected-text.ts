@@ -1,6 +1,7 @@
 import { csvLine } from "../../pages/data/csv-line.ts";
 import { guarded } from "../../pages/data/formula-guard.ts";
 import type { CheckedSheet } from "./checked-sheet.ts";
+import { rejectedHeadings } from "./headings.ts";
 import { reasonOf } from "./import-report.ts";
 
 /**
@@ -22,7 +23,7 @@ export function rejectedText({ sheet, encoding, headingRows, rows }: CheckedShee
     return csvLine([...padded, ...extra], sheet.separator);
   };
   const lines = [
-    ...above.map((cells, at) => line(cells, at === last - 1 ? ["row", "reason"] : ["", ""])),
+    ...above.map((cells, at) => line(cells, at === last - 1 ? rejectedHeadings : ["", ""])),
     ...rejected.map(({ row, problems }) =>
       line(row.cells, [String(row.number), guarded(reasonOf(problems))]),
     ),

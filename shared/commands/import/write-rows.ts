@@ -24,7 +24,7 @@ function replaceFile(root: string, file: string, text: string): void {
 
 /** Rows of one spreadsheet, and what was corrected of it, come into one log. */
 const logOf = (spreadsheet: string): string => {
-  const name = path.basename(spreadsheet).replace(/(?:\.rejected)*\.[^.]*$/, "");
+  const name = path.basename(spreadsheet).replace(/(?:\.rejected(?:-\d+)?)*\.[^.]*$/, "");
   return `content/sightings/${idFrom(name) || "imported"}.csv`;
 };
 

@@ -187,6 +187,7 @@ _private
 .*.builds/
 .cache/
 *.rejected.csv
+*.rejected-*.csv
 `;
 
 /** A small collection that builds, in an invented scenario of its own: paths and their texts. */
