@@ -1,8 +1,10 @@
+import { grouping } from "../lists/grouping.ts";
 import { addresses } from "./addresses.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { EntryView } from "./entry-view.ts";
 import { type FinderView, finderView } from "./finder-view.ts";
 import { linkedData } from "./linked-data.ts";
+import { levelOf } from "./listed/level-of.ts";
 import type { ListedItem } from "./listed/listed-family.ts";
 import type { Link, PageHead } from "./page.ts";
 import type { PageMaker } from "./page-maker.ts";
@@ -66,9 +68,11 @@ export function cataloguePages(index: CatalogueIndex): readonly PageMaker<Catalo
     if (known) known.items.push(item);
     else lists.set(id, { name, items: [item] });
   };
+  const levelAt = levelOf(index.listed);
   for (const item of all) {
     add(ofVariant, item.variant, item);
-    if (item.level) add(ofLevel, item.level, item);
+    const level = levelAt(item);
+    if (level) add(ofLevel, level, item);
   }
   const variants = [...ofVariant].map(([id, { name, items }]) => ({
     name,
@@ -78,6 +82,12 @@ export function cataloguePages(index: CatalogueIndex): readonly PageMaker<Catalo
     name,
     list: part(addresses.itemsOfLevel(id), ofFinder.ofLevel(name), items),
   }));
+  // Where the list of an id stood before it had several meanings, it has them all.
+  const mixedLevels = [...grouping(all, ({ level }) => level?.id ?? "")].flatMap(([id, items]) => {
+    if (id === "" || ofLevel.has(id)) return [];
+    const names = [...new Set(items.map(({ level }) => level?.name))].join("; ");
+    return part(addresses.itemsOfLevel(id), ofFinder.ofLevel(names), items);
+  });
   const listed = (name: string, lists: readonly { readonly name: string; readonly list: List }[]) => ({
     name,
     lists: lists.map(({ name: of, list }) => ({
@@ -105,7 +115,8 @@ export function cataloguePages(index: CatalogueIndex): readonly PageMaker<Catalo
       family.variants.map((variant) => [variant.id, variant.survive] as const),
     ),
   );
-  return [whole, ...[...families, ...variants, ...levels].map(({ list }) => list)].flatMap((list) =>
+  const parts = [...families, ...variants, ...levels].map(({ list }) => list);
+  return [whole, ...parts, ...mixedLevels].flatMap((list) =>
     pagesOf(list, index, survive).map(({ address, make }) => ({
       address,
       make: () => ({

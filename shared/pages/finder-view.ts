@@ -1,4 +1,5 @@
 import type { CatalogueIndex } from "./catalogue-index.ts";
+import { levelOf } from "./listed/level-of.ts";
 import type { Named } from "./search/search-index.ts";
 import { orders } from "./search/view-state.ts";
 
@@ -31,6 +32,7 @@ export function finderView({ collection, words, listed }: CatalogueIndex): Finde
   const { pages } = words;
   const held = listed.filter(({ items }) => items.length > 0);
   const items = held.flatMap((family) => family.items);
+  const levelAt = levelOf(listed);
   const statuses = new Set(items.map(({ status }) => status));
   const verdicts = new Set(items.map(({ verdict }) => verdict));
   return {
@@ -40,7 +42,7 @@ export function finderView({ collection, words, listed }: CatalogueIndex): Finde
       name,
       choices: each(variants.filter((variant) => variant.items > 0)),
     })),
-    levels: each(items.flatMap(({ level }) => level ?? [])),
+    levels: each(items.flatMap((item) => levelAt(item) ?? [])),
     evidence: [...verdicts].map((id) => ({ id, name: pages.verdicts[id].short })),
     statuses: [...statuses].map((id) => ({ id, name: pages.statuses[id] })),
     classes: (collection.scale?.classes ?? []).map(({ id, words: said }) => ({ id, name: said ?? id })),

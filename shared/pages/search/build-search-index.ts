@@ -1,7 +1,9 @@
 import { statuses, verdicts } from "../../publication/states.ts";
 import type { CatalogueIndex } from "../catalogue-index.ts";
+import { levelOf } from "../listed/level-of.ts";
 import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";
+import { namedApart } from "./named-apart.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import type { Named, SearchDetails, SearchIndex } from "./search-index.ts";
 import { shareStep } from "./share-steps.ts";
@@ -45,6 +47,10 @@ export function buildSearchIndex(
   );
   const scale = collection.scale?.classes ?? [];
   const variantPlaces = new Map(variants.map(({ id }, at) => [id, at]));
+  const levelAt = levelOf(listed);
+  const partApart = namedApart(
+    variants.flatMap(({ id, parts }) => parts.map((named) => ({ named, variant: id }))),
+  );
   const levels = new Register<Named>();
   const hazards = new Register<Named>();
   const places = new Register<string>();
@@ -66,7 +72,10 @@ export function buildSearchIndex(
       verdict: column(({ verdict }) => verdicts.indexOf(verdict)),
       status: column(({ status }) => statuses.indexOf(status)),
       assembled: searched(({ isAssembled }) => Number(isAssembled)),
-      level: column(({ level }) => (level ? 1 + levels.placeOf(level.id, () => level) : 0)),
+      level: column((item) => {
+        const level = levelAt(item);
+        return level ? 1 + levels.placeOf(level.id, () => level) : 0;
+      }),
       low: searched(({ low }) => step(low)),
       high: searched(({ high }) => step(high)),
       place: searched(({ place }) => place),
@@ -83,7 +92,7 @@ export function buildSearchIndex(
       years: years.values,
     },
     details: {
-      parts: variants.map(({ parts }) => parts),
+      parts: variants.map(({ parts }) => parts.map(partApart)),
       missing: lines(items.map(({ searched: { missing } }) => missing)),
       placesOf: lines(
         items.map(({ searched: of }) =>

@@ -3,6 +3,7 @@ import { statuses, verdicts } from "../../publication/states.ts";
 import { askedNumber } from "./asked-numbers.ts";
 import { wordsIn } from "./folded-words.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";
+import { meansAsked } from "./named-apart.ts";
 import { nearWords } from "./near-words.ts";
 import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";
 import { someRising } from "./packed-numbers.ts";
@@ -72,8 +73,10 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
   ofVariant(state.variant, ({ id }) => id === state.variant);
   const classed = placeOf(index.classes, state.class);
   ofVariant(state.class, ({ classes }) => classes.includes(classed));
-  const level = placeOf(index.levels, state.level);
-  equals(state.level, columns.level, level < 0 ? -1 : 1 + level);
+  if (state.level !== "") {
+    const lets = index.levels.map(({ id }) => meansAsked(state.level, id));
+    tests.push((entry) => lets[(columns.level[entry] ?? 0) - 1] ?? false);
+  }
   isWord(state.evidence, columns.verdict, verdicts);
   isWord(state.status, columns.status, statuses);
 
@@ -84,10 +87,8 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
     if (needsDetails(state)) tests.push(() => false);
   } else {
     const { parts, places } = details.details;
-    has(
-      state.missing,
-      details.missing,
-      (at, entry) => parts[columns.variant[entry] ?? -1]?.[at]?.id === state.missing,
+    has(state.missing, details.missing, (at, entry) =>
+      meansAsked(state.missing, parts[columns.variant[entry] ?? -1]?.[at]?.id ?? ""),
     );
     const wanted = fold(state.place);
     const answers = places.map((place) => fold(place).includes(wanted));

@@ -1,4 +1,5 @@
 import { isUnread, numbered } from "../../../shared/pages/search/asked-numbers.ts";
+import { meansAsked } from "../../../shared/pages/search/named-apart.ts";
 import { fields, type ViewState } from "../../../shared/pages/search/view-state.ts";
 import type { Fetched } from "./fetched.ts";
 
@@ -14,10 +15,12 @@ export function readForm(form: HTMLFormElement): ViewState {
   return { ...Object.fromEntries(entries), page: 1 } as ViewState;
 }
 
-/** What an address asks for stays asked for, though no choice in the form has it. */
+/** What an address asks for stays asked for, though no choice in the form has it; an id may be that of several. */
 function choose(select: HTMLSelectElement, value: string): void {
   select.value = value;
-  if (select.value !== value) select.add(new Option(value, value, false, true));
+  if (select.value === value) return;
+  const meant = [...select.options].filter((option) => meansAsked(value, option.value));
+  select.add(new Option(meant.map(({ text }) => text).join("; ") || value, value, false, true));
 }
 
 export function writeForm(form: HTMLFormElement, state: ViewState): void {
@@ -106,6 +109,5 @@ export function offerDetails(form: HTMLFormElement, { details, catalogue }: Fetc
   const order = new Intl.Collator(document.documentElement.lang);
   const offered = [...names].sort(([, a], [, b]) => order.compare(a, b));
   missing.replaceChildren(...(any ? [any] : []), ...offered.map(([id, name]) => new Option(name, id)));
-  if (chosen !== "" && !names.has(chosen)) missing.add(new Option(chosen, chosen));
-  missing.value = chosen;
+  choose(missing, chosen);
 }
