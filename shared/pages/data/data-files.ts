@@ -20,7 +20,7 @@ export function dataFiles(
     itemsCsv(index),
     ...articleRedirects(articles, { site: index.collection, script }),
     feed(index),
-    ...headerFiles(audience),
+    ...headerFiles(index.collection),
     ...(audience === "public"
       ? [sitemap(settings.url, pageAddresses)]
       : [{ address: "/robots.txt", text: "User-agent: *\nDisallow: /\n" }]),

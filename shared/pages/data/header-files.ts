@@ -1,4 +1,6 @@
-import type { Audience } from "../../publication/published.ts";
+import type { PublishedCollection } from "../../publication/published.ts";
+import { addresses } from "../addresses.ts";
+import { rootedAddress } from "../relative-address.ts";
 import { securityHeaders } from "../security-policy.ts";
 import type { OutputFile } from "./output-file.ts";
 
@@ -21,7 +23,10 @@ const ofFolders: Readonly<Record<string, readonly Header[]>> = {
 };
 
 /** The same headers in the two forms that static hosts read: a `_headers` file, and Apache's `.htaccess`. */
-export function headerFiles(audience: Audience): OutputFile[] {
+export function headerFiles({
+  audience,
+  settings,
+}: Pick<PublishedCollection, "audience" | "settings">): OutputFile[] {
   const folders = Object.entries(ofFolders).flatMap(([folder, headers]) => {
     const sent = headers.filter((header) => audience === "public" || header !== open);
     return sent.length === 0 ? [] : [{ folder, headers: sent }];
@@ -45,7 +50,8 @@ export function headerFiles(audience: Audience): OutputFile[] {
     ]),
     "</IfModule>",
     "AddType text/vtt .vtt",
-    "ErrorDocument 404 /404.html",
+    // Apache takes the way from the root of the host, whatever folder the file is in.
+    `ErrorDocument 404 ${rootedAddress(settings.url, addresses.missing)}`,
     "",
   ];
   return [
