@@ -23,6 +23,7 @@ export interface DistanceTable {
 }
 
 export interface ComparableVariant {
+  readonly id: string;
   readonly variant: Link;
   readonly distances: DistanceTable | null;
   /** Of a variant with more examples than a table can hold. */
@@ -32,6 +33,9 @@ export interface ComparableVariant {
     readonly pairs: readonly (Link & { readonly likeness: string })[];
   } | null;
 }
+
+/** Where the examples of a variant stand on the page. */
+export const comparedPlace = (variant: string): string => `of-${variant}`;
 
 /** What can be set side by side; with a script, any outfits that the address names. */
 export interface ComparisonsPage extends PageHead {
@@ -74,14 +78,15 @@ export function comparableVariant(
   const comparisons = index.collection.comparisons.filter(({ variant: of }) => of.id === variant.id);
   const link = { address: addresses.variant(variant.id), name: variant.name };
   if (comparisons.length > 0) {
-    return { variant: link, distances: distanceTable(variant.name, items, comparisons, index), many: null };
+    const distances = distanceTable(variant.name, items, comparisons, index);
+    return { id: variant.id, variant: link, distances, many: null };
   }
   const many = {
     note: say.tooMany(items.length, variant.name),
     list: { address: addresses.itemsOfVariant(variant.id), name: say.tooManyList },
     pairs: nearestPairs(items, index),
   };
-  return { variant: link, distances: null, many };
+  return { id: variant.id, variant: link, distances: null, many };
 }
 
 const likenessWord = (likeness: number | null, { words }: CollectionIndex): string =>

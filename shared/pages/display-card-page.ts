@@ -1,6 +1,5 @@
 import { completenessMark } from "../plots/completeness-interval.ts";
 import type { PublishedItem } from "../publication/published.ts";
-import { isFate } from "../publication/states.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { shareInterval, unitsInWords } from "./completeness-words.ts";
@@ -29,12 +28,6 @@ export interface DisplayCardPage extends PageHead {
   /** Where the entry stands, as somebody types it. */
   readonly whereTo: string;
 }
-
-/** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. What is gone has no place. */
-const most = 2000;
-
-export const hasDisplayCard = ({ status }: PublishedItem, { itemCount }: CollectionIndex): boolean =>
-  !isFate(status) && (status === "offered" || itemCount <= most);
 
 const shownMissing = 4;
 

@@ -64,6 +64,7 @@ export interface FamilyPage extends PageHead {
 export interface FamiliesPage extends PageHead {
   readonly kind: "families";
   readonly families: readonly {
+    readonly id: string;
     readonly family: Link;
     readonly maker: string | null;
     /** HTML. */
@@ -204,6 +205,7 @@ export function familiesPage({ collection, words, listed }: CatalogueIndex): Fam
       description: say.description,
     }),
     families: listed.map(({ id, name, maker, text, variants }) => ({
+      id,
       family: { address: addresses.family(id), name },
       maker,
       text,

@@ -1,5 +1,6 @@
 import type { PublishedHazard } from "../publication/published.ts";
 import type { Link } from "./page.ts";
+import type { Named } from "./search/search-index.ts";
 
 export interface HazardView {
   readonly id: string;
@@ -9,6 +10,10 @@ export interface HazardView {
   readonly url: string | null;
   readonly concerns: readonly Link[];
 }
+
+/** The hazards of a part by the names of their cautions on the same page. */
+export const namedHazards = (ids: readonly string[], cautions: readonly Named[]): Named[] =>
+  cautions.flatMap(({ id, name }) => (ids.includes(id) ? { id, name } : []));
 
 /** A caution with the parts that it concerns, by name. */
 export const hazardViews = (

@@ -5,9 +5,9 @@ import { addresses } from "./addresses.ts";
 import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { type CompletenessView, completenessView } from "./completeness-view.ts";
-import { hasDisplayCard } from "./display-card-page.ts";
 import { drawing, serialOfItem } from "./drawings.ts";
 import { figureView } from "./figure-view.ts";
+import { hasDisplayCard } from "./has-display-card.ts";
 import { type HazardView, hazardViews } from "./hazard-view.ts";
 import { type CompletingView, completingView, type NearestView, nearestView } from "./item-completing.ts";
 import { type ConfidentialView, confidentialView } from "./item-confidential.ts";
@@ -246,7 +246,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       sightings: { address: addresses.sightingsOf(item.variant.id), name: pages.variant.seeLog },
     },
     text: renderMarkdown(item.description, { page: address, below: 2, index }),
-    groups: partGroups(item.parts, words, placesSeen(photos, words), momentsOf(recording, words)),
+    groups: partGroups(item, words, placesSeen(photos, words), momentsOf(recording, words)),
     rateMethod: { address: addresses.method("wilson"), name: words.methods.wilson.name },
     labels: item.labels.map((label) => ({
       ...label,

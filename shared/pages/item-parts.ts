@@ -1,9 +1,16 @@
 import { grouping } from "../lists/grouping.ts";
-import type { PublishedFigure, PublishedItemPart, PublishedPartLine } from "../publication/published.ts";
+import type {
+  PublishedFigure,
+  PublishedItem,
+  PublishedItemPart,
+  PublishedPartLine,
+} from "../publication/published.ts";
 import { setPlace } from "../publication/set-place.ts";
 import { unitsOfLine } from "../publication/units-of-line.ts";
 import type { Words } from "../words/words.ts";
+import { namedHazards } from "./hazard-view.ts";
 import type { Link } from "./page.ts";
+import type { Named } from "./search/search-index.ts";
 
 /** One row of the list of parts, as it is printed. */
 export interface PartRow {
@@ -19,8 +26,12 @@ export interface PartRow {
   readonly rate: RateView;
   /** The photographs in which it is pointed out, and the moments of the recording at which it is shown. */
   readonly seen: readonly Link[];
-  readonly moments: readonly Link[];
-  readonly hazards: readonly string[];
+  readonly moments: readonly MomentLink[];
+  readonly hazards: readonly Named[];
+}
+
+export interface MomentLink extends Link {
+  readonly seconds: number;
 }
 
 export interface RateView {
@@ -59,18 +70,19 @@ export function groupParts<Part extends { readonly groupName: string | null }>(
   return [...groups].map(([name, members]) => ({ name, parts: members }));
 }
 
-type LinksByPart = ReadonlyMap<string, readonly Link[]>;
-
 export const partGroups = (
-  parts: readonly PublishedItemPart[],
+  { parts, hazards }: Pick<PublishedItem, "parts" | "hazards">,
   words: Words,
-  seen: LinksByPart = new Map(),
-  moments: LinksByPart = new Map(),
+  seen: ReadonlyMap<string, readonly Link[]> = new Map(),
+  moments: ReadonlyMap<string, readonly MomentLink[]> = new Map(),
 ): PartGroup[] =>
   groupParts(parts).map(({ name, parts: members }) => ({
     name,
     rows: members.map((part) => ({
       ...partRow(part, words),
+      // The page has no caution for what is not in the case.
+      hazards:
+        part.summary === "absent" || part.summary === "not-issued" ? [] : namedHazards(part.hazards, hazards),
       seen: seen.get(part.id) ?? [],
       moments: moments.get(part.id) ?? [],
     })),
@@ -84,7 +96,7 @@ export type PartState = Pick<
   "summary" | "units" | "quantity" | "marks" | "lines" | "matching" | "dating" | "assembled"
 >;
 
-function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | "moments"> {
+function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | "moments" | "hazards"> {
   return {
     id: part.id,
     name: part.name,
@@ -92,8 +104,6 @@ function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | 
     standing: part.standing === "issued" ? "" : words.pages.standings[part.standing],
     ...partInWords(part, words),
     rate: rateView(part.rate, words),
-    // The page has no caution for what is not in the case.
-    hazards: part.summary === "absent" || part.summary === "not-issued" ? [] : part.hazards,
   };
 }
 

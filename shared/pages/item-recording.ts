@@ -2,6 +2,7 @@ import type { Recording, Recordings } from "../images/recordings/recording-set.t
 import { addUnder } from "../lists/grouping.ts";
 import type { PublishedItem } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
+import type { MomentLink } from "./item-parts.ts";
 import type { Link } from "./page.ts";
 
 /** The second of a recording at which a part is shown. */
@@ -73,10 +74,10 @@ export function recordingView(
 export function momentsOf(
   recording: RecordingView | null,
   words: Words,
-): ReadonlyMap<string, readonly Link[]> {
-  const shown = new Map<string, Link[]>();
-  for (const { partId, time, address } of recording?.moments ?? []) {
-    const link = { address, name: words.pages.photographs.moment(time) };
+): ReadonlyMap<string, readonly MomentLink[]> {
+  const shown = new Map<string, MomentLink[]>();
+  for (const { partId, time, address, seconds } of recording?.moments ?? []) {
+    const link = { address, name: words.pages.photographs.moment(time), seconds };
     addUnder(shown, partId, link);
   }
   return shown;

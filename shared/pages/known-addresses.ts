@@ -1,5 +1,6 @@
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { addresses } from "./addresses.ts";
+import { entriesOnPage } from "./pager.ts";
 
 /** What a site will have, as far as the names of its records tell. */
 export interface SiteNames {
@@ -7,10 +8,14 @@ export interface SiteNames {
   readonly families: readonly string[];
   readonly variants: readonly string[];
   readonly articles: readonly string[];
-  /** Items that have photographs. */
+  /** Items that have a display card, and those that have photographs. */
+  readonly carded: readonly string[];
   readonly pictured: readonly string[];
-  /** Families and variants of which there are items. */
-  readonly held: { readonly families: readonly string[]; readonly variants: readonly string[] };
+  /** Families and variants of which there are items, with how many. */
+  readonly held: {
+    readonly families: ReadonlyMap<string, number>;
+    readonly variants: ReadonlyMap<string, number>;
+  };
   readonly hasFields: boolean;
 }
 
@@ -23,7 +28,7 @@ export interface KnownAddresses {
 type Kind = "items" | "families" | "variants" | "articles";
 
 const kinds = {
-  items: (id: string) => [addresses.item(id), addresses.displayCard(id), addresses.itemData(id)],
+  items: (id: string) => [addresses.item(id), addresses.itemData(id)],
   families: (id: string) => [addresses.family(id), addresses.familyData(id)],
   variants: (id: string) => [addresses.variant(id), addresses.variantData(id)],
   articles: (id: string) => [addresses.article(id), addresses.articleData(id)],
@@ -46,13 +51,19 @@ const whole: readonly string[] = [
   addresses.sitemap,
 ];
 
-/** Lists that are cut into pages where they are long. */
-const listsOf = ({ variants, held }: SiteNames): string[] => [
-  addresses.items,
-  ...held.families.map(addresses.itemsOfFamily),
-  ...held.variants.map(addresses.itemsOfVariant),
-  ...variants.map(addresses.sightingsOf),
-];
+/** Lists that are cut into pages where they are long, with how many pages; of a log nobody has counted the rows. */
+const listsOf = ({ items, variants, held }: SiteNames): Map<string, number> => {
+  const pagesFor = (count: number) => Math.max(1, Math.ceil(count / entriesOnPage));
+  return new Map([
+    [addresses.items, pagesFor(items.length)],
+    ...[...held.families].map(([id, count]) => [addresses.itemsOfFamily(id), pagesFor(count)] as const),
+    ...[...held.variants].map(([id, count]) => [addresses.itemsOfVariant(id), pagesFor(count)] as const),
+    ...variants.map((id) => [addresses.sightingsOf(id), Number.POSITIVE_INFINITY] as const),
+  ]);
+};
+
+/** The further pages of a list: the first is the list itself. */
+const furtherPage = /^(.*\/)page\/([1-9]\d*)\/?$/;
 
 /** What is named after the content of its files, or made only where there is something to show: not looked into. */
 const unforeseen = /^\/(?:assets|compare|images|items\/by\/level|recordings)\/./;
@@ -62,11 +73,12 @@ export const mayBePicture = (path: string): boolean => /^\/(?:assets|images)\/./
 
 export function knownAddresses(names: SiteNames): KnownAddresses {
   const all = Object.keys(kinds) as Kind[];
-  const lists = new Set(listsOf(names));
+  const lists = listsOf(names);
   const known = new Set([
     ...whole,
-    ...lists,
+    ...lists.keys(),
     ...all.flatMap((kind) => names[kind].flatMap(kinds[kind])),
+    ...names.carded.map(addresses.displayCard),
     ...names.pictured.map(addresses.manifest),
     ...(names.hasFields ? [addresses.fields] : []),
   ]);
@@ -81,8 +93,9 @@ export function knownAddresses(names: SiteNames): KnownAddresses {
   return {
     has(path) {
       const bare = path.replace(/(?:^|\/)index\.html$/, "/");
-      const list = bare.replace(/page\/\d+\/?$/, "");
-      return known.has(bare) || known.has(`${bare}/`) || lists.has(list) || unforeseen.test(bare);
+      if (known.has(bare) || known.has(`${bare}/`) || unforeseen.test(bare)) return true;
+      const [, list = "", page = "1"] = furtherPage.exec(bare) ?? [];
+      return Number(page) > 1 && Number(page) <= (lists.get(list) ?? 0);
     },
     near(path) {
       const segments = path.split("/").filter((segment) => segment !== "" && !/^index\.\w+$/.test(segment));

@@ -55,10 +55,16 @@ function shortReference(source: PublishedSource, words: CollectionIndex["words"]
 
 export interface ShortReference {
   readonly text: string;
-  /** A letter where several sources would be cited alike: 2019a, 2019b. */
+  /** Letters where several sources would be cited alike: 2019a, 2019b; after 2019z comes 2019aa. */
   readonly letter: string;
   /** True where it is cited by its title, since no person is named. */
   readonly isTitle: boolean;
+}
+
+/** a to z, then aa to az, ba and so on, as the columns of a spreadsheet are named. */
+function lettersAt(place: number): string {
+  const last = String.fromCharCode(97 + (place % 26));
+  return place < 26 ? last : lettersAt(Math.floor(place / 26) - 1) + last;
 }
 
 /** How each source is cited, no two alike. */
@@ -70,7 +76,7 @@ export function shortReferences(
   return new Map(
     [...alike].flatMap(([text, same]) =>
       inBibliographicOrder(same, words).map((source, at) => {
-        const letter = same.length > 1 ? String.fromCharCode(97 + (at % 26)) : "";
+        const letter = same.length > 1 ? lettersAt(at) : "";
         const apart = letter === "" || /\d$/.test(text) ? letter : ` (${letter})`;
         const isTitle = familyNames(source).length === 0;
         return [source.id, { text: `${text}${apart}`, letter, isTitle }] as const;

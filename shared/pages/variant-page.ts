@@ -5,9 +5,10 @@ import { markOfSet } from "../publication/set-place.ts";
 import { addresses } from "./addresses.ts";
 import { type CiteView, citeView, dataLink } from "./cite-view.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { comparedPlace } from "./comparisons-page.ts";
 import { drawing } from "./drawings.ts";
 import { type EntryView, entryView } from "./entry-view.ts";
-import { type HazardView, hazardViews } from "./hazard-view.ts";
+import { type HazardView, hazardViews, namedHazards } from "./hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "./item-parts.ts";
 import { familyGroup, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
@@ -15,6 +16,7 @@ import { renderMarkdown } from "./markdown.ts";
 import type { Link, PageHead } from "./page.ts";
 import { entriesOnPage } from "./pager.ts";
 import { planNote } from "./plan-note.ts";
+import type { Named } from "./search/search-index.ts";
 import { sourceLink } from "./source-reference.ts";
 import { type ReallocationView, reallocationView } from "./variant-completing.ts";
 import {
@@ -65,7 +67,7 @@ export interface VariantPage extends PageHead {
       readonly marks: readonly string[];
       readonly look: string | null;
       readonly note: string | null;
-      readonly hazards: readonly string[];
+      readonly hazards: readonly Named[];
       readonly rate: RateView;
     }[];
   }[];
@@ -198,7 +200,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         marks: part.marks.map((mark) => markOfSet(mark, `(${pages.nameInText(pages.item.set)})`)),
         look: part.look,
         note: part.note,
-        hazards: part.hazards,
+        hazards: namedHazards(part.hazards, variant.hazards),
         rate: rateView(part.rate, words),
       })),
     })),
@@ -224,7 +226,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         : null,
     comparisons:
       variant.items.length > 1
-        ? { address: `${addresses.comparisons}#of-${variant.id}`, name: pages.compare.sideBySide }
+        ? { address: `${addresses.comparisons}#${comparedPlace(variant.id)}`, name: pages.compare.sideBySide }
         : null,
     entries: variant.items.slice(0, entriesOnPage).flatMap(({ id }) => {
       const item = items.get(id);

@@ -1,5 +1,7 @@
 import { type Diagnostic, diagnose, type Finding } from "../diagnostics/diagnostic.ts";
+import { grouping } from "../lists/grouping.ts";
 import { addresses } from "../pages/addresses.ts";
+import { hasDisplayCard } from "../pages/has-display-card.ts";
 import {
   type KnownAddresses,
   knownAddresses,
@@ -13,7 +15,7 @@ import { locateInBody, locateInValue } from "../source/locate-in-text.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../source/record-file.ts";
 import { topLine } from "../source/top-word.ts";
-import { familyIn, formerIds, variantOf } from "./family-groups.ts";
+import { familyIn, formerIds, statusOf, variantOf } from "./family-groups.ts";
 import { yamlOf } from "./written-record.ts";
 
 /** The page on which the text of a record stands. */
@@ -33,33 +35,43 @@ function namesOf(texts: readonly RecordText[]): SiteNames {
   const ofKind = (kind: FileKind) => texts.filter((text) => text.kind === kind);
   const idsOf = (kind: FileKind) => ofKind(kind).map(({ id }) => id);
   const items = ofKind("item");
-  const held = new Set(items.flatMap((text) => variantOf(text) ?? []));
-  const variants = ofKind("variant").filter(({ id }) => held.has(id));
+  const ofVariant = grouping(items, variantOf);
+  const held = ofKind("variant").flatMap(({ id, file }) => {
+    const count = ofVariant.get(id)?.length ?? 0;
+    return count === 0 ? [] : [{ id, family: familyIn(file), count }];
+  });
+  const ofFamily = grouping(held, ({ family }) => family);
+  const hasCard = (item: RecordText) =>
+    hasDisplayCard({ status: statusOf(item) }, { itemCount: items.length });
   return {
     items: idsOf("item"),
     families: idsOf("family"),
     variants: idsOf("variant"),
     articles: idsOf("article"),
+    carded: items.filter(hasCard).map(({ id }) => id),
     pictured: items.filter((item) => mayHave(item, "photos")).map(({ id }) => id),
     held: {
-      families: [...new Set(variants.map(({ file }) => familyIn(file)))],
-      variants: variants.map(({ id }) => id),
+      families: new Map([...ofFamily].map(([id, of]) => [id, of.reduce((sum, { count }) => sum + count, 0)])),
+      variants: new Map(held.map(({ id, count }) => [id, count])),
     },
     hasFields: ofKind("collection").some((settings) => mayHave(settings, "field-reference")),
   };
 }
 
-/** The same by the ids that records had before. */
-function formerNamesOf(texts: readonly RecordText[], { pictured, held }: SiteNames): SiteNames {
+/** The same by the ids that records had before; of a list only the first page leads on. */
+function formerNamesOf(texts: readonly RecordText[], { carded, pictured, held }: SiteNames): SiteNames {
   const former = (kind: FileKind, ids?: readonly string[]) =>
     texts.filter((text) => text.kind === kind && (ids?.includes(text.id) ?? true)).flatMap(formerIds);
+  const first = (kind: FileKind, lists: ReadonlyMap<string, number>) =>
+    new Map(former(kind, [...lists.keys()]).map((id) => [id, 1]));
   return {
     items: former("item"),
     families: former("family"),
     variants: former("variant"),
     articles: former("article"),
+    carded: former("item", carded),
     pictured: former("item", pictured),
-    held: { families: former("family", held.families), variants: former("variant", held.variants) },
+    held: { families: first("family", held.families), variants: first("variant", held.variants) },
     hasFields: false,
   };
 }
@@ -142,7 +154,7 @@ function linksOf({ kind, file, text }: RecordText) {
 }
 
 /** The places within the page of an article (templates/pages/article.ts); its headings have no address. */
-const placeInArticle = /^#(?:top|text|notes|bibliography|cite|(?:basis|told|source|block)-.+)?$/i;
+const placeInArticle = /^#(?:top|main_text|notes|bibliography|cite|(?:basis|told|source|block)-.+)?$/i;
 
 const pageOfArticle = /^\/articles\/(?!index\.html$)[^/]+(?:\/(?:index\.html)?)?$/;
 

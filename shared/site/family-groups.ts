@@ -5,6 +5,7 @@ import { isError } from "../diagnostics/diagnostic.ts";
 import { addUnder, grouping } from "../lists/grouping.ts";
 import { joinedSets } from "../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../publication/masking.ts";
+import { type Status, statuses } from "../records/states.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { topLine, topWord } from "../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
@@ -67,6 +68,12 @@ function wordAt(record: RecordText, key: string): string | undefined {
 
 /** The variant that an item is held to be. */
 export const variantOf = (item: RecordText): string | undefined => wordAt(item, "variant");
+
+/** What has become of an item; of a word that is none somebody is told elsewhere. */
+export function statusOf(item: RecordText): Status {
+  const word = wordAt(item, "status");
+  return statuses.find((status) => status === word) ?? "collection";
+}
 
 /** The variant that a variant extends. */
 export const baseOf = (variant: RecordText): string | undefined => wordAt(variant, "extends");

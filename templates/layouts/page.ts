@@ -18,6 +18,7 @@ export function pageLayout({ page, body }: PageLayout, site: PageSite): Html {
   const title = page.kind === "home" || full.length > longestTitle ? page.title : full;
   // A sheet by itself: no head and no foot, and nothing to be found by searching.
   const isCard = page.kind === "card";
+  // Sources and families stand on their pages under their own ids, of which none has a low line.
   return html`<!DOCTYPE html>
 <html lang="${settings.language}">
 <head>
@@ -35,9 +36,9 @@ ${templates["parts/preview-head"](page, site)}
 ${templates["parts/page-head"](page, site)}
 </head>
 <body class="page-${page.kind}">
-<a class="skip" href="#text">${say.skip}</a>
+<a class="skip" href="#main_text">${say.skip}</a>
 ${!isCard && templates["parts/running-head"](page, site)}
-<main id="text">
+<main id="main_text">
 ${body}
 </main>
 ${!isCard && templates["parts/colophon"](page, site)}

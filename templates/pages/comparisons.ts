@@ -1,5 +1,9 @@
 import { addresses } from "../../shared/pages/addresses.ts";
-import type { ComparisonsPage, DistanceTable } from "../../shared/pages/comparisons-page.ts";
+import {
+  type ComparisonsPage,
+  comparedPlace,
+  type DistanceTable,
+} from "../../shared/pages/comparisons-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
@@ -27,10 +31,10 @@ ${
   page.variants.length === 0
     ? html`<p>${say.none}</p>`
     : html`<p class="to-read">${say.distancesNote}</p>${page.variants.map(
-        ({ variant, distances: table, many }) =>
+        ({ id, variant, distances: table, many }) =>
           chapter(
             {
-              id: `of-${variant.address.split("/").at(-2)}`,
+              id: comparedPlace(id),
               title: variant.name,
               note: html`<a href="${link(variant.address)}">${words.pages.item.reference}</a>`,
               matter: html`${table && distances(table, link)}

@@ -5,10 +5,10 @@ import type { PageSite } from "../site.ts";
 export function familiesTemplate(page: FamiliesPage, site: PageSite): Html {
   const { templates, link } = site;
   return html`${templates["parts/opening"]({ page }, site)}
-${page.families.map(({ family, maker, text, variants }) =>
+${page.families.map(({ id, family, maker, text, variants }) =>
   templates["parts/chapter"](
     {
-      id: family.address.split("/").at(-2) ?? "family",
+      id,
       title: family.name,
       note: maker,
       matter: html`<div class="prose">${markup(text)}</div>

@@ -24,8 +24,8 @@ ${site.templates["parts/rate-cells"](part.rate, site)}
 ${
   (part.look || part.note || part.hazards.length > 0) &&
   html`<tr class="told"><td colspan="7">${part.hazards.map(
-    (id) =>
-      html`<a class="to-caution" href="#caution-${id}">${caution}<span class="unseen">: ${id}</span></a> `,
+    ({ id, name: hazard }) =>
+      html`<a class="to-caution" href="#caution-${id}">${caution}<span class="unseen">: ${hazard}</span></a> `,
   )}${part.look} ${part.note && html`<i>${part.note}</i>`}</td></tr>`
 }`,
 )}

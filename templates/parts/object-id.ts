@@ -18,9 +18,7 @@ export function objectId({ answers, lacks }: ObjectIdRecord, site: PageSite): Ht
           html`<div><dt>${say.objectIdFields[field]}</dt><dd>${
             answers[field].length === 0
               ? "—"
-              : answers[field].map(
-                  (line, at) => html`${at > 0 && html`<br>`}${field === "date" ? words.date(line) : line}`,
-                )
+              : answers[field].map((line, at) => html`${at > 0 && html`<br>`}${line}`)
           }</dd></div>`,
       )}</dl>`,
     },

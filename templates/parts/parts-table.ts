@@ -33,8 +33,8 @@ export function partRow(row: PartRow, site: PageSite): Html {
 <td class="number units" data-label="${say.units}">${row.units}</td>
 <td class="marks">${joined(row.marks, ", ")}</td>
 <td class="remarks">${joined(row.remarks, ". ")}${row.hazards.map(
-    (id) =>
-      html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${id}</span></a>`,
+    ({ id, name }) =>
+      html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${name}</span></a>`,
   )}${whereSeen(row, site)}</td>
 ${site.templates["parts/rate-cells"](row.rate, site)}
 </tr>
@@ -47,14 +47,12 @@ function whereSeen({ seen, moments }: PartRow, { words, link }: PageSite): Html 
   const links = [
     ...seen.map(({ address, name }) => html`<a href="${address}">${name}</a>`),
     ...moments.map(
-      ({ address, name }) =>
-        html`<a class="moment" href="${link(address)}" data-seconds="${secondsIn(address)}">${name}</a>`,
+      ({ address, name, seconds }) =>
+        html`<a class="moment" href="${link(address)}" data-seconds="${seconds}">${name}</a>`,
     ),
   ];
   return html` <span class="seen-in">${words.pages.photographs.seen} ${joined(links, "; ")}</span>`;
 }
-
-const secondsIn = (address: string): string => address.slice(address.lastIndexOf("#t=") + 3);
 
 /** A share and the interval about it, in two columns that align. */
 export function rateCells({ share, interval, count }: RateView, { words }: PageSite): Html {

@@ -39,7 +39,9 @@ describe("a link in a text", () => {
       "../../families/trunk/",
       "../../sources/#ledger",
       "../../methods/",
-      "../by/family/trunk/page/2/",
+      "../by/family/trunk/",
+      "../other/card/",
+      "../old-trunk/card/",
       "#part-key",
       "https://example.org/items/none/",
       "mailto:a@example.org",
@@ -98,6 +100,7 @@ describe("a link in a text", () => {
       "/iiif/one/manifest.json",
     ];
     const paged = ["/sources/page/2/", "/items/one/page/2/", "/items/page/2/", "/sightings/chest-b/page/2"];
+    const lacking = paged.slice(0, 3);
     const none = {
       "schemas/reference/chest/chest-b.yaml": "name: Chest B\nextends: chest-a\n",
       "schemas/reference/empty/family.yaml": "name: Empty\n",
@@ -105,7 +108,7 @@ describe("a link in a text", () => {
     const text = [...ways, ...paged].map((way) => `[x](${way})`).join(" ");
     const told = (more: Files) =>
       dead(writeCollection(files(text, more))).map((each) => /"([^"]*)"/.exec(each)?.[1]);
-    expect(told(none)).toEqual([...ways, "/sources/page/2/", "/items/one/page/2/"]);
+    expect(told(none)).toEqual([...ways, ...lacking]);
     expect(
       told({
         ...none,
@@ -114,12 +117,42 @@ describe("a link in a text", () => {
         "schemas/reference/empty/empty-a.yaml": "name: E\nparts: { key: { name: Key } }\n",
         "content/items/third.md": item("empty-a", ""),
       }),
-    ).toEqual(["/sources/page/2/", "/items/one/page/2/"]);
+    ).toEqual(lacking);
+  });
+
+  it("may lead to the display card of what has a place to stand it at, and not of what is gone", () => {
+    const gone = ["lost", "stolen", "destroyed"].map((status) => [
+      `content/items/${status}.md`,
+      item("trunk-a", "", `status: ${status}\nformerly: [${status}-before]\n`),
+    ]);
+    const kept = { "content/items/sold.md": item("trunk-a", "", "status: sold\n") };
+    const ids = ["lost", "stolen", "destroyed", "destroyed-before", "sold", "one", "other"];
+    const text = ids.map((id) => `[x](../${id}/card/) [y](../${id}/)`).join(" ");
+    const told = dead(writeCollection(files(text, { ...Object.fromEntries(gone), ...kept })));
+    expect(told.map((each) => /"([^"]*)"/.exec(each)?.[1])).toEqual(
+      ["lost", "stolen", "destroyed", "destroyed-before"].map((id) => `../${id}/card/`),
+    );
+  });
+
+  it("may lead to as many pages of a list as it has", () => {
+    // A hundred and one outfits, of which a page has a hundred: 99 of these, one, and the other.
+    const many = Object.fromEntries(
+      Array.from({ length: 99 }, (_, at) => [`content/items/many-${at}.md`, item("chest-a", "")]),
+    );
+    const lists = ["/items/", "/items/by/family/chest/", "/items/by/variant/chest-a/"];
+    const text = [...lists, ...lists].map((list, at) => `[x](${list}page/${at < 3 ? 2 : 1}/)`).join(" ");
+    const told = dead(writeCollection(files(`${text} [x](/items/page/3/)`, many)));
+    expect(told.map((each) => /"([^"]*)"/.exec(each)?.[1])).toEqual([
+      "/items/by/family/chest/page/2/",
+      "/items/by/variant/chest-a/page/2/",
+      ...lists.map((list) => `${list}page/1/`),
+      "/items/page/3/",
+    ]);
   });
 
   it("may lead to a place in an article that its page has, to the top of any, and to any in the list of them", () => {
     const text =
-      "[a](#top) [b](#text) [c](#head) [d](../#articles) [e](../index.html#x) [f](../essay#head) [g](../../items/one/#x)";
+      "[a](#top) [b](#main_text) [c](#head) [d](../#articles) [e](../index.html#x) [f](../essay#head) [g](../../items/one/#x)";
     const root = writeCollection(files("", { "content/articles/essay.md": `---\ntitle: E\n---\n${text}\n` }));
     expect(dead(root).map((told) => told.replace(/ which leads to no place on that page.*/, ""))).toEqual([
       'content/articles/essay.md: "#head",',

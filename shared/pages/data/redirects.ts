@@ -1,7 +1,7 @@
 import type { PublishedArticle, PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { hasDisplayCard } from "../display-card-page.ts";
+import { hasDisplayCard } from "../has-display-card.ts";
 import { relativeAddress } from "../relative-address.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
