@@ -1,7 +1,7 @@
 import type { Extra, PartLine } from "../records/item.ts";
+import { neededBy } from "../records/needed-parts.ts";
 import { unitsOfLine } from "../records/units-of-line.ts";
 import { isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
-import { neededBy } from "./needed-parts.ts";
 
 export interface Bounds {
   readonly low: number;
@@ -51,9 +51,12 @@ export interface Completeness {
   readonly extras: readonly Extra[];
 }
 
-/** Whether anybody has looked for any part. */
-export const isAnyExamined = ({ parts }: Completeness): boolean =>
-  [...parts.values()].some(({ unexamined, expected }) => unexamined < expected);
+/** Whether anybody has looked for any part that the main completeness counts. */
+export const isAnyExamined = ({ parts: findings }: Completeness, parts: Reference["parts"]): boolean =>
+  [...findings.values()].some(
+    ({ part, unexamined, expected }) =>
+      unexamined < expected && isMain(parts.get(part)?.standing ?? "optional"),
+  );
 
 const found = new WeakMap<Part, Map<PartLine | "nothing", PartFinding>>();
 
@@ -140,18 +143,21 @@ function complete(
   };
 }
 
-/** The best level whose every needed part, of those that this example was issued, is whole. */
+/**
+ * The best level whose every needed part, of those that this example was issued, is whole. One that needs nothing which
+ * it was issued, nobody can be said to reach.
+ */
 function bestLevel(
   levels: readonly Level[],
   parts: ReadonlyMap<string, Part>,
   findings: ReadonlyMap<string, PartFinding>,
   end: keyof Bounds,
 ): string | null {
-  const isWhole = ({ id }: Part) => {
-    const share = findings.get(id)?.share;
-    return !share || share[end] === 1;
+  const isReached = (level: Level) => {
+    const shares = neededBy(level, parts).flatMap(({ id }) => findings.get(id)?.share ?? []);
+    return shares.length > 0 && shares.every((share) => share[end] === 1);
   };
-  return levels.find((level) => neededBy(level, parts).every(isWhole))?.id ?? null;
+  return levels.find(isReached)?.id ?? null;
 }
 
 interface Reference {

@@ -49,7 +49,7 @@ export function assessItem(
   { item, completeness, identification }: ExaminedItem,
   { variant, ranked, survivors, nearestOf, hazards, confidence }: Surroundings,
 ): ItemAssessment {
-  const isExamined = completeness.main === null || isAnyExamined(completeness);
+  const isExamined = completeness.main === null || isAnyExamined(completeness, variant.parts);
   return {
     item: item.id,
     identification,

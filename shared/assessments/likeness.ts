@@ -1,5 +1,6 @@
 import type { Attribute, AttributeValue } from "../statistics/gower.ts";
 import { gowerTable } from "../statistics/gower-table.ts";
+import { nearerFirst } from "../statistics/nearer-first.ts";
 import { type Example, recordedShare } from "./rarity/examples.ts";
 
 /** One example as a row of attributes: features as seen, parts as far as they are recorded. */
@@ -46,13 +47,16 @@ export function nearestIn(
   return (row, most = 5) => {
     // An item left out of the census may be in the log all the same.
     const itself = new Set([row.example, ...[...row.example.keys].flatMap((key) => byKey.get(key) ?? [])]);
-    const nearest: Likeness[] = [];
-    for (const [at, { likeness, compared }] of likenesses(row.values).entries()) {
+    const found = likenesses(row.values).flatMap(({ likeness, compared }, at) => {
       const example = rows[at]?.example;
-      if (likeness === null || !example) continue;
-      const near: Likeness = { example, likeness, compared };
+      return likeness === null || !example || itself.has(example) ? [] : [{ example, likeness, compared }];
+    });
+    const order = nearerFirst(found);
+    const isNearer = (one: Likeness, other: Likeness | undefined) =>
+      other === undefined || order(one, other) < 0;
+    const nearest: Likeness[] = [];
+    for (const near of found) {
       if (nearest.length >= most && !isNearer(near, nearest.at(-1))) continue;
-      if (itself.has(example)) continue;
       // Of those that are equally near the first stays before.
       const before = nearest.findIndex((other) => isNearer(near, other));
       nearest.splice(before < 0 ? nearest.length : before, 0, near);
@@ -61,8 +65,3 @@ export function nearestIn(
     return nearest;
   };
 }
-
-const isNearer = (one: Likeness, other: Likeness | undefined): boolean =>
-  other === undefined ||
-  one.likeness > other.likeness ||
-  (one.likeness === other.likeness && one.compared > other.compared);

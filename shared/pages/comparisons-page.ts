@@ -1,5 +1,6 @@
 import { everyPairUpTo } from "../publication/publish-comparison.ts";
 import type { PublishedComparison, PublishedItem, PublishedVariant } from "../publication/published.ts";
+import { nearerFirst } from "../statistics/nearer-first.ts";
 import { addresses } from "./addresses.ts";
 import type { CatalogueIndex } from "./catalogue-index.ts";
 import type { CollectionIndex } from "./collection-index.ts";
@@ -128,9 +129,9 @@ function distanceTable(
 /** Of more examples than a table can hold, those most alike; the reader's browser sets them side by side. */
 function nearestPairs(items: readonly PublishedItem[], index: CollectionIndex) {
   const say = index.words.pages.compare;
-  const pairs = new Map<string, Link & { readonly likeness: number }>();
+  const pairs = new Map<string, Link & { readonly likeness: number; readonly compared: number }>();
   for (const { id, title, nearest } of items) {
-    for (const { item, name, likeness } of nearest) {
+    for (const { item, name, likeness, compared } of nearest) {
       if (item === null) continue;
       const [first, second] = id < item ? [id, item] : [item, id];
       const address = comparisonAddress(first, second, index);
@@ -138,11 +139,13 @@ function nearestPairs(items: readonly PublishedItem[], index: CollectionIndex) {
         address,
         name: id < item ? say.pair(title, name) : say.pair(name, title),
         likeness,
+        compared,
       });
     }
   }
+  const order = nearerFirst([...pairs.values()]);
   return [...pairs.values()]
-    .sort((a, b) => b.likeness - a.likeness || (a.address < b.address ? -1 : 1))
+    .sort((a, b) => order(a, b) || (a.address < b.address ? -1 : 1))
     .slice(0, nearestListed)
-    .map(({ likeness, ...link }) => ({ ...link, likeness: likenessWord(likeness, index) }));
+    .map(({ address, name, likeness }) => ({ address, name, likeness: likenessWord(likeness, index) }));
 }

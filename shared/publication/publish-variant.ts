@@ -1,7 +1,7 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
 import type { HazardFinding } from "../assessments/hazards.ts";
-import { neededBy } from "../assessments/needed-parts.ts";
 import type { Family } from "../records/family.ts";
+import { neededBy } from "../records/needed-parts.ts";
 import type { SerialRange } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { Part, Variant } from "../records/variant.ts";

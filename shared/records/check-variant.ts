@@ -3,6 +3,7 @@ import type { Path, SourceDocument } from "../source/document.ts";
 import { checkHazard, checkSource } from "./check-named.ts";
 import { checkPlan } from "./check-plan.ts";
 import type { Collection } from "./collection.ts";
+import { neededBy } from "./needed-parts.ts";
 import type { Report } from "./report.ts";
 import { isReversed, overlap, rangesInWords, type SerialRange } from "./serial.ts";
 import type { Variant } from "./variant.ts";
@@ -143,6 +144,15 @@ function checkLevels(variant: Variant, groups: ReadonlySet<string | undefined>, 
   const { document } = variant;
   const seen = new Set<string>();
   for (const [at, level] of variant.levels.entries()) {
+    const unknownParts = level.needs.parts.some((id) => !variant.parts.has(id));
+    const unknownGroups = level.needs.groups.some((id) => !groups.has(id));
+    // Of a need that is not known another message tells.
+    if (!unknownParts && !unknownGroups && neededBy(level, variant.parts).length === 0) {
+      report("wrong-value", document, ["levels", at, "needs"], {
+        found: "a level that needs no part of this variant, so that any outfit would reach it",
+        expected: "a standing, part or group of which the variant has some part",
+      });
+    }
     if (seen.has(level.id)) {
       report("duplicate-id", document, ["levels", at, "id"], {
         found: `"${level.id}" twice`,

@@ -17,6 +17,7 @@ export const englishCompare = {
     `${plural(count, "example")} of ${variant} are too many for a table.`,
   tooManyList: "Tick them in their list",
   nearestPairs: "The most alike",
+  thinLast: "What was compared on less than half as much as the best compared comes last.",
   limit: (most: number) =>
     `Every pair of a variant with at most ${most} examples has a page of its own, until there are many. Any others are set side by side by the browser, from the data of the catalogue.`,
   anyOutfits: "Any outfits",

@@ -34,7 +34,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
       : `The sightings come from ${plural(numberOf(values, "lists"), "list")}; the method compares exactly two independent ones.`,
   "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
   "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
-  "no-part-examined": () => "Nobody has looked for any of its parts.",
+  "no-part-examined": () => "Nobody has looked for any of its core or issued parts.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
   "made-unknown": () => "No record of the number made is known, and no range of serials.",
   "made-only-a-range": (values) =>

@@ -20,6 +20,8 @@ export const germanCompare: typeof englishCompare = {
     `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tafel.`,
   tooManyList: "In ihrer Liste ankreuzen",
   nearestPairs: "Die ähnlichsten",
+  thinLast:
+    "Was auf weniger als halb so vielem verglichen wurde wie das am besten Verglichene, steht zuletzt.",
   limit: (most) =>
     `Jedes Paar einer Variante mit höchstens ${most} Exemplaren hat eine eigene Seite, solange es nicht viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
   anyOutfits: "Beliebige Garnituren",

@@ -36,7 +36,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
   "no-part-in-reference": () =>
     "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
-  "no-part-examined": () => "Nach seinen Teilen hat noch niemand gesehen.",
+  "no-part-examined": () => "Nach seinen Haupt- und ausgegebenen Teilen hat noch niemand gesehen.",
   "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
   "made-unknown": () => "Weder eine Angabe der gefertigten Zahl noch eine Nummernreihe ist bekannt.",
   "made-only-a-range": (values) =>

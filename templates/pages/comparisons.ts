@@ -43,7 +43,7 @@ ${
   html`<p>${many.note} <a href="${link(many.list.address)}">${many.list.name}</a>.</p>
 ${
   many.pairs.length > 0 &&
-  html`<h3>${say.nearestPairs}</h3><ul class="contents">${many.pairs.map(({ address, name, likeness }) => html`<li><span class="contents-name"><a href="${link(address)}">${name}</a></span> <span class="leader"></span> <span class="contents-figure">${likeness}</span></li>`)}</ul>`
+  html`<h3>${say.nearestPairs}</h3><ul class="contents">${many.pairs.map(({ address, name, likeness }) => html`<li><span class="contents-name"><a href="${link(address)}">${name}</a></span> <span class="leader"></span> <span class="contents-figure">${likeness}</span></li>`)}</ul><p class="small">${say.thinLast}</p>`
 }`
 }`,
             },

@@ -9,5 +9,5 @@ export function nearest(list: readonly NearestView[], { words, link }: PageSite)
     ({ example, likeness, compared, beside }) =>
       html`<tr><th scope="row"><a href="${link(example.address)}">${example.name}</a>${beside && html` <small><a href="${link(beside.address)}">${beside.name}<span class="unseen">: ${example.name}</span></a></small>`}</th><td class="number">${likeness}</td><td class="number">${compared}</td></tr>`,
   )}</tbody></table>
-<p class="small">${say.nearestNote}</p>`;
+<p class="small">${say.nearestNote} ${words.pages.compare.thinLast}</p>`;
 }

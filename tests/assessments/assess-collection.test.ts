@@ -333,6 +333,20 @@ describe("the rarity of a variant and of its items", () => {
     expect(items.get("two")?.rarity.rank).toMatchObject({ of: 4 });
   });
 
+  it("gives none to an item of which only what the main completeness leaves out was looked at", () => {
+    const oiled = variant("b", { parts: [part("body"), part("oil", { standing: "consumable" })] });
+    const { items } = assessCollection(
+      collection({
+        variants: [oiled],
+        items: [item("one", { variant: "b", parts: parts({ oil: "present" }) })],
+      }),
+    );
+    expect(items.get("one")?.rarity).toMatchObject({
+      rank: null,
+      asComplete: { value: null, insufficient: { says: "no-part-examined" } },
+    });
+  });
+
   it("says how many serials it left out, without those that the log has anyway", () => {
     const hidden = { serial: "hidden", price: "hidden" } as const;
     const { variants } = assess(

@@ -251,8 +251,30 @@ describe("made and issued", () => {
       issued: null,
       serial: { made: null },
       parts: new Map([["scale", [{ serial: "200", made: "1926", verdict: "undated" }]]]),
+      caveats: [],
     });
     expect(dated({}, "Z7")).toMatchObject({ issued: "1920/1925", serial: { made: null } });
+  });
+});
+
+describe("a date that is marked uncertain or approximate", () => {
+  const of = (issued: string, made: string) => {
+    const scale = part("scale", { serials: [range({ from: 1, to: 100, made: date(made) })] });
+    const lines = new Map([["scale", [line("present", { serial: "7" })]]]);
+    return assessDating(variant("a", { issued: date(issued), parts: [scale] }), {
+      serial: undefined,
+      parts: lines,
+    });
+  };
+
+  it("is taken as written, and told of where a part is dated by it", () => {
+    const later = [{ serial: "7", made: "1907/1909", verdict: "later" }];
+    expect(of("1900/1906~", "1907/1909").parts.get("scale")).toEqual(later);
+    expect(of("1900/1906~", "1907/1909").caveats).toEqual([{ says: "dates-as-written", values: {} }]);
+    expect(of("1900/1906", "1907?").caveats).toHaveLength(1);
+    expect(of("1900/1906", "1907/1909").caveats).toEqual([]);
+    const undated = variant("a", { issued: date("1900~") });
+    expect(assessDating(undated, { serial: undefined, parts: new Map() }).caveats).toEqual([]);
   });
 });
 

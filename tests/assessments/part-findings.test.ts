@@ -256,8 +256,12 @@ describe("the best level", () => {
     expect(assess(parts, lines, levels).level).toEqual({ sure, possible });
   });
 
-  it("that needs nothing is always reached", () => {
-    expect(assess(parts, { body: [line("absent")] }, [level("any", {})]).level.sure).toBe("any");
+  it("that needs nothing, or nothing that it was issued, is never reached", () => {
+    const nowhere = { sure: null, possible: null };
+    expect(assess(parts, {}, [level("any", {})]).level).toEqual(nowhere);
+    expect(assess(parts, {}, [level("whole", { standing: ["optional"] })]).level).toEqual(nowhere);
+    const unissued = { lens: [line("not-issued")] };
+    expect(assess(parts, unissued, [level("optics", { groups: ["optics"] })]).level).toEqual(nowhere);
     expect(assess(parts, {}, []).level).toEqual({ sure: null, possible: null });
   });
 });

@@ -48,6 +48,24 @@ describe("ranges of serials", () => {
   });
 });
 
+describe("a level of completeness", () => {
+  const levels = (needs: string) =>
+    told(smallCollection(`${parts}levels:\n  - { id: whole, name: Whole, needs: ${needs} }\n`, one));
+
+  it("needs some part of the variant", () => {
+    const nothing =
+      "chest-a.yaml:6 wrong-value a level that needs no part of this variant, so that any outfit would reach it";
+    expect(levels("{ standing: [optional] }")).toEqual([nothing]);
+    expect(levels("{ standing: [core, issued] }")).toEqual([]);
+    expect(levels("{ parts: [fork] }")).toEqual([]);
+  });
+
+  it("is told of once, where what it needs is not known", () => {
+    expect(levels("{ parts: [spoon] }")).toHaveLength(1);
+    expect(levels("{ groups: [optics] }")).toHaveLength(1);
+  });
+});
+
 describe("the years in which offers were watched for", () => {
   it.each(["2003/..", "/2024", "../2024"])("have both their ends: not %s", (years) => {
     const files = smallCollection(parts, {

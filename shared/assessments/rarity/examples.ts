@@ -103,9 +103,9 @@ function grouped(occasions: readonly Occasion[]): Occasion[][] {
   return [...groups.values()];
 }
 
-/** An item without a date of examination is as it stands today; a sighting's unknown end tells nothing. */
+/** An item without a date of examination is as it stands today; of a sighting whose end is not known only the beginning tells. */
 const latestOf = ({ seen }: Occasion) =>
-  seen ? (seen.latest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
+  seen ? (seen.latest ?? seen.earliest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
 const earliestOf = ({ seen }: Occasion) =>
   seen ? (seen.earliest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
 const difference = (a: number, b: number) => (a === b ? 0 : a < b ? -1 : 1);

@@ -1,7 +1,7 @@
+import { neededBy } from "../../records/needed-parts.ts";
 import type { Level, Part, Variant } from "../../records/variant.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
-import { neededBy } from "../needed-parts.ts";
 import { statement } from "../statement.ts";
 import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
 import { asKnownNow, countingAssembled, survivorsAsComplete } from "./as-complete.ts";

@@ -54,7 +54,7 @@ describe("what is wanted and what is spare", () => {
 });
 
 describe("the nearest examples", () => {
-  it("are alike both ways round, the likest first, and never the example itself", () => {
+  it("are alike both ways round, the likest first and those compared on little last, and never the example itself", () => {
     const state = fc.constantFrom("present", "absent", undefined);
     const known = fc.record({ body: state, lens: state, lock: fc.constantFrom("iron", "brass", undefined) });
     fc.assert(
@@ -78,9 +78,13 @@ describe("the nearest examples", () => {
         rows.forEach((row, at) => {
           const near = nearestTo(row, 9);
           expect(near.some(({ example }) => example === row.example)).toBe(false);
-          expect(near.map(({ likeness: of }) => of)).toEqual(
-            near.map(({ likeness: of }) => of).sort((a, b) => b - a),
-          );
+          const best = Math.max(0, ...near.map(({ compared: known }) => known));
+          const little = near.filter(({ compared: known }) => known < best / 2);
+          expect(near.slice(near.length - little.length)).toEqual(little);
+          for (const those of [near.slice(0, near.length - little.length), little]) {
+            const likenesses = those.map(({ likeness: of }) => of);
+            expect(likenesses).toEqual(likenesses.toSorted((a, b) => b - a));
+          }
           for (const { likeness: of } of near) expect(of >= 0 && of <= 1).toBe(true);
           rows.forEach((_, other) => {
             expect(likeness(at, other)).toBe(likeness(other, at));

@@ -109,7 +109,8 @@ describe("of a part's state the latest sighting that states it counts", () => {
   it.each<[string, [string, boolean], [string, boolean]]>([
     ["by its latest bound", ["2001/2005", true], ["2003", false]],
     ["then by its earliest", ["2004/2005", true], ["2001/2005", false]],
-    ["an end that is not known tells nothing", ["1990", true], ["2001/", false]],
+    ["of an end that is not known its beginning tells", ["2001/", true], ["1990", false]],
+    ["an end that is not known is none after its beginning", ["2003", true], ["2001/", false]],
     ["an end that is open is not over", ["1990/..", true], ["2001", false]],
     ["of open ends the later beginning", ["1995/..", true], ["1990/..", false]],
     ["a beginning that is not known is before any other", ["1990/2001", true], ["/2001", false]],

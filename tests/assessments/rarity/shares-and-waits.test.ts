@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { type Figure, figure, pointFigure, withheld } from "../../../shared/assessments/figure.ts";
-import { neededBy } from "../../../shared/assessments/needed-parts.ts";
 import {
   assessAppearance,
   assessWait,
@@ -14,6 +13,7 @@ import { assessLevelRarity } from "../../../shared/assessments/rarity/level-rari
 import { assessPartRate } from "../../../shared/assessments/rarity/part-rate.ts";
 import { rankExamples } from "../../../shared/assessments/rarity/ranked-examples.ts";
 import { statement } from "../../../shared/assessments/statement.ts";
+import { neededBy } from "../../../shared/records/needed-parts.ts";
 import type { Sighting } from "../../../shared/records/sighting.ts";
 import type { Level } from "../../../shared/records/variant.ts";
 import { date, part, sighting, variant } from "../properties/given.ts";

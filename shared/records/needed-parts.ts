@@ -1,4 +1,4 @@
-import type { Level, Part } from "../records/variant.ts";
+import type { Level, Part } from "./variant.ts";
 
 /** The parts that a level of completeness needs: by standing, by name, or by group. */
 export const neededBy = ({ needs }: Level, parts: ReadonlyMap<string, Part>): Part[] =>
