@@ -18,6 +18,7 @@ export default defineConfig({
     root,
     // Of two cores vitest would use one; much of the time a test waits for a process or a browser.
     maxWorkers: "100%",
+    globalSetup: ["tests/scratch-folder.ts"],
     projects: [
       {
         test: { ...patience, name: "rooms", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"] },
