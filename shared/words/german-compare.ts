@@ -17,7 +17,7 @@ export const germanCompare: typeof englishCompare = {
     "Wo Zeile und Spalte sich treffen, steht, wie ähnlich sich die beiden sind; von dort geht es zur Seite des Paars. Die kleine Zahl daneben sagt, auf wie vielen Merkmalen und Teilen das beruht.",
   distancesCaption: (variant) => `Ähnlichkeit der Exemplare von ${variant}`,
   tooMany: (count, variant) =>
-    `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tafel.`,
+    `${counted(count, "Exemplar", "Exemplare")} von ${variant} sind zu viele für eine Tabelle.`,
   tooManyList: "In ihrer Liste ankreuzen",
   nearestPairs: "Die ähnlichsten",
   thinLast:
@@ -65,7 +65,7 @@ export const germanCompare: typeof englishCompare = {
   tooFew: "Es braucht mindestens zwei Garnituren.",
   most: (most) => `Nur die ersten ${most} sind zu sehen.`,
   shown: (count) => `${counted(count, "Garnitur", "Garnituren")} nebeneinander.`,
-  goesOn: "Die Tafel geht seitlich weiter.",
+  goesOn: "Die Tabelle geht seitlich weiter.",
   remove: (title) => `${title} herausnehmen`,
   takeOut: "herausnehmen",
   addMore: "Weitere im Katalog ankreuzen",

@@ -450,7 +450,7 @@ export const germanPages: PageWords = {
     survivors: "Erhalten, aus wiederholten Nachweisen",
     survivorsTwoList: "Erhalten, aus zwei Listen",
     survivalRate: "Erhaltener Anteil der gefertigten",
-    coverage: "Dass das nächste gesehene schon bekannt ist",
+    coverage: "Wahrscheinlichkeit, dass das nächste gesehene schon bekannt ist",
     appearance: "Angeboten",
     wait: "Warten auf das nächste Angebot",
     class: "Klasse auf der Skala",
@@ -532,7 +532,7 @@ export const germanPages: PageWords = {
     featuresOf: "Merkmale",
     partsOf: "Teile",
     row: "Merkmal oder Teil",
-    none: "keine",
+    none: "nicht dabei",
     unstated: "nicht angegeben",
     key: "Bestimmungsschlüssel",
     keyNote: "Mit 1 beginnen; jede Antwort führt weiter.",
@@ -710,7 +710,7 @@ export const germanPages: PageWords = {
     counts: "Was gezählt wird",
     estimates: "Was geschätzt wird",
     rounding:
-      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, zwei Stellen für Jahre. Die Datendateien behalten jede Stelle.",
+      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, zwei Stellen für Jahre und Häufigkeiten. Die Datendateien behalten jede Stelle.",
     completeness: {
       name: "Vollständigkeit",
       asks: "Was ist sicher da, und was vielleicht?",
