@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import type { StatementId } from "../../shared/assessments/statement.ts";
 import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";
 import { isSpoken, wordsFor } from "../../shared/words/languages.ts";
@@ -36,6 +38,41 @@ const alike = new Set([
   "pages.compare.method.source",
 ]);
 
+/** What a sentence may be made of, whatever it asks for: a number, a name, a list of them, or a record with more. */
+const anything: unknown = new Proxy(() => anything, {
+  get(_, name) {
+    if (name === Symbol.toPrimitive) return (hint: string) => (hint === "number" ? 7 : "§");
+    if (name === Symbol.iterator) return () => ["§", "§"].values();
+    if (name === "length") return 2;
+    return anything;
+  },
+  apply: () => anything,
+});
+/** Sentences differ for one, for several and for none, and for what is said or is not. */
+const given: readonly unknown[] = [anything, 1, 2, 0, "§", null, ["§", "§"]];
+
+/** Without what it was given; null where it cannot be made of it. */
+function saidOf(say: (...given: readonly never[]) => unknown, each: unknown): string | null {
+  try {
+    const said = say(...(Array(6).fill(each) as never[]));
+    return (typeof said === "object" ? JSON.stringify(said) : String(said)).replace(/§|null|NaN/g, "");
+  } catch {
+    return null;
+  }
+}
+
+/** Amounts of money have no word of ours; the others are asked for below. */
+const askedElsewhere = new Set([
+  "numbers.money",
+  "phrase",
+  "statement",
+  "plots.sightings.kind",
+  "plots.sightings.kindCount",
+]);
+
+const statementsIn = readFileSync("shared/assessments/statement.ts", "utf8");
+const statements = [...statementsIn.matchAll(/^ {2}\| "([a-z-]+)"/gm)].map(([, id]) => id as StatementId);
+
 describe("the languages of the site", () => {
   it("have the same words, to the last one", () => {
     expect([...inGerman.keys()].sort()).toEqual([...inEnglish.keys()].sort());
@@ -47,6 +84,43 @@ describe("the languages of the site", () => {
       ([way, leaf]) => typeof leaf === "string" && inGerman.get(way) === leaf && !alike.has(way),
     );
     expect(same).toEqual([]);
+  });
+
+  it("say every sentence that is put together in their own words", () => {
+    const same: string[] = [];
+    const silent: string[] = [];
+    for (const [way, leaf] of inEnglish) {
+      const other = inGerman.get(way);
+      if (typeof leaf !== "function" || typeof other !== "function") continue;
+      const said = given.map((each) => [saidOf(leaf, each), saidOf(other, each)] as const);
+      if (said.every(([first, second]) => first === null || second === null)) silent.push(way);
+      if (said.some(([first, second]) => first !== null && /\p{L}/u.test(first) && first === second))
+        same.push(way);
+    }
+    expect(silent.filter((way) => !askedElsewhere.has(way))).toEqual([]);
+    expect(same.filter((way) => !alike.has(way))).toEqual([]);
+  });
+
+  it("name each kind of sighting in their own words", () => {
+    for (const kind of ["offer", "record", "mention"] as const)
+      for (const count of [1, 2]) {
+        const [first, second] = [english, german].map(({ plots: { sightings } }) => [
+          sightings.kind(kind),
+          sightings.kindCount(kind, String(count), count),
+        ]);
+        expect(first?.filter((said) => second?.includes(said))).toEqual([]);
+      }
+  });
+
+  it("say in their own words what an assessment has to say", () => {
+    expect(statements.length).toBeGreaterThan(30);
+    for (const says of statements) {
+      const [first, second] = [english, german].map((words) =>
+        saidOf(words.statement as never, { says, values: {} }),
+      );
+      expect(first).toMatch(/\p{L}{3}/u);
+      expect(second).not.toBe(first);
+    }
   });
 
   it("are found by any tag of the language, and by no other", () => {
