@@ -69,7 +69,7 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
     linkedData: linkedData(collection, "ScholarlyArticle", address, {
       headline: article.title,
       description,
-      author: article.authors.map(authorInLinkedData),
+      author: article.authors.length === 0 ? null : article.authors.map(authorInLinkedData),
       dateModified: isoDate(article.updated),
       citation:
         bibliography.length === 0

@@ -14,7 +14,6 @@ export interface FigureView {
   /** Why the number, though the formula gives it, is not to be taken as it stands: said beside it, on paper too. */
   readonly doubt: string | null;
   readonly method: Link;
-  readonly asks: string;
   /** "95%", where the figure has an interval. */
   readonly confidence: string | null;
   readonly inputs: readonly { readonly name: string; readonly value: string }[];
@@ -47,7 +46,6 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
     withheld: figure.insufficient,
     doubt: doubt?.text ?? null,
     method: { name: method.name, address: addresses.method(figure.method) },
-    asks: method.asks,
     confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),

@@ -3,11 +3,8 @@ import { levelOf } from "./listed/level-of.ts";
 import type { Named } from "./search/search-index.ts";
 import { orders } from "./search/view-state.ts";
 
-export interface ChoiceGroup {
-  /** Null where the choices stand by themselves. */
-  readonly name: string | null;
-  /** Its family, where it is one. */
-  readonly id: string | null;
+/** A family with its variants. */
+export interface ChoiceGroup extends Named {
   readonly choices: readonly Named[];
 }
 

@@ -23,7 +23,6 @@ export interface IdentityView {
   readonly candidates: readonly {
     readonly variant: Link;
     readonly against: readonly string[];
-    readonly unobserved: readonly string[];
   }[];
   readonly lookNext: readonly {
     readonly name: string;
@@ -73,7 +72,6 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     candidates: candidates.map((candidate) => ({
       variant: { address: addresses.variant(candidate.variant), name: candidate.name },
       against: candidate.contradictions.map(nameOf),
-      unobserved: candidate.unobserved.map(nameOf),
     })),
     lookNext: lookNext.flatMap((id) => {
       const feature = features.find((each) => each.id === id);

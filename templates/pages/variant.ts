@@ -1,5 +1,5 @@
 import type { VariantPage } from "../../shared/pages/variant-page.ts";
-import { type Html, html, joined, markup } from "../html.ts";
+import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";
 
@@ -97,7 +97,7 @@ ${chapter(
   {
     id: "sources",
     title: say.sources,
-    matter: html`<p>${page.sources.length === 0 ? say.none : html`${joined([links(page.sources)], "")}`}</p>
+    matter: html`<p>${page.sources.length === 0 ? say.none : links(page.sources)}</p>
 <dl class="closing">${page.siblings.length > 0 && html`<div><dt>${say.siblings}</dt><dd>${links(page.siblings)}</dd></div>`}
 ${templates["parts/cite"](page, site)}</dl>`,
   },

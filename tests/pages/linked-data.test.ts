@@ -7,6 +7,7 @@ const root = writeCollection(
   smallCollection("parts: { p: { name: Peg } }\n", {
     "content/items/one.md": item("parts: { p: present }"),
     "content/articles/pegs.md": "---\ntitle: Pegs\nauthors: [A. Author]\nupdated: 2026-01-01\n---\nText.\n",
+    "content/articles/unsigned.md": "---\ntitle: Unsigned\nupdated: 2026-01-01\n---\nText.\n",
   }),
 );
 
@@ -35,6 +36,8 @@ it("what pages tell programs uses each term of schema.org on what has it", async
   for (const each of told) {
     const isProduct = products.includes(String(each["@type"]));
     expect(each.inLanguage, String(each["@id"])).toBe(isProduct ? undefined : "en");
+    // Nothing to say is left unsaid.
+    expect(JSON.stringify(each)).not.toMatch(/\[\]|null/);
   }
   const family = {
     "@type": "ProductGroup",

@@ -114,7 +114,6 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
       withheld: null,
       doubt: null,
       method: { address: addresses.method("completeness"), name: pages.methods.completeness.name },
-      asks: pages.methods.completeness.asks,
       confidence: null,
       inputs: [
         ...(counted === null ? [] : [{ name: inText(completeness.counted), value: counted }]),
