@@ -3,8 +3,8 @@ import { parseArgs } from "node:util";
 import { counted, reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
 import { buildCollection } from "../site/build-collection.ts";
-import { defaultOut, OutFolderError } from "../site/out-folder.ts";
-import { type Command, UsageError } from "./command.ts";
+import { defaultOut } from "../site/out-refusals.ts";
+import type { Command } from "./command.ts";
 import { progressLine } from "./progress-line.ts";
 import { rootFolder } from "./root-folder.ts";
 
@@ -47,35 +47,30 @@ export const build: Command = {
     const audience: Audience = values.private ? "private" : "public";
     const target = values.out === undefined ? defaultOut(root, audience) : path.resolve(cwd, values.out);
     const progress = progressLine(surroundings);
-    try {
-      const { written, diagnostics, filesRead } = await buildCollection(
-        root,
-        target,
-        audience,
-        progress.onProgress,
-      );
-      progress.clear();
-      if (!written) {
-        err(`${reportAsText(diagnostics, filesRead)}\nNothing was written.`);
-        return 1;
-      }
-      const seconds = ((performance.now() - started) / 1000).toFixed(1);
-      const where = path.relative(cwd, target) || ".";
-      const { items, pages, rewritten, unchanged, warnings, gone } = written;
-      out(
-        `${counted(items, "item")}, ${counted(pages, "page")}; ${counted(rewritten, "file")} written, ${unchanged} unchanged; ` +
-          `${counted(warnings, "warning")}; ${seconds} s. ` +
-          `The ${audience} site is in ${where}.`,
-      );
-      if (audience === "private") {
-        out("It holds owners, prices and serials in full: it is for you, not for publication.");
-      }
-      if (gone.length > 0) out(goneInWords(gone));
-      return 0;
-    } catch (problem) {
-      progress.clear();
-      if (!(problem instanceof OutFolderError)) throw problem;
-      throw new UsageError(problem.message);
+    const { written, diagnostics, filesRead } = await buildCollection(
+      root,
+      target,
+      audience,
+      progress.onProgress,
+    ).finally(progress.clear);
+    if (!written) {
+      err(`${reportAsText(diagnostics, filesRead)}\nNothing was written.`);
+      return 1;
     }
+    const seconds = ((performance.now() - started) / 1000).toFixed(1);
+    const where = path.relative(cwd, target) || ".";
+    const { items, pages, rewritten, unchanged, warnings, gone, leftover } = written;
+    out(
+      `${counted(items, "item")}, ${counted(pages, "page")}; ${counted(rewritten, "file")} written, ${unchanged} unchanged; ` +
+        `${counted(warnings, "warning")}; ${seconds} s. ` +
+        `The ${audience} site is in ${where}.`,
+    );
+    if (audience === "private") {
+      out("It holds owners, prices and serials in full: it is for you, not for publication.");
+    }
+    if (gone.length > 0) out(goneInWords(gone));
+    for (const { folder, reason } of leftover)
+      err(`Left of an earlier build, for you to remove: ${folder} (${reason}).`);
+    return 0;
   },
 };

@@ -1,4 +1,5 @@
 import { suggestion } from "../diagnostics/nearest-name.ts";
+import { OutFolderError } from "../site/out-refusals.ts";
 import { TemplateError } from "../site/template-error.ts";
 import { packageVersion } from "../source/package-folder.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
@@ -61,9 +62,10 @@ const help = (): string =>
     "  fittedcase COMMAND --help tells more of one.",
   ].join("\n");
 
-/** Errors of `parseArgs` are about what the user typed. */
+/** Errors of `parseArgs` are about what the user typed, and those of a folder about where it is to be written. */
 const isUsage = (problem: unknown): problem is Error =>
   problem instanceof UsageError ||
+  problem instanceof OutFolderError ||
   (problem instanceof TypeError && "code" in problem && String(problem.code).startsWith("ERR_PARSE_ARGS"));
 
 /**

@@ -41,6 +41,7 @@ const aDay = 24 * 60 * 60 * 1000;
 /** A picture that no build has asked for in this long goes. */
 const aSeason = 90 * aDay;
 const entryName = /^[0-9a-f]{24}$/;
+const partName = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
 const digestOf = (bytes: Buffer) => createHash("sha256").update(bytes).digest("hex");
 
@@ -103,6 +104,7 @@ export async function openImageCache(folder: string): Promise<ImageCache> {
 
 async function removeOldParts(parts: string): Promise<void> {
   for (const name of await readdir(parts)) {
+    if (!partName.test(name)) continue;
     const part = path.join(parts, name);
     const found = await stat(part).catch(() => null);
     if (found && Date.now() - found.mtimeMs > aDay) await rm(part, { force: true });

@@ -1,8 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Audience } from "../publication/published.ts";
 import { readTexts } from "../source/read-texts.ts";
+import { type Leftover, standingFolder, sweepBuilds } from "./build-folders.ts";
 import { cacheFolder } from "./cache-folder.ts";
-import { refuseOtherAudience, refuseWithinSources, standingFolder, sweepBuilds } from "./out-folder.ts";
+import { refuseLinkedBuilds, refuseOtherAudience, refuseWithinSources } from "./out-refusals.ts";
 import type { OnProgress } from "./progress.ts";
 import { siteKey, toolKey } from "./site-keys.ts";
 import { LostSite, type SiteRecord, StandingSite } from "./standing-site.ts";
@@ -13,6 +14,7 @@ export interface WrittenSite extends Pick<SiteRecord, "items" | "pages" | "warni
   readonly unchanged: number;
   /** The addresses of records at which the site before had a page and this one has none. */
   readonly gone: readonly string[];
+  readonly leftover: readonly Leftover[];
 }
 
 export interface BuildResult {
@@ -31,15 +33,16 @@ export async function buildCollection(
 ): Promise<BuildResult> {
   refuseWithinSources(root, out);
   refuseOtherAudience(root, out, audience);
+  refuseLinkedBuilds(out);
   const texts = readTexts(root);
   const filesRead = texts.files.length;
   const tool = toolKey(root, audience);
   const key = siteKey(tool, root, texts);
   const standing = new StandingSite(cacheFolder(root), out, standingFolder(out));
   if (standing.record && standing.isOf(key)) {
-    sweepBuilds(out);
+    const leftover = sweepBuilds(out);
     const { items, pages, warnings, addresses } = standing.record;
-    const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length, gone: [] };
+    const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length, gone: [], leftover };
     return { written, diagnostics: [], filesRead };
   }
   // Most of the tool is behind this, and takes longer to load than to see that nothing has changed.

@@ -37,9 +37,9 @@ export async function buildOver(
     const spare = spareRecord(twin, last, addresses, lacking);
     const stamp = stampOfFolders(folder, addresses);
     const gone = gonePages(standing.site, addresses);
-    staging.publish(spare !== null);
+    const leftover = staging.publish(spare !== null);
     standing.keep({ ...made.record, key, folder, stamp, spare }, made.groups);
-    const written = { items, pages, warnings, rewritten, unchanged, gone };
+    const written = { items, pages, warnings, rewritten, unchanged, gone, leftover };
     return { written, diagnostics: [], filesRead };
   } catch (problem) {
     staging.discard();

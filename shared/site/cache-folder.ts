@@ -1,6 +1,7 @@
-import { accessSync, constants, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { accessSync, constants, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { OutFolderError, refuseLinked } from "./out-refusals.ts";
 
 const known = new Map<string, string>();
 
@@ -22,13 +23,29 @@ export const useCacheFolder = (root: string, folder: string): void => {
 function besideCollection(root: string): string | null {
   const folder = path.join(root, ".cache/fittedcase");
   try {
+    refuseLinks(folder);
     mkdirSync(folder, { recursive: true });
     accessSync(folder, constants.W_OK);
     return folder;
-  } catch {
+  } catch (problem) {
+    if (problem instanceof OutFolderError) throw problem;
     return null;
   }
 }
+
+/** What lies in the cache is written over and swept up; behind a link that would be what is somebody else's. */
+function refuseLinks(cache: string): void {
+  const kinds = [cache, path.join(cache, "site"), path.join(cache, "standing")];
+  for (const folder of [path.dirname(cache), cache, ...kinds.flatMap(linksIn)])
+    refuseLinked(folder, "builds keep what the next one needs");
+}
+
+const linksIn = (folder: string): string[] =>
+  existsSync(folder)
+    ? readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+        entry.isSymbolicLink() ? path.join(folder, entry.name) : [],
+      )
+    : [];
 
 function goneAtExit(): string {
   const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-cache-"));

@@ -1,24 +1,25 @@
 import {
+  accessSync,
+  constants,
   existsSync,
   lstatSync,
   mkdirSync,
   readdirSync,
-  readlinkSync,
-  realpathSync,
   renameSync,
   rmdirSync,
-  rmSync,
   symlinkSync,
 } from "node:fs";
 import path from "node:path";
 import type { Audience } from "../publication/published.ts";
-
-/** The public and the private site never share a folder. */
-export const defaultOut = (root: string, audience: Audience): string =>
-  path.join(root, audience === "public" ? "_site" : "_private");
-
-/** Something in the surroundings, not in the content, kept a site from being written. */
-export class OutFolderError extends Error {}
+import {
+  buildsFolder,
+  type Leftover,
+  newBuildName,
+  standingFolder,
+  sweepBuilds,
+  takenAway,
+} from "./build-folders.ts";
+import { refuseToReplace } from "./out-refusals.ts";
 
 /** Where a site is written. Plain data, which a thread is given. */
 export interface SiteFolder {
@@ -37,11 +38,12 @@ export interface Staging {
   readonly into: SiteFolder;
   /**
    * Puts the finished site in the place of the last one, in one rename; that one may be kept to build the next in, where
-   * there is no twin.
+   * there is no twin. Throws before the rename or not at all, and returns what could not be tidied up after it.
    */
-  readonly publish: (keepsLast: boolean) => void;
+  readonly publish: (keepsLast: boolean) => readonly Leftover[];
   /** Nothing came of it, and nothing is wrong with the folder. */
   readonly leave: () => void;
+  /** Leaves alone what visitors see. */
   readonly discard: () => void;
 }
 
@@ -51,105 +53,6 @@ export interface Staging {
  * away, takes longer than all the rest.
  */
 const spare = "spare";
-
-const buildsFolder = (out: string) => path.join(path.dirname(out), `.${path.basename(out)}.builds`);
-
-/** Reads a link without following it; undefined where there is nothing, or something else. */
-function linkTarget(out: string): string | undefined {
-  const stat = lstatSync(out, { throwIfNoEntry: false });
-  return stat?.isSymbolicLink() ? path.resolve(path.dirname(out), readlinkSync(out)) : undefined;
-}
-
-/** The folder of the build that stands at an out path; undefined where there is none. */
-export function standingFolder(out: string): string | undefined {
-  const target = linkTarget(out);
-  return target !== undefined && path.dirname(target) === buildsFolder(out) ? target : undefined;
-}
-
-const audiences: readonly Audience[] = ["public", "private"];
-
-/** The name of a build's folder ends with whom it is for, so that this outlasts whatever else is known of it. */
-const buildName = (count: number, audience: Audience): string => `${process.pid}-${count}-${audience}`;
-
-/** Whom the build is for that a place is in. */
-function audienceOf(place: string): Audience | undefined {
-  const names = place.split(path.sep);
-  const isOf = (audience: Audience) => (name: string, at: number) =>
-    /^\d+-\d+-/.test(name) && name.endsWith(`-${audience}`) && names[at - 1]?.endsWith(".builds");
-  return audiences.find((audience) => names.some(isOf(audience)));
-}
-
-const isWithin = (place: string, folder: string): boolean =>
-  `${place}${path.sep}`.startsWith(folder + path.sep);
-
-/** Where a path leads, every link followed that is there already. */
-function realPlace(place: string): string {
-  const above = path.dirname(place);
-  return existsSync(place) || above === place
-    ? realpathSync(place)
-    : path.join(realPlace(above), path.basename(place));
-}
-
-/** Where one site is published, the other has no place: it would be published as well, or be lost to its owner. */
-export function refuseOtherAudience(root: string, out: string, audience: Audience): void {
-  const places = [realPlace(out), standingFolder(out) ?? []].flat();
-  const other = audiences.find(
-    (each) =>
-      each !== audience &&
-      places.some(
-        (place) => audienceOf(place) === each || isWithin(place, realPlace(defaultOut(root, each))),
-      ),
-  );
-  if (other === undefined) return;
-  throw new OutFolderError(
-    `Found "${out}", which is the ${other} site's folder or lies in it, as --out of a ${audience} build; expected another.`,
-  );
-}
-
-function refuseToReplace(out: string): void {
-  const stat = lstatSync(out, { throwIfNoEntry: false });
-  if (!stat || stat.isSymbolicLink()) return;
-  if (stat.isDirectory() && readdirSync(out).length === 0) return;
-  throw new OutFolderError(
-    `Found something at "${out}" that Fittedcase did not build; expected an empty or a new folder. Choose another --out, or move it away.`,
-  );
-}
-
-/** What is read from a collection is no place for what is made of it: the next time the site would be read as well. */
-export function refuseWithinSources(root: string, out: string): void {
-  // The out path itself may be a link to a build.
-  const place = path.join(realPlace(path.dirname(out)), path.basename(out));
-  for (const name of ["content", "schemas", "templates"]) {
-    const folder = path.join(root, name);
-    if (!existsSync(folder) || !isWithin(place, realpathSync(folder))) continue;
-    throw new OutFolderError(
-      `Found "${out}", inside of ${name}/, where the collection itself lies; expected a folder for the site outside of it, such as "${path.join(root, "_site")}".`,
-    );
-  }
-}
-
-const isAlive = (process_: number): boolean => {
-  try {
-    process.kill(process_, 0);
-    return true;
-  } catch (problem) {
-    return problem instanceof Error && "code" in problem && problem.code === "EPERM";
-  }
-};
-
-/** Takes away leftovers of builds that were killed, and sites that have been replaced: all but the one that stands, and the spare. */
-export function sweepBuilds(out: string): void {
-  const builds = buildsFolder(out);
-  for (const name of readdirSync(builds)) {
-    const folder = path.join(builds, name);
-    const builder = Number(name.split("-")[0]);
-    if (name === spare || (builder !== process.pid && isAlive(builder))) continue;
-    // Asked last: a builder that is alive no longer may have published meanwhile, but will not any more.
-    const standing = linkTarget(out);
-    if (standing === folder || standing?.startsWith(folder + path.sep)) continue;
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
 
 /** `isKnown` says whether a folder is the spare as it was left; null where nothing is known of the site that stands. */
 export function openStaging(
@@ -161,32 +64,34 @@ export function openStaging(
   const builds = buildsFolder(out);
   mkdirSync(builds, { recursive: true });
   sweepBuilds(out);
-  let count = 0;
-  while (existsSync(path.join(builds, buildName(count, audience)))) count++;
-  const folder = path.join(builds, buildName(count, audience));
+  const folder = path.join(builds, newBuildName(audience));
+  const [link, last] = [`${folder}.link`, `${folder}-last`];
   const ofSpare = path.join(builds, spare);
-  const isUsed = isKnown !== null && moved(ofSpare, folder) && (isKnown(folder) || cleared(folder));
-  if (!isUsed) mkdirSync(folder);
+  const isUsed = isKnown !== null && moved(ofSpare, folder) && mayBeWritten(folder) && isKnown(folder);
+  if (!isUsed) {
+    if (moved(folder, last)) takenAway(last);
+    mkdirSync(folder);
+  }
   const twin = isKnown === null ? `${folder}-twin` : null;
   if (twin !== null) mkdirSync(twin);
   const discard = () => {
-    for (const own of [folder, twin ?? folder]) rmSync(own, { recursive: true, force: true });
+    if (standingFolder(out) === folder) return;
+    for (const own of [link, folder, twin ?? folder]) takenAway(own);
     if (readdirSync(builds).length === 0) rmdirSync(builds);
   };
   return {
     into: { folder, isUsed, twin },
     publish(keepsLast) {
       refuseToReplace(out);
-      const last = standingFolder(out);
+      const before = standingFolder(out);
       if (lstatSync(out, { throwIfNoEntry: false })?.isDirectory()) rmdirSync(out);
-      const link = `${folder}.link`;
-      symlinkSync(path.relative(path.dirname(out), folder), link, "junction");
+      symlinkSync(path.relative(path.dirname(out), folder), link);
       renameSync(link, out);
       // Whatever is the spare now is swept up below: another build may be about to take it away as well.
-      moved(ofSpare, `${folder}-last`);
-      const next = twin ?? (keepsLast ? last : undefined);
+      moved(ofSpare, last);
+      const next = twin ?? (keepsLast ? before : undefined);
       if (next !== undefined) moved(next, ofSpare);
-      sweepBuilds(out);
+      return sweepBuilds(out);
     },
     leave() {
       if (!isUsed || existsSync(ofSpare) || !moved(folder, ofSpare)) discard();
@@ -195,20 +100,25 @@ export function openStaging(
   };
 }
 
-/** False: nothing is there any more. */
-function cleared(folder: string): false {
-  rmSync(folder, { recursive: true, force: true });
-  return false;
+/** Somebody else may have made the last build, as a container or an administrator does. */
+function mayBeWritten(folder: string): boolean {
+  try {
+    accessSync(folder, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
-/** False where another build was sooner: it has taken the one folder, or put its own in the other's place. */
+/**
+ * False where it cannot be done: another build was sooner, has taken the one folder or put its own in the other's place;
+ * or the machine does not allow it. What is not moved is swept up, now or later.
+ */
 function moved(from: string, to: string): boolean {
   try {
     renameSync(from, to);
     return true;
-  } catch (problem) {
-    const code = problem instanceof Error && "code" in problem ? problem.code : undefined;
-    if (code === "ENOENT" || code === "ENOTEMPTY" || code === "EEXIST") return false;
-    throw problem;
+  } catch {
+    return false;
   }
 }

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import path from "node:path";
 import type { ListedFamily } from "../pages/listed/listed-family.ts";
 import type { PrivateWords } from "../records/private-words.ts";
+import { takenAway } from "./build-folders.ts";
 import type { CutLog } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
@@ -143,18 +144,16 @@ export class StandingSite {
       logs,
       ...groups.map((families) => path.basename(this.#fileOf(families))),
     ]);
-    for (const name of existsSync(this.#folder) ? readdirSync(this.#folder) : []) {
-      if (!wanted.has(name)) rmSync(path.join(this.#folder, name), { force: true });
-    }
+    for (const name of namesIn(this.#folder)) if (!wanted.has(name)) takenAway(path.join(this.#folder, name));
     this.#sweep();
   }
 
   /** Records of sites that stand no longer, at whatever out path. */
   #sweep(): void {
     const all = path.dirname(this.#folder);
-    for (const name of existsSync(all) ? readdirSync(all) : []) {
+    for (const name of namesIn(all)) {
       const site = read<SiteRecord>(path.join(all, name, record));
-      if (site && !existsSync(site.folder)) rmSync(path.join(all, name), { recursive: true, force: true });
+      if (site && !existsSync(site.folder)) takenAway(path.join(all, name));
     }
   }
 
@@ -171,6 +170,8 @@ function read<Kept>(file: string): Kept | null {
     return null;
   }
 }
+
+const namesIn = (folder: string): string[] => (existsSync(folder) ? readdirSync(folder) : []);
 
 /** A cache that cannot be written costs the next build time, and nothing else. */
 function write(file: string, content: string | Uint8Array): void {

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { chmod, readdir, readFile, rename, rm, stat, truncate, utimes, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
@@ -144,10 +145,12 @@ describe("builds beside and after one another", () => {
     const folder = await withPictures();
     await folder.render("b.png");
     const parts = path.join(folder.cacheFolder, "parts");
-    for (const name of ["old", "new"]) await writeFile(path.join(parts, name), "half");
-    await utimes(path.join(parts, "old"), 1, 1);
+    const [old, young] = [randomUUID(), randomUUID()];
+    // What has another name is no part of a picture.
+    for (const name of [old, young, "thesis.txt"]) await writeFile(path.join(parts, name), "half");
+    for (const name of [old, "thesis.txt"]) await utimes(path.join(parts, name), 1, 1);
     await folder.render("b.png");
-    expect(await readdir(parts)).toEqual(["new"]);
+    expect(await readdir(parts)).toEqual([young, "thesis.txt"].sort());
   });
 
   it("let go of a picture that no build has asked for in a season, and of nothing else", async () => {
