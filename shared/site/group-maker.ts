@@ -3,11 +3,12 @@ import type { DiagnosticCode } from "../diagnostics/catalogue.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { CollectionTexts } from "../source/read-texts.ts";
 import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
+import { type FilesBeside, filesBeside } from "./files-beside.ts";
 import { type GroupSite, groupSite, type SoundGroup } from "./group-site.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { OnPhotographs } from "./progress.ts";
 import type { SiteFrame } from "./site-frame.ts";
-import { besideByFolder, stampsBeside } from "./site-keys.ts";
+import { stampsBeside } from "./site-keys.ts";
 import { SiteWriter, type Writing } from "./site-writer.ts";
 import type { KeptGroup, KeptVariant, StandingSite } from "./standing-site.ts";
 import { variantKeys } from "./variant-keys.ts";
@@ -52,14 +53,14 @@ export class GroupMaker {
   readonly #frame: SiteFrame;
   readonly #standing: StandingSite;
   readonly #into: SiteFolder;
-  readonly #beside: ReadonlyMap<string, readonly string[]>;
+  readonly #beside: FilesBeside;
 
   constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, into: SiteFolder) {
     this.#around = around;
     this.#frame = frame;
     this.#standing = standing;
     this.#into = into;
-    this.#beside = besideByFolder(around.found);
+    this.#beside = filesBeside(around.found);
   }
 
   site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {

@@ -3,12 +3,13 @@ import type { PublishedCollection } from "../publication/published.ts";
 import { cacheFolder } from "./cache-folder.ts";
 import { collectGarbage } from "./collect-garbage.ts";
 import type { FamilyGroup, GroupedCollection } from "./family-groups.ts";
+import { filesBeside } from "./files-beside.ts";
 import { fromWritten, GroupMaker, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
 import type { SiteFolder } from "./out-folder.ts";
 import type { BuildTask } from "./site-build.ts";
 import type { SiteFrame } from "./site-frame.ts";
-import { aroundKey, besideByFolder, groupKey } from "./site-keys.ts";
+import { aroundKey, groupKey } from "./site-keys.ts";
 import type { KeptGroup, StandingSite } from "./standing-site.ts";
 
 interface Order {
@@ -43,7 +44,7 @@ export async function makeGroups(
 ): Promise<MadeGroups> {
   const { shared, articles, toldByShared, toldByArticles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
-  const beside = besideByFolder(texts);
+  const beside = filesBeside(texts);
   const key = aroundKey(tool, frame, grouped, watched);
   const orders = grouped.groups.map((group): Order => {
     const isTold = group.families.some((family) => grouped.toldOf?.has(family) ?? true);

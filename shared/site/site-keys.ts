@@ -1,13 +1,13 @@
 import { readFileSync, statSync } from "node:fs";
 import path from "node:path";
 import type { YearsWatched } from "../assessments/rarity/appearance.ts";
-import { grouping } from "../lists/grouping.ts";
 import type { Audience } from "../publication/published.ts";
 import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { digest } from "./digest.ts";
 import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
 import { filesBelow } from "./files-below.ts";
+import type { FilesBeside } from "./files-beside.ts";
 import type { SiteFrame } from "./site-frame.ts";
 
 const contentsBelow = (folder: string): string =>
@@ -40,8 +40,6 @@ function stampOf(root: string, file: string): string {
 export const keyOfTexts = (texts: readonly RecordText[]): string =>
   digest(...texts.flatMap(({ file, hash }) => [file, hash]));
 
-const folderOf = (file: string): string => file.slice(0, file.lastIndexOf("/") + 1);
-
 /** Of everything that the site is made from. */
 export const siteKey = (
   tool: string,
@@ -70,7 +68,7 @@ export function groupKey(
   around: string,
   root: string,
   { texts, compared }: FamilyGroup,
-  beside: ReadonlyMap<string, readonly string[]>,
+  beside: FilesBeside,
 ): string {
   const items = texts.filter(({ kind }) => kind === "item");
   return digest(
@@ -81,19 +79,8 @@ export function groupKey(
   );
 }
 
-/** Of what lies beside items. */
-export function stampsBeside(
-  root: string,
-  items: readonly RecordText[],
-  beside: ReadonlyMap<string, readonly string[]>,
-): string[] {
-  const folders = new Set(items.map(({ file }) => folderOf(file)));
-  const files = [...folders].flatMap((folder) => beside.get(folder) ?? []);
-  return files.flatMap((file) => [file, stampOf(root, file)]);
-}
-
-/** What lies beside the items, by folder. */
-export function besideByFolder({ beside }: CollectionTexts): ReadonlyMap<string, readonly string[]> {
-  // A photograph may lie in a folder of its item's folder.
-  return grouping(beside, (file) => /^content\/items\/[^/]+\//.exec(file)?.[0] ?? folderOf(file));
+/** Of what items show of what lies beside them. */
+export function stampsBeside(root: string, items: readonly RecordText[], beside: FilesBeside): string[] {
+  const files = new Set(items.flatMap((item) => beside.of(item)));
+  return [...files].flatMap((file) => [file, stampOf(root, file)]);
 }

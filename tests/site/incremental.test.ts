@@ -16,7 +16,7 @@ import { describe, expect, it } from "vitest";
 import { buildCollection } from "../../shared/site/build-collection.ts";
 import { randomFrom } from "../benchmarks/generate/random.ts";
 import { generateCollection } from "../benchmarks/generate-collection.ts";
-import { writeFiles } from "../collections/collection.ts";
+import { item, smallCollection, writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
 import { generated, pictures } from "./generated.ts";
 import { randomEdit } from "./random-edits.ts";
@@ -193,6 +193,31 @@ describe("a site that is built on the one that stands", () => {
       await buildCollection(root, fresh, "public");
       expect(differences(siteFiles(out), siteFiles(fresh)), name).toEqual([]);
     }
+  });
+
+  it.each([
+    ["in a folder of its item's folder", "content/items/own/index.md", "near/view.png"],
+    ["beside an item that is a file of its own", "content/items/own.md", "own-view.png"],
+    ["in a folder beside such an item", "content/items/own.md", "own/view.png"],
+    ["deep below such an item, by a name that YAML escapes", "content/items/own.md", "views/of/vi\\x65w.png"],
+  ])("has the photograph that was put in the place of another, %s", async (_, file, name) => {
+    const root = mkdtempSync(path.join(tmpdir(), "fittedcase-edits-"));
+    const [one, other] = await pictures();
+    const picture = path.posix.join(path.posix.dirname(file), name.replace("\\x65", "e"));
+    writeFiles(root, {
+      ...smallCollection("parts: { sextant: { standing: core } }\n"),
+      [file]: item(`photos: [{ file: "${name}", alt: The case }]`),
+      [picture]: one ?? "",
+    });
+    const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
+    const out = path.join(scratch, "site");
+    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
+    const before = siteFiles(out);
+    writeFiles(root, { [picture]: other ?? "" });
+    await buildCollection(root, out, "public");
+    await buildCollection(root, path.join(scratch, "fresh"), "public");
+    expect(differences(siteFiles(out), siteFiles(path.join(scratch, "fresh")))).toEqual([]);
+    expect(differences(siteFiles(out), before)).toContain("items/own/index.html");
   });
 
   it("leads on from where an item was, and has the item there again when it comes back", async () => {

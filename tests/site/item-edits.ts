@@ -10,11 +10,13 @@ export function itemEdits(edited: EditedCollection, pictures: readonly Uint8Arra
   const inFrontMatter = (file: string, line: string) =>
     replace(file, /^(variant: .*)$/m, `$1\n${line.replaceAll("$", "$$$$")}`);
   const withFolder = () => random.pick(items().filter((file) => file.endsWith("/index.md")));
+  /** In folders of items, and of items that are files of their own. */
   const pictured = () =>
-    items()
-      .filter((file) => file.endsWith("/index.md"))
-      .flatMap((file) =>
-        namesIn(folderOf(file)).flatMap((name) => (name.endsWith(".png") ? `${folderOf(file)}/${name}` : [])),
+    namesIn("content/items")
+      .filter((name) => !name.endsWith(".md"))
+      .map((name) => `content/items/${name}`)
+      .flatMap((folder) =>
+        namesIn(folder).flatMap((name) => (name.endsWith(".png") ? `${folder}/${name}` : [])),
       );
   const renamed = (file: string, id: string): string => {
     const to = file.endsWith("/index.md") ? `content/items/${id}` : `content/items/${id}.md`;
@@ -67,9 +69,9 @@ export function itemEdits(edited: EditedCollection, pictures: readonly Uint8Arra
     },
     "an item that is a file of its own": () => {
       const file = withFolder();
-      const text = read(file);
-      rmSync(at(folderOf(file)), { recursive: true });
-      write(`content/items/${idOf(file)}.md`, text.replace(/^photos: .*\n/m, ""));
+      // Its photographs stay where they are.
+      write(`content/items/${idOf(file)}.md`, read(file).replace(/\bfile: /g, `file: ${idOf(file)}/`));
+      rmSync(at(file));
     },
     "an item of another variant": () => replace(item(), /^variant: .*$/m, `variant: ${idOf(variant())}`),
     "an item that tells of a variant": () => {
@@ -90,20 +92,17 @@ export function itemEdits(edited: EditedCollection, pictures: readonly Uint8Arra
       );
     },
     "another photograph of the same name": () => {
-      const [file] = pictured();
-      if (file) write(file, random.pick(pictures));
+      if (pictured().length > 0) write(random.pick(pictured()), random.pick(pictures));
     },
     "a photograph that is none": () => {
-      const file = random.chance(0.3) ? pictured()[0] : undefined;
-      if (file) write(file, "No picture.");
+      if (random.chance(0.3) && pictured().length > 0) write(random.pick(pictured()), "No picture.");
     },
     "a photograph not shown": () => {
       const file = items().find((each) => /^photos:/m.test(read(each)));
       if (file) replace(file, /^photos: .*\n/m, "");
     },
     "a photograph deleted": () => {
-      const file = random.chance(0.3) ? pictured()[0] : undefined;
-      if (file) rmSync(at(file));
+      if (random.chance(0.3) && pictured().length > 0) rmSync(at(random.pick(pictured())));
     },
   };
 }

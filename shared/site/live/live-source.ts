@@ -2,8 +2,9 @@ import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
+import { type FilesBeside, filesBeside } from "../files-beside.ts";
 import { type SiteFrame, siteFrame } from "../site-frame.ts";
-import { aroundKey, besideByFolder, groupKey } from "../site-keys.ts";
+import { aroundKey, groupKey } from "../site-keys.ts";
 import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
 
@@ -90,9 +91,9 @@ function keysOf(
   texts: CollectionTexts,
   before?: LiveSource,
 ): Map<FamilyGroup, string> {
-  let beside: ReturnType<typeof besideByFolder> | undefined;
+  let beside: FilesBeside | undefined;
   const keyOf = (group: FamilyGroup): string => {
-    beside ??= besideByFolder(texts);
+    beside ??= filesBeside(texts);
     return groupKey(around, root, group, beside);
   };
   return new Map(grouped.groups.map((group) => [group, before?.keys.get(group) ?? keyOf(group)]));
