@@ -39,7 +39,8 @@ export async function buildCollection(
   const tool = toolKey(root, audience);
   const key = siteKey(tool, root, texts);
   const standing = new StandingSite(cacheFolder(root), out, standingFolder(out));
-  if (standing.record && standing.isOf(key)) {
+  standing.forgetUnlessAsLeft();
+  if (standing.record?.key === key) {
     const leftover = sweepBuilds(out);
     const { items, pages, warnings, addresses } = standing.record;
     const written = { items, pages, warnings, rewritten: 0, unchanged: addresses.length, gone: [], leftover };

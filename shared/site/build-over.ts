@@ -6,7 +6,7 @@ import { KeptLogs } from "./kept-logs.ts";
 import { loadCollection } from "./load-collection.ts";
 import { openStaging } from "./out-folder.ts";
 import { type BuildTask, SiteBuild } from "./site-build.ts";
-import { spareRecord, stampOfFolders } from "./spare-site.ts";
+import { spareRecord, stampOfFiles, stampOfFolders } from "./spare-site.ts";
 import type { StandingSite } from "./standing-site.ts";
 
 /** Builds beside the site that stands, with as much of it as is still right, and puts the new one in its place. */
@@ -36,9 +36,10 @@ export async function buildOver(
     const last = unchanged > rewritten ? standing.record : null;
     const spare = spareRecord(twin, last, addresses, lacking);
     const stamp = stampOfFolders(folder, addresses);
+    const fileStamp = stampOfFiles(folder, addresses);
     const gone = gonePages(standing.site, addresses);
     const leftover = staging.publish(spare !== null);
-    standing.keep({ ...made.record, key, folder, stamp, spare }, made.groups);
+    standing.keep({ ...made.record, key, folder, stamp, fileStamp, spare }, made.groups);
     const written = { items, pages, warnings, rewritten, unchanged, gone, leftover };
     return { written, diagnostics: [], filesRead };
   } catch (problem) {

@@ -33,7 +33,7 @@ const asItStands = (known: KeptGroup): MadeGroup => ({ isSound: true, kept: () =
 
 /**
  * Every group of a collection, where it does not stand as it should: one that the texts of the whole take something
- * from is made here, and the others, where there are many, on threads.
+ * from is made here, and the others, where there are many, on threads, unless one is more than a thread has room for.
  */
 export async function makeGroups(
   { root, audience, tool, texts, onProgress }: BuildTask,
@@ -58,7 +58,7 @@ export async function makeGroups(
   const maker = new GroupMaker(around, frame, standing, into);
   const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
   const cache = cacheFolder(root);
-  const task = { root, cache, audience, around, out: standing.out, standing: standing.site, into };
+  const task = { root, cache, audience, around, out: standing.out, standing: standing.record?.folder, into };
   const isApart = areWorthThreads(apart);
   if (isApart) collectGarbage();
   const threads = isApart ? new GroupThreads(task, apart) : null;
@@ -92,7 +92,9 @@ export async function makeGroups(
     if (!threads || known || isTold) later.set(at, order);
     else
       onThreads.push(
-        threads.make(group, key, photographsOf(group)).then((result) => take(at, result, group)),
+        threads
+          .make(group, key, photographsOf(group))
+          .then(async (result) => take(at, result ?? (await makeHere(order)), group)),
       );
   }
   const inTurn = async (): Promise<void> => {

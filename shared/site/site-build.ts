@@ -25,7 +25,7 @@ export interface BuildTask {
 }
 
 interface Built {
-  readonly record: Omit<SiteRecord, "key" | "folder" | "stamp" | "spare">;
+  readonly record: Omit<SiteRecord, "key" | "folder" | "stamp" | "fileStamp" | "spare">;
   readonly groups: readonly (readonly string[])[];
 }
 

@@ -32,6 +32,20 @@ export function spareRecord(
 }
 
 /**
+ * Of files, which a disk that loses power, or somebody's hand, may have left cut short: another one as soon as one of them
+ * is not what was written. Links keep all that it is made of.
+ */
+export const stampOfFiles = (site: string, addresses: readonly string[]): string =>
+  digest(
+    addresses
+      .map((address) => {
+        const stat = statSync(`${site}${path.sep}${fileOf(address)}`, { throwIfNoEntry: false });
+        return stat ? `${stat.ino} ${stat.size} ${stat.mtimeMs}` : address;
+      })
+      .join("\n"),
+  );
+
+/**
  * Of the folders that files lie in: another one as soon as somebody has added a file, taken one away or put one in the
  * place of another, since the disk notes when a folder was changed.
  */

@@ -6,7 +6,7 @@ import { takenAway } from "./build-folders.ts";
 import type { CutLog } from "./cut-log.ts";
 import { digest } from "./digest.ts";
 import { fileOf } from "./site-file.ts";
-import { type SpareRecord, stampOfFolders } from "./spare-site.ts";
+import { type SpareRecord, stampOfFiles, stampOfFolders } from "./spare-site.ts";
 
 /** What is kept of the items of one variant. */
 export interface KeptVariant {
@@ -46,6 +46,8 @@ export interface SiteRecord {
   readonly groupKeys: readonly string[];
   /** Of its folders, as they were left. */
   readonly stamp: string;
+  /** Of its files, as they were left. */
+  readonly fileStamp: string;
   /** Null where there is none. */
   readonly spare: SpareRecord | null;
 }
@@ -58,14 +60,14 @@ export class LostSite extends Error {}
 
 /**
  * What is known of the site that stands at an out path, for the next build to go by. It lies in the cache, may be deleted
- * at any time, and is believed only of the very folder that it was written for.
+ * at any time, and is believed only of the very folder that it was written for, as it was left.
  */
 export class StandingSite {
   readonly #folder: string;
   readonly out: string;
   /** The folder of the build that stands; undefined where there is none to go by. */
   readonly site: string | undefined;
-  readonly record: SiteRecord | null;
+  #record: SiteRecord | null;
   #inSpare: ReadonlySet<string> | undefined;
 
   /** `standing` is the folder of the build that stands at `out`; undefined where there is none. */
@@ -74,7 +76,18 @@ export class StandingSite {
     this.out = out;
     this.site = standing;
     const known = read<SiteRecord>(path.join(this.#folder, record));
-    this.record = known && standing !== undefined && known.folder === standing ? known : null;
+    this.#record = known && standing !== undefined && known.folder === standing ? known : null;
+  }
+
+  get record(): SiteRecord | null {
+    return this.#record;
+  }
+
+  /** Nothing is known of a site that somebody has been at since, or that a disk has lost something of. */
+  forgetUnlessAsLeft(): void {
+    if (!this.#record || this.site === undefined) return;
+    const { fileStamp, addresses } = this.#record;
+    if (fileStamp !== stampOfFiles(this.site, addresses)) this.#record = null;
   }
 
   group(families: readonly string[], key: string): KeptGroup | null {
@@ -87,13 +100,6 @@ export class StandingSite {
     if (!this.record) return null;
     const kept = read<KeptGroup>(this.#fileOf(families));
     return kept && this.record.groupKeys.includes(kept.key) ? kept : null;
-  }
-
-  /** Whether the site that stands was made from the same, and is all there. */
-  isOf(key: string): boolean {
-    return (
-      this.record?.key === key && this.record.addresses.every((address) => this.fileOf(address) !== null)
-    );
   }
 
   /** Where a file of the standing site lies; null where it does not. */

@@ -195,6 +195,43 @@ describe("a site that is built on the one that stands", () => {
     }
   });
 
+  it("is made anew where somebody, or a disk that lost its power, has been at the one that stands", async () => {
+    const { root, out, items } = await standing();
+    const fresh = siteFiles(out);
+    const page = path.join(out, `items/${items[0]}/index.html`);
+    const sitemap = path.join(out, "sitemap.xml");
+    const ways: Readonly<Record<string, () => void>> = {
+      "emptied a file": () => writeFileSync(sitemap, ""),
+      "wrote something else of the same length": () => writeFileSync(page, readFileSync(page).fill("x")),
+      "added a line": () => appendFileSync(page, "One more line."),
+      "took a file away": () => rmSync(sitemap),
+      "put a file in the place of another": () => {
+        rmSync(page);
+        writeFileSync(page, "Another page.");
+      },
+    };
+    for (const [name, way] of Object.entries(ways)) {
+      way();
+      await buildCollection(root, out, "public");
+      expect(differences(siteFiles(out), fresh), name).toEqual([]);
+    }
+  });
+
+  it("is not taken for that of another collection, which stood there in between", async () => {
+    const [one, other] = [generated(), generated()];
+    const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-edited-")), "site");
+    await buildCollection(one, out, "public");
+    const before = siteFiles(out);
+    const [id = ""] = readdirSync(path.join(other, "content/items"));
+    // As often as it takes to have a folder in the place of the first.
+    for (const word of ["One", "Two"]) {
+      appendFileSync(path.join(other, `content/items/${id}/index.md`), `${word} more.\n`);
+      await buildCollection(other, out, "public");
+    }
+    await buildCollection(one, out, "public");
+    expect(differences(siteFiles(out), before)).toEqual([]);
+  });
+
   it.each([
     ["in a folder of its item's folder", "content/items/own/index.md", "near/view.png"],
     ["beside an item that is a file of its own", "content/items/own.md", "own-view.png"],
