@@ -1,16 +1,12 @@
 import { access, readdir, readFile, realpath, stat } from "node:fs/promises";
 import path from "node:path";
+import { isWithin } from "../source/within.ts";
 import { RefusedFile } from "./refused-file.ts";
 
 const gigabyte = 1024 ** 3;
 
 function codeOf(problem: unknown): string {
   return problem instanceof Error && "code" in problem ? String(problem.code) : "unknown reason";
-}
-
-function isOutside(folder: string, target: string): boolean {
-  const relative = path.relative(folder, target);
-  return relative === ".." || relative.startsWith(`..${path.sep}`) || path.isAbsolute(relative);
 }
 
 /**
@@ -36,7 +32,7 @@ async function placeOf(root: string, file: string): Promise<string> {
 export async function realOriginal(root: string, file: string): Promise<string> {
   try {
     const real = await realpath(await placeOf(root, file));
-    if (isOutside(await realpath(root), real)) {
+    if (!isWithin(await realpath(root), real)) {
       throw new RefusedFile("a link that leads out of the collection");
     }
     // Asked before it is opened: to open a pipe is to wait for it.

@@ -1,6 +1,7 @@
 import { existsSync, lstatSync, readdirSync, realpathSync } from "node:fs";
 import path from "node:path";
 import type { Audience } from "../publication/published.ts";
+import { isWithin, realPlace } from "../source/within.ts";
 import { audienceOf, buildsFolder, standingFolder } from "./build-folders.ts";
 
 /** The public and the private site never share a folder. */
@@ -10,17 +11,6 @@ export const defaultOut = (root: string, audience: Audience): string =>
 /** Something in the surroundings, not in the content, kept a site from being written. */
 export class OutFolderError extends Error {}
 
-const isWithin = (place: string, folder: string): boolean =>
-  `${place}${path.sep}`.startsWith(folder + path.sep);
-
-/** Where a path leads, every link followed that is there already. */
-function realPlace(place: string): string {
-  const above = path.dirname(place);
-  return existsSync(place) || above === place
-    ? realpathSync(place)
-    : path.join(realPlace(above), path.basename(place));
-}
-
 /** Where one site is published, the other has no place: it would be published as well, or be lost to its owner. */
 export function refuseOtherAudience(root: string, out: string, audience: Audience): void {
   const places = [realPlace(out), standingFolder(out) ?? []].flat();
@@ -28,7 +18,7 @@ export function refuseOtherAudience(root: string, out: string, audience: Audienc
     (each) =>
       each !== audience &&
       places.some(
-        (place) => audienceOf(place) === each || isWithin(place, realPlace(defaultOut(root, each))),
+        (place) => audienceOf(place) === each || isWithin(realPlace(defaultOut(root, each)), place),
       ),
   );
   if (other === undefined) return;
@@ -43,7 +33,7 @@ export function refuseWithinSources(root: string, out: string): void {
   const place = path.join(realPlace(path.dirname(out)), path.basename(out));
   for (const name of ["content", "schemas", "templates"]) {
     const folder = path.join(root, name);
-    if (!existsSync(folder) || !isWithin(place, realpathSync(folder))) continue;
+    if (!existsSync(folder) || !isWithin(realpathSync(folder), place)) continue;
     throw new OutFolderError(
       `Found "${out}", inside of ${name}/, where the collection itself lies; expected a folder for the site outside of it, such as "${path.join(root, "_site")}".`,
     );

@@ -123,13 +123,21 @@ export function findCollectionFiles(root: string): FoundFiles {
   return { files, beside, diagnostics };
 }
 
-/** A folder of an item whose record has another name: without a word about it the item would be gone. */
+/** A record of an item by another name than it has to have: without a word about it the item would be gone. */
 function recordless(files: readonly CollectionFile[], beside: ReadonlySet<string>): Diagnostic[] {
   const read = new Set(files.map(({ file }) => file));
   const told = new Set<string>();
   return [...beside].flatMap((file) => {
+    if (!/^content\/items\/.*\.(?:md|markdown|txt|ya?ml)$/i.test(file)) return [];
     const folder = /^content\/items\/[^/]+\//.exec(file)?.[0];
-    if (folder === undefined || !/\.(?:md|markdown|txt|ya?ml)$/i.test(file)) return [];
+    if (folder === undefined) {
+      return [
+        diagnose("misplaced-file", startOf(file), {
+          found: "a text among the items that is the record of none",
+          expected: `the record of an item as ${file.replace(/\.[^.]+$/, "")}.md`,
+        }),
+      ];
+    }
     if (told.has(folder) || read.has(`${folder}index.md`) || read.has(`${folder.slice(0, -1)}.md`)) return [];
     told.add(folder);
     return [

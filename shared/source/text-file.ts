@@ -2,6 +2,7 @@ import { readFileSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { locusBetween, startOf } from "../diagnostics/place.ts";
+import { isWithin } from "./within.ts";
 
 const megabyte = 1024 * 1024;
 
@@ -13,13 +14,8 @@ export type TextResult =
   | { readonly text: null; readonly diagnostics: readonly Diagnostic[] };
 
 /** True where a path, with every link followed, stays inside the folder. */
-export function staysInside(folder: string, target: string): boolean {
-  const relative = path.relative(realpathSync(folder), realpathSync(target));
-  return (
-    relative === "" ||
-    (!relative.startsWith(`..${path.sep}`) && relative !== ".." && !path.isAbsolute(relative))
-  );
-}
+export const staysInside = (folder: string, target: string): boolean =>
+  isWithin(realpathSync(folder), realpathSync(target));
 
 /** `isLinked` is false where no link lies on the way: then there is nothing to follow. */
 export function readTextFile(

@@ -84,6 +84,43 @@ describe("a link in the folder of a collection", () => {
   });
 });
 
+describe("what a command makes of a collection", () => {
+  it.each([
+    ["checklist-one.html", "thesis.txt", ["checklist", "one"]],
+    ["sheet.html", "thesis.txt", ["checklist", "one", "--out", "sheet.html"]],
+    ["items.csv", "thesis.txt", ["export", "items", "--out", "items.csv"]],
+    ["editor-schemas", ".", ["schemas"]],
+    ["editor-schemas/item.schema.json", "thesis.txt", ["schemas"]],
+  ])("is not written where the link %s leads", async (link, to, args) => {
+    const root = writeCollection(sound);
+    const target = elsewhere();
+    const before = [...siteFiles(target)];
+    mkdirSync(path.dirname(path.join(root, link)), { recursive: true });
+    symlinkSync(path.join(target, to), path.join(root, link));
+    const { code, err } = await runHere(args, root);
+    expect(code).toBe(2);
+    expect(err).toContain(`Found a link at "${link}"`);
+    expect([...siteFiles(target)]).toEqual(before);
+  });
+
+  it.each([
+    ["content/items/one/index.md", ["checklist", "one"]],
+    ["schemas/reference/chest/chest-a.yaml", ["export", "items"]],
+    ["schemas/records", ["schemas"]],
+  ])("is not written over %s, by whatever path", async (file, args) => {
+    const root = writeCollection(sound);
+    const byLink = path.join(scratch(), "by-link");
+    symlinkSync(root, byLink);
+    const before = [...siteFiles(root)];
+    for (const out of [file, path.join(byLink, file)]) {
+      const { code, err } = await runHere([...args, "--out", out], root);
+      expect(code).toBe(2);
+      expect(err).toContain("among the collection's own records");
+    }
+    expect([...siteFiles(root)]).toEqual(before);
+  });
+});
+
 describe("the folder where builds lie", () => {
   it("is swept of builds of processes that are no more, and of nothing else", async () => {
     const root = writeCollection(sound);

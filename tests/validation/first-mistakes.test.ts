@@ -164,6 +164,11 @@ describe("a first mistake is told of in words that mend it", () => {
       { "content/items/two/index.txt": item("") },
       /^content\/items\/two\/index\.txt:1 misplaced-file .* content\/items\/two\/index\.md/,
     ],
+    ...["two.MD", "two.markdown", "two.txt", "two.yaml"].map((name): [string, Files, RegExp] => [
+      `a record that is a file of its own, as ${name}`,
+      { [`content/items/${name}`]: item("") },
+      /^content\/items\/two\.\w+:1 misplaced-file .* as content\/items\/two\.md\.$/,
+    ]),
     [
       "an address without its beginning",
       { "content/collection.yaml": "title: Chests\nurl: example.org\n" },

@@ -1,4 +1,4 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
@@ -9,6 +9,7 @@ import { cautionsOf } from "../cautions.ts";
 import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
 import { lineRemarks } from "../line-remarks.ts";
+import { refuseOutput, requireFolder } from "../place-of-output.ts";
 import { rootFolder } from "../root-folder.ts";
 import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
 import { browserNames, installedBrowser } from "./installed-browser.ts";
@@ -84,8 +85,8 @@ export const checklist: Command = {
     }
     const shown = values.out ?? `checklist-${id}.${values.pdf ? "pdf" : "html"}`;
     const target = path.resolve(cwd, shown);
-    if (!existsSync(path.dirname(target)))
-      throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
+    requireFolder(target, shown);
+    refuseOutput(root, target, shown);
     const sheet = checklistHtml(
       variant,
       families.get(variant.family),

@@ -1,29 +1,15 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { reportAsText } from "../../diagnostics/report.ts";
 import { csvLine } from "../../pages/data/csv-line.ts";
 import { guarded } from "../../pages/data/formula-guard.ts";
-import { staysInside } from "../../source/text-file.ts";
 import { type Command, UsageError } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
+import { refuseOutput, requireFolder } from "../place-of-output.ts";
 import { rootFolder } from "../root-folder.ts";
 import { itemsTable } from "./items-table.ts";
 import { sightingsTable } from "./sightings-table.ts";
-
-/** An export is no record: among the records, it would be taken for one. */
-function refuseAmongRecords(root: string, full: string, shown: string): void {
-  const folder = path.dirname(full);
-  if (!existsSync(folder))
-    throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
-  for (const own of ["content", "schemas"].map((name) => path.join(root, name))) {
-    if (existsSync(own) && staysInside(own, folder)) {
-      throw new UsageError(
-        `Found --out "${shown}" among the collection's own records; expected a place outside them.`,
-      );
-    }
-  }
-}
 
 export const exportTable: Command = {
   usage: "fittedcase export sightings|items [--root DIR] [--out FILE] [--bom]",
@@ -56,7 +42,10 @@ export const exportTable: Command = {
     }
     const root = rootFolder(cwd, values.root);
     const target = values.out === undefined ? undefined : path.resolve(cwd, values.out);
-    if (target !== undefined) refuseAmongRecords(root, target, values.out ?? "");
+    if (target !== undefined) {
+      requireFolder(target, values.out ?? "");
+      refuseOutput(root, target, values.out ?? "");
+    }
     const known = knownCollection(root, err);
     if (!known) return 1;
     if (known.errors.length > 0) {

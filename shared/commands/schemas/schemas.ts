@@ -2,8 +2,9 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { readRecordSchemas } from "../../source/record-schemas.ts";
-import { type Command, UsageError } from "../command.ts";
+import type { Command } from "../command.ts";
 import { knownCollection } from "../known-collection.ts";
+import { refuseOutput } from "../place-of-output.ts";
 import { rootFolder } from "../root-folder.ts";
 import { editorSchemas } from "./editor-schemas.ts";
 
@@ -32,20 +33,15 @@ export const schemas: Command = {
     const root = rootFolder(cwd, values.root);
     const target =
       values.out === undefined ? path.join(root, "editor-schemas") : path.resolve(cwd, values.out);
-    for (const own of ["content", "schemas"]) {
-      const folder = path.join(root, own);
-      if (target === folder || target.startsWith(folder + path.sep)) {
-        throw new UsageError(
-          `Found --out "${values.out}" among the collection's own records; expected a place outside them.`,
-        );
-      }
-    }
+    const shown = values.out ?? path.basename(target);
+    refuseOutput(root, target, shown);
     const known = knownCollection(root, err);
     if (!known) return 1;
     mkdirSync(target, { recursive: true });
     const settings: Record<string, readonly string[]> = {};
     for (const { name, files, schema } of editorSchemas(readRecordSchemas(), known.collection)) {
       const file = path.join(target, `${name}.schema.json`);
+      refuseOutput(root, file, path.join(shown, path.basename(file)));
       writeFileSync(file, `${JSON.stringify(schema, null, 2)}\n`);
       settings[fromRoot(root, file)] = files;
     }
