@@ -84,4 +84,13 @@ describe("a collection of many items, which several threads build", () => {
       site.get("items/levels-7/index.html"),
     );
   });
+
+  it("may have a log with many more sightings than items", { timeout: 240_000 }, async () => {
+    const rows = Array.from({ length: 60_000 }, (_, at) => `2001,lamps-a,offer,${at + 2000}`);
+    const log = ["seen,variant,kind,serial", ...rows].join("\n");
+    const many = writeCollection({ ...manyItems(), "content/sightings/log.csv": log });
+    const { code, err } = await run(["build", "--root", many], many);
+    expect(err).toBe("");
+    expect(code).toBe(0);
+  });
 });
