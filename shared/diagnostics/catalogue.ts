@@ -18,7 +18,7 @@ export const catalogue = {
   "unreadable-photograph": error("A photograph is not one, is damaged, or is of a kind that is not shown."),
   "unreadable-typeface": error("A file of the theme's type is no WOFF2."),
   "unreadable-recording": error(
-    "A recording is not one, or is of a kind that browsers do not play; or its captions are no WebVTT.",
+    "A recording is not one, is of a kind that browsers do not play, or cannot be freed of its metadata; or its captions are no WebVTT.",
   ),
   "outside-root": error("A path or a link leads out of the collection's folder."),
   "not-text": error("A record is not UTF-8 text."),

@@ -8,7 +8,11 @@ import { cacheFolder } from "./cache-folder.ts";
 export interface CollectionImages {
   readonly images: Images;
   readonly copied: readonly CopiedFile[];
-  readonly refused: readonly { readonly file: string; readonly reason: string }[];
+  readonly refused: readonly {
+    readonly file: string;
+    readonly reason: string;
+    readonly remedy?: string | undefined;
+  }[];
 }
 
 /** Every photograph of the collection, made ready in a cache that public and private builds share. */

@@ -40,13 +40,13 @@ export async function placeRecordings(
   const recordings = new Map<string, Recording>();
   const copied = new Map<string, CopiedFile>();
   const files: OutputFile[] = [];
-  const refused: { file: string; reason: string }[] = [];
+  const refused: CollectionRecordings["refused"][number][] = [];
   const attempt = async <Made>(file: string, make: () => Promise<Made>): Promise<Made | null> => {
     try {
       return await make();
     } catch (problem) {
       if (!(problem instanceof RefusedFile)) throw problem;
-      refused.push({ file, reason: problem.message });
+      refused.push({ file, reason: problem.message, remedy: problem.remedy });
       return null;
     }
   };

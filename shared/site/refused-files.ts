@@ -15,6 +15,7 @@ export function refusedFiles(
   refused: CollectionMedia["refused"],
 ): Diagnostic[] {
   const reasons = new Map(refused.map(({ file, reason }) => [file, reason]));
+  const remedies = new Map(refused.map(({ file, remedy }) => [file, remedy]));
   return [
     ...ofTheme(collection.settings, reasons),
     ...[...collection.items.values()].flatMap(({ document, photos, video }) => {
@@ -32,14 +33,18 @@ export function refusedFiles(
       });
       const recordings = (
         [
-          ["src", "a recording that can be played"],
+          ["src", "a recording that can be published"],
           ["captions", "captions as WebVTT"],
         ] as const
       ).flatMap(([field, expected]) => {
         const found = reasonFor(video?.[field]);
         return found === undefined
           ? []
-          : diagnose("unreadable-recording", document.locate(["video", field]), { found, expected });
+          : diagnose("unreadable-recording", document.locate(["video", field]), {
+              found,
+              expected,
+              remedy: remedies.get(`${folder}${video?.[field]}`),
+            });
       });
       return [...photographs, ...recordings];
     }),

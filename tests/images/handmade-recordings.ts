@@ -9,12 +9,12 @@ const be = (value: number, bytes: number): Buffer => {
   return buffer;
 };
 const text = (value: string) => Buffer.from(value, "latin1");
-const secret = (what: string) => text(`${canary}-${what}`);
+export const secret = (what: string) => text(`${canary}-${what}`);
 
 // Matroska (RFC 9559) and EBML (RFC 8794): an element is its id, its size, and what it holds.
 
 /** Sizes in eight bytes; "open" is the size that says that there is none. */
-function ebml(id: string, content: readonly (Buffer | number)[] | Buffer, size?: "open"): Buffer {
+export function ebml(id: string, content: readonly (Buffer | number)[] | Buffer, size?: "open"): Buffer {
   const body = Buffer.isBuffer(content)
     ? content
     : Buffer.concat(content.map((each) => (typeof each === "number" ? be(each, 1) : each)));
@@ -118,7 +118,7 @@ function doubleOf(value: number): Buffer {
 
 // ISO base media (ISO/IEC 14496-12): a box is its size, its type, and what it holds.
 
-const box = (type: string, ...content: readonly Buffer[]): Buffer => {
+export const box = (type: string, ...content: readonly Buffer[]): Buffer => {
   const body = Buffer.concat(content);
   return Buffer.concat([be(body.length + 8, 4), text(type), body]);
 };
@@ -188,7 +188,7 @@ const picture = Buffer.from("a picture that nobody touches".repeat(4), "latin1")
 export const isoPicture = picture;
 
 /** A film with a track of positions beside that of the picture, as cameras write them. */
-export function isoFilm(): Buffer {
+export function isoFilm(handler = "camm"): Buffer {
   const brand = box("ftyp", text("isom"), be(512, 4), text("isomiso2avc1mp41"));
   const positions = Buffer.concat([
     secret("position-1 47.1234"),
@@ -238,7 +238,7 @@ export function isoFilm(): Buffer {
       ),
       track(1, { handler: "vide", entry: visual, sizes: [58, 58], offset: start }),
       track(2, {
-        handler: "camm",
+        handler,
         entry: box("camm", zeros(6), be(1, 2)),
         sizes: lengths,
         offset: start + picture.length,
@@ -304,7 +304,7 @@ export function mpegSound(): Buffer {
   return Buffer.concat([head, tag, sound, ape, footer, old]);
 }
 
-/** RFC 9639, 8: the stream's own description, then comments and a picture; no sound after it. */
+/** The first example of RFC 9639 (D.1), a frame of one sample; with comments and a block of a program before it. */
 export function flacSound(): Buffer {
   const block = (kind: number, body: Buffer, last = false) =>
     Buffer.concat([be(kind | (last ? 0x80 : 0), 1), be(body.length, 3), body]);
@@ -312,12 +312,11 @@ export function flacSound(): Buffer {
   const artist = text(`ARTIST=${canary}-artist`);
   return Buffer.concat([
     text("fLaC"),
-    block(
-      0,
-      Buffer.concat([be(4096, 2), be(4096, 2), zeros(6), Buffer.from("0ac440f000000000", "hex"), zeros(16)]),
-    ),
+    block(0, Buffer.from("1000100000000f00000f0ac442f0000000013e84b41807dc690307586a3dad1a2e0f", "hex")),
     block(4, Buffer.concat([le(comment.length, 4), comment, le(1, 4), le(artist.length, 4), artist])),
     block(2, Buffer.concat([text("test"), secret("application")]), true),
-    Buffer.from("fff8c9180000", "hex"),
+    flacFrame,
   ]);
 }
+
+export const flacFrame = Buffer.from("fff869180000bf0358fd03128baa9a", "hex");

@@ -1,17 +1,22 @@
+import { RefusedFile } from "../refused-file.ts";
 import type { ByteSource } from "./byte-source.ts";
 import { type IsoBox, within } from "./iso-boxes.ts";
 
+/** A day of film comes to half of it. */
+const longestTable = 64 * 1024 * 1024;
+
 /**
- * Where the samples of a track lie in the file, as place and length, a chunk at a time.
+ * Where the samples of a track lie in the file, from one place to another, in the order of its chunks.
  * Source  ISO/IEC 14496-12: 8.7.3 stsz, 8.7.4 stsc, 8.7.5 stco and co64
  */
-export function sampleRanges(source: ByteSource, media: readonly IsoBox[]): (readonly [number, number])[] {
-  const information = media.find(({ type }) => type === "minf");
-  const table = information && within(source, information).find(({ type }) => type === "stbl");
-  const boxes = new Map(table ? within(source, table).map((box) => [box.type, box]) : []);
+export function sampleRanges(source: ByteSource, table: IsoBox): (readonly [number, number])[] {
+  const boxes = new Map(within(source, table).map((box) => [box.type, box]));
+  if (boxes.has("stz2")) throw new RefusedFile("a film that says the sizes of its samples in brief (stz2)");
   const bytesOf = (type: string) => {
     const box = boxes.get(type);
-    return box ? source.read(box.data, box.end - box.data) : Buffer.alloc(0);
+    if (!box) return Buffer.alloc(0);
+    if (box.end - box.data > longestTable) throw new RefusedFile(`a table of samples (${type}) without end`);
+    return source.read(box.data, box.end - box.data);
   };
   const long = boxes.has("co64");
   const [offsets, sizes, runs] = [bytesOf(long ? "co64" : "stco"), bytesOf("stsz"), bytesOf("stsc")];
@@ -26,21 +31,25 @@ export function sampleRanges(source: ByteSource, media: readonly IsoBox[]): (rea
   const chunks = Math.min(offsets.readUInt32BE(4), Math.floor((offsets.length - 8) / step));
   const ranges: (readonly [number, number])[] = [];
   let sample = 0;
-  for (let chunk = 0; chunk < chunks; chunk++) {
+  for (let chunk = 0; chunk < chunks && sample < count; chunk++) {
     const at = 8 + step * chunk;
     const offset = long ? Number(offsets.readBigUInt64BE(at)) : offsets.readUInt32BE(at);
     let length = 0;
     for (let n = samplesIn(chunk + 1); n > 0 && sample < count; n--) length += sizeOf(sample++);
-    if (length > 0 && offset + length <= source.size) ranges.push([offset, length]);
+    const end = Math.min(offset + length, source.size);
+    if (end > offset) ranges.push([offset, end]);
   }
   return ranges;
 }
 
-/** How many samples a chunk has, by its number from 1: each entry holds from its first chunk on. */
+/** How many samples a chunk has, by its number from 1, asked in order: each entry holds from its first chunk on. */
 function samplesToChunk(runs: Buffer): (chunk: number) => number {
-  const entries: { first: number; samples: number }[] = [];
-  for (let at = 8; at + 12 <= runs.length; at += 12) {
-    entries.push({ first: runs.readUInt32BE(at), samples: runs.readUInt32BE(at + 4) });
-  }
-  return (chunk) => entries.findLast(({ first }) => first <= chunk)?.samples ?? 0;
+  let next = 8;
+  let samples = 0;
+  return (chunk) => {
+    for (; next + 12 <= runs.length && runs.readUInt32BE(next) <= chunk; next += 12) {
+      samples = runs.readUInt32BE(next + 4);
+    }
+    return samples;
+  };
 }

@@ -4,13 +4,13 @@ export interface EbmlElement {
   readonly id: number;
   readonly start: number;
   readonly data: number;
-  /** Null where the file leaves it open. */
+  /** Where the file breaks off, if it does so within; null where the file leaves it open. */
   readonly end: number | null;
 }
 
 export const segment = 0x18538067;
 export const info = 0x1549a966;
-const cluster = 0x1f43b675;
+export const cluster = 0x1f43b675;
 
 /** The elements between two places, one after the other. EBML (RFC 8794), 4 */
 export function* elements(source: ByteSource, from: number, to: number): Generator<EbmlElement> {
@@ -23,8 +23,7 @@ export function* elements(source: ByteSource, from: number, to: number): Generat
     const id = head.readUIntBE(0, idLength);
     const data = start + idLength + sizeLength;
     const size = sizeIn(head.subarray(idLength, idLength + sizeLength));
-    const end = size === null ? null : data + size;
-    if (end !== null && end > to) return;
+    const end = size === null ? null : Math.min(data + size, to);
     yield { id, start, data, end };
     // What a live recording leaves open is a cluster: what is in it cannot be taken for a section.
     if (end === null && id !== cluster) return;

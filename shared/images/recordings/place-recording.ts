@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import {
+  chmodSync,
   closeSync,
   constants,
   copyFileSync,
@@ -14,15 +15,19 @@ import path from "node:path";
 import { realOriginal } from "../original-bytes.ts";
 import { RefusedFile } from "../refused-file.ts";
 import { type ByteSource, byteSource, type Overwrite } from "./byte-source.ts";
+import { flacOverwrites } from "./flac-overwrites.ts";
 import { isoOverwrites } from "./iso-overwrites.ts";
 import { matroskaOverwrites } from "./matroska-overwrites.ts";
+import { mpegOverwrites } from "./mpeg-overwrites.ts";
 import { headLength, playedFormats, type RecordingFormat, recordingFormat } from "./recording-format.ts";
-import { flacOverwrites, mpegOverwrites, waveOverwrites } from "./sound-overwrites.ts";
+import { waveOverwrites } from "./wave-overwrites.ts";
 
 /** Raise it where the code changes what a recording is freed of. */
-const pipeline = 1;
+const pipeline = 2;
 
-const overwritesOf: Readonly<Record<RecordingFormat["container"], (source: ByteSource) => Overwrite[]>> = {
+const overwritesOf: Readonly<
+  Record<RecordingFormat["container"], (source: ByteSource) => Iterable<Overwrite>>
+> = {
   matroska: matroskaOverwrites,
   iso: isoOverwrites,
   wave: waveOverwrites,
@@ -37,9 +42,10 @@ interface PlacedRecording {
 }
 
 /**
- * A copy of a recording, named by its content, without what the container says beside picture and sound: place,
- * time, owner, camera, programs. Picture and sound themselves are not touched: whatever is seen, said or hidden
- * within them stays. Throws RefusedFile for what is no recording.
+ * A copy of a recording, named by its content, of which only picture and sound are left and what they are played by:
+ * whatever else a container says (place, time, owner, camera, programs) is written over, known or not. Picture and sound
+ * themselves are not touched: whatever is seen, said or hidden within them stays. Throws RefusedFile for what is no
+ * recording, and for one whose picture and sound cannot be told from the rest.
  */
 export async function placeRecording(root: string, file: string, folder: string): Promise<PlacedRecording> {
   const original = await realOriginal(root, file);
@@ -66,11 +72,13 @@ function contentHash(source: ByteSource): string {
 }
 
 /** Under another name first: a file that has its name is whole, and nothing private ever stood under it. */
-function copyWithout(original: string, target: string, overwrites: readonly Overwrite[]): void {
+function copyWithout(original: string, target: string, overwrites: Iterable<Overwrite>): void {
   mkdirSync(path.dirname(target), { recursive: true });
   const part = `${target}.${randomUUID()}`;
   try {
     copyFileSync(original, part, constants.COPYFILE_FICLONE);
+    // A copy may be written and published, however its original is kept.
+    chmodSync(part, 0o644);
     const descriptor = openSync(part, "r+");
     try {
       for (const { at, bytes } of overwrites) {
