@@ -1,8 +1,11 @@
 import type { PublishedItem } from "../publication/published.ts";
+import { shareBounds } from "../words/share-bounds.ts";
 import type { Words } from "../words/words.ts";
 
-export const shareInterval = (bounds: { low: number; high: number }, { interval, numbers }: Words): string =>
-  interval(numbers.share(bounds.low), numbers.share(bounds.high));
+export function shareInterval(bounds: { low: number; high: number }, { interval, numbers }: Words): string {
+  const { certain, possible } = shareBounds(bounds, numbers);
+  return possible === null ? certain : interval(certain, possible);
+}
 
 export const unitsInWords = (
   { low, high, expected }: { low: number; high: number; expected: number },

@@ -46,7 +46,7 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
     withheld: figure.insufficient,
     doubt: doubt?.text ?? null,
     method: { name: method.name, address: addresses.method(figure.method) },
-    confidence: hasInterval && figure.value !== null ? words.numbers.confidence(figure.confidence) : null,
+    confidence: hasInterval && figure.value !== null ? words.numbers.exactShare(figure.confidence) : null,
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
     caveats: figure.caveats.filter((caveat) => caveat !== doubt).map(({ text }) => text),
@@ -74,7 +74,7 @@ export function figureInputs(
   };
   const writeNumber = (key: string, value: number): string => {
     if (key === "firstYear" || key === "lastYear") return String(value);
-    if (key === "certain") return words.numbers.share(value);
+    if (key === "certain") return words.numbers.exactShare(value);
     return words.numbers.quantity(value);
   };
   return Object.entries(figure.inputs)

@@ -1,4 +1,5 @@
 import type { PublishedVariant } from "../publication/published.ts";
+import { shareBounds } from "../words/share-bounds.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import type { Link } from "./page.ts";
@@ -19,7 +20,7 @@ export function reallocationView(
   { words, items }: CollectionIndex,
 ): ReallocationView | null {
   if (!reallocation || reallocation.moves.length === 0) return null;
-  const { count, share } = words.numbers;
+  const { count } = words.numbers;
   const itemLink = (id: string): Link => ({
     address: addresses.item(id),
     name: items.get(id)?.title ?? id,
@@ -31,10 +32,11 @@ export function reallocationView(
       from: itemLink(from),
       to: itemLink(to),
     })),
-    items: reallocation.items.map(({ item, before, after }) => ({
-      item: itemLink(item),
-      before: share(before),
-      after: share(after),
-    })),
+    items: reallocation.items.map(({ item, before, after }) => {
+      // As certain as the page of the outfit has it.
+      const high = items.get(item)?.completeness.weighted?.high ?? 1;
+      const certain = (low: number) => shareBounds({ low, high }, words.numbers).certain;
+      return { item: itemLink(item), before: certain(before), after: certain(after) };
+    }),
   };
 }

@@ -1,4 +1,5 @@
 import type { PlotOptions } from "../words/plot-words.ts";
+import { shareBounds } from "../words/share-bounds.ts";
 import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
 import { surfaceDefinitions } from "./surface.ts";
 import { coordinate, element } from "./svg-markup.ts";
@@ -32,11 +33,12 @@ function drawInterval(
   idPrefix: string,
 ): string {
   const { share } = words.numbers;
-  const { certain, possible, description } = words.plots.completeness;
+  const say = words.plots.completeness;
+  const { certain, possible } = shareBounds({ low, high }, words.numbers);
   const from = 1;
   const to = unitsAcross[breadth] - 1;
   const x = (part: number) => from + Math.min(1, Math.max(0, part)) * (to - from);
-  const texts = [certain(share(low)), ...(high > low ? [possible(share(high))] : [])].map((text) =>
+  const texts = [say.certain(certain), ...(possible === null ? [] : [say.possible(possible)])].map((text) =>
     shortened(text, size, to - from),
   );
   const widths = texts.map((text) => textWidth(text, size));
@@ -61,7 +63,7 @@ function drawInterval(
     }),
   );
   return imageDrawing(
-    { idPrefix, label, description: description(share(low), share(high)), breadth, height: top + depth + 20 },
+    { idPrefix, label, description: say.description(certain, possible), breadth, height: top + depth + 20 },
     surfaceDefinitions(["unverified"], idPrefix),
     high > low
       ? element("rect", { x: x(low), width: x(high) - x(low), ...bar, fill: `url(#${idPrefix}-hatch)` })

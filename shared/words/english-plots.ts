@@ -20,10 +20,10 @@ export const englishPlots: PlotWords = {
   completeness: {
     certain: (share) => `certain ${share}`,
     possible: (share) => `possible ${share}`,
-    description: (low, high) =>
-      low === high
-        ? `${low} of the outfit by weight is there, and nothing is uncertain.`
-        : `${low} of the outfit by weight is certainly there; up to ${high} is possible.`,
+    description: (certain, possible) =>
+      possible === null
+        ? `${certain} of the outfit by weight is there, and nothing is uncertain.`
+        : `${certain} of the outfit by weight is certainly there; up to ${possible} is possible.`,
   },
   partRates: {
     withheld: "not known",

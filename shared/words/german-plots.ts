@@ -21,10 +21,10 @@ export const germanPlots: PlotWords = {
   completeness: {
     certain: (share) => `sicher ${share}`,
     possible: (share) => `möglich ${share}`,
-    description: (low, high) =>
-      low === high
-        ? `Nach Gewicht sind ${low} der Garnitur vorhanden, und nichts ist ungewiss.`
-        : `Nach Gewicht sind ${low} der Garnitur sicher vorhanden; bis zu ${high} sind möglich.`,
+    description: (certain, possible) =>
+      possible === null
+        ? `Nach Gewicht sind ${certain} der Garnitur vorhanden, und nichts ist ungewiss.`
+        : `Nach Gewicht sind ${certain} der Garnitur sicher vorhanden; bis zu ${possible} sind möglich.`,
   },
   partRates: {
     withheld: "nicht bekannt",

@@ -27,7 +27,8 @@ export interface PlotWords {
   readonly completeness: {
     readonly certain: (share: string) => string;
     readonly possible: (share: string) => string;
-    readonly description: (low: string, high: string) => string;
+    /** `possible` is null where nothing is uncertain. */
+    readonly description: (certain: string, possible: string | null) => string;
   };
   readonly partRates: {
     readonly withheld: string;

@@ -69,6 +69,14 @@ describe("completenessInterval", () => {
     expect(texts.filter((text) => text.includes("possible"))).toEqual([]);
   });
 
+  it.each([
+    // Whatever they are rounded to: these two are 81 percent both, to the nearest.
+    [0.806, 0.814, "80% of the outfit by weight is certainly there; up to 82% is possible."],
+    [0.806, 0.806, "81% of the outfit by weight is there, and nothing is uncertain."],
+  ])("says of %d to %d whether anything is uncertain", (low, high, said) => {
+    expect(expectDrawings(completenessInterval({ low, high }, options))).toBe(said);
+  });
+
   it("has a mark for lists, silent and without ids", () => {
     const markup = completenessMark({ low: 0.3, high: 0.6 });
     expect(firstDrawing(markup).attributes.get("aria-hidden")).toBe("true");

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { percentOfStep, shareOfStep, shareStep } from "../../shared/pages/search/share-steps.ts";
+import { percentOfStep, shareOfStep, shareStep, shareSteps } from "../../shared/pages/search/share-steps.ts";
 import { english } from "../../shared/words/english.ts";
+import { shareBounds } from "../../shared/words/share-bounds.ts";
 
 const shares = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -10,6 +11,20 @@ describe("steps of a share", () => {
     fc.assert(
       fc.property(shares, (share) => {
         expect(english.numbers.share(shareOfStep(shareStep(share)))).toBe(english.numbers.share(share));
+      }),
+    ));
+
+  it("of a completeness read as its two ends do, and never say more than they are", () =>
+    fc.assert(
+      fc.property(shares, shares, (a, b) => {
+        const [low, high] = [Math.min(a, b), Math.max(a, b)];
+        const { certain, possible } = shareBounds({ low, high }, english.numbers);
+        const steps = shareSteps({ low, high });
+        expect(english.numbers.share(shareOfStep(steps.low))).toBe(certain);
+        if (possible === null) return;
+        expect(english.numbers.share(shareOfStep(steps.high))).toBe(possible);
+        if (low >= 0.01) expect(percentOfStep(steps.low) / 100).toBeLessThanOrEqual(low + 1e-9);
+        if (high <= 0.99) expect(percentOfStep(steps.high) / 100).toBeGreaterThanOrEqual(high - 1e-9);
       }),
     ));
 

@@ -3,7 +3,7 @@ import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
 
 /** Every `Checks` of a docstring is run: what the documentation says a function answers, it answers. */
-const ROOMS = ["statistics", "dates"];
+const ROOMS = ["statistics", "dates", "words"];
 
 interface Check {
   readonly call: string;

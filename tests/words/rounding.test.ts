@@ -4,8 +4,9 @@ import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
 import type { Scale } from "../../shared/records/register.ts";
 import { english } from "../../shared/words/english.ts";
 import { gapLength } from "../../shared/words/gap-length.ts";
+import { shareBounds } from "../../shared/words/share-bounds.ts";
 
-const { count, share, confidence, estimate, wait, span, quantity } = english.numbers;
+const { count, share, exactShare, estimate, wait, span, quantity } = english.numbers;
 
 // The rules stand in shared/words/numbers.ts; the expected texts are rounded by hand.
 describe("rounding for reading, all of it in one place", () => {
@@ -22,9 +23,10 @@ describe("rounding for reading, all of it in one place", () => {
     [share, 0.005, "1%"],
     [share, 0.9949, "99%"],
     [share, 0.9999, "over 99%"],
-    [confidence, 0.95, "95%"],
-    [confidence, 0.999, "99.9%"],
-    [confidence, 0.975, "97.5%"],
+    [exactShare, 0.95, "95%"],
+    [exactShare, 0.999, "99.9%"],
+    [exactShare, 0.975, "97.5%"],
+    [exactShare, 0.896343, "89.63%"],
     [estimate, 0, "0"],
     [estimate, 0.001, "under 0.01"],
     [estimate, 0.0618672, "0.06"],
@@ -43,6 +45,23 @@ describe("rounding for reading, all of it in one place", () => {
     [quantity, 12, "12"],
   ] as const)("%o of %d is %s", (write, value, written) => {
     expect(write(value)).toBe(written);
+  });
+
+  // The least is never written as more than it is, nor the most as less; without doubt there is one number, the nearest.
+  it.each([
+    [0.8963, 0.9634, "89%", "97%"],
+    [0.806, 0.814, "80%", "82%"],
+    [0.57, 0.58, "57%", "58%"],
+    [0.7, 0.7 + Number.EPSILON, "70%", "70%"],
+    [0, 1, "0%", "100%"],
+    [0.009, 0.991, "under 1%", "over 99%"],
+    [0.001, 0.004, "under 1%", "1%"],
+    [0.996, 0.999, "99%", "over 99%"],
+    [0.8963, 0.8963, "90%", null],
+    [0.285, 0.285, "29%", null],
+    [1, 1, "100%", null],
+  ])("of a completeness of %d to %d are written %s and %s", (low, high, certain, possible) => {
+    expect(shareBounds({ low, high }, english.numbers)).toEqual({ certain, possible });
   });
 
   it("writes a 0 for nothing but 0", () => {

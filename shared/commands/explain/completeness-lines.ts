@@ -1,3 +1,4 @@
+import { shareBounds } from "../../words/share-bounds.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";
 
@@ -7,10 +8,12 @@ export function completenessLines({ item }: Explained, setting: Setting): string
   const { words } = setting;
   const partOf = new Map(parts.map((part) => [part.id, part]));
   const nameOf = (id: string) => partOf.get(id)?.name ?? id;
-  const share = (low: number, high: number) =>
-    low === high
-      ? `${words.numbers.share(low)}, with nothing uncertain`
-      : `${words.numbers.share(low)} for certain, ${words.numbers.share(high)} at most`;
+  const share = (bounds: { readonly low: number; readonly high: number }) => {
+    const { certain, possible } = shareBounds(bounds, words.numbers);
+    return possible === null
+      ? `${certain}, with nothing uncertain`
+      : `${certain} for certain, ${possible} at most`;
+  };
   const units = (low: number, high: number, expected: number) =>
     `${words.interval(words.numbers.quantity(low), words.numbers.quantity(high))} of ${words.numbers.count(expected)} units`;
   const level = (id: string | null) => levels.find((each) => each.id === id)?.name ?? "none";
@@ -25,14 +28,14 @@ export function completenessLines({ item }: Explained, setting: Setting): string
     standing
       ? labelled(
           label,
-          `${share(standing.weighted.low, standing.weighted.high)}; ` +
+          `${share(standing.weighted)}; ` +
             units(standing.counted.low, standing.counted.high, standing.counted.expected),
           setting,
         )
       : [];
   return [
     ...(weighted
-      ? labelled("by weight", `${share(weighted.low, weighted.high)}, of core and issued parts`, setting)
+      ? labelled("by weight", `${share(weighted)}, of core and issued parts`, setting)
       : labelled("by weight", "The reference lists no core or issued part.", setting)),
     ...(counted ? labelled("in units", units(counted.low, counted.high, counted.expected), setting) : []),
     ...apart("consumables", consumable),

@@ -30,7 +30,7 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
   const { words, paint } = setting;
   const withheld = figure.insufficient !== null;
   const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
-  const percent = `${words.numbers.confidence(figure.confidence)} interval`;
+  const percent = `${words.numbers.exactShare(figure.confidence)} interval`;
   // A range that was written down without a number in it is no interval of an estimate.
   const hasInterval =
     figure.value !== null && figure.low !== null && figure.high !== null && figure.low !== figure.high;

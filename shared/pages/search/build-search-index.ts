@@ -6,7 +6,7 @@ import type { SearchedItem } from "../listed/searched-item.ts";
 import { namedApart } from "./named-apart.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import type { Named, SearchDetails, SearchIndex } from "./search-index.ts";
-import { shareStep } from "./share-steps.ts";
+import { shareSteps } from "./share-steps.ts";
 import { type CutWordFile, cutWordFiles, type JoinWords, joinWords } from "./word-files.ts";
 
 export interface BuiltSearch {
@@ -57,7 +57,8 @@ export function buildSearchIndex(
   const years = new Register<readonly [number | null, number | null]>();
   const column = (value: (item: ListedItem) => number): string => packNumbers(items.map(value));
   const searched = (value: (item: SearchedItem) => number): string => column(({ searched: of }) => value(of));
-  const step = (share: number | null): number => (share === null ? 0 : 1 + shareStep(share));
+  const step = ({ low, high }: SearchedItem, end: "low" | "high"): number =>
+    low === null || high === null ? 0 : 1 + shareSteps({ low, high })[end];
 
   return {
     index: {
@@ -76,8 +77,8 @@ export function buildSearchIndex(
         const level = levelAt(item);
         return level ? 1 + levels.placeOf(level.id, () => level) : 0;
       }),
-      low: searched(({ low }) => step(low)),
-      high: searched(({ high }) => step(high)),
+      low: searched((of) => step(of, "low")),
+      high: searched((of) => step(of, "high")),
       place: searched(({ place }) => place),
       of: searched(({ of }) => of),
       year: searched(({ issued }) => years.placeOf(issued.join("/"), () => issued)),
