@@ -28,7 +28,9 @@ function offerTicks(bar: HTMLElement): void {
       words: Words;
     };
     const say = words.pages.finder;
-    told.value = [say.ticked(ids.length), ...(ids.length < 2 ? [say.tickMore] : [])].join(" ");
+    // While the words came, another may have been ticked.
+    const count = ticked().length;
+    told.value = [say.ticked(count), ...(count < 2 ? [say.tickMore] : [])].join(" ");
   };
 
   document.addEventListener("change", ({ target }) => {
