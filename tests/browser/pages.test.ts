@@ -129,6 +129,22 @@ describe("by keyboard", () => {
   });
 });
 
+describe("a figure in a sentence", () => {
+  it("opens what it rests on below the sentence, without the note's ways back, and closes it again", async () => {
+    const page = await site.visit("/articles/numbers-that-match/");
+    // As a note has them whose figure stands in several places.
+    await page.locator("#basis-1 .back").evaluate((back) => back.after(" ", back.cloneNode(true)));
+    const told = page.locator("a.told[href='#basis-1']");
+    await told.click();
+    const here = page.locator(".basis-here");
+    expect(await here.innerText()).toContain("Method");
+    expect(await here.locator(".back").count()).toBe(0);
+    await told.click();
+    expect(await here.count()).toBe(0);
+    await leave(page);
+  });
+});
+
 describe("the page for what is not there", () => {
   it("is whole at any address, at the root of a host and below a path", async () => {
     const page = await site.visit(`${below}/items/no/such/outfit/`);
