@@ -2,14 +2,11 @@ import type { PublishedItem } from "../publication/published.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { comparisonAddress } from "./compare-page.ts";
+import { contradictionOf } from "./contradiction.ts";
 import type { ItemPage } from "./item-page.ts";
 
 /** A line for each is enough as long as they are few. */
 const listedUpTo = 12;
-
-/** A word where the evidence speaks against what an outfit is catalogued as. */
-const contradictionOf = (item: PublishedItem | undefined, { words }: CollectionIndex): string | null =>
-  item?.identification.verdict === "contradicted" ? words.pages.verdicts.contradicted.short : null;
 
 /** The other outfits of the same variant, each with where the two are set side by side. */
 export function siblingsOf({ id, variant }: PublishedItem, index: CollectionIndex): ItemPage["siblings"] {
@@ -19,7 +16,7 @@ export function siblingsOf({ id, variant }: PublishedItem, index: CollectionInde
     .filter((other) => other.id !== id)
     .map((other) => ({
       outfit: { address: addresses.item(other.id), name: other.name },
-      verdict: contradictionOf(index.items.get(other.id), index),
+      verdict: contradictionOf(index.items.get(other.id), index.words),
       beside: {
         address: comparisonAddress(id, other.id, index),
         name: index.words.pages.compare.sideBySide,

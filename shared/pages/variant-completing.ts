@@ -2,17 +2,23 @@ import type { PublishedVariant } from "../publication/published.ts";
 import { shareBounds } from "../words/share-bounds.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { contradictionOf } from "./contradiction.ts";
 import type { Link } from "./page.ts";
+
+/** An outfit, with a word where the evidence speaks against its variant. */
+interface Moving extends Link {
+  readonly doubt: string | null;
+}
 
 /** What could be completed here out of spare parts, should their owner wish it. */
 export interface ReallocationView {
   readonly moves: readonly {
     readonly part: Link;
     readonly units: string;
-    readonly from: Link;
-    readonly to: Link;
+    readonly from: Moving;
+    readonly to: Moving;
   }[];
-  readonly items: readonly { readonly item: Link; readonly before: string; readonly after: string }[];
+  readonly items: readonly { readonly item: Moving; readonly before: string; readonly after: string }[];
 }
 
 export function reallocationView(
@@ -21,9 +27,10 @@ export function reallocationView(
 ): ReallocationView | null {
   if (!reallocation || reallocation.moves.length === 0) return null;
   const { count } = words.numbers;
-  const itemLink = (id: string): Link => ({
+  const itemLink = (id: string): Moving => ({
     address: addresses.item(id),
     name: items.get(id)?.title ?? id,
+    doubt: contradictionOf(items.get(id), words),
   });
   return {
     moves: reallocation.moves.map(({ part, units, from, to }) => ({

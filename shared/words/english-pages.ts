@@ -664,6 +664,8 @@ export const englishPages = {
     units: "Units",
     nothingWanted: "Nothing is known to be missing.",
     nothingSpare: "Nothing is to spare.",
+    doubtNote:
+      "Contradicted: counted against a variant that the evidence speaks against. It holds only if the outfit is one after all.",
   },
   fields: {
     title: "Every field of a record",

@@ -653,6 +653,8 @@ export const germanPages: PageWords = {
     units: "Stück",
     nothingWanted: "Dass etwas fehlt, ist nicht bekannt.",
     nothingSpare: "Nichts ist übrig.",
+    doubtNote:
+      "Widersprochen: gerechnet gegen eine Variante, gegen die die Beobachtungen sprechen. Es gilt nur, falls die Garnitur doch eine ist.",
   },
   fields: {
     title: "Alle Felder eines Eintrags",

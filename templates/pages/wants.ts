@@ -7,8 +7,10 @@ export function wantsTemplate(page: WantsPage, site: PageSite): Html {
   const { templates, words, link } = site;
   const { wants: say, item: ofItem, variant: ofVariant } = words.pages;
   const chapter = templates["parts/chapter"];
-  const row = ({ part, item, variant, units }: WantsPage["spare"][number], adds?: string) =>
-    html`<tr><th scope="row"><a href="${link(part.address)}">${part.name}</a></th><td data-label="${say.outfit}"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}</small></td><td class="number" data-label="${say.units}">${units}</td>${adds !== undefined && html`<td class="number" data-label="${ofItem.wantsAdds}">${adds}</td>`}</tr>`;
+  const row = ({ part, item, variant, doubt, units }: WantsPage["spare"][number], adds?: string) =>
+    html`<tr><th scope="row"><a href="${link(part.address)}">${part.name}</a></th><td data-label="${say.outfit}"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${doubt !== null && html`, <em>${doubt}</em>`}</small></td><td class="number" data-label="${say.units}">${units}</td>${adds !== undefined && html`<td class="number" data-label="${ofItem.wantsAdds}">${adds}</td>`}</tr>`;
+  const reservation = (rows: WantsPage["wanted"]) =>
+    rows.some(({ doubt }) => doubt !== null) && html`<p class="reservation">${say.doubtNote}</p>`;
   const head = (adds: boolean) =>
     html`<thead><tr><th scope="col">${ofItem.part}</th><th scope="col">${say.outfit}</th><th scope="col" class="number">${say.units}</th>${adds && html`<th scope="col" class="number">${ofItem.wantsAdds}</th>`}</tr></thead>`;
   return html`${templates["parts/opening"]({ page, below: html`<p class="lead">${say.lead}</p>` }, site)}
@@ -22,7 +24,7 @@ ${chapter(
         ? html`<p>${say.nothingWanted}</p>`
         : html`${withRoles(
             html`<table class="logs">${head(true)}<tbody>${page.wanted.map((want) => row(want, want.adds))}</tbody></table>`,
-          )}${page.moreWanted !== null && html`<p class="small">${page.moreWanted}</p>`}`,
+          )}${page.moreWanted !== null && html`<p class="small">${page.moreWanted}</p>`}${reservation(page.wanted)}`,
   },
   site,
 )}
@@ -36,7 +38,7 @@ ${chapter(
         ? html`<p>${say.nothingSpare}</p>`
         : html`${withRoles(
             html`<table class="logs">${head(false)}<tbody>${page.spare.map((spare) => row(spare))}</tbody></table>`,
-          )}${page.moreSpare !== null && html`<p class="small">${page.moreSpare}</p>`}`,
+          )}${page.moreSpare !== null && html`<p class="small">${page.moreSpare}</p>`}${reservation(page.spare)}`,
   },
   site,
 )}

@@ -14,7 +14,7 @@ const rows = [
 const files = smallCollection("features: { lock: brass }\nparts: { key: { name: Key } }\n", {
   "content/sightings/log.csv": `${rows.join("\n")}\n`,
   "content/items/one.md": item("features: { lock: brass }").replace("A chest", "One"),
-  "content/items/two.md": item("features: { lock: iron }").replace("A chest", "Two"),
+  "content/items/two.md": item("features: { lock: iron }\nparts: { key: absent }").replace("A chest", "Two"),
 });
 
 // The contract's verdict `contradicted`: what was observed does not agree with what the outfit is catalogued as.
@@ -35,6 +35,8 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
     ["items/index.html", "Two Chest A contradicted"],
     ["items/one/index.html", "Two contradicted"],
     ["variants/chest-a/index.html", "Two Chest A contradicted"],
+    ["wants/index.html", "Two Chest A, contradicted"],
+    ["wants/index.html", "It holds only if the outfit is one after all."],
   ])("on %s", (page, said) => {
     expect(words(page)).toContain(said);
   });
@@ -51,4 +53,31 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
   it("and of one that agrees nothing of the kind is said", () => {
     expect(words("items/two/index.html")).toContain("One Side by side");
   });
+});
+
+// Both have a part to spare that the other lacks, and neither agrees with its label.
+it("so does the way to complete one of them from another, and the outfit that opens the catalogue", async () => {
+  const parts = "parts: { key: { name: Key }, tray: { name: Tray } }";
+  const root = writeCollection(
+    smallCollection(`features: { lock: brass }\n${parts}\n`, {
+      "content/items/one.md": item(
+        "features: { lock: iron }\nparts: { key: { state: present, quantity: 2 }, tray: absent }",
+      ).replace("A chest", "One"),
+      "content/items/two.md": item("features: { lock: iron }\nparts: { key: absent, tray: absent }").replace(
+        "A chest",
+        "Two",
+      ),
+    }),
+  );
+  const site = path.join(root, "site");
+  expect((await runHere(["build", "--root", root, "--out", site], root)).code).toBe(0);
+  const words = (file: string) =>
+    readFileSync(path.join(site, file), "utf8")
+      .replace(/<[^>]+>/g, " ")
+      .replace(/\s+/g, " ");
+  for (const page of ["wants/index.html", "variants/chest-a/index.html"])
+    expect(words(page)).toMatch(
+      /One contradicted Two contradicted .*Two contradicted certain 0%, would be 50%/,
+    );
+  expect(words("index.html")).toContain("One (contradicted): 50% complete by weight");
 });

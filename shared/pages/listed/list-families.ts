@@ -6,6 +6,7 @@ import { addresses } from "../addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { comparableVariant } from "../comparisons-page.ts";
 import { shareInterval } from "../completeness-words.ts";
+import { contradictionOf } from "../contradiction.ts";
 import { itemSummary, variantSummary } from "../data/collection-data.ts";
 import { csvRow } from "../data/items-csv.ts";
 import { stateWord } from "../drawings.ts";
@@ -150,7 +151,11 @@ function openedOf(items: readonly PublishedItem[], index: CollectionIndex): Open
   if (!fullest) return null;
   const { of, ...shown } = fullest;
   const { weighted, consumable } = of.completeness;
-  const name = of.assembled.length === 0 ? of.title : `${of.title} (${pages.assembled})`;
+  const reserved = [
+    contradictionOf(of, index.words),
+    of.assembled.length === 0 ? null : pages.assembled,
+  ].filter((word) => word !== null);
+  const name = reserved.length === 0 ? of.title : `${of.title} (${reserved.join(", ")})`;
   return {
     ...shown,
     plan: casePlan(of.parts, {

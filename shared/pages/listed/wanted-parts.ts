@@ -2,6 +2,7 @@ import { isAtHand } from "../../publication/at-hand.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses.ts";
+import { contradictionOf } from "../contradiction.ts";
 import type { Link } from "../page.ts";
 
 /** A part of an item: wanted there, or to spare. */
@@ -9,6 +10,8 @@ export interface PartOfItem {
   readonly part: Link;
   readonly item: Link;
   readonly variant: Link;
+  /** A word where the evidence speaks against that variant, to whose parts it is held. */
+  readonly doubt: string | null;
   readonly units: string;
   /** What it would add, for the order and in words. */
   readonly gain: number;
@@ -30,13 +33,7 @@ export function joinedParts(lists: readonly WantedParts[]): WantedParts {
   return { parts: all.slice(0, mostParts), count: lists.reduce((sum, { count }) => sum + count, 0) };
 }
 
-function partOf(
-  item: PublishedItem,
-  id: string,
-  units: number,
-  gain: number,
-  { numbers }: Words,
-): PartOfItem {
+function partOf(item: PublishedItem, id: string, units: number, gain: number, words: Words): PartOfItem {
   return {
     part: {
       address: `${addresses.item(item.id)}#part-${id}`,
@@ -44,9 +41,10 @@ function partOf(
     },
     item: { address: addresses.item(item.id), name: item.title },
     variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
-    units: numbers.count(units),
+    doubt: contradictionOf(item, words),
+    units: words.numbers.count(units),
     gain,
-    adds: numbers.share(gain),
+    adds: words.numbers.share(gain),
   };
 }
 
