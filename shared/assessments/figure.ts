@@ -26,6 +26,7 @@ export interface Figure {
   readonly low: number | null;
   readonly high: number | null;
   readonly unit: Unit;
+  /** Of an interval made from two that are estimated: at least so much. */
   readonly confidence: number;
   readonly method: Method;
   readonly inputs: Readonly<Record<string, Input>>;
@@ -80,3 +81,10 @@ export const withheld = (why: Statement, basis: Basis): Figure => ({
   ...rest(basis),
   insufficient: why,
 });
+
+/**
+ * The confidence of an interval made from the ends of two that are estimated: both hold with at least the sum of their
+ * confidences less 1, however they depend on one another (Bonferroni's inequality). Its digits are those of what is summed.
+ */
+export const jointConfidence = (one: number, other: number): number =>
+  Math.max(0, Number((one + other - 1).toFixed(12)));

@@ -66,6 +66,7 @@ export function assessItem(
         certain: isExamined ? (completeness.main?.weighted.low ?? null) : null,
         isExamined,
         isAssembled: item.assembled.length > 0,
+        isDestroyed: item.status === "destroyed",
       },
       ranked,
       survivors,

@@ -14,7 +14,7 @@ export interface FigureView {
   /** Why the number, though the formula gives it, is not to be taken as it stands: said beside it, on paper too. */
   readonly doubt: string | null;
   readonly method: Link;
-  /** "95%", where the figure has an interval. */
+  /** "95%" or "at least 90%", where the figure has an interval. */
   readonly confidence: string | null;
   readonly inputs: readonly { readonly name: string; readonly value: string }[];
   readonly sources: readonly Link[];
@@ -32,6 +32,7 @@ const doubts: ReadonlySet<Said["says"]> = new Set([
   "known-exceed-made",
   "estimate-exceeds-made",
   "at-least-known",
+  "offers-undecided",
 ]);
 
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
@@ -39,19 +40,29 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
   const method = words.methods[figure.method];
   const doubt = figure.caveats.find(({ says }) => doubts.has(says));
   const hasEnds = figure.low !== null && figure.high !== null;
-  const hasInterval = hasEnds && figure.low !== figure.high;
   return {
     phrase: words.phrase(figure),
     isKnown: figure.value !== null || hasEnds,
     withheld: figure.insufficient,
     doubt: doubt?.text ?? null,
     method: { name: method.name, address: addresses.method(figure.method) },
-    confidence: hasInterval && figure.value !== null ? words.numbers.exactShare(figure.confidence) : null,
+    confidence: confidenceOf(figure, index),
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
     caveats: figure.caveats.filter((caveat) => caveat !== doubt).map(({ text }) => text),
     changes: method.changes,
   };
+}
+
+/** How sure its interval is; null where it has none: a range that was written down without a number in it is none of an estimate. */
+export function confidenceOf(
+  { value, low, high, confidence, caveats }: PublishedFigure,
+  { words }: Pick<CollectionIndex, "words">,
+): string | null {
+  if (value === null || low === null || high === null || low === high) return null;
+  const written = words.numbers.exactShare(confidence);
+  const isLeast = caveats.some(({ says }) => says === "joint-confidence");
+  return isLeast ? words.pages.figure.atLeast(written) : written;
 }
 
 /** What went into a figure, named and written for reading. */

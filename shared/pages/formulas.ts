@@ -7,6 +7,7 @@ const formulas: Readonly<Record<Method, readonly string[]>> = {
   "serial-ranges": [
     String.raw`N = m + \frac{m}{k} - 1, \qquad \binom{m}{k} \big/ \binom{N_{\text{high}}}{k} \ge \alpha`,
     String.raw`N = \frac{(w - 1)(k + 1)}{k - 1} - 1`,
+    String.raw`\frac{w + k (N_{\text{high}} - w)}{w} \binom{w}{k} \big/ \binom{N_{\text{high}}}{k} \ge \alpha`,
   ],
   coverage: [
     String.raw`C = 1 - \frac{f_1}{n} \cdot \frac{(n - 1) f_1}{(n - 1) f_1 + 2 f_2}`,
@@ -14,12 +15,16 @@ const formulas: Readonly<Record<Method, readonly string[]>> = {
   ],
   chao1: [
     String.raw`S = D + T, \qquad T = \frac{f_1 (f_1 - 1)}{2 (f_2 + 1)}`,
-    String.raw`\operatorname{var} = \frac{f_1 (f_1 - 1)}{2 (f_2 + 1)} + \frac{f_1 (2 f_1 - 1)^2}{4 (f_2 + 1)^2} + \frac{f_1^2 f_2 (f_1 - 1)^2}{4 (f_2 + 1)^4}`,
+    String.raw`\operatorname{var} = \frac{f_1 (f_1 - 1)}{2 (f_2 + 1)} + \frac{f_1 (2 f_1 - 1)^2}{4 (f_2 + 1)^2} + \frac{f_1^2 f_2 (f_1 - 1)^2}{4 (f_2 + 1)^4} \;\; (f_2 > 0)`,
+    String.raw`\operatorname{var} = \frac{f_1 (f_1 - 1)}{2} + \frac{f_1 (2 f_1 - 1)^2}{4} - \frac{f_1^4}{4 S} \;\; (f_2 = 0)`,
     String.raw`\left[ D + \frac{T}{K},\; D + T K \right], \qquad K = \exp\left( z \sqrt{\ln\left( 1 + \frac{\operatorname{var}}{T^2} \right)} \right)`,
+    String.raw`\left[ D,\; \frac{D + z \sqrt{D P (1 - P)}}{1 - P} \right], \qquad P = e^{-n/D} \qquad (T = 0)`,
   ],
   chapman: [
     String.raw`N = \frac{(n_1 + 1)(n_2 + 1)}{m + 1} - 1`,
     String.raw`\operatorname{var} = \frac{(n_1 + 1)(n_2 + 1)(n_1 - m)(n_2 - m)}{(m + 1)^2 (m + 2)}`,
+    String.raw`\left[ r + \frac{T}{K},\; r + T K \right], \qquad r = n_1 + n_2 - m,\; T = N - r`,
+    String.raw`K = \exp\left( z \sqrt{\ln\left( 1 + \frac{\operatorname{var}}{T^2} \right)} \right)`,
   ],
   "survival-ratio": [
     String.raw`\frac{S}{N}, \qquad \left[ \frac{S_{\text{low}}}{N_{\text{high}}},\; \min\left( 1, \frac{S_{\text{high}}}{N_{\text{low}}} \right) \right]`,

@@ -149,6 +149,10 @@ export const englishPages = {
       having: "have it",
       recorded: "recorded",
       reaching: "reach it",
+      leftOut: "left out",
+      destroyed: "known to be destroyed",
+      offersOfAny: "offers of any outfit",
+      offersRecorded: "of them of outfits sufficiently recorded",
     } as Readonly<Record<string, string>>,
     range: ({
       prefix,
@@ -182,9 +186,11 @@ export const englishPages = {
     basis: "basis",
     notKnown: "Not known",
     method: "Method",
-    interval: (confidence: string) => `Interval at ${confidence} confidence`,
+    interval: (confidence: string) => `Interval at a confidence of ${confidence}`,
     /** The same within a sentence. */
-    intervalAside: (confidence: string) => `interval at ${confidence} confidence`,
+    intervalAside: (confidence: string) => `interval at a confidence of ${confidence}`,
+    /** Of a confidence, where it is no more than a bound. */
+    atLeast: (confidence: string) => `at least ${confidence}`,
     from: "From",
     sources: "Sources",
     caveats: "Bear in mind",

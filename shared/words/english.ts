@@ -25,17 +25,26 @@ const atLeastSurvive = (known: number): string => {
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
-  "no-example-recorded": () => "Of no example is it recorded whether it reaches this level.",
+  "no-example-recorded": () => "Of no example is every part recorded that this level needs.",
   "every-example-seen-once": (values) =>
     `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "distinct"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "No sighting names the list that it comes from; the method compares exactly two independent lists."
       : `The sightings come from ${plural(numberOf(values, "lists"), "list")}; the method compares exactly two independent ones.`,
+  "lists-below-known": (values) =>
+    `The two lists allow for no more than ${count(numberOf(values, "high"))}, and ${plural(numberOf(values, "known"), "different example")} are known: one of the lists is not what the method takes it for.`,
   "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
   "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
   "no-part-examined": () => "Nobody has looked for any of its core or issued parts.",
+  "nobody-to-compare": () => "No other is recorded part by part, to compare its completeness with.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
+  "no-offer-seen": (values) =>
+    `No such offer is recorded in the ${numberOf(values, "years") === 1 ? "one year" : `${count(numberOf(values, "years"))} years`} watched, and without one no wait can be estimated.`,
+  "no-offer-decided": (values) =>
+    numberOf(values, "offers") === 1
+      ? "Of the one offer it is not recorded whether it was of such an outfit."
+      : `Of none of the ${count(numberOf(values, "offers"))} offers is it recorded whether it was of such an outfit.`,
   "made-unknown": () => "No record of the number made is known, and no range of serials.",
   "made-only-a-range": (values) =>
     `The record gives a range and no number: ${count(numberOf(values, "low"))} to ${count(numberOf(values, "high"))}.`,
@@ -49,7 +58,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "coverage-of-none-again": () =>
     "No example was seen a second time: the formula gives this number, but it says next to nothing.",
   "assumes-even-chance": () =>
-    "Taken for granted: whether an example is recorded has no bearing on what is in its case.",
+    "Taken for granted: whether an example is recorded, and how much of it, has no bearing on what is in its case.",
   "assumes-independent-sightings": () =>
     "Taken for granted: that an example was seen once has no bearing on whether it is seen again.",
   "assumes-independent-lists": () =>
@@ -94,14 +103,26 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "One of those counted was made up with parts of another case."
       : `${count(examples)} of those counted were made up with parts of another case.`;
   },
-  "counts-destroyed": (values) => {
+  "less-destroyed": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
-      ? "One of those counted is known to have been destroyed or broken up since."
-      : `${count(examples)} of those counted are known to have been destroyed or broken up since.`;
+      ? "Less the one that is known to have been destroyed or broken up since."
+      : `Less the ${count(examples)} that are known to have been destroyed or broken up since.`;
   },
+  "left-out-of-level": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Without one example of which not every part needed is recorded: what is known of it could show that it falls short, and never that it does not."
+      : `Without the ${count(examples)} examples of which not every part needed is recorded: what is known of such a one could show that it falls short, and never that it does not.`;
+  },
+  "joint-confidence": (values) =>
+    `Its interval is made from those of two estimates, and holds with a confidence of at least ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
     "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",
+  "offers-undecided": (values) => {
+    const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
+    return `Of ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit; it is" : "they were of such an outfit; they are"} not counted, so that one may be offered more often, and sooner.`;
+  },
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>
@@ -133,9 +154,9 @@ const methods: Record<Method, MethodWords> = {
     name: "Number made, from serials",
     asks: "How many were made, where no record says so?",
     formula:
-      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and then no more than there are numbers; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and no more than there are numbers before the next range of its prefix, or after the one before; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1; low is w, high the largest N for which (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
     source:
-      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91.",
+      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91; without a known start Goodman (1954), same journal 49: 97–112.",
     assumes: "Numbers ran on without gaps, and those seen are a random sample. Several blocks are summed.",
     changes:
       "A serial above the largest seen where the end is not known, or below the smallest where the start is not; a record that numbers were left unused.",
@@ -144,7 +165,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Survivors, from repeat sightings",
     asks: "How many survive, counting those that nobody has recorded?",
     formula:
-      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval.",
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval, or where S = D the one below, for n sightings. From all three numbers go those known to be destroyed.",
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
@@ -155,7 +176,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Survivors, from two lists",
     asks: "How many survive, by how far two independent lists agree?",
     formula:
-      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval.",
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval above the r that the lists name between them, or r alone where N is no more. From all three numbers go those known to be destroyed.",
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; variance: Seber (1970), Biometrika 57.",
     assumes: "Being on one list has no bearing on being on the other.",
@@ -174,7 +195,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Survival rate",
     asks: "Of those made, what share survives?",
     formula:
-      "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1.",
+      "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1. Where both are estimated, the confidence is at least the sum of theirs less 1.",
     source: "Interval arithmetic.",
     assumes: "What its two figures assume.",
     changes: "Whatever changes one of its two figures.",
@@ -190,7 +211,7 @@ const methods: Record<Method, MethodWords> = {
   "share-of-survivors": {
     name: "Survivors that are at least so complete",
     asks: "How many survive that are at least as complete?",
-    formula: "Survivors × share, end by end.",
+    formula: "Survivors × share, end by end; the confidence is at least the sum of theirs less 1.",
     source: "Interval arithmetic.",
     assumes: "Examples never seen are as complete as those seen.",
     changes: "Whatever changes one of its two figures.",
@@ -207,7 +228,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Wait for the next",
     asks: "How long until the next is offered?",
     formula:
-      "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2.",
+      "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2. Without an offer it is withheld: the formula would tell of T alone.",
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Offers come at a constant rate, independently of one another.",

@@ -149,6 +149,10 @@ export const germanPages: PageWords = {
       having: "haben es",
       recorded: "festgehalten",
       reaching: "erreichen sie",
+      leftOut: "weggelassen",
+      destroyed: "nachweislich zerstört",
+      offersOfAny: "Angebote irgendeiner Garnitur",
+      offersRecorded: "davon von hinreichend festgehaltenen",
     },
     range: ({ prefix, from, to, after, before, distinct, largest, fromEnd, span }) =>
       [
@@ -170,6 +174,7 @@ export const germanPages: PageWords = {
     method: "Verfahren",
     interval: (confidence) => `Intervall bei einer Sicherheit von ${confidence}`,
     intervalAside: (confidence) => `Intervall bei einer Sicherheit von ${confidence}`,
+    atLeast: (confidence) => `mindestens ${confidence}`,
     from: "Aus",
     sources: "Quellen",
     caveats: "Zu bedenken",

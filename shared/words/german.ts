@@ -26,18 +26,28 @@ const atLeastSurvive = (known: number): string => {
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
-  "no-example-recorded": () => "Von keinem Exemplar ist festgehalten, ob es diese Stufe erreicht.",
+  "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil festgehalten, das diese Stufe braucht.",
   "every-example-seen-once": (values) =>
     `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "distinct"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."
       : `Die Nachweise stammen aus ${counted(numberOf(values, "lists"), "Liste", "Listen")}; das Verfahren vergleicht genau zwei unabhängige.`,
+  "lists-below-known": (values) =>
+    `Die beiden Listen lassen nicht mehr als ${count(numberOf(values, "high"))} zu, und ${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt: Eine der Listen ist nicht, wofür das Verfahren sie nimmt.`,
   "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
   "no-part-in-reference": () =>
     "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
   "no-part-examined": () => "Nach seinen Haupt- und ausgegebenen Teilen hat noch niemand gesehen.",
+  "nobody-to-compare": () =>
+    "Kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe.",
   "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
+  "no-offer-seen": (values) =>
+    `In ${numberOf(values, "years") === 1 ? "dem einen beobachteten Jahr" : `den ${count(numberOf(values, "years"))} beobachteten Jahren`} ist kein solches Angebot verzeichnet, und ohne eines lässt sich keine Wartezeit schätzen.`,
+  "no-offer-decided": (values) =>
+    numberOf(values, "offers") === 1
+      ? "Von dem einen Angebot ist nicht festgehalten, ob es einer solchen Garnitur galt."
+      : `Von keinem der ${count(numberOf(values, "offers"))} Angebote ist festgehalten, ob es einer solchen Garnitur galt.`,
   "made-unknown": () => "Weder eine Angabe der gefertigten Zahl noch eine Nummernreihe ist bekannt.",
   "made-only-a-range": (values) =>
     `Die Quelle gibt eine Spanne und keine Zahl: ${count(numberOf(values, "low"))} bis ${count(numberOf(values, "high"))}.`,
@@ -52,7 +62,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "coverage-of-none-again": () =>
     "Kein Exemplar wurde ein zweites Mal gesehen: Die Formel gibt diese Zahl, aber sie sagt so gut wie nichts.",
   "assumes-even-chance": () =>
-    "Vorausgesetzt: Ob ein Exemplar verzeichnet ist, hat nichts damit zu tun, was in seinem Kasten ist.",
+    "Vorausgesetzt: Ob und wie genau ein Exemplar verzeichnet ist, hat nichts damit zu tun, was in seinem Kasten ist.",
   "assumes-independent-sightings": () =>
     "Vorausgesetzt: Dass ein Exemplar einmal gesehen wurde, hat nichts damit zu tun, ob es wieder gesehen wird.",
   "assumes-independent-lists": () =>
@@ -98,14 +108,26 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Eines der gezählten wurde mit Teilen aus einem anderen Kasten ergänzt."
       : `${count(examples)} der gezählten wurden mit Teilen aus einem anderen Kasten ergänzt.`;
   },
-  "counts-destroyed": (values) => {
+  "less-destroyed": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
-      ? "Eines der gezählten ist, wie man weiß, seither zerstört oder aufgelöst worden."
-      : `${count(examples)} der gezählten sind, wie man weiß, seither zerstört oder aufgelöst worden.`;
+      ? "Abzüglich des einen, das, wie man weiß, seither zerstört oder aufgelöst worden ist."
+      : `Abzüglich der ${count(examples)}, die, wie man weiß, seither zerstört oder aufgelöst worden sind.`;
   },
+  "left-out-of-level": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Ohne ein Exemplar, von dem nicht jedes nötige Teil festgehalten ist: Was von ihm bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht."
+      : `Ohne die ${count(examples)} Exemplare, von denen nicht jedes nötige Teil festgehalten ist: Was von einem solchen bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht.`;
+  },
+  "joint-confidence": (values) =>
+    `Das Intervall ist aus denen zweier Schätzungen gemacht und gilt mit einer Sicherheit von mindestens ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
     "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",
+  "offers-undecided": (values) => {
+    const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
+    return `Von ${count(undecided)} der ${count(all)} Angebote ist nicht festgehalten, ob ${undecided === 1 ? "es einer solchen Garnitur galt; es zählt" : "sie einer solchen Garnitur galten; sie zählen"} nicht mit, sodass eine öfter und früher angeboten werden kann.`;
+  },
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",
@@ -140,9 +162,9 @@ const methods: Record<Method, MethodWords> = {
     name: "Gefertigte Zahl, aus Seriennummern",
     asks: "Wie viele wurden gefertigt, wo keine Quelle es sagt?",
     formula:
-      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und dann nicht mehr, als es Nummern gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1.",
+      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und nicht mehr, als es Nummern vor der nächsten Reihe desselben Vorsatzes oder nach der vorigen gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1; die untere Grenze ist w, die obere das größte N mit (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
     source:
-      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles und Brodie (1947), dieselbe Zeitschrift 42: 72–91.",
+      "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles und Brodie (1947), dieselbe Zeitschrift 42: 72–91; ohne bekannten Anfang Goodman (1954), dieselbe Zeitschrift 49: 97–112.",
     assumes:
       "Die Nummern liefen ohne Lücke durch, und die nachgewiesenen sind eine zufällige Auswahl. Mehrere Reihen werden zusammengezählt.",
     changes:
@@ -152,7 +174,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Erhaltene, aus wiederholten Nachweisen",
     asks: "Wie viele sind erhalten, die nie verzeichneten mitgezählt?",
     formula:
-      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; log-normales Intervall.",
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; log-normales Intervall oder, wo S = D ist, das unten genannte, bei n Nachweisen. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes:
@@ -164,7 +186,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Erhaltene, aus zwei Listen",
     asks: "Wie viele sind erhalten, danach, wie weit zwei unabhängige Listen übereinstimmen?",
     formula:
-      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; log-normales Intervall.",
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; log-normales Intervall über den r, die beide zusammen nennen, oder r allein, wo N nicht größer ist. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; Varianz: Seber (1970), Biometrika 57.",
     assumes: "Auf der einen Liste zu stehen, hat keinen Einfluss darauf, auf der anderen zu stehen.",
@@ -183,7 +205,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Erhaltener Anteil",
     asks: "Welcher Anteil der gefertigten ist erhalten?",
     formula:
-      "Erhaltene / gefertigte; untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1.",
+      "Erhaltene / gefertigte; untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1. Wo beide geschätzt sind, ist die Sicherheit mindestens die Summe der beiden weniger 1.",
     source: "Intervallrechnung.",
     assumes: "Was die beiden Zahlen voraussetzen.",
     changes: "Was immer eine der beiden Zahlen ändert.",
@@ -200,7 +222,8 @@ const methods: Record<Method, MethodWords> = {
   "share-of-survivors": {
     name: "Erhaltene, die mindestens so vollständig sind",
     asks: "Wie viele sind erhalten, die mindestens so vollständig sind?",
-    formula: "Erhaltene × Anteil, Ende für Ende.",
+    formula:
+      "Erhaltene × Anteil, Ende für Ende; die Sicherheit ist mindestens die Summe der beiden weniger 1.",
     source: "Intervallrechnung.",
     assumes: "Nie gesehene Exemplare sind so vollständig wie die gesehenen.",
     changes: "Was immer eine der beiden Zahlen ändert.",
@@ -217,7 +240,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Warten auf das nächste",
     asks: "Wie lange dauert es, bis das nächste angeboten wird?",
     formula:
-      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2.",
+      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot unterbleibt sie: Die Formel spräche allein von T.",
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",

@@ -101,7 +101,7 @@ describe("the nearest recorded examples", () => {
 
 describe("rarity by level", () => {
   // Common practice, no source: the bare instrument turns up often, the whole outfit hardly ever.
-  it("counts the examples that reach each level, of those of which that is known", () => {
+  it("counts the examples that reach each level, of those of which every part is recorded that it needs", () => {
     const data = dataOf(
       files(
         {},
@@ -121,13 +121,15 @@ describe("rarity by level", () => {
       };
     };
     expect(rarity.levels.bare?.share?.inputs).toEqual({ reaching: 3, recorded: 4 });
-    // Gamma's tray and hook are not recorded, so whether it is whole is not known.
-    expect(rarity.levels.whole?.share?.inputs).toEqual({ reaching: 1, recorded: 3 });
+    // Of gamma and delta tray and hook are not recorded: that delta's body is gone can count for a no, and nothing for a yes.
+    expect(rarity.levels.whole?.share?.inputs).toEqual({ reaching: 1, recorded: 2, leftOut: 2 });
     expect(rarity.levels.bare?.appearance?.value).toBeCloseTo(0.3, 12);
     expect(rarity.levels.whole?.appearance?.value).toBeCloseTo(0.1, 12);
+    // Delta is certainly not whole, and gamma may be.
+    expect(rarity.levels.whole?.appearance?.inputs).toMatchObject({ offersOfAny: 4, offersRecorded: 3 });
     // Chao1 by hand: 4 examples, 3 once, 1 twice: 4 + 3·2/(2·2) = 5.5; times the shares.
     expect(rarity.levels.bare?.survivors?.value).toBeCloseTo(5.5 * 0.75, 12);
-    expect(rarity.levels.whole?.survivors?.value).toBeCloseTo(5.5 / 3, 12);
+    expect(rarity.levels.whole?.survivors?.value).toBeCloseTo(5.5 / 2, 12);
   });
 });
 

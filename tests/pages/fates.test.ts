@@ -34,8 +34,8 @@ const files = (language: string): Files => ({
   "content/collection.yaml": `title: Chests\nurl: https://example.org/\nlanguage: ${language}\n`,
 });
 
-const built = async (language: string) => {
-  const root = writeCollection(files(language));
+const built = async (collection: Files) => {
+  const root = writeCollection(collection);
   expect((await runHere(["build", "--root", root], root)).code).toBe(0);
   return (file: string) => readFileSync(path.join(root, "_site", file), "utf8");
 };
@@ -44,7 +44,7 @@ const words = (html: string) => html.replace(/<[^>]+>/g, " ").replace(/\s+/g, " 
 describe("an outfit that is lost, stolen or destroyed", () => {
   let text: (file: string) => string;
   beforeAll(async () => {
-    text = await built("en");
+    text = await built(files("en"));
   });
   const opening = (id: string) =>
     words(/<header class="opening">.*?<\/header>/s.exec(text(`items/${id}/index.html`))?.[0] ?? "");
@@ -65,7 +65,7 @@ describe("an outfit that is lost, stolen or destroyed", () => {
   });
 
   it("says so in German, too", async () => {
-    const german = await built("de");
+    const german = await built(files("de"));
     const first = (id: string) => words(german(`items/${id}/index.html`));
     expect(first("lost")).toContain("Verschollen. Wo es jetzt ist, ist nicht bekannt.");
     expect(first("stolen")).toMatch(/Als gestohlen gemeldet Wem es angeboten wird, .* der Polizei/);
@@ -104,7 +104,7 @@ describe("an outfit that is lost, stolen or destroyed", () => {
   });
 });
 
-describe("survivors, where some of those counted are known to have been destroyed", () => {
+describe("survivors, where some examples are known to have been destroyed", () => {
   const rows = (...names: string[]) =>
     `seen,variant,kind,example\n${names.map((name, at) => `${2001 + at},chest-a,record,${name}\n`).join("")}`;
   const survivorsOf = (log: string, ...statuses: string[]) => {
@@ -124,20 +124,22 @@ describe("survivors, where some of those counted are known to have been destroye
     return { variant: variant?.rarity.survivors, item: item0?.rarity.asCompleteSurvivors };
   };
 
-  it("says how many those are", () => {
-    // E0 is seen twice, A and E1 once. By hand (Chao 1987, bias-corrected): 3 + 2·1/(2·2) = 3.5.
+  it("are less by those, and the figure says so", () => {
+    // E0 is seen twice, A and E1 once. By hand (Chao 1987, bias-corrected): 3 + 2·1/(2·2) = 3.5 that were there to be seen.
     const { variant, item: own } = survivorsOf(rows("E0", "A"), "destroyed", "lost");
-    expect(variant?.value).toBe(3.5);
-    const counting = (text: string) => ({ says: "counts-destroyed", text });
-    const one = counting("One of those counted is known to have been destroyed or broken up since.");
+    expect(variant?.value).toBe(2.5);
+    const counting = (text: string) => ({ says: "less-destroyed", text });
+    const one = counting("Less the one that is known to have been destroyed or broken up since.");
     expect(variant?.caveats).toContainEqual(one);
     expect(own?.caveats).toContainEqual(one);
-    expect(survivorsOf(rows("E0", "A"), "destroyed", "destroyed").variant?.caveats).toContainEqual(
-      counting("2 of those counted are known to have been destroyed or broken up since."),
+    const two = survivorsOf(rows("E0", "A"), "destroyed", "destroyed").variant;
+    expect(two?.value).toBe(1.5);
+    expect(two?.caveats).toContainEqual(
+      counting("Less the 2 that are known to have been destroyed or broken up since."),
     );
     // What is lost or stolen may well be somewhere.
     const none = survivorsOf(rows("E0", "A"), "stolen", "lost").variant?.caveats;
-    expect(none?.map(({ says }) => says)).not.toContain("counts-destroyed");
+    expect(none?.map(({ says }) => says)).not.toContain("less-destroyed");
   });
 
   it("does not count them among those that survive at the least", () => {
@@ -146,5 +148,17 @@ describe("survivors, where some of those counted are known to have been destroye
     expect(why(rows("A", "B"), "stolen")).toContain("at least 3 survive");
     expect(why(rows("A"), "destroyed")).toContain("at least 1 survives");
     expect(why("seen,variant,kind\n", "destroyed")).toMatch(/none of those known survives\.$/);
+  });
+
+  it("are none on any page or scale where the only one is gone, however often it was seen", async () => {
+    const text = await built({
+      ...smallCollection("parts: { key: { name: Key } }\n"),
+      "content/sightings/log.csv": rows("E0", "E0"),
+      "content/items/gone.md": item("example: E0\nstatus: destroyed\nparts: { key: present }"),
+    });
+    // Three sightings of one example; D = 1 and T = 0: 1 to 1.5 were there to be seen (P = e^-3), and 0 to 0.5 are left.
+    expect(words(text("variants/chest-a/index.html"))).toContain("about 0, 0 to 1");
+    expect(text("variants/chest-a/index.html")).toContain("URS-0, none known");
+    expect(words(text("items/gone/index.html"))).toContain("0, 0 to 1 survive");
   });
 });

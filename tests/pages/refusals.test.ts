@@ -22,6 +22,7 @@ const variants: Readonly<Record<string, string>> = {
   range: "name: Range\nmade: { low: 40, high: 50, source: ledger }\n",
   unmade: "name: Unmade\n",
   exceeding: "name: Exceeding\nmade: { count: 5, source: ledger }\n",
+  halves: "name: Halves\n",
   outnumbering: "name: Outnumbering\nmade: { count: 1, source: ledger }\n",
 };
 
@@ -38,6 +39,9 @@ const log = `seen,variant,serial,example,source,kind,list,present
 2001,exceeding,,e2,ledger,record,,
 2001,exceeding,,e3,ledger,record,,
 2001,exceeding,,e4,ledger,record,,
+2001,halves,,h1,ledger,offer,east,
+2001,halves,,h1,ledger,record,west,
+2001,halves,,h2,ledger,record,,
 2001,outnumbering,,n1,ledger,record,,
 2001,outnumbering,,n2,ledger,record,,
 `;
@@ -46,6 +50,7 @@ const telling: Files = {
   ...shared,
   "content/collection.yaml": "title: T\nurl: https://example.org/\n",
   "content/sightings/log.csv": log,
+  "content/items/alone.md": "---\ntitle: Alone\nvariant: few\ncensus: false\nparts: { body: present }\n---\n",
   ...Object.fromEntries(
     Object.entries(variants).map(([id, text]) => [`schemas/reference/chest/${id}.yaml`, text + parts]),
   ),
@@ -84,10 +89,16 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["unseen", "No record of the number made is known, and no range of serials."],
     ["unseen", "No sighting names the list that it comes from"],
     ["unseen", "How many survive is not known well enough."],
-    ["unseen", "Of no example is it recorded whether it reaches this level."],
+    ["unseen", "Of no example is every part recorded that this level needs."],
     [
       "once",
       "Every known example was seen only once, so nothing tells how many have never been seen; at least 2 survive.",
+    ],
+    ["unseen", "No such offer is recorded in the 2 years watched, and without one no wait can be estimated."],
+    ["halves", "Of the one offer it is not recorded whether it was of such an outfit."],
+    [
+      "halves",
+      "The two lists allow for no more than 1, and 2 different examples are known: one of the lists is not what the method takes it for.",
     ],
     ["once", "The sightings come from 1 list; the method compares exactly two independent ones."],
     ["skipped", "Numbers were left unused, so the serials do not count what was made."],
@@ -103,6 +114,12 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["outnumbering", "2 different examples are known, and 1 is said to have been made: a record is wrong."],
   ])("%s: %s", (variant, reason) => {
     expect(told(`variants/${variant}`)).toContain(reason);
+  });
+
+  it("alone: nobody to compare", () => {
+    expect(told("items/alone")).toContain(
+      "No other is recorded part by part, to compare its completeness with.",
+    );
   });
 
   it.each([

@@ -4,7 +4,7 @@ import type { Sighting } from "../../records/sighting.ts";
 import { poissonRate } from "../../statistics/poisson-rate.ts";
 import { waitingTime } from "../../statistics/waiting-time.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
-import { statement } from "../statement.ts";
+import { type Statement, statement } from "../statement.ts";
 
 /** The calendar years, first and last included, in which offers were watched for. */
 export interface YearsWatched {
@@ -50,7 +50,12 @@ export function isCountedOffer(row: Sighting, watched: YearsWatched | null): boo
 export interface Offers {
   readonly count: number;
   readonly sources: Iterable<string | undefined>;
+  /** Where only some outfits are asked for: how many offers there were of any, and of how many it is recorded whether they were of such a one. */
+  readonly among?: { readonly all: number; readonly decided: number };
 }
+
+/** How many it is not recorded of. */
+const undecidedOf = ({ among }: Offers): number => (among ? among.all - among.decided : 0);
 
 export const offersIn = (rows: readonly Sighting[]): Offers => ({
   count: rows.length,
@@ -58,42 +63,53 @@ export const offersIn = (rows: readonly Sighting[]): Offers => ({
 });
 
 function basisOf(
-  { count, sources }: Offers,
+  offers: Offers,
   watched: YearsWatched | null,
   confidence: number,
 ): Omit<Basis, "unit" | "method"> & { exposure: number } {
   const exposure = watched ? watched.last - watched.first + 1 : 0;
+  const undecided = undecidedOf(offers);
+  const { all, decided } = offers.among ?? { all: offers.count, decided: offers.count };
   return {
     exposure,
     confidence,
     inputs: {
-      offers: count,
+      offers: offers.count,
       years: exposure,
       firstYear: watched?.first ?? null,
       lastYear: watched?.last ?? null,
+      ...(undecided > 0 ? { offersOfAny: all, offersRecorded: decided } : {}),
     },
-    sources,
+    sources: offers.sources,
     caveats: [
+      ...(undecided > 0 && decided > 0 ? [statement("offers-undecided", { all, undecided })] : []),
       statement("assumes-constant-rate"),
       ...(watched && !watched.declared ? [statement("years-from-log")] : []),
     ],
   };
 }
 
+/** Why nothing can be said of how often or when; null where something can. */
+function whyNot({ among }: Offers, exposure: number): Statement | null {
+  if (exposure === 0) return statement("no-year-watched");
+  if (among && among.all > 0 && among.decided === 0)
+    return statement("no-offer-decided", { offers: among.all });
+  return null;
+}
+
 /** Offers a year. */
 export function assessAppearance(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "offers a year", method: "garwood" };
-  return exposure === 0
-    ? withheld(statement("no-year-watched"), basis)
-    : figure(poissonRate(offers.count, exposure, confidence), basis);
+  const why = whyNot(offers, exposure);
+  return why ? withheld(why, basis) : figure(poissonRate(offers.count, exposure, confidence), basis);
 }
 
-/** Years until the next. */
+/** Years until the next. Where none was seen, the formula gives three times the years watched, and has it of nothing else. */
 export function assessWait(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
   const { exposure, ...shared } = basisOf(offers, watched, confidence);
   const basis: Basis = { ...shared, unit: "years", method: "gamma-poisson" };
-  return exposure === 0
-    ? withheld(statement("no-year-watched"), basis)
-    : figure(waitingTime(offers.count, exposure, confidence), basis);
+  const unseen = offers.count === 0 ? statement("no-offer-seen", { years: exposure }) : null;
+  const why = whyNot(offers, exposure) ?? unseen;
+  return why ? withheld(why, basis) : figure(waitingTime(offers.count, exposure, confidence), basis);
 }

@@ -1,8 +1,9 @@
 import { wilson } from "../../statistics/wilson.ts";
-import { type Basis, type Figure, figure, withheld } from "../figure.ts";
+import { type Basis, type Figure, figure, jointConfidence, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
 import { assessWait } from "./appearance.ts";
 import type { RankedExamples } from "./ranked-examples.ts";
+import { namingJoint } from "./survivors.ts";
 
 /** Its place among so many, and how many have that place, itself among them. */
 export interface Rank {
@@ -28,14 +29,16 @@ export function assessItemRarity(
     readonly certain: number | null;
     readonly isExamined: boolean;
     readonly isAssembled: boolean;
+    readonly isDestroyed: boolean;
   },
   examples: RankedExamples,
   survivors: Figure,
   confidence: number,
 ): ItemRarity {
   const { certain } = item;
-  const nothing = statement(item.isExamined ? "no-part-in-reference" : "no-part-examined");
-  const { others, asComplete, above, assembled, sources } = examples.besides(item);
+  const nothing =
+    certain === null ? statement(item.isExamined ? "no-part-in-reference" : "no-part-examined") : null;
+  const { others, asComplete, above, assembled, destroyed, sources } = examples.besides(item);
   const compared = certain === null ? others : others + 1;
   const asCompleteAmong = asComplete + 1;
 
@@ -51,16 +54,15 @@ export function assessItemRarity(
       statement("assumes-even-chance"),
     ],
   };
-  const share =
-    certain === null
-      ? withheld(nothing, basis)
-      : figure(wilson(asCompleteAmong, compared, confidence), basis);
-
+  const alone = others === 0 ? statement("nobody-to-compare") : null;
+  const why = nothing ?? alone;
+  const share = why ? withheld(why, basis) : figure(wilson(asCompleteAmong, compared, confidence), basis);
   const wait = assessWait(examples.offersAsComplete(certain), examples.watched, confidence);
+  const known = asCompleteAmong - destroyed - Number(item.isDestroyed);
   return {
     asComplete: share,
-    asCompleteSurvivors: survivorsAsComplete(share, survivors, asCompleteAmong, confidence),
-    asCompleteWait: certain === null ? withheld(nothing, wait) : asKnownNow(wait),
+    asCompleteSurvivors: survivorsAsComplete(share, survivors, known),
+    asCompleteWait: nothing ? withheld(nothing, wait) : asKnownNow(wait),
     rank: certain === null ? null : { place: above + 1, of: compared, sharing: asCompleteAmong - above },
   };
 }
@@ -75,14 +77,13 @@ export const asKnownNow = (offers: Figure): Figure =>
     ? offers
     : { ...offers, caveats: [...offers.caveats, statement("offers-as-known-now")] };
 
+/** What is said of a share holds of those that survive, too. */
+const saidOfShare: ReadonlySet<string> = new Set(["counts-assembled", "left-out-of-level"]);
+
 /** `known`: how many of them are on record. Nothing else keeps the product of two low ends from falling below it. */
-export function survivorsAsComplete(
-  share: Figure,
-  survivors: Figure,
-  known: number,
-  confidence: number,
-): Figure {
+export function survivorsAsComplete(share: Figure, survivors: Figure, known: number): Figure {
   const ends = ({ value, low, high }: Figure) => ({ value, low, high });
+  const confidence = jointConfidence(share.confidence, survivors.confidence);
   const basis: Basis = {
     unit: "examples",
     confidence,
@@ -90,7 +91,7 @@ export function survivorsAsComplete(
     inputs: { share: ends(share), survivors: ends(survivors) },
     sources: [...share.sources, ...survivors.sources],
     caveats: [
-      ...share.caveats.filter(({ says }) => says === "counts-assembled"),
+      ...share.caveats.filter(({ says }) => saidOfShare.has(says)),
       statement("assumes-share-independent"),
       ...survivors.caveats,
     ],
@@ -100,10 +101,13 @@ export function survivorsAsComplete(
     return withheld(why ?? statement("survivors-withheld"), basis);
   }
   const low = (survivors.low ?? 0) * share.low;
-  return figure(
-    { value: (survivors.value ?? 0) * share.value, low, high: (survivors.high ?? 0) * share.high },
-    low < known
-      ? { ...basis, caveats: [statement("at-least-known", { known }), ...(basis.caveats ?? [])] }
-      : basis,
+  const product = namingJoint(
+    figure(
+      { value: (survivors.value ?? 0) * share.value, low, high: (survivors.high ?? 0) * share.high },
+      basis,
+    ),
   );
+  return low < known
+    ? { ...product, caveats: [statement("at-least-known", { known }), ...product.caveats] }
+    : product;
 }

@@ -1,12 +1,20 @@
 import { neededBy } from "../../records/needed-parts.ts";
+import type { Sighting } from "../../records/sighting.ts";
 import type { Level, Part, Variant } from "../../records/variant.ts";
 import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { statement } from "../statement.ts";
-import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
+import {
+  assessAppearance,
+  assessWait,
+  isCountedOffer,
+  type Offers,
+  offersIn,
+  type YearsWatched,
+} from "./appearance.ts";
 import { asKnownNow, countingAssembled, survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
-import { sourcesOf } from "./survivors.ts";
+import { countDestroyed, sourcesOf } from "./survivors.ts";
 
 /** How rare an example is that reaches a level, or a better one. */
 export interface LevelRarity {
@@ -16,17 +24,27 @@ export interface LevelRarity {
   readonly wait: Figure;
 }
 
-/** Whether an example reaches a level; null where what is recorded of it does not decide. */
-function reaches(example: Example, needed: readonly Part[]): boolean | null {
-  let undecided = false;
-  for (const { id } of needed) {
-    const share = example.shares.get(id);
-    if (share === "not-issued") continue;
-    if (share === undefined || !isRecorded(share)) undecided = true;
-    else if (share.low < 1) return false;
-  }
-  return undecided ? null : true;
+/** Whether an example reaches a level, and whether each part that it needs is recorded. */
+interface Reach {
+  readonly example: Example;
+  /** Null where what is recorded does not decide: one part that is gone does, whatever else is not known. */
+  readonly reaches: boolean | null;
+  readonly isRecorded: boolean;
 }
+
+function reachOf(example: Example, needed: readonly Part[]): Reach {
+  const shares = needed.flatMap(({ id }) => {
+    const share = example.shares.get(id);
+    return share === "not-issued" ? [] : [share && isRecorded(share) ? share : undefined];
+  });
+  const isKnown = !shares.includes(undefined);
+  const isShort = shares.some((share) => share !== undefined && share.low < 1);
+  return { example, reaches: isShort ? false : isKnown ? true : null, isRecorded: isKnown };
+}
+
+/** New offers of some examples. */
+const offersOf = (reaches: readonly Reach[], watched: YearsWatched | null): readonly Sighting[] =>
+  reaches.flatMap(({ example }) => example.rows.filter((row) => isCountedOffer(row, watched)));
 
 /**
  * Rarity by level of completeness: the bare instrument may turn up every year and the whole outfit once in a
@@ -41,17 +59,25 @@ export function assessLevelRarity(
   confidence: number,
 ): LevelRarity {
   const needed = neededBy(level, variant.parts);
-  const decided = examples.map((example) => ({ example, reaches: reaches(example, needed) }));
-  const recorded = decided.filter((each) => each.reaches !== null).map(({ example }) => example);
-  const reaching = decided.filter((each) => each.reaches === true).map(({ example }) => example);
+  const every = examples.map((example) => reachOf(example, needed));
+  // One of which less is recorded may say that it falls short and never that it does not: counted in, it would only lower the share.
+  const recorded = every.filter((each) => each.isRecorded);
+  const reaching = recorded.filter((each) => each.reaches === true);
+  const reachingExamples = reaching.map(({ example }) => example);
+  const leftOut = every.length - recorded.length;
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "wilson",
-    inputs: { reaching: reaching.length, recorded: recorded.length },
-    sources: sourcesOf(recorded),
+    inputs: {
+      reaching: reaching.length,
+      recorded: recorded.length,
+      ...(leftOut > 0 ? { leftOut } : {}),
+    },
+    sources: sourcesOf(recorded.map(({ example }) => example)),
     caveats: [
-      ...countingAssembled(reaching.filter(({ isAssembled }) => isAssembled).length),
+      ...countingAssembled(reachingExamples.filter(({ isAssembled }) => isAssembled).length),
+      ...(leftOut > 0 && recorded.length > 0 ? [statement("left-out-of-level", { examples: leftOut })] : []),
       statement("assumes-even-chance"),
     ],
   };
@@ -59,10 +85,20 @@ export function assessLevelRarity(
     recorded.length === 0
       ? withheld(statement("no-example-recorded"), basis)
       : figure(wilson(reaching.length, recorded.length, confidence), basis);
-  const offers = offersIn(reaching.flatMap(({ rows }) => rows.filter((row) => isCountedOffer(row, watched))));
+  const offers: Offers = {
+    ...offersIn(offersOf(reaching, watched)),
+    among: {
+      all: offersOf(every, watched).length,
+      decided: offersOf(
+        every.filter((each) => each.reaches !== null),
+        watched,
+      ).length,
+    },
+  };
+  const known = reaching.length - countDestroyed(reachingExamples);
   return {
     share,
-    survivors: survivorsAsComplete(share, survivors, reaching.length, confidence),
+    survivors: survivorsAsComplete(share, survivors, known),
     appearance: asKnownNow(assessAppearance(offers, watched, confidence)),
     wait: asKnownNow(assessWait(offers, watched, confidence)),
   };

@@ -64,10 +64,16 @@ function totalOf(
   };
 }
 
+/** A serial, and who tells of it. */
+export interface SeenSerial {
+  readonly serial: string;
+  readonly sources: readonly (string | undefined)[];
+}
+
 /** Serials seen of a variant, as far as an estimate may be made from them. */
 export interface SeenSerials {
   /** Those free to be published: an estimate from any other would give away how large it is. */
-  readonly shown: readonly string[];
+  readonly shown: readonly SeenSerial[];
   readonly withheld: readonly string[];
   /** Examples of which the record has other serials as well. */
   readonly misread: number;
@@ -94,10 +100,12 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
         };
   }
   const ranges = variant.serials;
-  const seen = grouping(serials.shown, (serial) => rangeOf(ranges, serial));
-  const totals = ranges.map((range) =>
-    totalOf(range, limitsOf(range, ranges), seen.get(range) ?? [], confidence),
-  );
+  const seen = grouping(serials.shown, ({ serial }) => rangeOf(ranges, serial));
+  const seenIn = (range: SerialRange) => seen.get(range) ?? [];
+  const totals = ranges.map((range) => {
+    const within = seenIn(range).map(({ serial }) => serial);
+    return totalOf(range, limitsOf(range, ranges), within, confidence);
+  });
   const open = ranges.filter((range) => range.from === undefined || range.to === undefined);
   const isOpen = open.length > 0;
   const isInOpen = (range: SerialRange | undefined) => range !== undefined && open.includes(range);
@@ -107,7 +115,11 @@ export function assessMade(variant: Variant, serials: SeenSerials, confidence: n
     confidence,
     method: "serial-ranges",
     inputs: { ranges: totals.map(({ input }) => input) },
-    sources: ranges.map((range) => range.source),
+    // The length of a closed range rests on its record alone, an estimate on whoever tells of the serials, too.
+    sources: [
+      ...ranges.map((range) => range.source),
+      ...open.flatMap((range) => seenIn(range).flatMap(({ sources }) => sources)),
+    ],
     caveats: [
       ...(isOpen ? [statement("assumes-random-serials")] : []),
       ...(isOpen && ranges.length > 1

@@ -21,6 +21,8 @@ interface Besides {
   readonly above: number;
   /** How many of those at least as complete were made up with parts of another case. */
   readonly assembled: number;
+  /** How many of those at least as complete are known to be no longer there. */
+  readonly destroyed: number;
   readonly sources: Iterable<string | undefined>;
 }
 
@@ -28,7 +30,7 @@ interface Besides {
 export interface RankedExamples {
   readonly watched: YearsWatched | null;
   readonly besides: (item: Ranked) => Besides;
-  /** Counted offers of examples that are at least as complete. */
+  /** Counted offers of examples that are at least as complete, among those of any. */
   readonly offersAsComplete: (certain: number | null) => Offers;
 }
 
@@ -55,8 +57,16 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
   const named = new Map<string, Example[]>();
   const citing = new Map<string | undefined, number>();
   const offers: number[] = [0];
-  /** After each example how many of them were made up with parts of another case. */
-  const assembled: number[] = [0];
+  /** After each example how many of them are of a kind. */
+  const countedUp = (is: (example: Example) => boolean): number[] => {
+    const counts = [0];
+    for (const example of ranked) counts.push((counts.at(-1) ?? 0) + Number(is(example)));
+    return counts;
+  };
+  const isAssembled = (example: Example) => example.isAssembled;
+  const isDestroyed = (example: Example) => example.isDestroyed;
+  const assembled = countedUp(isAssembled);
+  const destroyed = countedUp(isDestroyed);
   /** After how many examples a source first tells of an offer. */
   const tellsAfter = new Map<string | undefined, number>();
   for (const [at, example] of ranked.entries()) {
@@ -69,8 +79,11 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       if (!tellsAfter.has(row.source)) tellsAfter.set(row.source, at);
     }
     offers.push(count);
-    assembled.push((assembled[at] ?? 0) + Number(example.isAssembled));
   }
+  const offersOfAny = examples.reduce(
+    (sum, { rows }) => sum + rows.filter((row) => isCountedOffer(row, watched)).length,
+    0,
+  );
 
   return {
     watched,
@@ -82,14 +95,19 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       const citedByOwn = [...own].flatMap((example) => [...sourcesOf([example])]);
       const isCitedBeside = (source: string | undefined, count: number) =>
         count > citedByOwn.filter((cited) => cited === source).length;
-      const assembledAmong = (holds: (share: number) => boolean): number =>
-        (assembled[countWhile(holds)] ?? 0) -
-        [...own].filter((example) => example.isAssembled && holds(shareOf(example))).length;
+      /** Of those at least as complete, how many are of a kind. */
+      const among = (counts: readonly number[], is: (example: Example) => boolean): number => {
+        if (certain === null) return 0;
+        const holds = (share: number) => isAsComplete(share, certain);
+        const ofOwn = [...own].filter((example) => is(example) && holds(shareOf(example))).length;
+        return (counts[countWhile(holds)] ?? 0) - ofOwn;
+      };
       return {
         others: ranked.length - own.size,
         asComplete: certain === null ? 0 : others((share) => isAsComplete(share, certain)),
         above: certain === null ? 0 : others((share) => isAbove(share, certain)),
-        assembled: certain === null ? 0 : assembledAmong((share) => isAsComplete(share, certain)),
+        assembled: among(assembled, isAssembled),
+        destroyed: among(destroyed, isDestroyed),
         sources: [...citing].flatMap(([source, count]) => (isCitedBeside(source, count) ? [source] : [])),
       };
     },
@@ -97,6 +115,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       const among = certain === null ? 0 : countWhile((share) => isAsComplete(share, certain));
       return {
         count: offers[among] ?? 0,
+        among: { all: offersOfAny, decided: offers.at(-1) ?? 0 },
         sources: [...tellsAfter].flatMap(([source, at]) => (at < among ? [source] : [])),
       };
     },

@@ -1,8 +1,9 @@
 import { chao1 } from "../../statistics/chao1.ts";
 import { chapman } from "../../statistics/chapman.ts";
 import { coverage } from "../../statistics/coverage.ts";
+import type { Estimate } from "../../statistics/interval.ts";
 import { survivalRatio } from "../../statistics/survival-ratio.ts";
-import { type Basis, type Figure, figure, pointFigure, withheld } from "../figure.ts";
+import { type Basis, type Figure, figure, jointConfidence, pointFigure, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
 import type { Example } from "./examples.ts";
 
@@ -50,38 +51,42 @@ export function assessCoverage(examples: readonly Example[], confidence: number)
   return pointFigure(coverage({ sightings, once, twice }), basis);
 }
 
-const countDestroyed = (examples: readonly Example[]): number =>
+export const countDestroyed = (examples: readonly Example[]): number =>
   examples.filter(({ isDestroyed }) => isDestroyed).length;
 
-/** Both estimates are of all that were there to be seen: of some it is known that they are no longer. */
-function countingDestroyed(examples: readonly Example[]): Statement[] {
-  const destroyed = countDestroyed(examples);
-  return destroyed === 0 ? [] : [statement("counts-destroyed", { examples: destroyed })];
+/** Both estimates are of all that were there to be seen, less those of which it is known that they are no longer. */
+function lessDestroyed({ value, low, high }: Estimate, destroyed: number): Estimate {
+  const less = (count: number) => Math.max(0, count - destroyed);
+  return { value: less(value), low: less(low), high: less(high) };
 }
+
+/** How many those are, as an input and as a caveat, where there are any. */
+const destroyedInput = (destroyed: number): Readonly<Record<string, number>> =>
+  destroyed === 0 ? {} : { destroyed };
+const destroyedCaveat = (destroyed: number): Statement[] =>
+  destroyed === 0 ? [] : [statement("less-destroyed", { examples: destroyed })];
 
 /** The least number that survives, from how often the known examples turned up again. */
 export function assessSurvivors(examples: readonly Example[], confidence: number): Figure {
   const frequencies = frequenciesOf(examples);
   const { sightings, distinct, once, twice } = frequencies;
+  const destroyed = countDestroyed(examples);
   const basis: Basis = {
     unit: "examples",
     confidence,
     method: "chao1",
-    inputs: { distinct, once, twice, sightings },
+    inputs: { distinct, once, twice, sightings, ...destroyedInput(destroyed) },
     sources: sourcesOf(examples),
     caveats: [
-      ...countingDestroyed(examples),
+      ...destroyedCaveat(destroyed),
       statement("lower-bound-only"),
       statement("assumes-independent-sightings"),
     ],
   };
   if (distinct === 0) return withheld(statement("no-sighting"), basis);
   if (once === sightings)
-    return withheld(
-      statement("every-example-seen-once", { distinct: distinct - countDestroyed(examples) }),
-      basis,
-    );
-  return figure(chao1(frequencies, confidence), basis);
+    return withheld(statement("every-example-seen-once", { distinct: distinct - destroyed }), basis);
+  return figure(lessDestroyed(chao1(frequencies, confidence), destroyed), basis);
 }
 
 /** The number that survives, from how far two independent lists name the same examples. */
@@ -91,8 +96,9 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   const on = (list: string) => examples.filter(({ lists }) => lists.has(list)).length;
   const both = examples.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
   const isPair = names.length === 2;
+  const destroyed = countDestroyed(examples);
   const inputs: Basis["inputs"] = isPair
-    ? { lists: names, firstList: on(first), secondList: on(second), both }
+    ? { lists: names, firstList: on(first), secondList: on(second), both, ...destroyedInput(destroyed) }
     : { lists: names };
   const basis: Basis = {
     unit: "examples",
@@ -104,16 +110,24 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
     ),
     caveats: isPair
       ? [
-          ...countingDestroyed(examples),
+          ...destroyedCaveat(destroyed),
           statement("assumes-independent-lists"),
           ...(both === 0 ? [statement("lists-share-nothing")] : []),
         ]
       : [],
   };
   if (!isPair) return withheld(statement("not-two-lists", { lists: names.length }), basis);
-  const estimate = chapman({ first: on(first), second: on(second), both }, confidence);
-  // Seen elsewhere, more may be known than the two lists tell of.
-  const known = examples.length;
+  const seen = chapman({ first: on(first), second: on(second), both }, confidence);
+  // Seen elsewhere, more may be known than the two lists tell of, and more than they allow for.
+  if (seen.high < examples.length) {
+    const conflict = statement("lists-below-known", {
+      known: examples.length,
+      high: Math.floor(seen.high),
+    });
+    return withheld(conflict, basis);
+  }
+  const estimate = lessDestroyed(seen, destroyed);
+  const known = examples.length - destroyed;
   return figure(
     estimate,
     estimate.low < known
@@ -156,8 +170,12 @@ export function namingDoubt(survivors: Figure, contradicted: number): Figure {
 /** What is said of both figures, and leaves no ratio of them. */
 const conflicts: ReadonlySet<string> = new Set(["known-exceed-made", "estimate-exceeds-made"]);
 
-/** Of those made, the share that survives. */
-export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: number): Figure {
+/** Of those made, the share that survives. A record of how many were made is no estimate, and takes nothing from its confidence. */
+export function assessSurvivalRate(survivors: Figure, made: Figure): Figure {
+  const isEstimated = made.method === "serial-ranges" && made.low !== made.high;
+  const confidence = isEstimated
+    ? jointConfidence(survivors.confidence, made.confidence)
+    : survivors.confidence;
   const inputs = {
     survivors: { value: survivors.value, low: survivors.low, high: survivors.high },
     made: { value: made.value, low: made.low, high: made.high },
@@ -189,5 +207,12 @@ export function assessSurvivalRate(survivors: Figure, made: Figure, confidence: 
       high,
     };
   }
-  return figure(ends(survivors.value, made.value), basis);
+  const rate = figure(ends(survivors.value, made.value), basis);
+  return isEstimated ? namingJoint(rate) : rate;
 }
+
+/** A figure whose interval is made from two that are estimated says so. */
+export const namingJoint = (joint: Figure): Figure => ({
+  ...joint,
+  caveats: [statement("joint-confidence", { confidence: joint.confidence }), ...joint.caveats],
+});

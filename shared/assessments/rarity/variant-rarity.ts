@@ -8,7 +8,7 @@ import type { Identification } from "../identification.ts";
 import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
 import { assessLevelRarity, type LevelRarity } from "./level-rarity.ts";
-import { assessMade, type SeenSerials } from "./made.ts";
+import { assessMade, type SeenSerial, type SeenSerials } from "./made.ts";
 import { assessPartRate } from "./part-rate.ts";
 import { assessClass, type RarityClass } from "./scale-class.ts";
 import {
@@ -54,7 +54,7 @@ interface Evidence {
  */
 function seenSerials({ items, examples }: Evidence): SeenSerials {
   const itemsById = new Map(items.map(({ item }) => [item.id, item]));
-  const serials = { shown: [] as string[], withheld: [] as string[], misread: 0 };
+  const serials = { shown: [] as SeenSerial[], withheld: [] as string[], misread: 0 };
   for (const example of examples) {
     const held = example.items.flatMap((id) => itemsById.get(id) ?? []).filter(({ serial }) => serial);
     const rows = example.rows.filter(({ serial }) => serial !== undefined);
@@ -62,7 +62,8 @@ function seenSerials({ items, examples }: Evidence): SeenSerials {
     if (serial === undefined) continue;
     const isIt = (other: Pick<Item, "serial">) => serialKey(other.serial ?? "") === serialKey(serial);
     const isShown = rows.some(isIt) || held.some((item) => isIt(item) && item.publish.serial === "shown");
-    serials[isShown ? "shown" : "withheld"].push(serial);
+    if (isShown) serials.shown.push({ serial, sources: rows.filter(isIt).map(({ source }) => source) });
+    else serials.withheld.push(serial);
     if (![...held, ...rows].every(isIt)) serials.misread++;
   }
   return serials;
@@ -99,7 +100,7 @@ export function assessVariantRarity(
     coverage: assessCoverage(examples, confidence),
     survivors,
     survivorsTwoList: heldAgainstMade(assessSurvivorsFromTwoLists(examples, confidence)),
-    survivalRate: assessSurvivalRate(survivors, made, confidence),
+    survivalRate: assessSurvivalRate(survivors, made),
     parts: new Map(
       [...variant.parts.values()].map((part) => [part.id, assessPartRate(part, examples, confidence)]),
     ),

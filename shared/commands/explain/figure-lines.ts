@@ -1,4 +1,4 @@
-import { figureInputs } from "../../pages/figure-view.ts";
+import { confidenceOf, figureInputs } from "../../pages/figure-view.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import type { Paint } from "../paint.ts";
@@ -30,14 +30,14 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
   const { words, paint } = setting;
   const withheld = figure.insufficient !== null;
   const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
-  const percent = `${words.numbers.exactShare(figure.confidence)} interval`;
-  // A range that was written down without a number in it is no interval of an estimate.
-  const hasInterval =
-    figure.value !== null && figure.low !== null && figure.high !== null && figure.low !== figure.high;
+  const confidence = confidenceOf(figure, setting);
   const detail = (label: string, text: string) => labelled(label, text, setting, 4);
   return [
     `  ${name}: ${paint(withheld ? "yellow" : "bold", phrase)}`,
-    ...detail("method", `${words.methods[figure.method].name}${hasInterval ? `, ${percent}` : ""}`),
+    ...detail(
+      "method",
+      `${words.methods[figure.method].name}${confidence === null ? "" : `, ${confidence} interval`}`,
+    ),
     ...detail(
       "inputs",
       figureInputs(figure, setting)

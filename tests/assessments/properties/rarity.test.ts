@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   assessAppearance,
+  assessWait,
   isCountedOffer,
   offersIn,
   yearsWatched,
@@ -145,7 +146,7 @@ describe("survivors and coverage", () => {
           0.95,
         );
         const survivors = assessSurvivors(logged(log), 0.95);
-        const rate = assessSurvivalRate(survivors, made, 0.95);
+        const rate = assessSurvivalRate(survivors, made);
         expect(rate.value === null).toBe(survivors.value === null || survivors.value > count);
         if (rate.value !== null) expect(rate.high).toBeLessThanOrEqual(1);
       }),
@@ -162,7 +163,11 @@ describe("made", () => {
           const open = variant("a", { serials: [range({ prefix: "N", from: 1 })] });
           const [largest = 0, ...others] = [...numbers].sort((a, b) => b - a);
           const seen = (few: readonly number[]) =>
-            assessMade(open, { shown: few.map((each) => `N${each}`), withheld: [], misread: 0 }, 0.95);
+            assessMade(
+              open,
+              { shown: few.map((each) => ({ serial: `N${each}`, sources: [] })), withheld: [], misread: 0 },
+              0.95,
+            );
           const some = seen([largest, ...others.slice(0, 1)]);
           const all = seen([largest, ...others, ...others]);
           expect(all.low).toBe(largest);
@@ -181,7 +186,11 @@ describe("made", () => {
         );
         const sum = lengths.reduce((total, length) => total + length + 1, 0);
         expect(
-          assessMade(variant("a", { serials }), { shown: ["A1"], withheld: [], misread: 0 }, 0.95),
+          assessMade(
+            variant("a", { serials }),
+            { shown: [{ serial: "A1", sources: [] }], withheld: [], misread: 0 },
+            0.95,
+          ),
         ).toMatchObject({
           value: sum,
           low: sum,
@@ -225,6 +234,47 @@ describe("part by part, and level by level", () => {
   });
 });
 
+describe("a level of completeness", () => {
+  const watched = { first: 1990, last: 2020, declared: true };
+  const assess = (examples: readonly Example[]) =>
+    assessLevelRarity(whole, reference, examples, assessSurvivors(examples, 0.95), watched, 0.95);
+
+  it("has a share that no further example moves of which a needed part is not recorded", () => {
+    const partly = fc.constantFrom<Pick<Sighting, "present" | "absent">>(
+      { present: [], absent: ["tray"] },
+      { present: ["body"], absent: [] },
+      { present: [], absent: [] },
+    );
+    fc.assert(
+      fc.property(logs, fc.array(partly, { maxLength: 5 }), (log, further) => {
+        const { share } = assess(logged(log));
+        const more = assess(logged([...log, ...further.map((each) => sighting(each))])).share;
+        expect([more.value, more.low, more.high]).toEqual([share.value, share.low, share.high]);
+        expect(Number(more.inputs.leftOut ?? 0)).toBe(Number(share.inputs.leftOut ?? 0) + further.length);
+      }),
+    );
+  });
+
+  it("is waited for as long as any where every outfit offered reaches it, and no longer without saying why", () => {
+    fc.assert(
+      fc.property(logs, (log) => {
+        const examples = logged(log);
+        const { wait, appearance } = assess(examples);
+        const any = offersIn(log.filter((each) => isCountedOffer(each, watched)));
+        const reaching = Number(appearance.inputs.offers);
+        const decided = Number(appearance.inputs.offersRecorded ?? any.count);
+        expect(reaching).toBeLessThanOrEqual(decided);
+        const why =
+          any.count > 0 && decided === 0 ? "no-offer-decided" : reaching === 0 ? "no-offer-seen" : undefined;
+        expect(wait.insufficient?.says).toBe(why);
+        const isTold = wait.caveats.some(({ says }) => says === "offers-undecided");
+        expect(isTold).toBe(0 < decided && decided < any.count);
+        if (reaching === any.count) expect(wait.value).toBe(assessWait(any, watched, 0.95).value);
+      }),
+    );
+  });
+});
+
 describe("as complete as this one", () => {
   it("ranks it among those recorded in full, and the more complete it is the fewer are its equals", () => {
     const shares = fc.constantFrom(0, 0.25, 0.75, 1);
@@ -233,7 +283,7 @@ describe("as complete as this one", () => {
         const examples = logged(log);
         const assess = (certain: number) =>
           assessItemRarity(
-            { id: "one", keys: [], certain, isExamined: true, isAssembled: false },
+            { id: "one", keys: [], certain, isExamined: true, isAssembled: false, isDestroyed: false },
             rankExamples(examples, null),
             assessSurvivors(examples, 0.95),
             0.95,
@@ -242,12 +292,14 @@ describe("as complete as this one", () => {
         const [lower, higher] = [assess(Math.min(a, b)), assess(Math.max(a, b))];
         for (const { rank, asComplete } of [lower, higher]) {
           expect(rank?.of).toBe(full);
+          // With nobody to compare there is no share, but that it is the only one.
+          expect(asComplete.value === null).toBe(full === 1);
           expect(rank?.place).toBeGreaterThanOrEqual(1);
           expect(rank?.place).toBeLessThanOrEqual(full);
-          expect(asComplete.value).toBeGreaterThan(0);
+          if (full > 1) expect(asComplete.value).toBeGreaterThan(0);
         }
         expect(higher.rank?.place).toBeLessThanOrEqual(lower.rank?.place ?? 0);
-        expect(higher.asComplete.value).toBeLessThanOrEqual(lower.asComplete.value ?? 0);
+        expect(higher.asComplete.value ?? 0).toBeLessThanOrEqual(lower.asComplete.value ?? 0);
       }),
     );
   });

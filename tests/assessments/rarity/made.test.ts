@@ -10,7 +10,12 @@ const made = (
   more: Partial<Omit<Variant, "parts">>,
   serials: readonly string[] = [],
   withheld: readonly string[] = [],
-) => assessMade(variant("a", more), { shown: serials, withheld, misread: 0 }, 0.95);
+) =>
+  assessMade(
+    variant("a", more),
+    { shown: serials.map((serial) => ({ serial, sources: [] })), withheld, misread: 0 },
+    0.95,
+  );
 const numbers = (...seen: number[]) => seen.map((each) => `N${each}`);
 const said = (statements: readonly { readonly says: string }[]) => statements.map(({ says }) => says);
 
@@ -140,6 +145,29 @@ describe("what the serials say of the number made", () => {
     expect(made({ serials: [range({ from: 1, to: 5 })] }, [], ["1", "9"]).caveats).toEqual([]);
     const unbegun = { serials: [range({ prefix: "N", to: 90 })] };
     expect(said(made(unbegun, numbers(2, 6, 7, 14), ["N5", "N91"]).caveats)).toContain("serials-not-shown");
+  });
+
+  it("rests on who tells of the serials that it is estimated from, and of a closed range on its record alone", () => {
+    const { sources } = assessMade(
+      variant("a", {
+        serials: [
+          range({ prefix: "N", from: 1, source: "ledger" }),
+          range({ prefix: "K", from: 1, to: 50, source: "book" }),
+        ],
+      }),
+      {
+        shown: [
+          { serial: "N2", sources: ["sale list", "roll"] },
+          { serial: "N6", sources: [undefined] },
+          { serial: "K7", sources: ["letter"] },
+          { serial: "X7", sources: ["print"] },
+        ],
+        withheld: [],
+        misread: 0,
+      },
+      0.95,
+    );
+    expect(sources).toEqual(["book", "ledger", "roll", "sale list"]);
   });
 
   it("takes nothing for granted where both ends of every range are known", () => {
@@ -274,6 +302,20 @@ describe("an example of which the record has several serials", () => {
       ),
     ).variants[0]?.rarity.made;
   const rows = ["2001,chest-a,T110,,record", "2002,chest-a,T130,,record", "2003,chest-a,T150,,record"];
+
+  it("is cited with the rows that tell of its serials", () => {
+    const cited = publishedIn(
+      writeCollection(
+        smallCollection("parts: { p: {} }\nserials: [{ prefix: T, from: 101, source: ledger }]\n", {
+          "content/sources.yaml":
+            "- { id: ledger, title: Ledger }\n- { id: sale, title: Sale }\n- { id: roll, title: Roll }\n",
+          "content/sightings/log.csv":
+            "seen,variant,serial,source,kind\n2001,chest-a,T110,sale,offer\n2002,chest-a,T110,roll,record\n2003,chest-a,T130,sale,offer\n",
+        }),
+      ),
+    ).variants[0]?.rarity.made;
+    expect(cited?.sources).toEqual(["ledger", "roll", "sale"]);
+  });
 
   // Goodman 1952, by hand: k = 4 with the item's T155, so m = 55, and 55 + 55/4 - 1 = 67.75; T999 would give 1,123.75.
   it("counts by that of the item", () => {

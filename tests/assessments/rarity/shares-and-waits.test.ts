@@ -199,13 +199,74 @@ describe("a level of completeness", () => {
       0.95,
     );
 
-  it("is reached by an example that has all of it, and missed where one part is gone, whatever else is not known", () => {
+  it("is reached or missed by an example of which every part is recorded that it needs, and by no other", () => {
     expect(of(whole).share.inputs).toEqual({ reaching: 1, recorded: 1 });
     expect(of(bare).share.inputs).toEqual({ reaching: 0, recorded: 1 });
-    expect(of({ absent: ["tray"] }).share.inputs).toEqual({ reaching: 0, recorded: 1 });
-    expect(of({ absent: ["body"] }).share.inputs).toEqual({ reaching: 0, recorded: 1 });
-    expect(of({ present: ["body"] }).share.inputs).toEqual({ reaching: 0, recorded: 0 });
-    expect(of({ present: ["tray"] }).share.inputs).toEqual({ reaching: 0, recorded: 0 });
+    for (const partly of [
+      { absent: ["tray"] },
+      { absent: ["body"] },
+      { present: ["body"] },
+      { present: ["tray"] },
+    ])
+      expect(of(partly).share.inputs).toEqual({ reaching: 0, recorded: 0, leftOut: 1 });
+  });
+
+  // Each of two parts is there in three outfits of four and is recorded in one of two, whatever is there: of the 64 equal
+  // cases 16 have both recorded, and 9 of these have both. Those known to lack one, counted in, would make it 9 of 37.
+  it("has the share of those recorded in full, which how much was recorded of the others does not lower", () => {
+    const rows: Partial<Sighting>[] = [];
+    for (let outfit = 0; outfit < 16; outfit++)
+      for (const recorded of [["body", "tray"], ["body"], ["tray"], []]) {
+        const isThere = (part: string) => (part === "body" ? outfit % 4 : Math.floor(outfit / 4)) > 0;
+        rows.push({ present: recorded.filter(isThere), absent: recorded.filter((part) => !isThere(part)) });
+      }
+    const { share, survivors: left } = of(...rows);
+    expect(share.value).toBe(9 / 16);
+    expect(share.inputs).toEqual({ reaching: 9, recorded: 16, leftOut: 48 });
+    for (const { caveats } of [share, left])
+      expect(caveats).toContainEqual(statement("left-out-of-level", { examples: 48 }));
+  });
+
+  it("does not count as survivors those that are gone", () => {
+    const few = { ...survivors, low: 1 };
+    const knownOf = (isDestroyed: boolean) =>
+      assessLevelRarity(
+        level({ standing: ["core", "issued"] }),
+        reference,
+        logged(whole, whole).map((example) => ({ ...example, isDestroyed })),
+        few,
+        watched,
+        0.95,
+      ).survivors.caveats;
+    expect(knownOf(false)[0]).toEqual(statement("at-least-known", { known: 2 }));
+    expect(knownOf(true).map((each) => each.says)).not.toContain("at-least-known");
+  });
+
+  it("is not offered at a rate, nor waited for, where no offer tells whether it reached it", () => {
+    const { appearance, wait } = of(offered(unknown, "2002"), offered({ present: ["body"] }, "2003"));
+    for (const found of [appearance, wait])
+      expect(found).toMatchObject({
+        value: null,
+        inputs: { offers: 0, offersOfAny: 2, offersRecorded: 0 },
+        insufficient: statement("no-offer-decided", { offers: 2 }),
+      });
+  });
+
+  it("says of how many offers it is not known whether they reached it", () => {
+    const { appearance, wait } = of(
+      offered(whole, "2002"),
+      offered({ absent: ["tray"] }, "2003"),
+      offered(unknown, "2004"),
+      offered(unknown, "2005"),
+      offered(unknown, "1999"),
+    );
+    for (const found of [appearance, wait]) {
+      expect(found.inputs).toMatchObject({ offers: 1, offersOfAny: 4, offersRecorded: 2 });
+      expect(found.caveats[0]).toEqual(statement("offers-undecided", { all: 4, undecided: 2 }));
+    }
+    const { appearance: none, wait: never } = of(offered(bare, "2002"));
+    expect(none).toMatchObject({ value: 0, low: 0 });
+    expect(never).toMatchObject({ value: null, insufficient: statement("no-offer-seen", { years: 10 }) });
   });
 
   it("does not need of an example what it was never issued, nor decides by what is unsure", () => {
@@ -219,7 +280,7 @@ describe("a level of completeness", () => {
         0.95,
       ).share.inputs;
     expect(reaching("not-issued")).toEqual({ reaching: 1, recorded: 1 });
-    expect(reaching({ low: 0.5, high: 1 })).toEqual({ reaching: 0, recorded: 0 });
+    expect(reaching({ low: 0.5, high: 1 })).toEqual({ reaching: 0, recorded: 0, leftOut: 1 });
     expect(reaching({ low: 0.5, high: 0.5 })).toEqual({ reaching: 0, recorded: 1 });
   });
 
@@ -236,9 +297,9 @@ describe("a level of completeness", () => {
       unit: "share",
       confidence: 0.95,
       method: "wilson",
-      inputs: { reaching: 3, recorded: 4 },
+      inputs: { reaching: 3, recorded: 4, leftOut: 1 },
       sources: ["bare", "whole"],
-      caveats: [statement("assumes-even-chance")],
+      caveats: [statement("left-out-of-level", { examples: 1 }), statement("assumes-even-chance")],
     });
     expect(found.survivors.value).toBe(15);
     expect(found.appearance).toMatchObject({ value: 0.1, inputs: { offers: 1, years: 10 } });
@@ -256,39 +317,44 @@ describe("survivors as complete", () => {
   const share = figure({ value: 0.5, low: 0.25, high: 0.75 }, { ...basis, unit: "share", sources: ["rows"] });
 
   it("are the share of the survivors, end by end", () => {
-    expect(survivorsAsComplete(share, survivors, 2, 0.95)).toEqual({
+    expect(survivorsAsComplete(share, survivors, 2)).toEqual({
       value: 10,
       low: 2.5,
       high: 30,
       unit: "examples",
-      confidence: 0.95,
+      confidence: 0.9,
       method: "share-of-survivors",
       inputs: {
         share: { value: 0.5, low: 0.25, high: 0.75 },
         survivors: { value: 20, low: 10, high: 40 },
       },
       sources: ["log", "rows"],
-      caveats: [statement("assumes-share-independent"), statement("lower-bound-only")],
+      caveats: [
+        statement("joint-confidence", { confidence: 0.9 }),
+        statement("assumes-share-independent"),
+        statement("lower-bound-only"),
+      ],
       insufficient: null,
     });
   });
 
   it("are said to be at least those on record where the low end is below", () => {
-    expect(survivorsAsComplete(share, survivors, 3, 0.95).caveats[0]).toEqual(
+    expect(survivorsAsComplete(share, survivors, 3).caveats[0]).toEqual(
       statement("at-least-known", { known: 3 }),
     );
-    expect(says(survivorsAsComplete(share, survivors, 3, 0.95))).toEqual([
+    expect(says(survivorsAsComplete(share, survivors, 3))).toEqual([
       "at-least-known",
+      "joint-confidence",
       "assumes-share-independent",
       "lower-bound-only",
     ]);
     const even = { ...share, low: 0.3 };
-    expect(says(survivorsAsComplete(even, survivors, 3, 0.95))).not.toContain("at-least-known");
+    expect(says(survivorsAsComplete(even, survivors, 3))).not.toContain("at-least-known");
   });
 
   it("are withheld with either", () => {
     const why = (of: Figure, left: Figure) => {
-      const found = survivorsAsComplete(of, left, 0, 0.95);
+      const found = survivorsAsComplete(of, left, 0);
       expect([found.value, found.low, found.high]).toEqual([null, null, null]);
       return found.insufficient?.says;
     };
@@ -309,7 +375,7 @@ describe("as complete as this one", () => {
     more: { keys?: string[]; survivors?: Figure; items?: string } = {},
   ) =>
     assessItemRarity(
-      { id: "one", keys: more.keys ?? [], certain, isExamined: true, isAssembled: false },
+      { id: "one", keys: more.keys ?? [], certain, isExamined: true, isAssembled: false, isDestroyed: false },
       rankExamples(logged(...rows), watched),
       more.survivors ?? survivors,
       0.95,
@@ -332,6 +398,39 @@ describe("as complete as this one", () => {
     expect(assess(0, rows).rank).toEqual({ place: 4, of: 4, sharing: 1 });
   });
 
+  it("has no share, and no survivors, where there is nobody to compare it with", () => {
+    const found = assess(0.25, [unknown, offered(unknown, "2002")]);
+    const alone = statement("nobody-to-compare");
+    expect(found.asComplete).toMatchObject({ value: null, low: null, high: null, insufficient: alone });
+    expect(found.asCompleteSurvivors).toMatchObject({ value: null, insufficient: alone });
+    // The one offer may have been of any completeness.
+    expect(found.asCompleteWait.insufficient).toEqual(statement("no-offer-decided", { offers: 1 }));
+  });
+
+  it("does not count among its equals that survive what is gone, itself or another", () => {
+    const knownOf = (itself: boolean, another: boolean) =>
+      assessItemRarity(
+        {
+          id: "one",
+          keys: [],
+          certain: 0.75,
+          isExamined: true,
+          isAssembled: false,
+          isDestroyed: itself,
+        },
+        rankExamples(
+          logged(whole, bare, box).map((each, at) => ({ ...each, isDestroyed: another && at !== 1 })),
+          watched,
+        ),
+        { ...survivors, low: 0 },
+        0.95,
+      ).asCompleteSurvivors.caveats[0]?.values;
+    // Whole, bare and itself; the box alone is less complete.
+    expect(knownOf(false, false)).toEqual({ known: 3 });
+    expect(knownOf(true, false)).toEqual({ known: 2 });
+    expect(knownOf(false, true)).toEqual({ known: 2 });
+  });
+
   it("takes sums that differ by a rounding error for the same", () => {
     for (const certain of [0.75 + 1e-12, 0.75 - 1e-12]) {
       const { rank, asComplete } = assess(certain, [bare]);
@@ -350,7 +449,7 @@ describe("as complete as this one", () => {
     });
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false },
+      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false, isDestroyed: false },
       rankExamples(examples, watched),
       survivors,
       0.95,
@@ -372,15 +471,19 @@ describe("as complete as this one", () => {
     // Of 10 at least, Wilson's low end of five of six is under a half: fewer than the five.
     expect(asCompleteSurvivors.caveats[0]).toEqual(statement("at-least-known", { known: 5 }));
     expect(asCompleteWait).toMatchObject({
-      inputs: { offers: 2, years: 10 },
-      caveats: [statement("assumes-constant-rate"), statement("offers-as-known-now")],
+      inputs: { offers: 2, years: 10, offersOfAny: 4, offersRecorded: 3 },
+      caveats: [
+        statement("offers-undecided", { all: 4, undecided: 1 }),
+        statement("assumes-constant-rate"),
+        statement("offers-as-known-now"),
+      ],
     });
   });
 
   it("says how many of its equals were made up with parts of another case, itself among them", () => {
     const assessed = (isAssembled: boolean, keys: string[] = []) =>
       assessItemRarity(
-        { id: "one", keys, certain: 0.75, isExamined: true, isAssembled },
+        { id: "one", keys, certain: 0.75, isExamined: true, isAssembled, isDestroyed: false },
         rankExamples(
           logged({ ...whole, serial: "7" }, whole, bare, box).map((each, at) => ({
             ...each,
@@ -427,7 +530,7 @@ describe("as complete as this one", () => {
       items: items[at] ?? [],
     }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false },
+      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false, isDestroyed: false },
       rankExamples(examples, watched),
       survivors,
       0.95,

@@ -81,6 +81,27 @@ describe("survivors", () => {
     expect(said(found)).toEqual(["lower-bound-only", "assumes-independent-sightings"]);
   });
 
+  const destroying = (examples: readonly Example[], count: number) =>
+    examples.map((example, at) => ({ ...example, isDestroyed: at < count }));
+
+  // By hand: 5 + 3·2/(2·3) = 6 that were there to be seen, of which two are no longer; every end is less by as many.
+  it("are less those that no longer exist, whose sightings still tell of the others", () => {
+    const examples = logged(...seen(3, 1), ...seen(2, 2));
+    const all = assessSurvivors(examples, 0.95);
+    const left = assessSurvivors(destroying(examples, 2), 0.95);
+    expect(left.inputs).toEqual({ ...all.inputs, destroyed: 2 });
+    expect(left.value).toBeCloseTo(4, 12);
+    expect(left.low).toBeCloseTo((all.low ?? 0) - 2, 12);
+    expect(left.high).toBeCloseTo((all.high ?? 0) - 2, 12);
+    expect(left.caveats[0]).toEqual(statement("less-destroyed", { examples: 2 }));
+  });
+
+  // By hand: the one known example, seen three times; D = 1, T = 0, and it is gone.
+  it("are none where all that were ever seen are gone", () => {
+    const { value, low } = assessSurvivors(destroying(logged(...seen(1, 3)), 1), 0.95);
+    expect([value, low]).toEqual([0, 0]);
+  });
+
   it("are withheld without a sighting, and where each example was seen once", () => {
     expect(assessSurvivors([], 0.95).insufficient).toEqual(statement("no-sighting"));
     expect(assessSurvivors(logged(...seen(4, 1)), 0.95).insufficient).toEqual(
@@ -119,6 +140,19 @@ describe("survivors from two lists", () => {
     // Its interval begins at the 6 that the two lists name; a seventh is known from elsewhere.
     expect(found.caveats[0]).toEqual({ says: "at-least-known", values: { known: 7 } });
     expect(said(found)).toEqual(["at-least-known", "assumes-independent-lists"]);
+  });
+
+  // By hand: one on each list, the same one: (2·2)/2 − 1 = 1, from 1 to 1, and five are known.
+  it("are withheld where they would all lie below what is known", () => {
+    const both = [...rows("north", "a"), ...rows("south", "a")];
+    const found = assessSurvivorsFromTwoLists(logged(...both, ...seen(4, 1)), 0.95);
+    expect(found).toMatchObject({
+      value: null,
+      low: null,
+      high: null,
+      insufficient: statement("lists-below-known", { known: 5, high: 1 }),
+    });
+    expect(assessSurvivorsFromTwoLists(logged(...both), 0.95)).toMatchObject({ value: 1, low: 1, high: 1 });
   });
 
   // By hand: (3·3)/1 − 1 = 8.
@@ -195,25 +229,34 @@ describe("more estimated to survive than were made", () => {
 });
 
 describe("the survival rate", () => {
-  const rate = (estimate: Figure, number: Figure) => assessSurvivalRate(estimate, number, 0.95);
+  const rate = (estimate: Figure, number: Figure) => assessSurvivalRate(estimate, number);
 
-  // By hand: 20/100; 10/120; 40/80.
-  it("divides end by end, the least by the most", () => {
+  // By hand: 20/100; 10/120; 40/80. Bonferroni: 0.95 + 0.95 - 1.
+  it("divides end by end, the least by the most, and is no surer than both are", () => {
     expect(rate(survivors(20, 10, 40), made(100, 80, 120))).toEqual({
       value: 0.2,
       low: 10 / 120,
       high: 0.5,
       unit: "share",
-      confidence: 0.95,
+      confidence: 0.9,
       method: "survival-ratio",
       inputs: {
         survivors: { value: 20, low: 10, high: 40 },
         made: { value: 100, low: 80, high: 120 },
       },
       sources: ["ledger", "log"],
-      caveats: [statement("lower-bound-only")],
+      caveats: [statement("joint-confidence", { confidence: 0.9 }), statement("lower-bound-only")],
       insufficient: null,
     });
+  });
+
+  it("is as sure as its survivors where the number made is no estimate", () => {
+    const documented = { ...made(100), method: "documented" } as const;
+    for (const certain of [made(100), documented]) {
+      const found = rate(survivors(20, 10, 40), certain);
+      expect(found.confidence).toBe(0.95);
+      expect(said(found)).not.toContain("joint-confidence");
+    }
   });
 
   it("is never more than all of them", () => {
