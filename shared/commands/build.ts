@@ -5,6 +5,7 @@ import type { Audience } from "../publication/published.ts";
 import { buildCollection } from "../site/build-collection.ts";
 import { defaultOut } from "../site/out-refusals.ts";
 import type { Command } from "./command.ts";
+import { ownCode } from "./own-code.ts";
 import { progressLine } from "./progress-line.ts";
 import { rootFolder } from "./root-folder.ts";
 
@@ -46,6 +47,8 @@ export const build: Command = {
     const root = rootFolder(cwd, values.root);
     const audience: Audience = values.private ? "private" : "public";
     const target = values.out === undefined ? defaultOut(root, audience) : path.resolve(cwd, values.out);
+    const code = ownCode(root);
+    if (code !== null) err(code);
     const progress = progressLine(surroundings);
     const { written, diagnostics, filesRead } = await buildCollection(
       root,

@@ -1,5 +1,6 @@
-import { type Dirent, readdirSync, realpathSync, statSync } from "node:fs";
+import { type Dirent, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
+import { digest } from "./digest.ts";
 
 /** Every file below a folder, in the order of their paths; none where there is no such folder. */
 export function filesBelow(folder: string): string[] {
@@ -33,3 +34,9 @@ function leadsTo(entry: Dirent, file: string) {
     return undefined;
   }
 }
+
+/** Of every file below a folder, with its name. */
+export const contentsBelow = (folder: string): string =>
+  digest(
+    ...filesBelow(folder).flatMap((file) => [path.relative(folder, file), readFileSync(file, "latin1")]),
+  );

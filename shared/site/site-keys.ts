@@ -6,14 +6,9 @@ import { packageFolder, packageVersion } from "../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { digest } from "./digest.ts";
 import type { AroundFamilies, FamilyGroup } from "./family-groups.ts";
-import { filesBelow } from "./files-below.ts";
+import { contentsBelow } from "./files-below.ts";
 import type { FilesBeside } from "./files-beside.ts";
 import type { SiteFrame } from "./site-frame.ts";
-
-const contentsBelow = (folder: string): string =>
-  digest(
-    ...filesBelow(folder).flatMap((file) => [path.relative(folder, file), readFileSync(file, "latin1")]),
-  );
 
 /**
  * The tool itself: its version and that of what it runs on, its code as it is compiled, its schemas and style sheets,

@@ -1,19 +1,34 @@
-import { existsSync, statSync } from "node:fs";
+import { existsSync, realpathSync } from "node:fs";
+import { register } from "node:module";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Templates, templates } from "../../templates/templates.ts";
+import { packageFolder } from "../source/package-folder.ts";
+import { contentsBelow } from "./files-below.ts";
 import { TemplateError } from "./template-error.ts";
+
+const followed = new Set<string>();
+
+/** Has what the templates of a folder import from it be loaded again as they are. */
+function followImports(folder: string): void {
+  if (followed.has(folder)) return;
+  followed.add(folder);
+  const hooks = pathToFileURL(path.join(packageFolder, "dist/shared/site/template-imports.js"));
+  register(hooks, { data: `${pathToFileURL(folder).href}/` });
+}
 
 /** The templates of the user's own, a file at a time: `templates/pages/item.js` stands in for ours of that name. */
 export async function templateOverrides(folder: string): Promise<Partial<Templates>> {
   const overrides: Record<string, unknown> = {};
-  for (const name of Object.keys(templates)) {
-    const file = path.join(folder, `${name}.js`);
-    if (!existsSync(file)) continue;
-    const { mtimeMs, size } = statSync(file);
+  const names = Object.keys(templates).filter((name) => existsSync(path.join(folder, `${name}.js`)));
+  if (names.length === 0) return {};
+  const real = realpathSync(folder);
+  followImports(real);
+  const key = contentsBelow(real);
+  for (const name of names) {
     const shown = `templates/${name}.js`;
-    // A preview sees the same file more than once; a module is kept under its address for as long as a process lives.
-    const address = `${pathToFileURL(file).href}?${mtimeMs}-${size}`;
+    // A preview sees the same file more than once.
+    const address = `${pathToFileURL(path.join(real, `${name}.js`)).href}?${key}`;
     const module = (await import(address).catch((problem: unknown) => {
       throw new TemplateError(shown, problem);
     })) as { default?: unknown };

@@ -223,8 +223,9 @@ describe("fittedcase build", () => {
       "templates/styles/99-own.css": "body { color: rebeccapurple; }",
     });
     const out = path.join(scratch(), "site");
-    const { code } = await runHere(["build", "--root", root, "--out", out], root);
+    const { code, err } = await runHere(["build", "--root", root, "--out", out], root);
     expect(code).toBe(0);
+    expect(err).toBe("This collection brings code of its own, which is run: templates/pages/missing.js.\n");
     expect(readFileSync(path.join(out, "404.html"), "utf8")).toContain("<h1>Lost</h1>");
     const style =
       [...siteFiles(out)].find(([file]) => /assets\/style\..*\.css$/.test(file))?.[1].toString() ?? "";
@@ -233,6 +234,11 @@ describe("fittedcase build", () => {
   });
 
   it.each([
+    [
+      "imports what lies elsewhere",
+      "import '../../lost.js';\nexport default () => '';",
+      /^templates\/pages\/missing\.js: Error: Found an import of "\.\.\/\.\.\/lost\.js", which lies outside of templates\/; expected it inside\.$/m,
+    ],
     [
       "is no JavaScript",
       "export default () => <h1>;",
@@ -251,7 +257,7 @@ describe("fittedcase build", () => {
   ])(
     "names a template of the user's own that %s, in a line and without a stack trace",
     async (_, text, told) => {
-      const root = writeCollection({ ...sound, "templates/pages/missing.js": text });
+      const root = writeCollection({ ...sound, "templates/pages/missing.js": text, "lost.js": "" });
       const out = path.join(scratch(), "site");
       const { code, err } = await run(["build", "--root", root, "--out", out], root);
       expect(err).toMatch(told);

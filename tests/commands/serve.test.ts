@@ -1,4 +1,4 @@
-import { readFileSync, rmSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { request } from "node:http";
 import { connect } from "node:net";
 import path from "node:path";
@@ -120,6 +120,46 @@ describe("fittedcase serve", () => {
     } finally {
       for (const { close } of open) close();
       expect(await preview.stop()).toBe(0);
+    }
+  });
+
+  it("loads a template again when what it imports has changed", async () => {
+    const one = { "content/items/one/index.md": item("set: first") };
+    const root = writeCollection({
+      ...smallCollection("parts:\n  sextant: { standing: core }\n", one),
+      "templates/pages/item.js": "import { word } from '../words/word.js';\nexport default () => word;",
+      "templates/words/word.js": "export * from './deeper/word.js';",
+      "templates/words/deeper/word.js": "export const word = 'The first word';",
+    });
+    const preview = await served(root);
+    const says = async (word: string) => (await ask(preview.port, "/items/one/")).body.includes(word);
+    try {
+      expect(preview.said()).toContain(
+        "which is run: templates/pages/item.js, templates/words/deeper/word.js, templates/words/word.js.",
+      );
+      await until(() => says("The first word"));
+      for (const word of ["Another word", "The last word"]) {
+        writeFiles(root, { "templates/words/deeper/word.js": `export const word = '${word}';` });
+        await until(() => says(word));
+      }
+    } finally {
+      await preview.stop();
+    }
+  });
+
+  it("follows an item whose folder is a link, as far as that stays in the collection's folder", async () => {
+    const root = writeCollection({
+      ...smallCollection("parts:\n  sextant: { standing: core }\n"),
+      "shelf/one/index.md": item("set: first"),
+    });
+    mkdirSync(path.join(root, "content/items"), { recursive: true });
+    symlinkSync("../../shelf/one", path.join(root, "content/items/one"));
+    const preview = await served(root);
+    try {
+      writeFiles(root, { "shelf/one/index.md": item("set: first").replace("A chest", "A chest on a shelf") });
+      await until(async () => (await ask(preview.port, "/items/one/")).body.includes("A chest on a shelf"));
+    } finally {
+      await preview.stop();
     }
   });
 

@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import { setPriority } from "node:os";
 import path from "node:path";
 import { packageFolder } from "../../source/package-folder.ts";
+import { ownCode } from "../own-code.ts";
 
 export interface BesideBuild {
   /** What was wrong with the content, as `build` reports it; null where the site was written, undefined if it was stopped. */
@@ -20,6 +21,8 @@ export function buildBeside(root: string, out: string): BesideBuild {
   } catch {
     // It has ended already, or the system knows no priorities.
   }
+  // What whoever started the preview has been told is no problem.
+  const named = `${ownCode(root) ?? ""}\n`;
   let said = "";
   child.stderr.on("data", (chunk: unknown) => {
     said += String(chunk);
@@ -30,7 +33,7 @@ export function buildBeside(root: string, out: string): BesideBuild {
       child.on("error", (problem) => resolve(problem.message));
       child.on("close", (code) => {
         if (isStopped) resolve(undefined);
-        else resolve(code === 0 ? null : said.replace(/\n*Nothing was written\.\n*$/, ""));
+        else resolve(code === 0 ? null : said.replace(named, "").replace(/\n*Nothing was written\.\n*$/, ""));
       });
     }),
     stop() {

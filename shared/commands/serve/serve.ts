@@ -2,6 +2,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { cacheFolder } from "../../site/cache-folder.ts";
 import { type Command, UsageError } from "../command.ts";
+import { ownCode } from "../own-code.ts";
 import { rootFolder } from "../root-folder.ts";
 import { newAccess } from "./access.ts";
 import { benchAddress } from "./bench/bench-html.ts";
@@ -58,6 +59,8 @@ export const serve: Command = {
       (address) => loop.onLook(address),
     );
     const loop = new PreviewLoop({ root, site, out, err, tell, served, lookedAt });
+    const code = ownCode(root);
+    if (code !== null) err(code);
     await loop.buildWhole();
     const stopWatching = watchFolders(root, watched, (file) => loop.onChange(file));
     const ended = new Promise<void>((resolve, reject) => {

@@ -1,19 +1,38 @@
-import { type FSWatcher, readdirSync, statSync, watch } from "node:fs";
+import { type FSWatcher, readdirSync, realpathSync, statSync, watch } from "node:fs";
 import path from "node:path";
-
-/** Every folder below one, itself included; none where there is none. */
-function foldersIn(folder: string): string[] {
-  try {
-    const below = readdirSync(folder, { withFileTypes: true })
-      .filter((entry) => entry.isDirectory() && !entry.name.startsWith("."))
-      .flatMap((entry) => foldersIn(path.join(folder, entry.name)));
-    return [folder, ...below];
-  } catch {
-    return [];
-  }
-}
+import { staysInside } from "../../source/text-file.ts";
 
 const isFolder = (file: string): boolean => statSync(file, { throwIfNoEntry: false })?.isDirectory() ?? false;
+
+/**
+ * Every folder below one, itself included; none where there is none. A link to a folder of the same root is one of them,
+ * as it is where records are looked for.
+ */
+function foldersIn(root: string, from: string): string[] {
+  const entered = new Set<string>();
+  const walk = (folder: string, real: string): string[] => {
+    // A link may lead back to where it lies.
+    if (entered.has(real)) return [];
+    entered.add(real);
+    const below = readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+      const { name } = entry;
+      const full = path.join(folder, name);
+      if (name.startsWith(".")) return [];
+      if (entry.isDirectory()) return tried(full, path.join(real, name));
+      const isOurs = entry.isSymbolicLink() && isFolder(full) && staysInside(root, full);
+      return isOurs ? tried(full, realpathSync(full)) : [];
+    });
+    return [folder, ...below];
+  };
+  const tried = (folder: string, real: string): string[] => {
+    try {
+      return walk(folder, real);
+    } catch {
+      return [];
+    }
+  };
+  return isFolder(from) ? tried(from, realpathSync(from)) : [];
+}
 
 /**
  * Tells of every file or folder that changes in some folders of a root, by its path from there, and ends when the
@@ -36,7 +55,7 @@ export function watchFolders(
   };
   const tell = (file: string) => onChange(path.relative(root, file).split(path.sep).join("/"));
   const follow = (from: string) => {
-    for (const folder of foldersIn(from)) if (!watchers.has(folder)) watchOne(folder);
+    for (const folder of foldersIn(root, from)) if (!watchers.has(folder)) watchOne(folder);
   };
   const watchOne = (folder: string, isHere: (name: string) => boolean = () => true) => {
     const watcher = watch(folder, (_, name) => {
