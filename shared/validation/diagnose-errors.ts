@@ -222,6 +222,9 @@ function pattern(error: ErrorObject, path: Path, schema: SchemaObject, found: st
           remedy: idSuggestion(name),
         };
   }
+  const inOneLine = String(error.data).trim().replaceAll("\n", " ");
+  if (inOneLine !== error.data && new RegExp(String(schema.pattern), "u").test(inOneLine))
+    return { code: "wrong-value", path, at: "value", found, expected: "one line" };
   const examples = schema.examples as unknown[] | undefined;
   const like = examples?.[0] === undefined ? "another form" : `the form of ${inWords(examples[0])}`;
   return { code: "wrong-value", path, at: "value", found, expected: like };

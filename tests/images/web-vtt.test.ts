@@ -85,6 +85,14 @@ describe("the words of a cue", () => {
 });
 
 describe("what is said", () => {
+  // Each was read once for every beginning: minutes for as much as captions may have.
+  it.each(["<v a", "<v.a", "<v ", "<v\n"])("is read in one go of nothing but %j", (beginning) => {
+    const text = beginning.repeat(500_000);
+    const started = performance.now();
+    sayings(captionCues(`WEBVTT\n\n00:01.000 --> 00:02.000\n${text}\n`));
+    expect(performance.now() - started).toBeLessThan(10_000);
+  });
+
   it("has whoever says it before their words, and nothing of a cue without any", () => {
     const file =
       "WEBVTT\n\n00:01.000 --> 00:02.000\n<v.loud Ada B>One\n two</v>\n\n00:03.000 --> 00:04.000\n<i></i>\n\n01:01:05.250 --> 01:01:06.000\nThree\n";

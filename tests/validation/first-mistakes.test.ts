@@ -45,6 +45,11 @@ describe("a first mistake is told of in words that mend it", () => {
       one("parts:\n  lens: { state: present note: x }"),
       /yaml-syntax .* a comma, .* is missing\.$/,
     ],
+    [
+      "two lines where one is meant",
+      one('status: offered\nstorage: "strong\\nroom"'),
+      /wrong-value Found "strong.room"; expected one line\.$/,
+    ],
     ["a colon left out", one("status offered\nset: x"), /yaml-syntax .* followed by a colon and a space\.$/],
     [
       "a quotation mark left open",
@@ -339,4 +344,12 @@ describe("a first mistake is told of in words that mend it", () => {
     });
     expect(found.filter((each) => each.includes("misplaced-file"))).toEqual([]);
   });
+});
+
+// A pattern that can part the text in many ways takes its length squared, which a stranger's record could have.
+it("a long text where one line is meant is read in one go", () => {
+  const started = performance.now();
+  const found = told(one(`status: offered\nstorage: "${"x".repeat(300_000)}\\n"`));
+  expect(found.some((each) => each.includes("expected at most 500"))).toBe(true);
+  expect(performance.now() - started).toBeLessThan(10_000);
 });

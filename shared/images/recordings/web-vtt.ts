@@ -96,10 +96,13 @@ export const wordsOfCue = (text: string): string =>
       return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : "\uFFFD";
     });
 
+/** Nobody's name has more letters, and without an end a file of nothing but beginnings would be read once for each. */
+const voice = /<v(?:\.[^\s>]{0,200})?[ \t\n]+([^>]{1,200})>/g;
+
 /** Cues as a text to be read; who speaks stands before the words where the captions say it. WebVTT (W3C), 4.2.2 */
 export const sayings = (cues: readonly Cue[]): Saying[] =>
   cues.flatMap(({ from, text }) => {
-    const named = text.replace(/<v(?:\.[^\s>]*)?[ \t\n]+([^>]+)>/g, "$1: ");
+    const named = text.replace(voice, "$1: ");
     const words = wordsOfCue(named).replace(/\s+/g, " ").trim();
     return words === "" ? [] : { seconds: from, words };
   });
