@@ -33,6 +33,21 @@ describe("the README", () => {
     expect(test?.text).toBe("npm ci && npm test\n");
   });
 
+  it("asks for the Node.js that the package asks for, which is no older than what it needs does", () => {
+    const { packages } = JSON.parse(readFileSync(path.join(repository, "package-lock.json"), "utf8")) as {
+      packages: Readonly<Record<string, { dev?: boolean; engines?: { node?: string } }>>;
+    };
+    const least = /^>=(\d+)\.(\d+)$/.exec(packages[""]?.engines?.node ?? "");
+    expect(readme).toContain(`[Node.js](https://nodejs.org) ${least?.[1]}.${least?.[2]} or later`);
+    const asked = Object.entries(packages).flatMap(([name, { dev, engines }]) => {
+      const [, major, minor = 0] = /^(?:>=|\^) ?(\d+)(?:\.(\d+))?/.exec(engines?.node ?? "") ?? [];
+      return dev || name === "" || major === undefined ? [] : Number(major) * 1000 + Number(minor);
+    });
+    expect(Math.max(...asked)).toBeLessThanOrEqual(Number(least?.[1]) * 1000 + Number(least?.[2]));
+    // What colours the terminal is there from 20.12 on (Node.js, util.styleText).
+    expect(Number(least?.[1]) * 1000 + Number(least?.[2])).toBeGreaterThanOrEqual(20_012);
+  });
+
   it("has a test command that the continuous integration runs", () => {
     expect(readFileSync(path.join(repository, ".ci/run"), "utf8")).toContain("npm ci && npm test");
   });

@@ -29,6 +29,7 @@ describe("the package, as npm packs it", () => {
     for (const file of files)
       expect(readdirSync(path.dirname(installed(file)))).toContain(path.basename(file));
     expect(readdirSync(installed()).sort()).toEqual([
+      "DEVELOPERS.md",
       "LICENSE",
       "README.md",
       "dist",
