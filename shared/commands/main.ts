@@ -2,4 +2,12 @@
 import { runCommand } from "./run-command.ts";
 import { terminal } from "./terminal.ts";
 
-process.exitCode = await runCommand(process.argv.slice(2), terminal());
+const surroundings = terminal();
+
+// A fault of the program's own is no error of the content, by which a process ends that does not say otherwise.
+process.on("uncaughtException", (fault) => {
+  surroundings.err(`Fittedcase itself failed.\n${fault instanceof Error ? fault.stack : String(fault)}`);
+  process.exit(2);
+});
+
+process.exitCode = await runCommand(process.argv.slice(2), surroundings);

@@ -30,7 +30,10 @@ const cookieOf = ({ headers }: IncomingMessage): string | undefined =>
     .map((pair) => pair.trim().split("="))
     .find(([name]) => name === cookieName)?.[1];
 
-/** Lasts as long as the browser is open, is sent to nobody else, and no script can read it. */
+/**
+ * Lasts as long as the browser is open, and no script can read it. It is sent to no other host, but to whatever else answers
+ * on this one: cookies know no ports (RFC 6265, 8.5).
+ */
 export const keyCookie = ({ key }: Access): string =>
   `${cookieName}=${key}; HttpOnly; SameSite=Strict; Path=/`;
 
