@@ -44,10 +44,11 @@ function drawRanges(
 ): string {
   const { words, label } = options;
   const across = unitsAcross[breadth];
-  const { groups, unplaced } = serialRows(series, options.own ?? null);
+  const { groups, unplaced, misplaced } = serialRows(series, options.own ?? null);
   const notes = [
     ...(groups.length === 0 ? [words.plots.serialRanges.none.replace(/\.$/, "")] : []),
     ...(unplaced > 0 ? [words.plots.serialRanges.unplaced(words.numbers.count(unplaced), unplaced)] : []),
+    ...(misplaced > 0 ? [words.plots.serialRanges.misplaced(words.numbers.count(misplaced), misplaced)] : []),
   ];
   const content: string[] = [];
   let y = 0;

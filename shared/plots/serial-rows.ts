@@ -27,10 +27,15 @@ export interface SerialRows {
   readonly groups: readonly (readonly SerialRow[])[];
   /** Different serials that lie in no range. */
   readonly unplaced: number;
+  /** Those that lie in a range of another variant than that of which they were seen. */
+  readonly misplaced: number;
 }
 
 export function serialRows(series: readonly SerialSeries[], own: string | null): SerialRows {
   const found = series.map((each) => rowsOf(each, own));
+  const outside = [...new Set(found.flatMap(({ outside: keys }) => keys))];
+  const ranges = series.flatMap((each) => each.ranges);
+  const misplaced = outside.filter((serial) => rangeOf(ranges, serial) !== undefined).length;
   return {
     groups: [
       ...grouping(
@@ -38,21 +43,22 @@ export function serialRows(series: readonly SerialSeries[], own: string | null):
         ({ range }) => prefixKey(range),
       ).values(),
     ],
-    unplaced: found.reduce((sum, { unplaced }) => sum + unplaced, 0),
+    unplaced: outside.length - misplaced,
+    misplaced,
   };
 }
 
 function rowsOf(
   { name, ranges, seen }: SerialSeries,
   own: string | null,
-): { readonly rows: readonly SerialRow[]; readonly unplaced: number } {
+): { readonly rows: readonly SerialRow[]; readonly outside: readonly string[] } {
   const numbers = new Map(ranges.map((range) => [range, new Set<number>()]));
-  let unplaced = 0;
-  for (const serial of new Map(seen.map((each) => [serialKey(each), each])).values()) {
+  const outside: string[] = [];
+  for (const [key, serial] of new Map(seen.map((each) => [serialKey(each), each]))) {
     if (isMasked(serial)) continue;
     const range = rangeOf(ranges, serial);
     const number = range && numberInRange(range, serial);
-    if (range === undefined || number === undefined) unplaced++;
+    if (range === undefined || number === undefined) outside.push(key);
     else numbers.get(range)?.add(number);
   }
   const ownRange = own === null ? undefined : rangeOf(ranges, own);
@@ -69,5 +75,5 @@ function rowsOf(
       own: ownNumber ?? null,
     };
   });
-  return { rows, unplaced };
+  return { rows, outside };
 }

@@ -42,6 +42,8 @@ export const germanPlots: PlotWords = {
     skipped: "einige Nummern ungenutzt",
     seen: (count, number) => counted(number, count, "nachgewiesene Nummer", "nachgewiesene Nummern"),
     unplaced: (count, number) => `${counted(number, count, "Nummer", "Nummern")} außerhalb dieser Reihen`,
+    misplaced: (count, number) =>
+      `${counted(number, count, "Nummer", "Nummern")} in einer Reihe einer anderen Variante als der eigenen`,
     description: (ranges, notes) => sentences([...ranges, ...notes]),
     range: (span, facts) => [span, ...facts].join(", "),
     none: "Keine Nummernreihe ist bekannt.",

@@ -45,6 +45,8 @@ export interface PlotWords {
     readonly skipped: string;
     readonly seen: (count: string, number: number) => string;
     readonly unplaced: (count: string, number: number) => string;
+    /** In a range that is drawn, but of another variant. */
+    readonly misplaced: (count: string, number: number) => string;
     readonly description: (ranges: readonly string[], notes: readonly string[]) => string;
     readonly range: (span: string, facts: readonly string[]) => string;
     readonly none: string;

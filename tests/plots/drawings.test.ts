@@ -271,10 +271,21 @@ describe("serialRanges", () => {
     }));
     const markup = rangesSideBySide(series, options);
     expect(expectDrawings(markup)).toBe(
-      "Pattern 1: S1001 to S1140, made 1905 to 1908, 1 serial seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial outside these ranges.",
+      "Pattern 1: S1001 to S1140, made 1905 to 1908, 1 serial seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial in a range of another variant than its own.",
     );
     const [first, second] = ofClass(firstDrawing(markup), "rect", "plot-rail").map(rectangleOf);
     expect((first?.x ?? 0) + (first?.width ?? 0)).toBeCloseTo(second?.x ?? 0, 0);
+  });
+
+  it("says apart which serials lie in none of the ranges, and which in that of another variant", () => {
+    const series = blocks.map((range, at) => ({
+      name: `Pattern ${at + 1}`,
+      ranges: [range],
+      seen: at === 0 ? ["S1200", "S 1201", "S9"] : ["S1002", "S9", "s0009"],
+    }));
+    expect(expectDrawings(rangesSideBySide(series, options))).toBe(
+      "Pattern 1: S1001 to S1140, made 1905 to 1908, 0 serials seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial outside these ranges. 3 serials in a range of another variant than their own.",
+    );
   });
 
   it("draws the ranges of one prefix to one scale", () => {
