@@ -1,4 +1,5 @@
 import type { PublishedRevision } from "../publication/published.ts";
+import { ended } from "../words/ended.ts";
 import { type Author, authorInCsl, authorInWords } from "./author-names.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { absoluteAddress } from "./linked-data.ts";
@@ -76,10 +77,10 @@ export function citeView(cited: Cited, { collection, words, versions }: Collecti
       settings.publisher === settings.title ? null : settings.publisher,
       cited.updated === null ? null : words.date(cited.updated),
       version === null ? null : say.version(version),
-      url,
     ]
-      .filter((text) => text !== null)
-      .join(". "),
+      .flatMap((text) => (text === null ? [] : ended(text)))
+      .concat(url)
+      .join(" "),
     bibtex: bibtex(facts, settings, say.version),
     csl: JSON.stringify([csl(facts, settings, words)], null, 2),
     version,

@@ -1,5 +1,6 @@
 import { grouping } from "../lists/grouping.ts";
 import type { PublishedSource } from "../publication/published.ts";
+import { ended, endOf } from "../words/ended.ts";
 import { addresses } from "./addresses.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import type { Link } from "./page.ts";
@@ -94,11 +95,14 @@ export function sourceLink(id: string, { shortReferences: known }: CollectionInd
 /** A bibliography entry in its parts; a template sets the title in italics. */
 export interface SourceEntry {
   readonly id: string;
+  /** With the point that ends them; empty where nobody is named. */
   readonly authors: string;
   readonly title: string;
   /** Article and chapter titles stand within something that is itself set in italics. */
   readonly within: string | null;
   readonly details: string;
+  /** The point that ends what comes before an address. */
+  readonly end: string;
   readonly url: string | null;
   /** When it was consulted. */
   readonly accessed: string | null;
@@ -118,6 +122,11 @@ export function sourceEntry(
   const place = field(source, "publisher-place");
   const publisher = field(source, "publisher");
   const archive = field(source, "archive");
+  const within = field(source, "container-title");
+  const by =
+    authors.length === 0 && editors.length > 0
+      ? say.asEditors(editedBy, editors.length)
+      : words.pages.list(authors);
   const details = [
     authors.length > 0 && editors.length > 0 ? say.editedBy(editedBy) : null,
     volume === null ? null : issue === null ? volume : `${volume} (${issue})`,
@@ -128,17 +137,15 @@ export function sourceEntry(
     source.type === null ? null : (say.types[source.type] ?? null),
     field(source, "DOI") === null ? null : `doi:${field(source, "DOI")}`,
     field(source, "ISBN") === null ? null : `ISBN ${field(source, "ISBN")}`,
-  ];
+  ].filter((text) => text !== null);
   const url = field(source, "URL");
   return {
     id: source.id,
-    authors:
-      authors.length === 0 && editors.length > 0
-        ? say.asEditors(editedBy, editors.length)
-        : words.pages.list(authors),
+    authors: by === "" ? "" : ended(by),
     title: source.title,
-    within: field(source, "container-title"),
-    details: details.filter((text) => text !== null).join(", "),
+    within,
+    details: details.join(", "),
+    end: endOf(details.at(-1) ?? within ?? source.title),
     url: url !== null && /^https?:\/\//i.test(url) ? url : null,
     accessed: source.accessed === null ? null : say.accessed(words.date(source.accessed)),
     note: field(source, "note"),

@@ -1,5 +1,6 @@
 import { typeNames } from "../diagnostics/type-names.ts";
 import type { Fate } from "../records/states.ts";
+import { ended, isOnePage } from "./ended.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
@@ -513,7 +514,7 @@ export const englishPages = {
     rangeFrom: (prefix: string, from: string | null, to: string | null) =>
       `${from === null ? "(start not known)" : prefix + from} to ${to === null ? "(end not known)" : prefix + to}`,
     skipped: "some numbers left unused",
-    page: (page: string) => `p. ${page}`,
+    page: (page: string) => `${isOnePage(page) ? "p." : "pp."} ${page}`,
     noSerials: "No range of serials is known.",
     partSerials: "Serials of the parts",
     partSerialsNote: "By these a part put in later can be told from one that was there at issue.",
@@ -602,13 +603,13 @@ export const englishPages = {
     andOthers: (name: string) => `${name} et al.`,
     andMore: (count: number) => `${count} more`,
     /** What stands within something else, with the point that ends it. */
-    inQuotes: (title: string) => `“${title}.”`,
+    inQuotes: (title: string) => `“${ended(title)}”`,
     inside: "In",
     editedBy: (editors: string) => `edited by ${editors}`,
     /** Where nobody is named as its author. */
     asEditors: (editors: string, count: number) => `${editors} (${count === 1 ? "ed." : "eds"})`,
     accessed: (date: string) => `accessed ${date}`,
-    pages: (pages: string) => `pp. ${pages}`,
+    pages: (pages: string) => `${isOnePage(pages) ? "p." : "pp."} ${pages}`,
     sightings: (count: number, variant: string) => `${plural(count, "sighting")} of ${variant}`,
     none: "There is no source yet.",
     types: {

@@ -1,4 +1,5 @@
 import { countedIn } from "./counted.ts";
+import { ended } from "./ended.ts";
 import type { PageWords } from "./english-pages.ts";
 import { germanCompare } from "./german-compare.ts";
 import { germanFinder } from "./german-finder.ts";
@@ -590,7 +591,7 @@ export const germanPages: PageWords = {
     notCited: "Nicht angeführt.",
     andOthers: (name) => `${name} u. a.`,
     andMore: (count) => counted(count, "weitere Seite", "weitere Seiten"),
-    inQuotes: (title) => `„${title}.“`,
+    inQuotes: (title) => `„${ended(title)}“`,
     inside: "In",
     editedBy: (editors) => `hrsg. von ${editors}`,
     asEditors: (editors) => `${editors} (Hrsg.)`,

@@ -14,8 +14,19 @@ export function bibliography({ sources, idPrefix }: Bibliography, site: PageSite
   const { templates, words } = site;
   const say = words.pages.sources;
   return html`<ol class="bibliography">${sources.map(
-    ({ id, authors, title, within, details, url, accessed, note, cited }) => html`<li id="${idPrefix}${id}">
-<p>${authors !== "" && `${authors}. `}${within === null ? html`<cite>${title}</cite>` : html`${say.inQuotes(title)} ${say.inside} <cite>${within}</cite>`}${details !== "" && `, ${details}`}.${url !== null && html` <a href="${url}">${url}</a>`}${accessed !== null && ` (${accessed})`}</p>
+    ({
+      id,
+      authors,
+      title,
+      within,
+      details,
+      end,
+      url,
+      accessed,
+      note,
+      cited,
+    }) => html`<li id="${idPrefix}${id}">
+<p>${authors !== "" && `${authors} `}${within === null ? html`<cite>${title}</cite>` : html`${say.inQuotes(title)} ${say.inside} <cite>${within}</cite>`}${details !== "" && `, ${details}`}${end}${url !== null && html` <a href="${url}">${url}</a>`}${accessed !== null && ` (${accessed})`}</p>
 ${note !== null && html`<p class="small">${note}</p>`}
 ${cited && html`<p class="small cited">${cited.length === 0 ? say.notCited : html`${say.cited}: ${templates["parts/links"](cited, site)}`}</p>`}
 </li>`,

@@ -1,5 +1,8 @@
 import { expect, it } from "vitest";
 import { type Cited, citeView } from "../../shared/pages/cite-view.ts";
+import { sourceEntry } from "../../shared/pages/source-reference.ts";
+import { english } from "../../shared/words/english.ts";
+import { german } from "../../shared/words/german.ts";
 import {
   catalogueOf,
   type Files,
@@ -78,4 +81,49 @@ it.each<[Cited["authors"][number], string]>([
   [{ family: "van der Berg", given: "Ida" }, "van der Berg, Ida"],
 ])("%o is one author in BibTeX", (author, bibtex) => {
   expect(citedWith({ authors: [author] }).bibtex).toContain(`author = {${bibtex}}`);
+});
+
+// By hand: one point ends each part, and none follows a point, a question or a call.
+it("a citation doubles no point", () => {
+  const { text } = citedWith(
+    {
+      title: 'Lamp case no. 3, the "barge" lamp.',
+      authors: ["R. Ost Jr.", "Ferry House Ltd."],
+      updated: "2025-05-03",
+    },
+    {
+      "content/collection.yaml":
+        "title: What is a case?\nurl: https://example.org/\npublisher: Ferry House Ltd.\n",
+    },
+  );
+  expect(text).toBe(
+    'R. Ost Jr. and Ferry House Ltd. Lamp case no. 3, the "barge" lamp. What is a case? Ferry House Ltd. 3 May 2025. https://example.org/items/one/',
+  );
+});
+
+const entry = (yaml: string) => {
+  const files = { "content/sources.yaml": `- { id: one, ${yaml} }\n` };
+  const published = publishedIn(writeCollection(smallCollection("parts: { p: {} }\n", files)));
+  const source = published.sources.find(({ id }) => id === "one");
+  if (!source) throw new Error("There is one source.");
+  return sourceEntry(source, catalogueOf(published));
+};
+
+it.each([
+  ["title: A lamp", "", "."],
+  ["title: What is a lamp?", "", ""],
+  ["title: A lamp, publisher: Ferry House Ltd.", "Ferry House Ltd.", ""],
+  ['title: A lamp, page: "31"', "p. 31", "."],
+  ["title: A lamp, page: xii", "p. xii", "."],
+  ['title: A lamp, page: "31-33"', "pp. 31–33", "."],
+  ['title: A lamp, page: "31, 40"', "pp. 31, 40", "."],
+])("a source with %s has %j and then %j", (yaml, details, end) => {
+  expect(entry(yaml)).toMatchObject({ details, end });
+});
+
+it("a title within another has the point that ends it, or its own end", () => {
+  expect(english.pages.sources.inQuotes("What is a lamp?")).toBe("“What is a lamp?”");
+  expect(german.pages.sources.inQuotes("Die Lampe")).toBe("„Die Lampe.“");
+  expect(entry('title: A lamp, author: [{ literal: "Ostrey Co." }]').authors).toBe("Ostrey Co.");
+  expect(entry("title: A lamp, author: [{ literal: Ostrey }]").authors).toBe("Ostrey.");
 });

@@ -1,0 +1,10 @@
+/** What has its end has no second one, within quotation marks or without: "What is a lamp?", "Ferry House Ltd." */
+const isEnded = /[.?!…]["'”’“»›]*$/u;
+
+/** The point that ends a text, where it has no end of its own. */
+export const endOf = (text: string): "." | "" => (isEnded.test(text) ? "" : ".");
+
+export const ended = (text: string): string => text + endOf(text);
+
+/** One page as a bibliography gives it: a number, perhaps with a letter, or a Roman one; "31f." is two. */
+export const isOnePage = (pages: string): boolean => /^(?:\p{L}?\d+[a-eg-z]?|[ivxlcdm]+)$/iu.test(pages);
