@@ -30,7 +30,13 @@ import type { Link, PageHead } from "./page.ts";
 import { isoDate } from "./plain-date.ts";
 import { planNote } from "./plan-note.ts";
 import { sourceLink } from "./source-reference.ts";
-import { type ClassView, classView, type LabelledFigure, variantFigures } from "./variant-rarity.ts";
+import {
+  type ClassView,
+  classView,
+  countedInWords,
+  type LabelledFigure,
+  variantFigures,
+} from "./variant-rarity.ts";
 
 export interface ItemPage extends PageHead {
   readonly kind: "item";
@@ -66,6 +72,8 @@ export interface ItemPage extends PageHead {
     readonly rank: string | null;
     readonly variant: readonly LabelledFigure[];
     readonly class: ClassView | null;
+    /** What the figures are made from, and as of when; null where nothing is said of the variant. */
+    readonly counted: string | null;
     readonly sightings: Link;
   };
   /** HTML: what its author wrote about it. */
@@ -243,6 +251,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       rank: placed,
       variant: variant ? variantFigures(variant, index) : [],
       class: classed,
+      counted: variant ? countedInWords(variant, index) : null,
       sightings: { address: addresses.sightingsOf(item.variant.id), name: pages.variant.seeLog },
     },
     text: renderMarkdown(item.description, { page: address, below: 2, index }),

@@ -22,6 +22,7 @@ import { type ReallocationView, reallocationView } from "./variant-completing.ts
 import {
   type ClassView,
   classView,
+  countedInWords,
   type LabelledFigure,
   levelFigures,
   variantFigures,
@@ -170,7 +171,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
         : null,
     sightings: {
       counted: [
-        say.sightings(rarity.sightings, rarity.distinct, rarity.once, rarity.twice),
+        countedInWords(variant, index),
         ...(rarity.sightings > 0 ? [pages.sightings.counted] : []),
         ...(offersLeft > 0 ? [say.offersLeft(offersLeft)] : []),
       ],

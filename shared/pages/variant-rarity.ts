@@ -32,6 +32,12 @@ export function variantFigures(variant: PublishedVariant, index: CollectionIndex
   return figures.map(([id, label, figure]) => ({ id, label, figure: figureView(figure, index) }));
 }
 
+/** What the figures of a variant are made from, and as of when. */
+export function countedInWords({ rarity }: PublishedVariant, { words }: CollectionIndex): string {
+  const { sightings, distinct, once, twice, latest } = rarity;
+  return words.pages.variant.sightings(sightings, distinct, once, twice, latest && words.when(latest));
+}
+
 /** How many of the recorded examples reach a level, how many survive that do, how often one turns up. */
 export function levelFigures(
   { rarity }: PublishedVariant,

@@ -118,6 +118,7 @@ export function publishVariant(
       distinct: rarity.distinct,
       once: rarity.once,
       twice: rarity.twice,
+      latest: rarity.latest?.text ?? null,
       coverage: figure(rarity.coverage),
       survivors: figure(rarity.survivors),
       survivorsTwoList: figure(rarity.survivorsTwoList),

@@ -341,6 +341,8 @@ export interface PublishedVariant {
     readonly distinct: number;
     readonly once: number;
     readonly twice: number;
+    /** When any of what is counted was seen last. */
+    readonly latest: string | null;
     readonly coverage: PublishedFigure;
     readonly survivors: PublishedFigure;
     readonly survivorsTwoList: PublishedFigure;

@@ -481,11 +481,13 @@ export const englishPages = {
     knownConflict:
       "More are known than were made: the record of how many were made, or of one that was seen, is wrong.",
     conflict: "More are estimated to survive than were made. Both figures stand, and one of them is wrong.",
-    sightings: (sightings: number, distinct: number, once: number, twice: number) => {
+    /** `last`: when the last was, as in a sentence. */
+    sightings: (sightings: number, distinct: number, once: number, twice: number, last: string | null) => {
       if (sightings === 0) return "No sighting is recorded.";
       const of = distinct === 1 ? "1 example" : plural(distinct, "different example");
+      const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, the last ${last}`;
       const often = distinct === 1 ? "" : `; ${once} of them seen once, ${twice} seen twice`;
-      return `${plural(sightings, "sighting")} of ${of}${often}.`;
+      return `${plural(sightings, "sighting")} of ${of}${until}${often}.`;
     },
     offersLeft: (offers: number) =>
       `${plural(offers, "offer")} of the log ${offers === 1 ? "is" : "are"} not counted as offered: ${offers === 1 ? "its date is" : "their dates are"} not certain to lie within the years watched.`,

@@ -258,6 +258,7 @@ export const english: Words = {
   numbers,
   interval,
   date,
+  when,
   seen: (edtf) => `One seen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,

@@ -468,10 +468,11 @@ export const germanPages: PageWords = {
       "Mehr sind bekannt, als gefertigt wurden: Die Angabe, wie viele es waren, oder ein Nachweis ist falsch.",
     conflict:
       "Nach der Schätzung sind mehr erhalten, als gefertigt wurden. Beide Zahlen bleiben stehen, und eine davon ist falsch.",
-    sightings: (sightings, distinct, once, twice) => {
+    sightings: (sightings, distinct, once, twice, last) => {
       if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
       const often = distinct === 1 ? "" : `; davon ${once} einmal gesehen, ${twice} zweimal`;
-      return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}${often}.`;
+      const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, der letzte ${last}`;
+      return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}${until}${often}.`;
     },
     offersLeft: (offers) =>
       offers === 1

@@ -279,6 +279,7 @@ export const german: Words = {
   numbers,
   interval,
   date,
+  when,
   seen: (edtf) => `Eines, gesehen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,

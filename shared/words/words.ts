@@ -28,6 +28,8 @@ export interface Words {
   readonly numbers: NumberWords;
   readonly interval: (low: string, high: string) => string;
   readonly date: (edtf: string) => string;
+  /** A date in a sentence, of one event: "on 5 June 2021". */
+  readonly when: (edtf: string) => string;
   /** How an example without a name is called: by when it was seen. */
   readonly seen: (edtf: string) => string;
   readonly statement: (statement: Statement) => string;

@@ -34,7 +34,7 @@ ${chapter(
   {
     id: "rarity",
     title: say.rarity,
-    note: html`${say.figuresNote} <a href="${link(rarity.sightings.address)}">${rarity.sightings.name}</a>`,
+    note: html`${say.figuresNote} ${rarity.counted} <a href="${link(rarity.sightings.address)}">${rarity.sightings.name}</a>`,
     matter: reserved(html`<h3>${say.rarityHere}</h3>
 ${rarity.rank !== null && html`<p class="lead">${words.pages.capital(rarity.rank)}.</p>`}
 ${templates["parts/figures"]({ figures: rarity.here }, site)}

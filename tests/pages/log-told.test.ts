@@ -50,7 +50,9 @@ describe("what is made of a log says what it counts", () => {
   // By hand: three rows that are new occasions, and the outfit itself; A1, A2, A3 and A4 were each seen once.
   it("on the page of the variant", () => {
     const variant = pages.get("/variants/chest-a/");
-    expect(variant).toContain("4 sightings of 4 different examples; 4 of them seen once, 0 seen twice.");
+    expect(variant).toContain(
+      "4 sightings of 4 different examples, the last on 2 January 2024; 4 of them seen once, 0 seen twice.",
+    );
     expect(variant).toContain(
       "The outfits of this catalogue are counted among the sightings; the same offer listed again is not.",
     );

@@ -30,8 +30,8 @@ describe("one is told of as one", () => {
   it.each([
     ["/items/one/", "en", ["1 of 1 unit ", "no other is recorded part by part"]],
     ["/items/one/", "de", ["kein anderes ist Teil für Teil festgehalten"]],
-    ["/variants/chest-a/", "en", ["1 unit of 1 kind.", "1 sighting of 1 example."]],
-    ["/variants/chest-a/", "de", ["1 Stück in 1 Art.", "1 Nachweis von 1 Exemplar."]],
+    ["/variants/chest-a/", "en", ["1 unit of 1 kind.", "1 sighting of 1 example, on 6 May 2001."]],
+    ["/variants/chest-a/", "de", ["1 Stück in 1 Art.", "1 Nachweis von 1 Exemplar, am 6. Mai 2001."]],
     ["/items/", "en", ["One outfit gone through part by part."]],
     ["/", "en", ["1 outfit of 1 variant, 0 sightings in the log, 0 sources."]],
   ])("on %s (%s)", async (address, language, says) => {

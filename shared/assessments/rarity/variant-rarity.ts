@@ -1,3 +1,4 @@
+import type { EdtfDate } from "../../dates/edtf-interval.ts";
 import type { Item } from "../../records/item.ts";
 import type { Scale } from "../../records/register.ts";
 import { serialKey } from "../../records/serial.ts";
@@ -7,6 +8,7 @@ import type { Figure } from "../figure.ts";
 import type { Identification } from "../identification.ts";
 import { assessAppearance, assessWait, isCountedOffer, offersIn, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
+import { latestSeen } from "./latest-seen.ts";
 import { assessLevelRarity, type LevelRarity } from "./level-rarity.ts";
 import { assessMade, type SeenSerial, type SeenSerials } from "./made.ts";
 import { assessPartRate } from "./part-rate.ts";
@@ -23,6 +25,8 @@ import {
 } from "./survivors.ts";
 
 export interface VariantRarity extends Frequencies {
+  /** When any of what is counted was seen last: the figures are as of then. */
+  readonly latest: EdtfDate | null;
   readonly made: Figure;
   readonly coverage: Figure;
   readonly survivors: Figure;
@@ -93,10 +97,15 @@ export function assessVariantRarity(
     heldAgainstMade(assessSurvivors(examples, confidence)),
     countContradicted(evidence),
   );
+  const counted = new Set(examples.flatMap(({ items }) => items));
   const offers = offersIn(sightings.filter((row) => isCountedOffer(row, watched)));
   return {
     made,
     ...frequenciesOf(examples),
+    latest: latestSeen(
+      sightings,
+      evidence.items.flatMap(({ item }) => (counted.has(item.id) ? item : [])),
+    ),
     coverage: assessCoverage(examples, confidence),
     survivors,
     survivorsTwoList: heldAgainstMade(assessSurvivorsFromTwoLists(examples, confidence)),
