@@ -19,6 +19,7 @@ import type { PublishedCollection } from "../publication/published.ts";
 import type { Collection } from "../records/collection.ts";
 import type { CopiedFile } from "./assets.ts";
 import type { CollectionImages } from "./collection-images.ts";
+import { firstBytes } from "./first-bytes.ts";
 import { named } from "./script-files.ts";
 
 export interface CollectionRecordings {
@@ -82,16 +83,18 @@ export async function placeRecordings(
   return { recordings, copied: [...copied.values()], files, refused };
 }
 
-const longestCaptions = 4 * 1024 * 1024;
+const megabyte = 1024 * 1024;
+const longestCaptions = 4 * megabyte;
 
-/** A WebVTT file begins with its name (WebVTT, 4.1). Throws RefusedFile. */
+/** Throws RefusedFile. */
 async function captionsOf(root: string, file: string): Promise<Cue[]> {
   const bytes = await readOriginal(root, file);
-  const text = bytes.toString("utf8").replace(/^\uFEFF/, "");
-  if (bytes.length > longestCaptions || !/^WEBVTT(?:[ \t\r\n]|$)/.test(text)) {
-    throw new RefusedFile("a file that is no WebVTT");
-  }
-  return captionCues(text);
+  firstBytes.captions(bytes);
+  if (bytes.length > longestCaptions)
+    throw new RefusedFile(
+      `captions of ${(bytes.length / megabyte).toFixed(1)} MB, where at most 4 MB are read`,
+    );
+  return captionCues(bytes.toString("utf8").replace(/^\uFEFF/, ""));
 }
 
 /** Markup may part a serial where no reader sees it: of such a cue only the words are left. */

@@ -2,9 +2,11 @@ import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import type { Collection } from "../records/collection.ts";
 import type { Path } from "../source/document.ts";
 import type { CollectionMedia } from "./collection-media.ts";
-import { themeFolder } from "./theme-files.ts";
 
 type LoadedSettings = Collection["settings"];
+
+/** A record names a file of the theme by its name in this folder. */
+export const themeFolder = "content/theme/";
 
 /**
  * A photograph or recording is only known to be unreadable once it has been read; then it is reported like any

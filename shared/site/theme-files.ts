@@ -10,6 +10,8 @@ import { renderLogo } from "../images/render-logo.ts";
 import type { Theme, ThemeType } from "../publication/theme/palette.ts";
 import type { CopiedFile } from "./assets.ts";
 import { cacheFolder } from "./cache-folder.ts";
+import { firstBytes } from "./first-bytes.ts";
+import { themeFolder } from "./refused-files.ts";
 import type { ChosenTypeface } from "./theme-style.ts";
 
 /** What a theme names: its sign and its type, ready to be put into a site. */
@@ -21,9 +23,6 @@ export interface ThemeFiles {
 }
 
 export const noTheme: ThemeFiles = { logo: null, typefaces: [], copied: [], refused: [] };
-
-/** A record names a file of the theme by its name in this folder. */
-export const themeFolder = "content/theme/";
 
 const require = createRequire(import.meta.url);
 
@@ -54,8 +53,7 @@ export async function themeFiles(root: string, theme: Theme): Promise<ThemeFiles
     tried(name, async (file) => {
       const from = await realOriginal(root, file);
       const bytes = readFileSync(from);
-      // WOFF File Format 2.0 (W3C 2022), 4: the signature.
-      if (bytes.toString("latin1", 0, 4) !== "wOF2") throw new RefusedFile("a file that is no WOFF2");
+      firstBytes.typeface(bytes);
       const address = `/assets/fonts/${createHash("sha256").update(bytes).digest("hex").slice(0, 10)}.woff2`;
       copied.push({ from, address });
       return address;

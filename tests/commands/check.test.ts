@@ -43,6 +43,30 @@ describe("fittedcase check", () => {
     expect({ code, errors, warnings }).toEqual({ code: 0, errors: 0, warnings: 0 });
   });
 
+  it("tells of photographs and recordings that are something else, as build does", async () => {
+    const shown =
+      "photos: [{ file: a.jpg, alt: A }, { file: b.png, alt: B }]\nvideo: { src: c.webm, captions: c.vtt }";
+    const root = writeCollection({
+      ...withItem(item(shown)),
+      "content/items/one/a.jpg": "No picture.",
+      // PNG (Third Edition), 5.2: the signature; what follows is not looked at.
+      "content/items/one/b.png": Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0),
+      "content/items/one/c.webm": "No film.",
+      "content/items/one/c.vtt": "No captions.",
+    });
+    const checked = await runHere(["check", "--format", "json"], root);
+    expect(checked.code).toBe(1);
+    const { diagnostics } = JSON.parse(checked.out) as Reported;
+    expect(diagnostics.map(({ code, message }) => `${code} ${message}`)).toEqual([
+      "unreadable-photograph Found a file that is no JPEG, PNG, WebP, AVIF, TIFF or GIF; expected a photograph that can be shown.",
+      "unreadable-recording Found a file that is no WebM, MP4, MP3, WAV or FLAC; expected a recording that can be published.",
+      "unreadable-recording Found a file that is no WebVTT; expected captions as WebVTT.",
+    ]);
+    const built = await runHere(["build"], root);
+    expect(built.code).toBe(1);
+    for (const { message } of diagnostics) expect(built.err).toContain(message);
+  });
+
   it("reports every problem at once, each at its place", async () => {
     const found = await check({
       ...withItem(

@@ -10,7 +10,6 @@ import {
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { build } from "../../shared/commands/build.ts";
 import { check } from "../../shared/commands/check/check.ts";
 import { catalogue, type DiagnosticCode } from "../../shared/diagnostics/catalogue.ts";
 
@@ -23,9 +22,6 @@ const prepared: Partial<Record<DiagnosticCode, (root: string) => void>> = {
     appendFileSync(path.join(root, "content/items/one.md"), "word ".repeat(900_000)),
 };
 
-/** Photographs and recordings are only read by `build`. */
-const onlyBuilt: readonly DiagnosticCode[] = ["unreadable-photograph", "unreadable-recording", "unreadable-typeface"];
-
 /** What `check` prints of a copy of the example. */
 async function printed(code: DiagnosticCode): Promise<string> {
   const root = mkdtempSync(path.join(tmpdir(), "fittedcase-diagnostic-"));
@@ -33,8 +29,7 @@ async function printed(code: DiagnosticCode): Promise<string> {
   prepared[code]?.(root);
   const lines: string[] = [];
   const out = (text: string) => void lines.push(text);
-  const command = onlyBuilt.includes(code) ? build : check;
-  await command.run(["--root", root], { cwd: root, out, err: out });
+  await check.run(["--root", root], { cwd: root, out, err: out });
   return `${lines.join("\n")}\n`;
 }
 

@@ -3,6 +3,7 @@ import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
 import { loadCollection } from "../../site/load-collection.ts";
 import { momentsAfterEnd } from "../../site/moments-after-end.ts";
+import { unshowableFiles } from "../../site/unshowable-files.ts";
 import { type Command, UsageError } from "../command.ts";
 import { rootFolder } from "../root-folder.ts";
 import { mendFiles } from "./mend-files.ts";
@@ -17,7 +18,8 @@ export const check: Command = {
   usage: "fittedcase check [--root DIR] [--format text|json|sarif] [--fix]",
   help: [
     "Reports every problem of a collection at once: where it is, what was found, what was expected, and how to mend",
-    "it. Errors keep the site from being built; warnings are for you to judge.",
+    "it. Errors keep the site from being built; warnings are for you to judge. Of photographs and recordings it reads",
+    "how they begin; one that breaks off or is damaged further on is found out by build.",
     "",
     "  --root DIR      the collection's folder; the current one where unsaid",
     "  --format FORMAT text for people; json; sarif for editors and build servers (SARIF 2.1.0)",
@@ -60,8 +62,13 @@ export const check: Command = {
       (format === "text" ? out : err)(told);
     }
     const { sound, filesRead } = loaded;
-    const late = sound ? await momentsAfterEnd(root, sound.collection.items.values()) : [];
-    const diagnostics = inReadingOrder([...loaded.diagnostics, ...late]);
+    const beside = sound
+      ? [
+          ...(await unshowableFiles(root, sound.collection)),
+          ...(await momentsAfterEnd(root, sound.collection.items.values())),
+        ]
+      : [];
+    const diagnostics = inReadingOrder([...loaded.diagnostics, ...beside]);
     out(reporters[format as keyof typeof reporters](diagnostics, filesRead));
     return tally(diagnostics).errors > 0 ? 1 : 0;
   },
