@@ -84,7 +84,8 @@ export function figureInputs(
     return fields.map(([name, value]) => `${nameOf(name)} ${write(name, value)}`).join(", ");
   };
   const writeNumber = (key: string, value: number): string => {
-    if (key === "firstYear" || key === "lastYear") return String(value);
+    // These count nothing: they are names of a year, and of a page.
+    if (key === "firstYear" || key === "lastYear" || key === "page") return String(value);
     if (key === "certain") return words.numbers.exactShare(value);
     return words.numbers.quantity(value);
   };

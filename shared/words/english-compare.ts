@@ -1,4 +1,4 @@
-import { plural } from "./english-plural.ts";
+import { inDigits, plural } from "./english-plural.ts";
 
 /** Outfits set side by side. */
 export const englishCompare = {
@@ -19,7 +19,7 @@ export const englishCompare = {
   nearestPairs: "The most alike",
   thinLast: "What was compared on less than half as much as the best compared comes last.",
   limit: (most: number) =>
-    `Every pair of a variant with at most ${most} examples has a page of its own, until there are many. Any others are set side by side by the browser, from the data of the catalogue.`,
+    `Every pair of a variant with at most ${inDigits(most)} examples has a page of its own, until there are many. Any others are set side by side by the browser, from the data of the catalogue.`,
   anyOutfits: "Any outfits",
   anyNote:
     "Tick outfits in any list, of any variant, and they are set side by side here. The address then says which, and can be sent on.",
@@ -59,7 +59,7 @@ export const englishCompare = {
   noAnswer:
     "Outfits that an address names are set side by side by a script, which has not run or has not got its data. What can be compared without it stands below.",
   tooFew: "Two outfits at least are needed.",
-  most: (most: number) => `Only the first ${most} are shown.`,
+  most: (most: number) => `Only the first ${inDigits(most)} are shown.`,
   shown: (count: number) => `${plural(count, "outfit")} side by side.`,
   goesOn: "The table goes on to the side.",
   remove: (title: string) => `Take out ${title}`,

@@ -1,6 +1,4 @@
-import { plural } from "./english-plural.ts";
-
-const numbers = new Intl.NumberFormat("en-GB");
+import { inDigits, plural } from "./english-plural.ts";
 
 const quoted = (words: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" }).format(
@@ -51,7 +49,7 @@ export const englishFinder = {
       ? of === 1
         ? "The one outfit"
         : `All ${plural(of, "outfit")}`
-      : `${numbers.format(count)} of ${plural(of, "outfit")}`,
+      : `${inDigits(count)} of ${plural(of, "outfit")}`,
   none: (of: number) =>
     of === 1
       ? "The one outfit does not answer to all of this."
@@ -67,11 +65,12 @@ export const englishFinder = {
     "The search needs a script, which has not run or has not got its data. The lists below lead to every outfit all the same.",
   all: "Show all again",
   results: "What was found",
-  page: (page: number, of: number) => `Page ${page} of ${of}`,
+  page: (page: number, of: number) => `Page ${inDigits(page)} of ${inDigits(of)}`,
   pages: "Pages of this list",
   previous: "Previous page",
   next: "Next page",
-  titleOfPage: (title: string, page: number, of: number) => `${title}, page ${page} of ${of}`,
+  titleOfPage: (title: string, page: number, of: number) =>
+    `${title}, page ${inDigits(page)} of ${inDigits(of)}`,
   lists: "Lists",
   byFamily: "By family",
   byVariant: "By variant",

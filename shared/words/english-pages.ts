@@ -4,7 +4,7 @@ import { ended, isOnePage } from "./ended.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
-import { plural } from "./english-plural.ts";
+import { inDigits, plural } from "./english-plural.ts";
 import type { GapLength } from "./gap-length.ts";
 
 const disjunction = new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" });
@@ -23,7 +23,7 @@ const spoken: readonly string[] = [
   "eight",
   "nine",
 ];
-const inWords = (number: number): string => spoken[number] ?? String(number);
+const inWords = (number: number): string => spoken[number] ?? inDigits(number);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How a label, and the name of a thing, are written within a sentence. */
@@ -230,7 +230,7 @@ export const englishPages = {
     level: "Level for certain",
     rank: "Place",
     status: "Standing",
-    rankOf: (place: number, of: number) => `${place} of ${of}`,
+    rankOf: (place: number, of: number) => `${inDigits(place)} of ${inDigits(of)}`,
     rankNote:
       "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part. An outfit that is not itself recorded so is placed among them by what is certain of it.",
     empty: "There is no entry yet.",
@@ -262,13 +262,13 @@ export const englishPages = {
     place: (place: string, of: number, sharing: string | null) =>
       of === 1
         ? "no other is recorded part by part, to compare its completeness with"
-        : `in completeness, place ${place}${sharing === null ? "" : `, shared by ${sharing},`} of ${of}: this one and the ${of === 2 ? "one other" : plural(of - 1, "other")} recorded part by part`,
+        : `in completeness, place ${place}${sharing === null ? "" : `, shared by ${sharing},`} of ${inDigits(of)}: this one and the ${of === 2 ? "one other" : plural(of - 1, "other")} recorded part by part`,
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingExamined: "Nobody has looked for its parts",
     nothingMissingOfExamined: "Nothing, as far as it was examined",
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,
-    andMore: (count: number) => `${count} more`,
+    andMore: (count: number) => `${inDigits(count)} more`,
     handle: "Before handling",
     photographs: "Photographs",
     plan: "Case plan",
@@ -350,7 +350,7 @@ export const englishPages = {
     expectedMarks: (marks: string) => `should bear ${marks}`,
     serialIs: (serial: string) => `no. ${serial}`,
     several: (count: number, text: string) => `${inWords(count)} ${text}`,
-    stateUnits: (count: number, state: string) => `${count} ${state}`,
+    stateUnits: (count: number, state: string) => `${inDigits(count)} ${state}`,
     model: (model: string) => `model: ${model}`,
     packed: (how: string) => how,
     repairs: (repairs: string) => `repaired: ${repairs}`,
@@ -378,7 +378,7 @@ export const englishPages = {
       const are = documented === 1 ? "is" : "are";
       if (lifetime === null) return `${plural(documented, "calendar year")} ${are} documented.`;
       if (lifetime === 1) return `Its one calendar year is ${documented === 1 ? "" : "not "}documented.`;
-      return `${documented} of its ${plural(lifetime, "calendar year")} ${are} documented.`;
+      return `${inDigits(documented)} of its ${plural(lifetime, "calendar year")} ${are} documented.`;
     },
     gap: (from: string, to: string, { shortest, longest, isSure }: GapLength) => {
       const least = `${shortest} ${shortest === "1" ? "year" : "years"}`;
@@ -486,7 +486,8 @@ export const englishPages = {
       if (sightings === 0) return "No sighting is recorded.";
       const of = distinct === 1 ? "1 example" : plural(distinct, "different example");
       const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, the last ${last}`;
-      const often = distinct === 1 ? "" : `; ${once} of them seen once, ${twice} seen twice`;
+      const often =
+        distinct === 1 ? "" : `; ${inDigits(once)} of them seen once, ${inDigits(twice)} seen twice`;
       return `${plural(sightings, "sighting")} of ${of}${until}${often}.`;
     },
     offersLeft: (offers: number) =>
@@ -559,8 +560,8 @@ export const englishPages = {
     proven: "Proven: no set is smaller, or less trouble.",
     notProven: "Not proven smallest: the search was cut short, and this is the best that it met.",
     otherSets: (count: number) =>
-      count === 1 ? "One other set does as well" : `${count} other sets do as well`,
-    notAllListed: (count: number) => `There are more of them than the ${count} that are listed.`,
+      count === 1 ? "One other set does as well" : `${inDigits(count)} other sets do as well`,
+    notAllListed: (count: number) => `There are more of them than the ${inDigits(count)} that are listed.`,
     unseparated: "No feature is sure to separate",
     mayBeSeparated: (pair: string, features: string) => `${pair} (perhaps ${features})`,
     serialsLabel: (name: string) => `Serials of ${name} seen, along the ranges issued of each variant`,
@@ -603,7 +604,7 @@ export const englishPages = {
     cited: "Cited in",
     notCited: "Not cited.",
     andOthers: (name: string) => `${name} et al.`,
-    andMore: (count: number) => `${count} more`,
+    andMore: (count: number) => `${inDigits(count)} more`,
     /** What stands within something else, with the point that ends it. */
     inQuotes: (title: string) => `“${ended(title)}”`,
     inside: "In",

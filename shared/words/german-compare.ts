@@ -1,7 +1,8 @@
-import { countedIn } from "./counted.ts";
+import { countedIn, digitsIn } from "./counted.ts";
 import type { englishCompare } from "./english-compare.ts";
 
 const counted = countedIn("de");
+const inDigits = digitsIn("de");
 
 /** Outfits set side by side. */
 export const germanCompare: typeof englishCompare = {
@@ -23,7 +24,7 @@ export const germanCompare: typeof englishCompare = {
   thinLast:
     "Was auf weniger als halb so vielem verglichen wurde wie das am besten Verglichene, steht zuletzt.",
   limit: (most) =>
-    `Jedes Paar einer Variante mit höchstens ${most} Exemplaren hat eine eigene Seite, solange es nicht viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
+    `Jedes Paar einer Variante mit höchstens ${inDigits(most)} Exemplaren hat eine eigene Seite, solange es nicht viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
   anyOutfits: "Beliebige Garnituren",
   anyNote:
     "Wer in irgendeiner Liste Garnituren ankreuzt, gleich welcher Variante, sieht sie hier nebeneinander. Die Adresse sagt dann, welche es sind, und lässt sich weitergeben.",
@@ -63,7 +64,7 @@ export const germanCompare: typeof englishCompare = {
   noAnswer:
     "Garnituren, die eine Adresse nennt, stellt ein Skript nebeneinander. Es ist nicht gelaufen oder hat seine Daten nicht bekommen. Was sich ohne Skript vergleichen lässt, steht weiter unten.",
   tooFew: "Es braucht mindestens zwei Garnituren.",
-  most: (most) => `Nur die ersten ${most} sind zu sehen.`,
+  most: (most) => `Nur die ersten ${inDigits(most)} sind zu sehen.`,
   shown: (count) => `${counted(count, "Garnitur", "Garnituren")} nebeneinander.`,
   goesOn: "Die Tabelle geht seitlich weiter.",
   remove: (title) => `${title} herausnehmen`,

@@ -1,7 +1,7 @@
-import { countedIn } from "./counted.ts";
+import { countedIn, digitsIn } from "./counted.ts";
 import type { englishFinder } from "./english-finder.ts";
 
-const numbers = new Intl.NumberFormat("de");
+const inDigits = digitsIn("de");
 const counted = countedIn("de");
 const garnituren = (count: number) => counted(count, "Garnitur", "Garnituren");
 
@@ -50,7 +50,7 @@ export const germanFinder: typeof englishFinder = {
       ? of === 1
         ? "Die eine Garnitur"
         : `Alle ${garnituren(of)}`
-      : `${numbers.format(count)} von ${counted(of, "Garnitur", "Garnituren")}`,
+      : `${inDigits(count)} von ${counted(of, "Garnitur", "Garnituren")}`,
   none: (of) =>
     of === 1
       ? "Auf die eine Garnitur trifft nicht all dies zu."
@@ -65,11 +65,11 @@ export const germanFinder: typeof englishFinder = {
     "Die Suche braucht ein Skript. Es ist nicht gelaufen oder hat seine Daten nicht bekommen. Die Listen weiter unten führen trotzdem zu jeder Garnitur.",
   all: "Wieder alle zeigen",
   results: "Was gefunden wurde",
-  page: (page, of) => `Seite ${page} von ${of}`,
+  page: (page, of) => `Seite ${inDigits(page)} von ${inDigits(of)}`,
   pages: "Seiten dieser Liste",
   previous: "Vorige Seite",
   next: "Nächste Seite",
-  titleOfPage: (title, page, of) => `${title}, Seite ${page} von ${of}`,
+  titleOfPage: (title, page, of) => `${title}, Seite ${inDigits(page)} von ${inDigits(of)}`,
   lists: "Listen",
   byFamily: "Nach Familie",
   byVariant: "Nach Variante",

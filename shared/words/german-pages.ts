@@ -1,4 +1,4 @@
-import { countedIn } from "./counted.ts";
+import { countedIn, digitsIn } from "./counted.ts";
 import { ended } from "./ended.ts";
 import type { PageWords } from "./english-pages.ts";
 import { germanCompare } from "./german-compare.ts";
@@ -6,7 +6,7 @@ import { germanFinder } from "./german-finder.ts";
 import { germanPhotographs } from "./german-photographs.ts";
 
 const counted = countedIn("de");
-const numbers = new Intl.NumberFormat("de");
+const inDigits = digitsIn("de");
 
 const disjunction = new Intl.ListFormat("de", { style: "long", type: "disjunction" });
 const conjunction = new Intl.ListFormat("de", { style: "long", type: "conjunction" });
@@ -25,7 +25,7 @@ const spoken: readonly string[] = [
   "acht",
   "neun",
 ];
-const inWords = (number: number): string => spoken[number] ?? String(number);
+const inWords = (number: number): string => spoken[number] ?? inDigits(number);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Within a sentence only the first word of a label, which is no noun, loses its capital; a name keeps it. */
@@ -215,7 +215,7 @@ export const germanPages: PageWords = {
     level: "Sichere Stufe",
     rank: "Platz",
     status: "Geführt als",
-    rankOf: (place, of) => `${place} von ${of}`,
+    rankOf: (place, of) => `${inDigits(place)} von ${inDigits(of)}`,
     rankNote:
       "Platz: nach der Vollständigkeit, die vollständigste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil festgehalten sind. Eine Garnitur, die selbst nicht so festgehalten ist, steht unter ihnen nach dem, was von ihr sicher ist.",
     empty: "Es gibt noch keinen Eintrag.",
@@ -247,14 +247,14 @@ export const germanPages: PageWords = {
     place: (place, of, sharing) =>
       of === 1
         ? "kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe"
-        : `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${of}: dieses und ${of === 2 ? "das eine andere" : `die ${of - 1} anderen`}, Teil für Teil festgehalten`,
+        : `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${inDigits(of)}: dieses und ${of === 2 ? "das eine andere" : `die ${inDigits(of - 1)} anderen`}, Teil für Teil festgehalten`,
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
     nothingExamined: "Nach seinen Teilen hat niemand gesehen",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
-    andMore: (count) => (count === 1 ? "1 weiteres" : `${count} weitere`),
+    andMore: (count) => (count === 1 ? "1 weiteres" : `${inDigits(count)} weitere`),
     handle: "Vor dem Anfassen",
     photographs: "Aufnahmen",
     plan: "Kastenplan",
@@ -336,7 +336,7 @@ export const germanPages: PageWords = {
     serialIs: (serial) => `Nr. ${serial}`,
     // Teil and Stück are neuter.
     several: (count, text) => `${count === 1 ? "eines" : inWords(count)} ${text}`,
-    stateUnits: (count, state) => `${count} ${state}`,
+    stateUnits: (count, state) => `${inDigits(count)} ${state}`,
     model: (model) => `Modell: ${model}`,
     packed: (how) => how,
     repairs: (repairs) => `ausgebessert: ${repairs}`,
@@ -364,7 +364,7 @@ export const germanPages: PageWords = {
       const are = documented === 1 ? "ist" : "sind";
       if (lifetime === null) return `${counted(documented, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
       if (lifetime === 1) return `Sein einziges Kalenderjahr ist ${documented === 1 ? "" : "nicht "}belegt.`;
-      return `${documented} seiner ${counted(lifetime, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
+      return `${inDigits(documented)} seiner ${counted(lifetime, "Kalenderjahr", "Kalenderjahre")} ${are} belegt.`;
     },
     gap: (from, to, { shortest, longest, isSure }) => {
       const least = `${shortest} ${shortest === "1" ? "Jahr" : "Jahre"}`;
@@ -470,7 +470,8 @@ export const germanPages: PageWords = {
       "Nach der Schätzung sind mehr erhalten, als gefertigt wurden. Beide Zahlen bleiben stehen, und eine davon ist falsch.",
     sightings: (sightings, distinct, once, twice, last) => {
       if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
-      const often = distinct === 1 ? "" : `; davon ${once} einmal gesehen, ${twice} zweimal`;
+      const often =
+        distinct === 1 ? "" : `; davon ${inDigits(once)} einmal gesehen, ${inDigits(twice)} zweimal`;
       const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, der letzte ${last}`;
       return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}${until}${often}.`;
     },
@@ -484,7 +485,7 @@ export const germanPages: PageWords = {
     found: "Kommt vor mit",
     look: "Wo hinzusehen ist",
     parts: "Was ausgegeben wurde",
-    partsNote: (units, kinds) => `${numbers.format(units)} Stück in ${counted(kinds, "Art", "Arten")}.`,
+    partsNote: (units, kinds) => `${inDigits(units)} Stück in ${counted(kinds, "Art", "Arten")}.`,
     part: "Teil",
     quantity: "Ausgegeben",
     standing: "Rang",
@@ -548,8 +549,8 @@ export const germanPages: PageWords = {
     notProven:
       "Nicht als kleinste bewiesen: Die Suche wurde abgebrochen, und dies ist die beste, die sie fand.",
     otherSets: (count) =>
-      count === 1 ? "Eine andere Auswahl leistet dasselbe" : `${count} andere leisten dasselbe`,
-    notAllListed: (count) => `Es gibt mehr davon als die ${count}, die aufgeführt sind.`,
+      count === 1 ? "Eine andere Auswahl leistet dasselbe" : `${inDigits(count)} andere leisten dasselbe`,
+    notAllListed: (count) => `Es gibt mehr davon als die ${inDigits(count)}, die aufgeführt sind.`,
     unseparated: "Kein Merkmal unterscheidet sicher",
     mayBeSeparated: (pair, features) => `${pair} (vielleicht ${features})`,
     serialsLabel: (name) => `Nachgewiesene Nummern von ${name}, entlang der vergebenen Reihen jeder Variante`,
