@@ -32,7 +32,7 @@ const doubts: ReadonlySet<Said["says"]> = new Set([
   "known-exceed-made",
   "estimate-exceeds-made",
   "at-least-known",
-  "offers-undecided",
+  "most-offers-undecided",
 ]);
 
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {

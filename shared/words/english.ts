@@ -23,6 +23,11 @@ const atLeastSurvive = (known: number): string => {
   return `at least ${count(known)} ${known === 1 ? "survives" : "survive"}`;
 };
 
+const offersUndecided = (values: Values): string => {
+  const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
+  return `Of ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit; it is" : "they were of such an outfit; they are"} not counted, so that one may be offered more often, and sooner.`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
   "no-example-recorded": () => "Of no example is every part recorded that this level needs.",
@@ -119,10 +124,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
     `Its interval is made from those of two estimates, and holds with a confidence of at least ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
     "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",
-  "offers-undecided": (values) => {
-    const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
-    return `Of ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit; it is" : "they were of such an outfit; they are"} not counted, so that one may be offered more often, and sooner.`;
-  },
+  "offers-undecided": offersUndecided,
+  "most-offers-undecided": offersUndecided,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>

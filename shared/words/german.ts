@@ -24,6 +24,11 @@ const atLeastSurvive = (known: number): string => {
   return `Mindestens ${count(known)} ${known === 1 ? "ist" : "sind"} erhalten`;
 };
 
+const offersUndecided = (values: Values): string => {
+  const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
+  return `Von ${count(undecided)} der ${count(all)} Angebote ist nicht festgehalten, ob ${undecided === 1 ? "es einer solchen Garnitur galt; es zählt" : "sie einer solchen Garnitur galten; sie zählen"} nicht mit, sodass eine öfter und früher angeboten werden kann.`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
   "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil festgehalten, das diese Stufe braucht.",
@@ -124,10 +129,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
     `Das Intervall ist aus denen zweier Schätzungen gemacht und gilt mit einer Sicherheit von mindestens ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
     "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",
-  "offers-undecided": (values) => {
-    const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
-    return `Von ${count(undecided)} der ${count(all)} Angebote ist nicht festgehalten, ob ${undecided === 1 ? "es einer solchen Garnitur galt; es zählt" : "sie einer solchen Garnitur galten; sie zählen"} nicht mit, sodass eine öfter und früher angeboten werden kann.`;
-  },
+  "offers-undecided": offersUndecided,
+  "most-offers-undecided": offersUndecided,
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",

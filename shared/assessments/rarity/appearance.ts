@@ -62,6 +62,13 @@ export const offersIn = (rows: readonly Sighting[]): Offers => ({
   sources: rows.map(({ source }) => source),
 });
 
+/** What is left out says little beside what counts; where more is left out than counts, nobody should lean on the figure. */
+function namingUndecided(all: number, undecided: number): Statement[] {
+  if (undecided === 0) return [];
+  const isMost = undecided > all - undecided;
+  return [statement(isMost ? "most-offers-undecided" : "offers-undecided", { all, undecided })];
+}
+
 function basisOf(
   offers: Offers,
   watched: YearsWatched | null,
@@ -82,7 +89,7 @@ function basisOf(
     },
     sources: offers.sources,
     caveats: [
-      ...(undecided > 0 && decided > 0 ? [statement("offers-undecided", { all, undecided })] : []),
+      ...(decided > 0 ? namingUndecided(all, undecided) : []),
       statement("assumes-constant-rate"),
       ...(watched && !watched.declared ? [statement("years-from-log")] : []),
     ],
