@@ -2,7 +2,7 @@ import path from "node:path";
 import { grouping } from "../lists/grouping.ts";
 import type { CollectionTexts, RecordText } from "../source/read-texts.ts";
 import { topLine } from "../source/top-word.ts";
-import { documentOf, yamlOf } from "./written-record.ts";
+import { documentOf, stringsIn, yamlOf } from "./written-record.ts";
 
 const items = "content/items/";
 const ofFolder = /^content\/items\/[^/]+\//;
@@ -38,10 +38,5 @@ const fields = ["photos", "video"];
 function namesIn(item: RecordText): string[] {
   if (fields.every((field) => topLine(yamlOf(item), field) === undefined)) return [];
   const data = documentOf(item)?.data as Readonly<Record<string, unknown>> | null | undefined;
-  return fields.flatMap((field) => textsIn(data?.[field]));
+  return fields.flatMap((field) => stringsIn(data?.[field]));
 }
-
-const textsIn = (value: unknown): string[] => {
-  if (typeof value === "string") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(textsIn) : [];
-};

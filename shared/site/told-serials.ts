@@ -1,7 +1,7 @@
 import type { Item } from "../records/item.ts";
 import type { RecordText } from "../source/read-texts.ts";
 import { topLine } from "../source/top-word.ts";
-import { documentOf, fieldOf, yamlOf } from "./written-record.ts";
+import { documentOf, fieldOf, stringsIn, yamlOf } from "./written-record.ts";
 
 /** The serial of an item, told by a text, with what the item itself says of publishing it. Plain data. */
 export interface ToldSerial {
@@ -14,11 +14,6 @@ export function publishingOf(item: RecordText): ToldSerial["publish"] {
   if (topLine(yamlOf(item), "publish") === undefined) return {};
   return (fieldOf(item, "publish") as ToldSerial["publish"] | null | undefined) ?? {};
 }
-
-const stringsIn = (value: unknown): string[] => {
-  if (typeof value === "string") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(stringsIn) : [];
-};
 
 /** A text as it stands; where letters in it may be written as escapes of YAML or JSON, with what those say. */
 export function wordsOf(record: RecordText): string {

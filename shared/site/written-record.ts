@@ -11,6 +11,12 @@ export const yamlOf = ({ file, text }: RecordText): string =>
 export const documentOf = ({ file, text }: RecordText): SourceDocument | null =>
   (file.endsWith(".md") ? markdownRecord : yamlRecord)(file, text).document;
 
+/** Every text in a value. */
+export const stringsIn = (value: unknown): string[] => {
+  if (typeof value === "string") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(stringsIn) : [];
+};
+
 /** A field of a record that is read in full for it. */
 export const fieldOf = (record: RecordText, field: string): unknown =>
   (documentOf(record)?.data as Readonly<Record<string, unknown>> | null | undefined)?.[field];

@@ -10,7 +10,7 @@ export interface RecordResult {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-function documentOf(source: YamlText, data: unknown, body: string): SourceDocument {
+function sourceDocument(source: YamlText, data: unknown, body: string): SourceDocument {
   let locator: ReturnType<typeof yamlLocator> | undefined;
   return {
     file: source.file,
@@ -27,7 +27,7 @@ function documentOf(source: YamlText, data: unknown, body: string): SourceDocume
 export function yamlRecord(file: string, text: string): RecordResult {
   const source = { file, text, start: 0, end: text.length };
   const { data, diagnostics } = readYaml(source);
-  return { document: diagnostics.length > 0 ? null : documentOf(source, data, ""), diagnostics };
+  return { document: diagnostics.length > 0 ? null : sourceDocument(source, data, ""), diagnostics };
 }
 
 /** A Markdown file with front matter. */
@@ -78,5 +78,5 @@ export function markdownRecord(file: string, text: string): RecordResult {
     },
   });
   if (read.diagnostics.length > 0) return { document: null, diagnostics: read.diagnostics };
-  return { document: documentOf(source, read.data ?? {}, content), diagnostics: [] };
+  return { document: sourceDocument(source, read.data ?? {}, content), diagnostics: [] };
 }

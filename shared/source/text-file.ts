@@ -1,3 +1,4 @@
+import { isUtf8 } from "node:buffer";
 import { readFileSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
@@ -86,13 +87,4 @@ function decode(file: string, bytes: Buffer): TextResult {
   const replaced = text.indexOf("\uFFFD");
   if (replaced >= 0 && !isUtf8(bytes)) return wrong(text, replaced, "bytes that are not UTF-8");
   return { text, diagnostics: [] };
-}
-
-function isUtf8(bytes: Buffer): boolean {
-  try {
-    new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { chmodSync, lstatSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../shared/diagnostics/catalogue.ts";
@@ -26,6 +26,21 @@ describe("fittedcase check --fix", () => {
         .replace("absnt", "absent"),
     );
     expect((await runHere(["check", "--fix"], root)).out).toContain("Nothing to mend.");
+  });
+
+  it("puts the whole mended file in the place of the old one, with its mode, and where a link of the folder's leads", async () => {
+    const root = pilotageFolder({ "shelf/one.md": "---\ntitle: One\nvariant: pilot-mkk2\n---\n" });
+    const [real, link] = [path.join(root, "shelf/one.md"), path.join(root, item)];
+    rmSync(link, { force: true });
+    symlinkSync("../../shelf/one.md", link);
+    chmodSync(real, 0o640);
+    const { ino } = statSync(real);
+    expect((await runHere(["check", "--fix"], root)).code).toBe(0);
+    expect(read(root, "shelf/one.md")).toContain("variant: pilot-mk2\n");
+    expect(statSync(real).mode & 0o777).toBe(0o640);
+    expect(statSync(real).ino).not.toBe(ino);
+    expect(lstatSync(link).isSymbolicLink()).toBe(true);
+    expect(readdirSync(path.join(root, "shelf"))).toEqual(["one.md"]);
   });
 
   it("goes on from a variant that was misspelt to its parts", async () => {

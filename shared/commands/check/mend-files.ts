@@ -1,19 +1,20 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { markdownRecord, yamlRecord } from "../../source/record-file.ts";
 import { staysInside } from "../../source/text-file.ts";
+import { replaceText } from "../replace-text.ts";
 import { editedText, withoutTabs } from "./edited-text.ts";
 import { mechanicalEdit } from "./mechanical-edit.ts";
 
-/** The file's own text; null where it is not the collection's, such as a register that comes with the tool. */
-function ownText(root: string, file: string): { bom: string; text: string } | null {
+/**
+ * The file's own text, without a byte order mark; null where it is not the collection's, such as a register that comes
+ * with the tool.
+ */
+function ownText(root: string, file: string): string | null {
   try {
     const full = path.join(root, file);
-    if (!staysInside(root, full)) return null;
-    const written = readFileSync(full, "utf8");
-    const bom = written.startsWith("\uFEFF") ? "\uFEFF" : "";
-    return { bom, text: written.slice(bom.length) };
+    return staysInside(root, full) ? readFileSync(full, "utf8").replace(/^\uFEFF/, "") : null;
   } catch {
     return null;
   }
@@ -27,10 +28,10 @@ export function mendFiles(root: string, diagnostics: readonly Diagnostic[]): str
   const said: string[] = [];
   for (const file of new Set(diagnostics.map((each) => each.file))) {
     const own = ownText(root, file);
-    if (!own) continue;
+    if (own === null) continue;
     const ofFile = diagnostics.filter((each) => each.file === file);
     const { text, done } = editedText(
-      own.text,
+      own,
       ofFile.flatMap((each) => mechanicalEdit(each) ?? []),
     );
     const lines = done.map(({ place, says }) => `${file}:${place.line}:${place.column}  ${says}`);
@@ -43,9 +44,9 @@ export function mendFiles(root: string, diagnostics: readonly Diagnostic[]): str
         lines.push(`${file}  Indented with spaces instead of tabs.`);
       }
     }
-    if (mended === own.text) continue;
-    writeFileSync(path.join(root, file), own.bom + mended);
-    said.push(...lines);
+    if (mended === own) continue;
+    // What somebody has changed meanwhile is not what was found wanting.
+    if (replaceText(root, file, (now) => now === own, mended)) said.push(...lines);
   }
   return said;
 }

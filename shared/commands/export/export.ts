@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { reportAsText } from "../../diagnostics/report.ts";
+import { counted, reportAsText } from "../../diagnostics/report.ts";
 import { csvLine } from "../../pages/data/csv-line.ts";
 import { guarded } from "../../pages/data/formula-guard.ts";
 import { type Command, UsageError } from "../command.ts";
@@ -63,7 +63,7 @@ export const exportTable: Command = {
       return 0;
     }
     writeFileSync(target, text);
-    out(`Wrote ${(table.length - 1).toLocaleString("en")} ${kind} into ${values.out}.`);
+    out(`Wrote ${counted(table.length - 1, kind.slice(0, -1))} into ${values.out}.`);
     return 0;
   },
 };

@@ -1,16 +1,4 @@
 import { createHash } from "node:crypto";
-import {
-  closeSync,
-  fsyncSync,
-  openSync,
-  readFileSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeSync,
-} from "node:fs";
-import path from "node:path";
 import { type Diagnostic, isError } from "../../../diagnostics/diagnostic.ts";
 import { buildCollection } from "../../../records/build-collection.ts";
 import type { Collection } from "../../../records/collection.ts";
@@ -20,6 +8,7 @@ import { markdownRecord } from "../../../source/record-file.ts";
 import { readTextFile } from "../../../source/text-file.ts";
 import { recordValidator } from "../../../validation/record-validator.ts";
 import { recordProblems, referenceKinds } from "../../record-problems.ts";
+import { replaceText } from "../../replace-text.ts";
 
 /** The references of a collection, and which items there are; the items themselves are not read. */
 export interface BenchReference {
@@ -77,28 +66,6 @@ export function benchRecord(root: string, reference: BenchReference, id: string)
   return record.version === "" ? record : { ...record, problems: problemsOf(reference, file, record.text) };
 }
 
-/**
- * Puts a new text into an item's file, unless the file is no longer what it was taken for. Written beside it and
- * renamed over it, so that nobody ever reads half of it; its mode and its byte order mark stay.
- */
-export function writeRecord(root: string, { file, version }: BenchRecord, text: string): boolean {
-  const full = realpathSync(path.join(root, file.file));
-  const { mode } = statSync(full);
-  const aside = path.join(path.dirname(full), `.${path.basename(full)}.${process.pid}.new`);
-  try {
-    const descriptor = openSync(aside, "wx", mode);
-    try {
-      const mark = readFileSync(full, "utf8").startsWith("\uFEFF") ? "\uFEFF" : "";
-      writeSync(descriptor, mark + text);
-      fsyncSync(descriptor);
-    } finally {
-      closeSync(descriptor);
-    }
-    const now = readTextFile(root, file.file).text;
-    if (now === null || recordVersion(now) !== version) return false;
-    renameSync(aside, full);
-    return true;
-  } finally {
-    rmSync(aside, { force: true });
-  }
-}
+/** Puts a new text into an item's file, unless the file is no longer what it was taken for. */
+export const writeRecord = (root: string, { file, version }: BenchRecord, text: string): boolean =>
+  replaceText(root, file.file, (now) => recordVersion(now) === version, text);
