@@ -37,7 +37,7 @@ export function* mpegOverwrites(given: ByteSource): Generator<Overwrite> {
     rest = at = end;
   }
   yield* zeros(rest, source.size);
-  if (frames === 0) throw new RefusedFile("a file with an ID3 tag and no MP3 behind it");
+  if (frames === 0) throw new RefusedFile("a file that begins as an MP3 does and has no sound in it");
 }
 
 /** No flags: what is left of each is an empty tag and its padding. Returns where they end. */

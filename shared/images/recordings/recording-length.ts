@@ -1,4 +1,4 @@
-import type { ByteSource } from "./byte-source.ts";
+import { type ByteSource, lookedAt } from "./byte-source.ts";
 import { isoBoxes, within } from "./iso-boxes.ts";
 import { elements, info, segment } from "./matroska-elements.ts";
 import type { RecordingFormat } from "./recording-format.ts";
@@ -12,9 +12,15 @@ const lengthOf: Readonly<Record<RecordingFormat["container"], (source: ByteSourc
   mpeg: () => Number.NaN,
 };
 
-/** In seconds, as the file itself says; null where it does not, as what was recorded live often does not. */
+/** What says how long a recording is stands among few pieces. */
+const mostPieces = 50_000;
+
+/**
+ * In seconds, as the file itself says; null where it does not, as what was recorded live often does not. Throws RefusedFile
+ * where it is in more pieces than any is.
+ */
 export function recordingLength(source: ByteSource, { container }: RecordingFormat): number | null {
-  const seconds = lengthOf[container](source);
+  const seconds = lengthOf[container](lookedAt(source, mostPieces));
   return Number.isFinite(seconds) && seconds > 0 ? seconds : null;
 }
 
