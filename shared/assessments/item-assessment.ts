@@ -1,6 +1,6 @@
 import type { Item } from "../records/item.ts";
 import type { Hazard } from "../records/register.ts";
-import type { Variant } from "../records/variant.ts";
+import { isMain, type Variant } from "../records/variant.ts";
 import { type Completeness, isAnyExamined } from "./completeness.ts";
 import { type Spare, sparesOf, type Want, wantsOf } from "./completing.ts";
 import { assessDating, type Dating } from "./dating.ts";
@@ -10,7 +10,7 @@ import type { Identification } from "./identification.ts";
 import type { Likeness } from "./likeness.ts";
 import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
-import { assessItemRarity, type ItemRarity } from "./rarity/as-complete.ts";
+import { assessItemRarity, type ItemRarity, type NothingCertain } from "./rarity/as-complete.ts";
 import { keysOf } from "./rarity/examples.ts";
 import type { RankedExamples } from "./rarity/ranked-examples.ts";
 
@@ -45,11 +45,17 @@ interface Surroundings {
   readonly confidence: number;
 }
 
+/** The certain share of its core and issued parts, or why there is none. */
+function certainOf(completeness: Completeness, { parts }: Variant): number | NothingCertain {
+  if (![...parts.values()].some(({ standing }) => isMain(standing))) return "no-part-in-reference";
+  if (completeness.main === null) return "no-part-issued";
+  return isAnyExamined(completeness, parts) ? completeness.main.weighted.low : "no-part-examined";
+}
+
 export function assessItem(
   { item, completeness, identification }: ExaminedItem,
   { variant, ranked, survivors, nearestOf, hazards, confidence }: Surroundings,
 ): ItemAssessment {
-  const isExamined = completeness.main === null || isAnyExamined(completeness, variant.parts);
   return {
     item: item.id,
     identification,
@@ -63,8 +69,7 @@ export function assessItem(
       {
         id: item.id,
         keys: keysOf(item.example, item.serial),
-        certain: isExamined ? (completeness.main?.weighted.low ?? null) : null,
-        isExamined,
+        certain: certainOf(completeness, variant),
         isAssembled: item.assembled.length > 0,
         isDestroyed: item.status === "destroyed",
       },

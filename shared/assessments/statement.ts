@@ -18,6 +18,7 @@ export type StatementId =
   | "lists-below-known"
   | "nothing-recorded-of-part"
   | "no-part-in-reference"
+  | "no-part-issued"
   | "no-part-examined"
   | "nobody-to-compare"
   | "no-year-watched"

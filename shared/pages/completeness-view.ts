@@ -1,12 +1,14 @@
 import type { PublishedItem, StandingCompleteness } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { levelSentence, shareInterval, unitsInWords } from "./completeness-words.ts";
+import { levelSentence, noCompleteness, shareInterval, unitsInWords } from "./completeness-words.ts";
 import { drawing } from "./drawings.ts";
 
 export interface CompletenessView {
-  /** "81% to 84%"; null where the reference lists nothing to be complete by. */
+  /** "81% to 84%"; null where there is nothing to be complete by. */
   readonly weighted: string | null;
+  /** Why there is nothing, where there is not. */
+  readonly none: string;
   readonly counted: string | null;
   readonly level: string;
   readonly consumable: string | null;
@@ -23,6 +25,7 @@ export function completenessView(item: PublishedItem, index: CollectionIndex): C
   const { weighted, counted, consumable, optional } = item.completeness;
   return {
     weighted: weighted && shareInterval(weighted, words),
+    none: noCompleteness(item, words),
     counted: counted && unitsInWords(counted, words),
     level: levelSentence(item, words),
     consumable: both(consumable, words),

@@ -17,6 +17,14 @@ export const unitsInWords = (
     words.numbers.count(expected),
   );
 
+/** Why it has no completeness: the reference asks for nothing, or this one was issued nothing of what it asks for. */
+export const noCompleteness = ({ parts }: Pick<PublishedItem, "parts">, words: Words): string => {
+  const { noneIssued, noReference } = words.pages.completeness;
+  return parts.some(({ standing }) => standing === "core" || standing === "issued")
+    ? noneIssued
+    : noReference;
+};
+
 type Levelled = Pick<PublishedItem, "levels"> & {
   readonly completeness: Pick<PublishedItem["completeness"], "level">;
 };

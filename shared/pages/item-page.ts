@@ -24,7 +24,7 @@ import { absoluteAddress, familyGroup, linkedData } from "./linked-data.ts";
 import { citedIn } from "./listed/cited-pages.ts";
 import { renderMarkdown } from "./markdown.ts";
 import { elseAmiss, missingParts } from "./missing-parts.ts";
-import { noneMissing } from "./none-missing.ts";
+import { isNoneIssued, noneMissing } from "./none-missing.ts";
 import { offSheet } from "./off-sheet.ts";
 import type { Link, PageHead } from "./page.ts";
 import { isoDate } from "./plain-date.ts";
@@ -67,6 +67,8 @@ export interface ItemPage extends PageHead {
   readonly planNote: string;
   readonly completeness: CompletenessView;
   readonly findings: readonly FindingList[];
+  /** What is said in their place of one that was issued none of the parts; null of any other. */
+  readonly noPartIssued: string | null;
   readonly rarity: {
     readonly here: readonly LabelledFigure[];
     readonly rank: string | null;
@@ -152,6 +154,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const address = addresses.item(item.id);
   const variant = variants.get(item.variant.id);
   const completeness = completenessView(item, index);
+  const findings = findingLists(item, words);
   const identity = identityView(item, index);
   const { rank } = item.rarity;
   const placed =
@@ -241,7 +244,8 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     plan: drawing({ kind: "item", item, plot: "case-plan" }, index, { idPrefix: "plan" }),
     planNote: planNote(item.parts, words),
     completeness,
-    findings: findingLists(item, words),
+    findings,
+    noPartIssued: isNoneIssued(item) && findings.length === 0 ? say.noPartIssued : null,
     rarity: {
       here: [
         figure("as-complete", say.asComplete, item.rarity.asComplete),

@@ -215,6 +215,7 @@ export const englishPages = {
     noLevel: "none of the levels of the reference",
     levelNone: "no level for certain",
     noReference: "The reference lists no core or issued part, so completeness has no meaning here.",
+    noneIssued: "It was issued none of the core or issued parts, so completeness has no meaning here.",
     method: "How completeness is counted",
     plotLabel: "Completeness by weight",
   },
@@ -266,6 +267,7 @@ export const englishPages = {
     onlyVariant: "What was observed fits this variant, the only one of its family on record here.",
     nothingMissing: "Nothing",
     nothingExamined: "Nobody has looked for its parts",
+    nothingIssued: "Nothing: it was issued no part",
     nothingMissingOfExamined: "Nothing, as far as it was examined",
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,
     andMore: (count: number) => `${inDigits(count)} more`,
@@ -292,6 +294,7 @@ export const englishPages = {
     setNumber: (set: string, bearer: string | null) =>
       bearer === null ? `set ${set}` : `set ${set}, the number of ${bearer}`,
     allThere: "Every part is there, and every part was examined.",
+    noPartIssued: "It was issued none of the parts of the reference.",
     unitsOf: (found: string, expected: string) => `${found} of ${expected}`,
     /** Of several units of a part those that are told of, where the others are not so. */
     someUnits: {

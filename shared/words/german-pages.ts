@@ -200,6 +200,8 @@ export const germanPages: PageWords = {
     levelNone: "keine Stufe ist sicher",
     noReference:
       "Die Referenz nennt kein Haupt- oder ausgegebenes Teil; Vollständigkeit hat hier keinen Sinn.",
+    noneIssued:
+      "Keines der Haupt- oder ausgegebenen Teile wurde mit ihr ausgegeben; Vollständigkeit hat hier keinen Sinn.",
     method: "Wie Vollständigkeit gezählt wird",
     plotLabel: "Vollständigkeit nach Gewicht",
   },
@@ -252,6 +254,7 @@ export const germanPages: PageWords = {
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
     nothingExamined: "Nach seinen Teilen hat niemand gesehen",
+    nothingIssued: "Nichts: kein Teil wurde damit ausgegeben",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
     andMore: (count) => (count === 1 ? "1 weiteres" : `${inDigits(count)} weitere`),
@@ -277,6 +280,7 @@ export const germanPages: PageWords = {
     },
     setNumber: (set, bearer) => (bearer === null ? `Satz ${set}` : `Satz ${set}, die Nummer von ${bearer}`),
     allThere: "Jedes Teil ist da, und jedes Teil wurde geprüft.",
+    noPartIssued: "Keines der Teile der Referenz wurde damit ausgegeben.",
     unitsOf: (found, expected) => `${found} von ${expected}`,
     someUnits: {
       missing: (some, count) => `${some} ${count === 1 ? "fehlt" : "fehlen"}`,

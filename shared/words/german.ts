@@ -43,6 +43,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
   "no-part-in-reference": () =>
     "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
+  "no-part-issued": () =>
+    "Keines der Haupt- oder ausgegebenen Teile, nach denen sich vergleichen ließe, wurde mit ihm ausgegeben.",
   "no-part-examined": () => "Nach seinen Haupt- und ausgegebenen Teilen hat noch niemand gesehen.",
   "nobody-to-compare": () =>
     "Kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe.",

@@ -29,7 +29,7 @@ ${chapter(
   },
   site,
 )}
-${chapter({ id: "missing", title: say.missing, matter: reserved(templates["parts/findings"](page.findings, site)) }, site)}
+${chapter({ id: "missing", title: say.missing, matter: reserved(page.noPartIssued === null ? templates["parts/findings"](page.findings, site) : html`<p class="lead">${page.noPartIssued}</p>`) }, site)}
 ${chapter(
   {
     id: "rarity",

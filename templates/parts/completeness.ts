@@ -7,7 +7,7 @@ export function completeness(view: CompletenessView, site: PageSite): Html {
   const say = site.words.pages.completeness;
   const row = (label: string, value: string | null) =>
     value !== null && html`<div><dt>${label}</dt><dd>${value}</dd></div>`;
-  if (view.weighted === null) return html`<p>${say.noReference}</p>`;
+  if (view.weighted === null) return html`<p>${view.none}</p>`;
   return html`${site.templates["parts/drawing"]({ kind: "interval", svg: view.plot }, site)}
 <dl class="figures plain">
 ${row(say.weighted, view.weighted)}

@@ -18,7 +18,7 @@ const fate = ({ headline, said, isUrgent }: FateView): Html =>
 /** In ten seconds: what it is, how complete, how rare, what is missing. What has become of it, and evidence against its label, come first. */
 export function itemOpening(page: ItemPage, site: PageSite): Html {
   const { words, link, templates } = site;
-  const { item: say, completeness: ofCompleteness } = words.pages;
+  const { item: say } = words.pages;
   const { identity, brief } = page;
   const contradicted = identity.verdict === "contradicted";
   const heldToBe = html`<p class="held">${say.heldToBe} <a href="${link(page.variant.address)}">${page.variant.name}</a></p>`;
@@ -38,7 +38,7 @@ export function itemOpening(page: ItemPage, site: PageSite): Html {
   )}
 <section class="in-brief" aria-label="${say.brief}"><dl>
 ${cell("what", say.what, identity.finding, html`<a href="#identification">${identity.sentence}</a>`)}
-${cell("complete", say.howComplete, brief.complete ?? "—", html`<a href="#completeness">${brief.complete === null ? ofCompleteness.noReference : brief.level}</a>`)}
+${cell("complete", say.howComplete, brief.complete ?? "—", html`<a href="#completeness">${brief.complete === null ? page.completeness.none : brief.level}</a>`)}
 ${cell("rare", say.howRare, unparted(brief.surviving, brief.survivingRange), html`<a href="#rarity">${[brief.class, brief.rank].filter((text) => text !== null).join("; ")}</a>`)}
 ${cell(
   "missing",

@@ -61,6 +61,10 @@ const silent: Files = {
   ...shared,
   "content/collection.yaml": "title: T\nurl: https://example.org/\n",
   "schemas/reference/chest/oils.yaml": "name: Oils\nparts: { oil: { name: Oil, standing: consumable } }\n",
+  "schemas/reference/chest/plain.yaml":
+    "name: Plain\nparts: { body: { name: Body, standing: core } }\nlevels: [{ id: whole, name: Whole, needs: { standing: [core] } }]\n",
+  "content/items/bare.md":
+    "---\ntitle: Bare\nvariant: plain\ncensus: false\nparts: { body: not-issued }\n---\n",
   "content/items/jar.md": "---\ntitle: Jar\nvariant: oils\ncensus: false\n---\n",
 };
 
@@ -125,7 +129,16 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
   it.each([
     ["variants/oils", "Nobody has said in which years offers were watched for."],
     ["items/jar", "The reference lists no core or issued part to compare by."],
+    ["items/jar", "The reference lists no core or issued part, so completeness has no meaning here."],
+    ["items/bare", "It was issued none of the core or issued parts, to compare by."],
+    ["items/bare", "It was issued none of the core or issued parts, so completeness has no meaning here."],
+    ["items/bare", "Nothing: it was issued no part"],
+    ["items/bare", "It was issued none of the parts of the reference."],
   ])("%s: %s", (page, reason) => {
     expect(unsaid(page)).toContain(reason);
+  });
+
+  it("of parts that an outfit was never issued nobody says that they are there, or were not looked for", () => {
+    expect(unsaid("items/bare")).not.toMatch(/The reference lists no|Nobody has looked|Every part/);
   });
 });

@@ -20,14 +20,15 @@ export interface ItemRarity {
   readonly rank: Rank | null;
 }
 
+/** Why nothing is certain of the core and issued parts of an outfit. */
+export type NothingCertain = "no-part-in-reference" | "no-part-issued" | "no-part-examined";
+
 /** How rare one as complete as this is, among the recorded examples of its variant: its place, and the share of them that are at least as complete. */
 export function assessItemRarity(
   item: {
     readonly id: string;
     readonly keys: readonly string[];
-    /** Null where there is nothing to be certain of: the reference lists no part, or nobody has looked for any. */
-    readonly certain: number | null;
-    readonly isExamined: boolean;
+    readonly certain: number | NothingCertain;
     readonly isAssembled: boolean;
     readonly isDestroyed: boolean;
   },
@@ -35,10 +36,9 @@ export function assessItemRarity(
   survivors: Figure,
   confidence: number,
 ): ItemRarity {
-  const { certain } = item;
-  const nothing =
-    certain === null ? statement(item.isExamined ? "no-part-in-reference" : "no-part-examined") : null;
-  const { others, asComplete, above, assembled, destroyed, sources } = examples.besides(item);
+  const [certain, nothing] =
+    typeof item.certain === "number" ? [item.certain, null] : [null, statement(item.certain)];
+  const { others, asComplete, above, assembled, destroyed, sources } = examples.besides({ ...item, certain });
   const compared = certain === null ? others : others + 1;
   const asCompleteAmong = asComplete + 1;
 

@@ -1,3 +1,4 @@
+import { noCompleteness } from "../../pages/completeness-words.ts";
 import { shareBounds } from "../../words/share-bounds.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";
@@ -36,7 +37,7 @@ export function completenessLines({ item }: Explained, setting: Setting): string
   return [
     ...(weighted
       ? labelled("by weight", `${share(weighted)}, of core and issued parts`, setting)
-      : labelled("by weight", "The reference lists no core or issued part.", setting)),
+      : labelled("by weight", noCompleteness(item, words), setting)),
     ...(counted ? labelled("in units", units(counted.low, counted.high, counted.expected), setting) : []),
     ...apart("consumables", consumable),
     ...apart("optional parts", optional),

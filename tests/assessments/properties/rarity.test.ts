@@ -285,7 +285,7 @@ describe("as complete as this one", () => {
         const examples = logged(log);
         const assess = (certain: number) =>
           assessItemRarity(
-            { id: "one", keys: [], certain, isExamined: true, isAssembled: false, isDestroyed: false },
+            { id: "one", keys: [], certain, isAssembled: false, isDestroyed: false },
             rankExamples(examples, null),
             assessSurvivors(examples, 0.95),
             0.95,

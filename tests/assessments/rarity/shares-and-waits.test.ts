@@ -370,12 +370,12 @@ describe("survivors as complete", () => {
 
 describe("as complete as this one", () => {
   const assess = (
-    certain: number | null,
+    certain: Parameters<typeof assessItemRarity>[0]["certain"],
     rows: Partial<Sighting>[],
     more: { keys?: string[]; survivors?: Figure; items?: string } = {},
   ) =>
     assessItemRarity(
-      { id: "one", keys: more.keys ?? [], certain, isExamined: true, isAssembled: false, isDestroyed: false },
+      { id: "one", keys: more.keys ?? [], certain, isAssembled: false, isDestroyed: false },
       rankExamples(logged(...rows), watched),
       more.survivors ?? survivors,
       0.95,
@@ -414,7 +414,7 @@ describe("as complete as this one", () => {
           id: "one",
           keys: [],
           certain: 0.75,
-          isExamined: true,
+
           isAssembled: false,
           isDestroyed: itself,
         },
@@ -449,7 +449,7 @@ describe("as complete as this one", () => {
     });
     const examples = logged(whole, whole).map((each, at) => ({ ...each, items: at === 0 ? ["one"] : [] }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false, isDestroyed: false },
+      { id: "one", keys: [], certain: 0.75, isAssembled: false, isDestroyed: false },
       rankExamples(examples, watched),
       survivors,
       0.95,
@@ -483,7 +483,7 @@ describe("as complete as this one", () => {
   it("says how many of its equals were made up with parts of another case, itself among them", () => {
     const assessed = (isAssembled: boolean, keys: string[] = []) =>
       assessItemRarity(
-        { id: "one", keys, certain: 0.75, isExamined: true, isAssembled, isDestroyed: false },
+        { id: "one", keys, certain: 0.75, isAssembled, isDestroyed: false },
         rankExamples(
           logged({ ...whole, serial: "7" }, whole, bare, box).map((each, at) => ({
             ...each,
@@ -530,7 +530,7 @@ describe("as complete as this one", () => {
       items: items[at] ?? [],
     }));
     const { rank } = assessItemRarity(
-      { id: "one", keys: [], certain: 0.75, isExamined: true, isAssembled: false, isDestroyed: false },
+      { id: "one", keys: [], certain: 0.75, isAssembled: false, isDestroyed: false },
       rankExamples(examples, watched),
       survivors,
       0.95,
@@ -545,7 +545,7 @@ describe("as complete as this one", () => {
   });
 
   it("is nothing where its reference has no part to count by", () => {
-    const found = assess(null, [offered(whole, "2002"), bare]);
+    const found = assess("no-part-in-reference", [offered(whole, "2002"), bare]);
     expect(found.rank).toBeNull();
     expect(found.asComplete).toMatchObject({
       value: null,
