@@ -53,7 +53,7 @@ export type StatementId =
   | "counted-in-by-certain-part"
   | "offers-as-known-now"
   | "offers-undecided"
-  | "most-offers-undecided"
+  | "many-offers-undecided"
   | "lists-share-nothing"
   | "at-least-known"
   | "years-from-log"

@@ -32,7 +32,7 @@ const doubts: ReadonlySet<Said["says"]> = new Set([
   "known-exceed-made",
   "estimate-exceeds-made",
   "at-least-known",
-  "most-offers-undecided",
+  "many-offers-undecided",
 ]);
 
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {

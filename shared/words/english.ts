@@ -126,7 +126,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "offers-as-known-now": () =>
     "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",
   "offers-undecided": offersUndecided,
-  "most-offers-undecided": offersUndecided,
+  "many-offers-undecided": offersUndecided,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
   "lists-share-nothing": () => "The two lists name no example in common, so the estimate hangs by a thread.",
   "at-least-known": (values) =>

@@ -132,7 +132,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "offers-as-known-now": () =>
     "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",
   "offers-undecided": offersUndecided,
-  "most-offers-undecided": offersUndecided,
+  "many-offers-undecided": offersUndecided,
   "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
     "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",

@@ -62,11 +62,11 @@ export const offersIn = (rows: readonly Sighting[]): Offers => ({
   sources: rows.map(({ source }) => source),
 });
 
-/** What is left out says little beside what counts; where more is left out than counts, nobody should lean on the figure. */
+/** Where as much is left out as counts, or more, the figure may be half of what it should be, and nobody should lean on it. */
 function namingUndecided(all: number, undecided: number): Statement[] {
   if (undecided === 0) return [];
-  const isMost = undecided > all - undecided;
-  return [statement(isMost ? "most-offers-undecided" : "offers-undecided", { all, undecided })];
+  const areMany = undecided >= all - undecided;
+  return [statement(areMany ? "many-offers-undecided" : "offers-undecided", { all, undecided })];
 }
 
 function basisOf(

@@ -269,7 +269,7 @@ describe("a level of completeness", () => {
         expect(wait.insufficient?.says).toBe(why);
         const undecided = any.count - decided;
         const told = wait.caveats.find(({ values }) => values.undecided === undecided)?.says;
-        const asMany = undecided > decided ? "most-offers-undecided" : "offers-undecided";
+        const asMany = undecided >= decided ? "many-offers-undecided" : "offers-undecided";
         expect(told).toBe(decided > 0 && undecided > 0 ? asMany : undefined);
         if (reaching === any.count) expect(wait.value).toBe(assessWait(any, watched, 0.95).value);
       }),

@@ -262,7 +262,7 @@ describe("a level of completeness", () => {
     );
     for (const found of [appearance, wait]) {
       expect(found.inputs).toMatchObject({ offers: 1, offersOfAny: 4, offersRecorded: 2 });
-      expect(found.caveats[0]).toEqual(statement("offers-undecided", { all: 4, undecided: 2 }));
+      expect(found.caveats[0]).toEqual(statement("many-offers-undecided", { all: 4, undecided: 2 }));
     }
     const { appearance: none, wait: never } = of(offered(bare, "2002"));
     expect(none).toMatchObject({ value: 0, low: 0 });
