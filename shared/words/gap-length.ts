@@ -1,3 +1,4 @@
+import type { Gap } from "../assessments/provenance.ts";
 import type { NumberWords } from "./numbers.ts";
 
 /** How long no custody is recorded, in years as they are written. */
@@ -9,8 +10,12 @@ export interface GapLength {
   readonly isSure: boolean;
 }
 
-/** Of days between two events of one hand nobody would say that none is recorded between. */
-export const isWorthTelling = ({ years }: { readonly years: number }): boolean => years >= 1 / 12;
+/**
+ * Of days between two events of one hand nobody would say that none is recorded between; nor of months of a year in which
+ * both lie, and which is documented by them.
+ */
+export const isWorthTelling = ({ from, to, years }: Pick<Gap, "from" | "to" | "years">): boolean =>
+  from < to && years >= 1 / 12;
 
 const halfADay = 0.5 / 365;
 

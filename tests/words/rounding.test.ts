@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
 import type { Scale } from "../../shared/records/register.ts";
 import { english } from "../../shared/words/english.ts";
-import { gapLength } from "../../shared/words/gap-length.ts";
+import { gapLength, isWorthTelling } from "../../shared/words/gap-length.ts";
 import { shareBounds } from "../../shared/words/share-bounds.ts";
 
 const { count, share, exactShare, estimate, wait, span, quantity } = english.numbers;
@@ -122,4 +122,14 @@ describe("how long nothing is known", () => {
   ])("is never said to be more or less than %s to %s", (years, longest, expected) => {
     expect(write(years, longest)).toBe(expected);
   });
+});
+
+// 2025-09-03 to 2025-11-15, the days of a sale, and from one New Year to the next but one.
+it.each([
+  [2025, 2025, 0.2, false],
+  [2024, 2025, 0.01, false],
+  [2024, 2025, 0.2, true],
+  [2024, 2026, 1, true],
+])("a gap from %d to %d of %d years is told of: %s", (from, to, years, told) => {
+  expect(isWorthTelling({ from, to, years })).toBe(told);
 });
