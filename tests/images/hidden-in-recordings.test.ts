@@ -302,7 +302,7 @@ describe("sound keeps nothing beside itself", () => {
 });
 
 describe("a recording that is made to be looked at for ever", () => {
-  // Half a million chunks, each with an entry of its own: 10 MB, where looking each up among all took an hour.
+  // Half a million chunks, each with an entry of its own: 10 MB, where looking each up among all takes longer than any test may.
   it("has a long list of samples, which is read once", async () => {
     const count = 500_000;
     const words = (length: number, entries: number, word: (at: number) => number) => {
@@ -338,9 +338,7 @@ describe("a recording that is made to be looked at for ever", () => {
       ),
     );
     const film = Buffer.concat([isoFilm(), box("moov", track)]);
-    const started = performance.now();
-    await published("a.mp4", film);
-    expect(performance.now() - started).toBeLessThan(10_000);
+    expect((await published("a.mp4", film)).length).toBe(film.length);
   });
 
   it("is all boxes, and is refused", async () => {
