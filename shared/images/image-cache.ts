@@ -1,17 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
-import {
-  copyFile,
-  link,
-  mkdir,
-  readdir,
-  readFile,
-  rename,
-  rm,
-  stat,
-  utimes,
-  writeFile,
-} from "node:fs/promises";
+import { copyFile, link, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { askedFor, isOlderThanADay, isUnasked } from "./asked-for.ts";
 import { entryNames, type PublishedPicture } from "./assemble-set.ts";
 import type { Size } from "./plan-image.ts";
 
@@ -37,9 +27,6 @@ interface EntryRecord {
 }
 
 const recordName = "record.json";
-const aDay = 24 * 60 * 60 * 1000;
-/** A picture that no build has asked for in this long goes. */
-const aSeason = 90 * aDay;
 const entryName = /^[0-9a-f]{24}$/;
 const partName = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
@@ -74,9 +61,7 @@ export async function openImageCache(folder: string): Promise<ImageCache> {
           const bytes = await readFile(path.join(entryOf(hash), name));
           if (digestOf(bytes) !== record.digests[name]) return null;
         }
-        // So that it is known to be in use; a cache that cannot be written is read all the same.
-        const now = new Date();
-        await utimes(path.join(entryOf(hash), recordName), now, now).catch(() => {});
+        await askedFor(path.join(entryOf(hash), recordName));
         return { hash, colour: record.colour, sizes: record.sizes };
       } catch {
         return null;
@@ -98,6 +83,7 @@ export async function openImageCache(folder: string): Promise<ImageCache> {
       await rename(part, target);
       // Where both were the same file already, a rename does nothing.
       await rm(part, { force: true });
+      await askedFor(target);
     },
   };
 }
@@ -106,16 +92,14 @@ async function removeOldParts(parts: string): Promise<void> {
   for (const name of await readdir(parts)) {
     if (!partName.test(name)) continue;
     const part = path.join(parts, name);
-    const found = await stat(part).catch(() => null);
-    if (found && Date.now() - found.mtimeMs > aDay) await rm(part, { force: true });
+    if (await isOlderThanADay(part)) await rm(part, { force: true });
   }
 }
 
 async function removeOldEntries(folder: string): Promise<void> {
   for (const name of await readdir(folder)) {
     if (!entryName.test(name)) continue;
-    const found = await stat(path.join(folder, name, recordName)).catch(() => null);
-    if (found && Date.now() - found.mtimeMs > aSeason)
+    if (await isUnasked(path.join(folder, name, recordName)))
       await rm(path.join(folder, name), { recursive: true, force: true });
   }
 }

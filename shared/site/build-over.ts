@@ -1,5 +1,8 @@
+import path from "node:path";
 import { inReadingOrder } from "../diagnostics/diagnostic.ts";
+import { removeUnasked } from "../images/asked-for.ts";
 import type { BuildResult } from "./build-collection.ts";
+import { cacheFolder } from "./cache-folder.ts";
 import { groupFamilies } from "./family-groups.ts";
 import { gonePages } from "./gone-pages.ts";
 import { KeptLogs } from "./kept-logs.ts";
@@ -8,6 +11,11 @@ import { openStaging } from "./out-folder.ts";
 import { type BuildTask, SiteBuild } from "./site-build.ts";
 import { spareRecord, stampOfFiles, stampOfFolders } from "./spare-site.ts";
 import type { StandingSite } from "./standing-site.ts";
+
+/** Before any part of the site asks for something. */
+async function removeUnaskedIn(cache: string): Promise<void> {
+  for (const kind of ["cards", "site/images", "site/recordings"]) await removeUnasked(path.join(cache, kind));
+}
 
 /** Builds beside the site that stands, with as much of it as is still right, and puts the new one in its place. */
 export async function buildOver(
@@ -21,6 +29,7 @@ export async function buildOver(
   const logs = new KeptLogs(task.tool, standing.logs);
   const grouped = groupFamilies(texts, logs.cut);
   if (grouped && logs.changed) standing.keepLogs(logs.changed);
+  await removeUnaskedIn(cacheFolder(root));
   const staging = openStaging(out, audience, standing.record && ((folder) => standing.isSpare(folder)));
   try {
     const build = new SiteBuild(task, standing, staging.into);

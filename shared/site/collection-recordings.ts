@@ -1,4 +1,5 @@
 import path from "node:path";
+import { askedFor } from "../images/asked-for.ts";
 import { readOriginal } from "../images/original-bytes.ts";
 import { placeRecording } from "../images/recordings/place-recording.ts";
 import type { Recording } from "../images/recordings/recording-set.ts";
@@ -62,6 +63,7 @@ export async function placeRecordings(
     const cues = said === null ? null : await attempt(said, () => captionsOf(root, said));
     const shown = cues && redactedCues(cues, redactFor(record, audience));
     if (!placed) continue;
+    await askedFor(placed.file);
     const address = `/recordings/${placed.name}`;
     copied.set(address, { from: placed.file, address });
     const nameOf = (part: string) => parts.find((each) => each.id === part)?.name ?? part;

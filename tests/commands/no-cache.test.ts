@@ -5,6 +5,8 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  statSync,
+  utimesSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -84,5 +86,30 @@ describe("a collection beside which no cache can be kept", () => {
     expect(differences(siteFiles(out), cached)).toEqual([]);
     expect(readFileSync(path.join(root, ".cache"), "utf8")).toBe("mine");
     expect(left).toEqual([]);
+  });
+});
+
+describe("a collection beside which a cache is kept", () => {
+  it("keeps of photographs, cards and recordings what a build has asked for in a season", async () => {
+    const root = writeCollection(await everything());
+    expect((await build(root)).ran).toMatchObject({ code: 0, err: "" });
+    const cache = path.join(root, ".cache/fittedcase");
+    const kept = ["cards", "site/images", "site/recordings"].flatMap((kind) =>
+      readdirSync(path.join(cache, kind)).map((name) => path.join(cache, kind, name)),
+    );
+    // A photograph in its sizes and formats, with its card, the card by itself, a sign and a recording.
+    expect(kept.length).toBeGreaterThan(5);
+    const daysAgo = (days: number) => new Date(Date.now() - days * 24 * 60 * 60 * 1000);
+    for (const file of kept) utimesSync(file, daysAgo(89), daysAgo(89));
+    const old = ["cards/0123456789abcdef01234567", "site/images/0123456789abcdef01234567-320.jpg"];
+    const others = ["cards/notes.txt", "site/recordings/walk-through.webm"];
+    for (const name of [...old, ...others]) {
+      writeFileSync(path.join(cache, name), "Something.");
+      utimesSync(path.join(cache, name), daysAgo(91), daysAgo(91));
+    }
+    expect((await build(root)).ran).toMatchObject({ code: 0, err: "" });
+    for (const file of kept) expect(statSync(file).mtimeMs, file).toBeGreaterThan(daysAgo(1).getTime());
+    expect(old.filter((name) => existsSync(path.join(cache, name)))).toEqual([]);
+    expect(others.filter((name) => existsSync(path.join(cache, name)))).toEqual(others);
   });
 });

@@ -4,6 +4,7 @@ import path from "node:path";
 import sharp from "sharp";
 import { filledShare } from "../../plots/case-plan-part.ts";
 import { packageVersion } from "../../source/package-folder.ts";
+import { askedFor } from "../asked-for.ts";
 import { type CardContent, cardDrawing, photographBox } from "./card-drawing.ts";
 
 /** Raise it where the code alone changes what a card looks like; each release of the package does so too. */
@@ -36,7 +37,7 @@ export async function renderCard(
   const cached = path.join(cacheFolder, "cards", key);
   const known = await wholeCard(cached);
   const card = known ?? (await composed(cardDrawing(content), picture));
-  if (!known) await write(cached, Buffer.concat([digestOf(card), card]));
+  await (known ? askedFor(cached) : write(cached, Buffer.concat([digestOf(card), card])));
   await write(file, card);
   return { name, file };
 }
