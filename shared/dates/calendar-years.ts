@@ -5,7 +5,10 @@ import type { DayBound, EdtfDate } from "./edtf-interval.ts";
 export interface CalendarYears {
   readonly first: number | null;
   readonly last: number | null;
-  /** Those that it goes through whenever it began and ended; null where it may be any one of several. */
+  /**
+   * Those that it goes through whenever it began and ended; null where it may be any one of several. What has no
+   * beginning began nobody knows when, so that only its end is sure.
+   */
   readonly through: { readonly first: number; readonly last: number } | null;
 }
 
@@ -17,7 +20,8 @@ export interface CalendarYears {
  *          calendarYears(parseEdtf("193X")) => { first: 1930, last: 1939, through: null }
  */
 export function calendarYears(date: EdtfDate): CalendarYears {
-  const [begun, over] = [yearOfBound(date.latestStart), yearOfBound(date.earliestEnd)];
+  const begun = date.latestStart === Number.NEGATIVE_INFINITY ? null : yearOfBound(date.latestStart);
+  const over = yearOfBound(date.earliestEnd);
   const [first, last] = [begun ?? over, over ?? begun];
   return {
     first: yearOfBound(date.earliest),

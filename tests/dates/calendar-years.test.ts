@@ -29,6 +29,7 @@ describe("calendarYears", () => {
     ["1931/..", 1931, Infinity],
     ["1931/", 1931, 1931],
     ["/1931", 1931, 1931],
+    ["../1931", 1931, 1931],
   ])("certainly goes through, of %s, %s to %s", (text, first, last) => {
     expect(calendarYears(parseEdtf(text) as EdtfDate).through).toEqual({ first, last });
   });
