@@ -38,7 +38,8 @@ function reachOf(example: Example, needed: readonly Part[]): Reach {
     return share === "not-issued" ? [] : [share && isRecorded(share) ? share : undefined];
   });
   const isKnown = !shares.includes(undefined);
-  const isShort = shares.some((share) => share !== undefined && share.low < 1);
+  // One that was issued nothing of what it needs, cannot be said to reach it.
+  const isShort = shares.length === 0 || shares.some((share) => share !== undefined && share.low < 1);
   return { example, reaches: isShort ? false : isKnown ? true : null, isRecorded: isKnown };
 }
 

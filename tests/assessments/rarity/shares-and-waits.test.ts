@@ -270,16 +270,22 @@ describe("a level of completeness", () => {
   });
 
   it("does not need of an example what it was never issued, nor decides by what is unsure", () => {
-    const reaching = (body: "not-issued" | { low: number; high: number }) =>
+    type Share = "not-issued" | { low: number; high: number };
+    const reaching = (body: Share, tray: Share = { low: 1, high: 1 }) =>
       assessLevelRarity(
         level({ standing: ["core", "issued"] }),
         reference,
-        logged(whole).map((example) => ({ ...example, shares: new Map(example.shares).set("body", body) })),
+        logged(whole).map((example) => ({
+          ...example,
+          shares: new Map(example.shares).set("body", body).set("tray", tray),
+        })),
         survivors,
         watched,
         0.95,
       ).share.inputs;
     expect(reaching("not-issued")).toEqual({ reaching: 1, recorded: 1 });
+    // As of an item: of what it needs nothing was issued, so that nothing can be whole.
+    expect(reaching("not-issued", "not-issued")).toEqual({ reaching: 0, recorded: 1 });
     expect(reaching({ low: 0.5, high: 1 })).toEqual({ reaching: 0, recorded: 0, leftOut: 1 });
     expect(reaching({ low: 0.5, high: 0.5 })).toEqual({ reaching: 0, recorded: 1 });
   });
