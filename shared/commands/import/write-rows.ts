@@ -1,26 +1,12 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { idFrom } from "../../diagnostics/plain-words.ts";
-import { staysInside } from "../../source/text-file.ts";
 import { UsageError } from "../command.ts";
+import { replaceText } from "../replace-text.ts";
 import { writeNewFile } from "../write-new-file.ts";
 import type { ItemFile } from "./checked-items.ts";
 import type { CheckedSheet } from "./checked-sheet.ts";
 import { logText } from "./log-text.ts";
-
-/** Puts the whole new text in the place of the old in one rename. */
-function replaceFile(root: string, file: string, text: string): void {
-  const full = path.join(root, file);
-  mkdirSync(path.dirname(full), { recursive: true });
-  if (!staysInside(root, existsSync(full) ? full : path.dirname(full))) {
-    throw new UsageError(
-      `Found a link that leads "${file}" out of the collection; expected a file inside it.`,
-    );
-  }
-  const draft = `${full}.${process.pid}.draft`;
-  writeFileSync(draft, text);
-  renameSync(draft, full);
-}
 
 /** Rows of one spreadsheet, and what was corrected of it, come into one log. */
 const logOf = (spreadsheet: string): string => {
@@ -39,9 +25,19 @@ export function writeRows(root: string, spreadsheet: string, { kind, rows }: Che
       ? [`${files.length.toLocaleString("en")} items into content/items/`]
       : files.map(({ file }) => file);
   }
-  const file = logOf(spreadsheet);
+  addToLog(root, logOf(spreadsheet), fresh as readonly ReadonlyMap<string, string>[]);
+  return [logOf(spreadsheet)];
+}
+
+function addToLog(root: string, file: string, rows: readonly ReadonlyMap<string, string>[]): void {
   const full = path.join(root, file);
-  const existing = existsSync(full) ? readFileSync(full, "utf8").replace(/^\uFEFF/, "") : null;
-  replaceFile(root, file, logText(existing, fresh as readonly ReadonlyMap<string, string>[]));
-  return [file];
+  if (!existsSync(full)) {
+    writeNewFile(root, file, logText(null, rows));
+    return;
+  }
+  const existing = readFileSync(full, "utf8").replace(/^\uFEFF/, "");
+  if (replaceText(root, file, (now) => now === existing, logText(existing, rows))) return;
+  throw new UsageError(
+    `Found "${file}" changed meanwhile, or behind a link that leads out of the collection; expected a file inside it that nobody writes to. Nothing was brought in: import again.`,
+  );
 }
