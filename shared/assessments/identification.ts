@@ -1,6 +1,7 @@
 import type { Feature } from "../records/family.ts";
-import { rangeOf } from "../records/serial.ts";
+import { isLegible, rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
+import { type Statement, statement } from "./statement.ts";
 import { tellingFeatures } from "./telling-features.ts";
 import type { Verdict } from "./verdicts.ts";
 
@@ -19,6 +20,7 @@ export interface Identification {
   readonly candidates: readonly Candidate[];
   /** Features worth looking at next, the most telling first. */
   readonly lookNext: readonly string[];
+  readonly caveats: readonly Statement[];
 }
 
 interface Observed {
@@ -35,7 +37,9 @@ function hold(observed: Observed, variant: Variant, features: ReadonlyMap<string
     if (values) (values.includes(value) ? agreements : contradictions).push(id);
   }
   if (observed.serial !== undefined && variant.serials.length > 0) {
-    (rangeOf(variant.serials, observed.serial) ? agreements : contradictions).push("serial");
+    if (rangeOf(variant.serials, observed.serial)) agreements.push("serial");
+    // What nobody could read in full speaks for no variant, and against none.
+    else if (isLegible(observed.serial)) contradictions.push("serial");
   }
   const unobserved = [...features.keys()].filter(
     (id) => variant.features.has(id) && !observed.features.has(id),
@@ -66,5 +70,16 @@ export function assessIdentification(
           [...features.values()].filter((feature) => !observed.features.has(feature.id)),
         ).map(({ id }) => id)
       : [];
-  return { claimed: observed.variant, verdict, candidates, lookNext };
+  return {
+    claimed: observed.variant,
+    verdict,
+    candidates,
+    lookNext,
+    caveats: caveatsOf(observed, candidates),
+  };
+}
+
+function caveatsOf({ serial }: Observed, candidates: readonly Candidate[]): Statement[] {
+  const isHeld = candidates.some(({ agreements }) => agreements.includes("serial"));
+  return serial === undefined || isHeld || isLegible(serial) ? [] : [statement("serial-not-read")];
 }

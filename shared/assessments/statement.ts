@@ -43,6 +43,7 @@ export type StatementId =
   | "serials-in-several-blocks"
   | "serials-not-shown"
   | "serials-misread"
+  | "serial-not-read"
   | "known-exceed-made"
   | "estimate-exceeds-made"
   | "counts-contradicted"

@@ -112,7 +112,9 @@ export const catalogue = {
   "sighting-before-made": warning(
     "An example was seen, held or examined before the first of its variant was issued.",
   ),
-  "serial-out-of-range": warning("A serial lies in none of the ranges of its variant."),
+  "serial-out-of-range": warning(
+    "A serial lies in none of the ranges of its variant, or cannot be read in full and is held against none.",
+  ),
   "feature-contradicts": warning(
     "An observed feature or serial contradicts the variant that the item is held to be.",
   ),

@@ -14,6 +14,8 @@ export interface IdentityView {
   readonly reservation: string | null;
   /** What speaks against the variant claimed. */
   readonly against: readonly string[];
+  /** What it must be read with. */
+  readonly caveats: readonly string[];
   readonly observed: readonly {
     readonly name: string;
     readonly value: string | null;
@@ -34,7 +36,7 @@ export interface IdentityView {
 export function identityView(item: PublishedItem, index: CollectionIndex): IdentityView {
   const { words, variants, families } = index;
   const { item: say, verdicts, efforts } = words.pages;
-  const { verdict, candidates, lookNext } = item.identification;
+  const { verdict, candidates, lookNext, caveats } = item.identification;
   const variant = variants.get(item.variant.id);
   const features = families.get(item.family.id)?.features ?? [];
   const nameOf = (id: string) =>
@@ -63,6 +65,7 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
         ? say.contradictionSerial
         : say.contradiction(nameOf(id), plain(valueSeen(id)), expectedOf(id)),
     ),
+    caveats,
     observed: item.features.map(({ id, name, value }) => ({
       name,
       value: value === null ? null : plain(value),

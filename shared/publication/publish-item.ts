@@ -237,6 +237,7 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Surr
         unobserved,
       })),
       lookNext: identification.lookNext,
+      caveats: identification.caveats.map(words.statement),
     },
     completeness: {
       weighted: completeness.main?.weighted ?? null,

@@ -215,6 +215,7 @@ export interface PublishedItem {
       readonly unobserved: readonly string[];
     }[];
     readonly lookNext: readonly string[];
+    readonly caveats: readonly string[];
   };
   readonly completeness: PublishedCompleteness;
   readonly levels: readonly Reference[];

@@ -1,7 +1,7 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import type { Report } from "./report.ts";
-import { isReversed, rangeOf, rangesInWords } from "./serial.ts";
+import { isLegible, isReversed, rangeOf, rangesInWords } from "./serial.ts";
 import type { Variant } from "./variant.ts";
 
 /** What an outfit is said to bear, against the numbers that its variant is known to have had. */
@@ -16,7 +16,9 @@ export function checkSerial(
   if (serials.some(isReversed)) return;
   report("serial-out-of-range", document, ["serial"], {
     found: `"${serial}"`,
-    expected: `a serial within the ranges of "${id}": ${rangesInWords(serials)}`,
+    expected: isLegible(serial)
+      ? `a serial within the ranges of "${id}": ${rangesInWords(serials)}`
+      : `letters and a number, as in ${rangesInWords(serials)}; what cannot be read in full is held against no range`,
   });
 }
 

@@ -66,6 +66,19 @@ export function numberInRange(
   return (from !== undefined && number < from) || (to !== undefined && number > to) ? undefined : number;
 }
 
+/**
+ * Whether a serial can be read as letters and a number, so that it can lie outside of a range: with a digit, and with no sign
+ * that stands for what could not be read. A point between letters is that of an abbreviation ("No. H77").
+ */
+export function isLegible(serial: string): boolean {
+  const folded = tight(serial);
+  return (
+    /^[\p{L}\p{Nd}]+(?:[./\u2010-\u2015-][\p{L}\p{Nd}]+)*$/u.test(folded) &&
+    /\p{Nd}/u.test(folded) &&
+    !/\p{L}\.\p{L}/u.test(folded)
+  );
+}
+
 /** A range as whoever counts, dates or draws has it. */
 export interface RangeEnds {
   readonly prefix: string;

@@ -84,6 +84,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Without the one serial that is not published in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
+  "serial-not-read": () => "Its serial cannot be read in full, and is held against no range.",
   "serials-misread": (values) => {
     const examples = numberOf(values, "examples");
     const which = "the serial of the outfit at hand counts, or else the last that was read";

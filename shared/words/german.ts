@@ -90,6 +90,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
       : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
   },
+  "serial-not-read": () => "Die Nummer ist nicht ganz zu lesen und wird an keiner Nummernreihe gemessen.",
   "serials-misread": (values) => {
     const examples = numberOf(values, "examples");
     const which = "Es zählt die der vorliegenden Garnitur, sonst die zuletzt gelesene";

@@ -14,6 +14,7 @@ export function itemEvidence({ identity }: ItemPage, site: PageSite): Html {
       note: html`<a href="${link(addresses.method("identification"))}">${words.pages.methods.title}</a>`,
       matter: html`<p class="lead">${identity.sentence}</p>
 ${identity.against.length > 0 && html`<ul class="against">${identity.against.map((each) => html`<li>${each}</li>`)}</ul>`}
+${identity.caveats.map((each) => html`<p>${each}</p>`)}
 <table class="observed">
 <thead><tr><th scope="col">${words.pages.variant.feature}</th><th scope="col">${say.observed}</th><th scope="col">${say.expected}</th></tr></thead>
 <tbody>${identity.observed.map(

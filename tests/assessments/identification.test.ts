@@ -6,6 +6,7 @@ interface Item {
     verdict: string;
     candidates: { variant: string; contradictions: string[]; unobserved: string[] }[];
     lookNext: string[];
+    caveats: string[];
   };
   dating: {
     issued: string | null;
@@ -71,6 +72,26 @@ describe("identification: does the object agree with its label?", () => {
     expect(candidates[0]).toMatchObject({ variant: "a", contradictions: ["serial"] });
     expect(candidates[1]).toMatchObject({ variant: "b", contradictions: [] });
   });
+
+  it.each(["A4?3", "A43?", "A4..", "A4[3]", "illegible", "A", "No. A7.?"])(
+    "takes a serial that cannot be read in full, %s, for no evidence",
+    (serial) => {
+      const { verdict, candidates, caveats } = identify(`serial: "${serial}"\nfeatures: { lid: flat }`);
+      // As without the serial: the lid alone speaks against b and c.
+      expect(verdict).toBe("confirmed");
+      expect(candidates.map(({ contradictions }) => contradictions)).toEqual([[], ["lid"], ["lid"]]);
+      expect(caveats).toEqual(["Its serial cannot be read in full, and is held against no range."]);
+    },
+  );
+
+  it.each(["A101", "433", "A-101", "A 101", "A101/B", "Z1"])(
+    "is contradicted by a serial that reads well and lies in no range, %s",
+    (serial) => {
+      const { candidates, caveats } = identify(`serial: "${serial}"`);
+      expect(candidates[0]).toMatchObject({ variant: "a", contradictions: ["serial"] });
+      expect(caveats).toEqual([]);
+    },
+  );
 
   it("says nothing from nothing, and what to look at next", () => {
     const { verdict, lookNext } = identify("examined: 2026");

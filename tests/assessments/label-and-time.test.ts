@@ -55,6 +55,7 @@ describe("an object held against its label", () => {
         { variant: "c", contradictions: ["lock"], agreements: ["lid"], unobserved: [] },
       ],
       lookNext: [],
+      caveats: [],
     });
   });
 
@@ -92,7 +93,13 @@ describe("an object held against its label", () => {
     );
     expect(alone).toMatchObject({ verdict: "consistent", lookNext: [] });
     const none = assessIdentification({ variant: "a", serial: undefined, features: new Map() }, [], features);
-    expect(none).toEqual({ claimed: "a", verdict: "contradicted", candidates: [], lookNext: [] });
+    expect(none).toEqual({
+      claimed: "a",
+      verdict: "contradicted",
+      candidates: [],
+      lookNext: [],
+      caveats: [],
+    });
     // The lock contradicts c; b, without a word of it, might be either.
     const quiet = assessIdentification(
       { variant: "a", serial: undefined, features: new Map([["lock", "iron"]]) },

@@ -12,7 +12,7 @@ const verdictColours = { confirmed: "green", consistent: "yellow", contradicted:
 
 /** Is it what it is held to be, and what to look at next. */
 export function identificationLines({ item, family }: Explained, setting: Setting): string[] {
-  const { verdict, candidates, lookNext } = item.identification;
+  const { verdict, candidates, lookNext, caveats } = item.identification;
   const featureName = (id: string) =>
     id === "serial" ? "serial" : (item.features.find((feature) => feature.id === id)?.name ?? id);
   const seen = item.features.filter(({ value }) => value !== null);
@@ -23,6 +23,7 @@ export function identificationLines({ item, family }: Explained, setting: Settin
     ...(seen.length > 0
       ? labelled("observed", seen.map(({ name, value }) => `${name}: ${value}`).join("; "), setting)
       : labelled("observed", "no feature", setting)),
+    ...caveats.flatMap((caveat) => labelled("bear in mind", caveat, setting)),
     ...candidates.flatMap(({ name, variant, contradictions, unobserved }) => [
       `  ${name} (${variant})`,
       ...labelled(
