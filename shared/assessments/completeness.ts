@@ -1,7 +1,7 @@
 import type { Extra, PartLine } from "../records/item.ts";
 import { neededBy } from "../records/needed-parts.ts";
 import { unitsOfLine } from "../records/units-of-line.ts";
-import { isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
+import { bestCredit, isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
 
 export interface Bounds {
   readonly low: number;
@@ -80,6 +80,8 @@ function findingOf(part: Part, lines: readonly PartLine[]): PartFinding {
 export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   const units = { present: 0, absent: 0, substitute: 0, unverified: 0, "not-issued": 0 };
   const credits: number[] = [];
+  /** What the substitutes may count for, of which nobody said the model. */
+  let ofUnknownModel = 0;
   let spokenFor = 0;
   const count = (line: PartLine, state: PartLine["state"], quantity: number) => {
     units[state] += quantity;
@@ -87,6 +89,7 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
     if (state !== "substitute") return;
     const credit = line.model === undefined ? 0 : (part.accepts.get(line.model) ?? 0);
     for (let unit = 0; unit < quantity; unit++) credits.push(credit);
+    if (line.model === undefined) ofUnknownModel += quantity * bestCredit(part);
   };
   for (const line of lines) count(line, line.state, unitsOfLine(line, lines, part));
   const remaining = lines.find((line) => line.rest !== undefined);
@@ -114,7 +117,10 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
     share:
       expected === 0
         ? null
-        : { low: share(present + credit), high: share(present + credit + unverified + unexamined) },
+        : {
+            low: share(present + credit),
+            high: share(present + credit + ofUnknownModel + unverified + unexamined),
+          },
   };
 }
 

@@ -98,7 +98,7 @@ export const catalogue = {
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),
   "unaccepted-model": warning(
-    "The model of a substitute is nearly one that the reference accepts, and counts for nothing.",
+    "The model of a substitute is nearly one that the reference accepts, and counts for nothing; or nobody says which it is, where one would count.",
   ),
   "too-many-units": warning(
     "More units are accounted for than the reference lists; what goes beyond is surplus.",

@@ -57,7 +57,9 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
     verdict,
     headline: verdicts[verdict].headline(item.variant.name),
     sentence:
-      verdict === "confirmed" && candidates.length === 1 ? say.onlyVariant : verdicts[verdict].sentence,
+      verdict === "confirmed" && candidates.length === 1
+        ? say.onlyVariant
+        : verdicts[verdict].sentence(item.variant.name),
     finding: verdict === "contradicted" ? fits : verdicts[verdict].headline(item.variant.name),
     reservation: verdict === "contradicted" ? say.reservation(item.variant.name) : null,
     against: contradictions.map((id) =>

@@ -45,8 +45,8 @@ export function someUnits(
 }
 
 /**
- * What else is not as it should be, for whoever reads no further: which parts only stand in, and how many are
- * uncertain in whatever way. Null where there is nothing of either kind.
+ * What else is not as it should be, for whoever reads no further: which parts only stand in, how many bear another set's
+ * number, and how many are uncertain in whatever way. Null where there is nothing of any kind.
  */
 export function elseAmiss({ completeness, parts, dating }: PublishedItem, words: Words): string | null {
   const { item: say, list } = words.pages;
@@ -56,11 +56,13 @@ export function elseAmiss({ completeness, parts, dating }: PublishedItem, words:
   const doubtful = new Set([
     ...completeness.unverified,
     ...completeness.unexamined,
-    ...parts.flatMap(({ id, matching }) => (matching?.verdict === "other-set" ? id : [])),
     ...Object.entries(dating.parts).flatMap(([id, { verdict }]) => (verdict === "later" ? id : [])),
   ]).size;
+  // What bears another's number is there all the same, and counted as certain.
+  const ofOtherSet = parts.filter(({ matching }) => matching?.verdict === "other-set").length;
   const told = [
     ...(standIns.length > 0 ? [`${say.lists.substitutes}: ${list(standIns)}`] : []),
+    ...(ofOtherSet > 0 ? [say.ofOtherSet(ofOtherSet)] : []),
     ...(doubtful > 0 ? [say.inDoubt(doubtful)] : []),
   ];
   return told.length > 0 ? told.join("; ") : null;

@@ -6,7 +6,7 @@ import type { Collection } from "./collection.ts";
 import type { Item } from "./item.ts";
 import type { Report } from "./report.ts";
 import { unitsOfLine } from "./units-of-line.ts";
-import type { Part } from "./variant.ts";
+import { bestCredit, type Part } from "./variant.ts";
 
 const known = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
 
@@ -81,10 +81,17 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;
-    for (const [at, { state, model }] of lines.entries()) {
+    for (const [at, { state, rest, model }] of lines.entries()) {
+      const place = ["parts", id, ...(lines.length > 1 ? [at] : [])];
+      if (model === undefined && (state === "substitute" || rest === "substitute") && bestCredit(part) > 0) {
+        report("unaccepted-model", document, place, {
+          found: "a substitute without its model, which counts for nothing certain",
+          expected: `its "model"; the reference accepts ${[...part.accepts.keys()].map((each) => `"${each}"`).join(", ")}`,
+        });
+      }
       const meant = state === "substitute" && model !== undefined ? misspelt(model, part) : undefined;
       if (meant === undefined) continue;
-      report("unaccepted-model", document, ["parts", id, ...(lines.length > 1 ? [at] : []), "model"], {
+      report("unaccepted-model", document, [...place, "model"], {
         found: `"${model}", which counts for nothing`,
         expected: "a model that the reference accepts, or quite another",
         remedy: `Did you mean "${meant}"?`,

@@ -29,6 +29,9 @@ export interface Part {
   readonly note: string | undefined;
 }
 
+/** What the best substitute for a unit counts for; nothing where the reference accepts none. */
+export const bestCredit = ({ accepts }: Part): number => Math.max(0, ...accepts.values());
+
 export interface Level {
   readonly id: string;
   readonly name: string;

@@ -109,17 +109,19 @@ export const englishPages = {
     confirmed: {
       short: "confirmed",
       headline: (variant: string) => `Confirmed as ${variant}`,
-      sentence: "What was observed fits this variant and no other of its family.",
+      sentence: (_variant: string) => "What was observed fits this variant and no other of its family.",
     },
     consistent: {
       short: "possible, not proved",
       headline: (variant: string) => `May be ${variant}; not proved`,
-      sentence: "Nothing observed speaks against this variant, and nothing rules out every other.",
+      sentence: (_variant: string) =>
+        "Nothing observed speaks against this variant, and nothing rules out every other.",
     },
     contradicted: {
       short: "contradicted",
       headline: (variant: string) => `The evidence speaks against ${variant}`,
-      sentence: "It is catalogued as this variant, and what was observed does not agree.",
+      sentence: (variant: string) =>
+        `It is catalogued as ${variant}, and what was observed does not agree with that.`,
     },
   },
   inputs: {
@@ -269,6 +271,8 @@ export const englishPages = {
     nothingExamined: "Nobody has looked for its parts",
     nothingIssued: "Nothing: it was issued no part",
     nothingMissingOfExamined: "Nothing, as far as it was examined",
+    ofOtherSet: (count: number) =>
+      `${plural(count, "part")} ${count === 1 ? "bears" : "bear"} another set's number`,
     inDoubt: (count: number) => `${plural(count, "part")} in doubt or not examined`,
     andMore: (count: number) => `${inDigits(count)} more`,
     handle: "Before handling",
@@ -462,7 +466,7 @@ export const englishPages = {
   variant: {
     description: (name: string, issued: string | null) =>
       `${name}${issued === null ? "" : `, issued ${issued}`}: what was issued, how many were made and how many survive.`,
-    extends: "An issue of",
+    extends: "Described after",
     partFound: (part: string) => `${part}: share of the recorded examples that have it in full`,
     ofLevel: (level: string, label: string) => `${level}: ${label}`,
     issued: "Issued",
@@ -735,7 +739,7 @@ export const englishPages = {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",
       formula:
-        "For each part of quantity q: low = min(1, (present + credited substitutes) / q); high adds what is unverified and what was not examined. The weighted figure is Σ w·low / Σ w to Σ w·high / Σ w over principal and issued parts; the counted one the same in units.",
+        "For each part of quantity q: low = min(1, (present + credited substitutes) / q); high adds what is unverified and what was not examined, and for a substitute of which the model is not recorded the best credit that the reference accepts. The weighted figure is Σ w·low / Σ w to Σ w·high / Σ w over principal and issued parts; the counted one the same in units.",
       source:
         "Worst-case bounds under missing data: Manski (1989), Journal of Human Resources 24: 343–360; Manski (2003), Partial Identification of Probability Distributions.",
       assumes:

@@ -109,17 +109,19 @@ export const germanPages: PageWords = {
     confirmed: {
       short: "bestätigt",
       headline: (variant) => `Bestätigt: ${variant}`,
-      sentence: "Was beobachtet wurde, passt zu dieser Variante und zu keiner anderen ihrer Familie.",
+      sentence: () => "Was beobachtet wurde, passt zu dieser Variante und zu keiner anderen ihrer Familie.",
     },
     consistent: {
       short: "möglich, nicht bewiesen",
       headline: (variant) => `Möglich, nicht bewiesen: ${variant}`,
-      sentence: "Nichts Beobachtetes spricht gegen diese Variante, und nichts schließt alle anderen aus.",
+      sentence: () =>
+        "Nichts Beobachtetes spricht gegen diese Variante, und nichts schließt alle anderen aus.",
     },
     contradicted: {
       short: "widersprochen",
       headline: (variant) => `Der Befund spricht dagegen: ${variant}`,
-      sentence: "Es gilt als diese Variante, und was beobachtet wurde, stimmt nicht damit überein.",
+      sentence: (variant) =>
+        `Katalogisiert ist es als ${variant}, und was beobachtet wurde, stimmt nicht damit überein.`,
     },
   },
   inputs: {
@@ -256,6 +258,8 @@ export const germanPages: PageWords = {
     nothingExamined: "Nach seinen Teilen hat niemand gesehen",
     nothingIssued: "Nichts: kein Teil wurde damit ausgegeben",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
+    ofOtherSet: (count) =>
+      `${teile(count)} ${count === 1 ? "trägt" : "tragen"} die Nummer eines anderen Satzes`,
     inDoubt: (count) => `${teile(count)} zweifelhaft oder ungeprüft`,
     andMore: (count) => (count === 1 ? "1 weiteres" : `${inDigits(count)} weitere`),
     handle: "Vor dem Anfassen",
@@ -450,7 +454,7 @@ export const germanPages: PageWords = {
   variant: {
     description: (name, issued) =>
       `${name}${issued === null ? "" : `, ausgegeben ${issued}`}: was dazugehörte, wie viele gefertigt wurden und wie viele erhalten sind.`,
-    extends: "Eine Ausgabe von",
+    extends: "Beschrieben nach",
     partFound: (part) => `${part}: Anteil der festgehaltenen Exemplare, die es vollzählig haben`,
     ofLevel: (level, label) => `${level}: ${label}`,
     issued: "Ausgegeben",
@@ -729,7 +733,7 @@ export const germanPages: PageWords = {
       name: "Vollständigkeit",
       asks: "Was ist sicher da, und was vielleicht?",
       formula:
-        "Für jedes Teil der Stückzahl q: untere Grenze = min(1, (vorhanden + anerkannter Ersatz) / q); die obere fügt hinzu, was ungesichert ist und was nicht geprüft wurde. Die Zahl nach Gewicht ist Σ w·unten / Σ w bis Σ w·oben / Σ w über Haupt- und ausgegebene Teile; die gezählte dasselbe in Stück.",
+        "Für jedes Teil der Stückzahl q: untere Grenze = min(1, (vorhanden + anerkannter Ersatz) / q); die obere fügt hinzu, was ungesichert ist und was nicht geprüft wurde, und für einen Ersatz, dessen Modell nicht festgehalten ist, das meiste, was die Referenz für einen anerkennt. Die Zahl nach Gewicht ist Σ w·unten / Σ w bis Σ w·oben / Σ w über Haupt- und ausgegebene Teile; die gezählte dasselbe in Stück.",
       source:
         "Äußerste Schranken bei fehlenden Daten: Manski (1989), Journal of Human Resources 24: 343–360; Manski (2003), Partial Identification of Probability Distributions.",
       assumes:

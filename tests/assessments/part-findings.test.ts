@@ -47,7 +47,14 @@ describe("what is written of a part issued in four", () => {
     [
       "a substitute of a strange model, and one of none",
       [line("substitute", { model: "jar" }), line("substitute"), line("present", { quantity: 2 })],
-      { substitute: 2, credits: [0, 0], present: 2, share: { low: 0.5, high: 0.5 } },
+      // The jar counts for nothing; the other may be of tin: (2 + 0.5) / 4.
+      { substitute: 2, credits: [0, 0], present: 2, share: { low: 0.5, high: 0.625 } },
+    ],
+    [
+      "three there, the rest of a model that nobody noted",
+      [line("present", { quantity: 3, rest: "substitute" })],
+      // (3 + 0.5) / 4.
+      { present: 3, substitute: 1, credits: [0], share: { low: 0.75, high: 0.875 } },
     ],
     [
       "a model of something that is no substitute",

@@ -35,6 +35,7 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
     ["items/index.html", "Two Chest A contradicted"],
     ["items/one/index.html", "Two contradicted"],
     ["variants/chest-a/index.html", "Two Chest A contradicted"],
+    ["items/two/index.html", "It is catalogued as Chest A, and what was observed does not agree with that."],
     ["wants/index.html", "Two Chest A, contradicted"],
     ["wants/index.html", "It holds only if the outfit is one after all."],
   ])("on %s", (page, said) => {
