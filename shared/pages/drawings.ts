@@ -5,10 +5,16 @@ import { partRates } from "../plots/part-rates.ts";
 import { rangesSideBySide, serialRanges } from "../plots/serial-ranges.ts";
 import { sightingsOverYears } from "../plots/sightings-over-years.ts";
 import { isMasked } from "../publication/masked-sign.ts";
-import type { PublishedFamily, PublishedItem, PublishedVariant } from "../publication/published.ts";
+import type {
+  PartSummary,
+  PublishedFamily,
+  PublishedItem,
+  PublishedVariant,
+} from "../publication/published.ts";
 import { itemPlots, type PlotAt, variantPlots } from "../publication/references/plot-at.ts";
 import { rangeOf } from "../publication/serial-number.ts";
 import type { CollectionIndex } from "./collection-index.ts";
+import { stateOf } from "./item-parts.ts";
 import { yearsOf } from "./years-of.ts";
 
 type Index = Pick<CollectionIndex, "collection" | "words">;
@@ -136,8 +142,10 @@ function itemDrawing(
   }
 }
 
-/** The state of a part, or of some of its units where others are there and right. */
+/** The state of a part, or of so many of its units; a number stays in one line with what it counts. */
 export const stateWord =
-  ({ pages: { states, someStates } }: Pick<Index["words"], "pages">) =>
-  (summary: keyof typeof states, ofSome: boolean): string =>
-    ofSome && (summary === "substitute" || summary === "unverified") ? someStates[summary] : states[summary];
+  (words: Index["words"]) =>
+  (state: PartSummary, units?: number): string =>
+    units === undefined
+      ? words.pages.states[state]
+      : words.pages.item.stateUnits(units, stateOf(state, units, words)).replace(" ", "\u00a0");

@@ -1,4 +1,5 @@
 import { grouping } from "../lists/grouping.ts";
+import { unitsByState } from "../plots/case-plan-part.ts";
 import type {
   PublishedFigure,
   PublishedItem,
@@ -148,17 +149,9 @@ function unitsOf({ units }: PartState, { pages, numbers, interval }: Words): str
 /** In words: one state, or how many units are in each. */
 export function stateInWords({ summary, units }: PartState, words: Words): string {
   const { states, item } = words.pages;
-  const counts = [
-    [units.present, "present"],
-    [units.substitute, "substitute"],
-    [units.unverified, "unverified"],
-    [units.absent, "absent"],
-    [units.unexamined, "unexamined"],
-    [units.notIssued, "not-issued"],
-  ] as const;
-  const found = counts.filter(([count]) => count > 0);
-  if (found.length <= 1) return states[found[0]?.[1] ?? summary];
-  return found.map(([count, state]) => item.stateUnits(count, stateOf(state, count, words))).join(", ");
+  const found = unitsByState(units);
+  if (found.length <= 1) return states[found[0]?.state ?? summary];
+  return found.map(({ state, units: each }) => item.stateUnits(each, stateOf(state, each, words))).join(", ");
 }
 
 /** The state of so many units: "one substitute", "two substitutes". */

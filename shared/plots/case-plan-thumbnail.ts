@@ -1,5 +1,6 @@
 import { type Box, inset } from "./box.ts";
-import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
+import { bandsOf, type CasePlanPart } from "./case-plan-part.ts";
+import { layers } from "./surface.ts";
 import { coordinate, element } from "./svg-markup.ts";
 import { crossedLines, dottedLines, hatchLines } from "./texture-lines.ts";
 import { type TrayLayout, trayLayout } from "./tray-layout.ts";
@@ -22,24 +23,22 @@ export function casePlanThumbnail(parts: readonly CasePlanPart[]): string {
   parts.forEach((part, at) => {
     const box = boxes[at];
     if (!box) return;
-    const { x, y, width, height } = box;
-    if (part.summary === "present") {
-      filled?.push(outlineOf(box));
+    if (part.summary === "not-issued") {
+      const { x, y, width, height } = box;
+      struck?.push(
+        outlineOf(box),
+        `M${coordinate(x)} ${coordinate(y + height)}L${coordinate(x + width)} ${coordinate(y)}`,
+      );
       return;
     }
-    (part.summary === "not-issued" ? struck : outlined)?.push(outlineOf(box));
-    const share = filledShare(part);
-    const bare = { ...box, height: height * (1 - (share ?? 0)) };
-    if (share !== null) {
-      const depth = height * share;
-      filled?.push(outlineOf({ x, y: y + height - depth, width, height: depth }));
-    }
-    // A texture would be lost on what is filled.
-    if (part.summary === "unverified") lines?.push(hatchLines(bare, 3));
-    if (part.summary === "substitute") lines?.push(crossedLines(bare, 3));
-    if (part.summary === "unexamined" || part.summary === "partly-examined") dots?.push(dottedLines(bare, 3));
-    if (part.summary === "not-issued") {
-      struck?.push(`M${coordinate(x)} ${coordinate(y + height)}L${coordinate(x + width)} ${coordinate(y)}`);
+    const bands = layers(box, bandsOf(part));
+    const surfaces = bands.length > 0 ? bands : [{ state: part.summary, layer: box }];
+    if (surfaces.some(({ state }) => state !== "present")) outlined?.push(outlineOf(box));
+    for (const { state, layer } of surfaces) {
+      if (state === "present") filled?.push(outlineOf(layer));
+      if (state === "unverified") lines?.push(hatchLines(layer, 3));
+      if (state === "substitute") lines?.push(crossedLines(layer, 3));
+      if (state === "unexamined") dots?.push(dottedLines(layer, 3));
     }
   });
   const path = (name: string, pieces: readonly string[] = []) =>

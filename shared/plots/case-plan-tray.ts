@@ -29,6 +29,11 @@ const limits = {
 /** A tray with its rim, and the labels that its compartments have room for. */
 export interface CasePlanTray extends TrayLayout {
   readonly labelOf: (part: number, state: string | null) => CompartmentLabel;
+  /** Whether all that is said of a state is written no worse than what is said shortly. */
+  readonly hasRoomFor: (
+    part: number,
+    said: { readonly full: string; readonly short: string } | null,
+  ) => boolean;
 }
 
 const known = new Map<string, CasePlanTray>();
@@ -75,7 +80,12 @@ function withRim(layout: TrayLayout, parts: readonly NamedTrayPart[], edge: numb
     labels.set(key, label);
     return label;
   };
-  return { width: layout.width + 2 * edge, height: layout.height + 2 * edge, boxes, labelOf };
+  const hasRoomFor: CasePlanTray["hasRoomFor"] = (at, said) => {
+    if (said === null || said.full === said.short) return true;
+    const { level } = labelOf(at, said.full);
+    return level < 2 || level <= labelOf(at, said.short).level;
+  };
+  return { width: layout.width + 2 * edge, height: layout.height + 2 * edge, boxes, labelOf, hasRoomFor };
 }
 
 /** By the level of a label: a name in full costs nothing, a number in its place most. */

@@ -1,7 +1,7 @@
 import type { PartSummary } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
 import { type Box, inset } from "./box.ts";
-import { type CasePlanPart, filledShare } from "./case-plan-part.ts";
+import { type Band, bandsOf, type CasePlanPart, type StateWord, stateOfPart } from "./case-plan-part.ts";
 import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
@@ -13,22 +13,21 @@ export { casePlanThumbnail } from "./case-plan-thumbnail.ts";
 export type { CasePlanPart };
 
 export interface CasePlanOptions extends PlotOptions {
-  /** `ofSome`: of some units of the part, where others are there and right. */
-  readonly stateWord: (summary: PartSummary, ofSome: boolean) => string;
+  /** A state by itself, or with how many units are in it. */
+  readonly stateWord: StateWord;
   /** What stands before a part's id in its link; "#part-" where unsaid. */
   readonly linkPrefix?: string;
 }
 
-const summaries: Readonly<Record<PartSummary, true>> = {
-  present: true,
-  incomplete: true,
-  substitute: true,
-  unverified: true,
-  "partly-examined": true,
-  unexamined: true,
-  absent: true,
-  "not-issued": true,
-};
+/** Every state that a compartment may be in. */
+const states: readonly PartSummary[] = [
+  "present",
+  "substitute",
+  "unverified",
+  "unexamined",
+  "absent",
+  "not-issued",
+];
 
 /**
  * The sign of an item: its parts as compartments of a fitted tray, each in its state and linked to its line in
@@ -36,22 +35,23 @@ const summaries: Readonly<Record<PartSummary, true>> = {
  */
 export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOptions): string {
   const ofIssue = parts.every((part) => part.summary === undefined);
-  const stateWords = (Object.keys(summaries) as PartSummary[]).flatMap((summary) =>
-    [false, true].map((ofSome) => options.stateWord(summary, ofSome)),
-  );
+  const stateWords = states.map((state) => options.stateWord(state));
   const longest = stateWords.reduce((a, b) => (textWidth(b, 10) > textWidth(a, 10) ? b : a));
   return twoWidths("case-plan", options.idPrefix, (breadth, idPrefix) =>
     drawPlan(parts, options, breadth, idPrefix, ofIssue ? null : longest),
   );
 }
 
-/** A compartment with its part in one state; its number is given where all compartments of a plan are known. */
+/** A compartment with its part as it was found; its number is given where all compartments of a plan are known. */
 interface Compartment {
   readonly part: CasePlanPart;
   readonly box: Box;
   readonly surface: Surface;
+  readonly bands: readonly Band[];
   readonly wording: string;
+  /** All that is said of its state, and as much of it as there is room for. */
   readonly state: string | null;
+  readonly shown: string | null;
   readonly label: CompartmentLabel;
   /** As it is drawn, by its number; an empty one where it has room for a name. */
   readonly drawn: Map<string, string>;
@@ -86,27 +86,29 @@ function planSheet(
   const ofTray = sheets.get(tray) ?? new Map<string, PlanSheet>();
   sheets.set(tray, ofTray);
   const key = [idPrefix, options.linkPrefix, ...parts.map(({ id }) => id)].join(" ");
-  const known = ofTray.get(key);
-  if (known?.words === words) return known;
+  const before = ofTray.get(key);
+  if (before?.words === words) return before;
 
   const nowhere: Box = { x: 0, y: 0, width: 0, height: 0 };
   const boxOf = (at: number): Box => tray.boxes[at] ?? nowhere;
-  const states = new Map<string, Compartment>();
+  const known = new Map<string, Compartment>();
   const sheet: PlanSheet = {
     words,
     tray,
     readingOrder: [...parts.keys()].sort((a, b) => boxOf(a).y - boxOf(b).y || boxOf(a).x - boxOf(b).x),
     compartmentOf(at, part) {
-      const surface: Surface = part.summary ?? "issued";
-      const filled = filledShare(part);
-      const look = `${at} ${surface} ${filled ?? ""}`;
-      const before = states.get(look);
+      const said = stateOfPart(part, options.stateWord);
+      const state = said?.full ?? null;
+      const look = `${at} ${part.summary} ${state}`;
+      const before = known.get(look);
       if (before) return before;
-      const state = part.summary ? options.stateWord(part.summary, filled !== null) : null;
-      const label = tray.labelOf(at, state);
+      const bands = bandsOf(part);
+      const surface: Surface = bands.length > 0 ? "several" : (part.summary ?? "issued");
       const wording = wordings[at] ?? "";
-      const now = { part, box: boxOf(at), surface, wording, state, label, drawn: new Map() };
-      states.set(look, now);
+      const shown = tray.hasRoomFor(at, said) ? state : (said?.short ?? null);
+      const label = tray.labelOf(at, shown);
+      const now = { part, box: boxOf(at), surface, bands, wording, state, shown, label, drawn: new Map() };
+      known.set(look, now);
       return now;
     },
   };
@@ -145,7 +147,7 @@ function drawPlan(
       "text-anchor": "middle",
     },
     surfaceDefinitions(
-      compartments.map(({ surface }) => surface),
+      compartments.flatMap(({ surface, bands }) => [surface, ...bands.map(({ state }) => state)]),
       idPrefix,
     ),
     element("rect", { class: "case-plan-edge", ...outer, rx: edge }),
@@ -175,12 +177,12 @@ function compartmentIn(
 }
 
 function drawCompartment(
-  { part, box, surface, wording, state, label: itsOwn }: Compartment,
+  { part, box, surface, bands, wording, state, shown, label: itsOwn }: Compartment,
   key: string | undefined,
   options: CasePlanOptions,
   idPrefix: string,
 ): string {
-  const label = key === undefined ? itsOwn : keyLabel(box, state, key);
+  const label = key === undefined ? itsOwn : keyLabel(box, shown, key);
   const words = options.words.plots.casePlan;
   // About its own middle, where its writing stands, so that no line of it has to say where that is.
   const { width, height } = box;
@@ -191,6 +193,9 @@ function drawCompartment(
     )
     .join(" ");
   const size = label.lines[0]?.size;
+  // What is written in full is the name of the link; a number, and what is cut short, need one.
+  const named = words.partState(wording, state);
+  const title = key === undefined ? (shown === state ? null : named) : words.keyed(key, named);
   return element(
     "a",
     {
@@ -199,13 +204,8 @@ function drawCompartment(
       transform: `translate(${coordinate(middle.x)} ${coordinate(middle.y)})`,
       "font-size": size === usualSize ? undefined : size,
     },
-    // What is written in full is the name of the link; a number needs one.
-    key === undefined
-      ? ""
-      : element("title", {}, escapeXml(words.keyed(key, words.partState(wording, state)))),
-    surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, idPrefix, {
-      filled: filledShare(part),
-    }),
+    title === null ? "" : element("title", {}, escapeXml(title)),
+    surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, idPrefix, bands),
     label.turned ? element("g", { transform: "rotate(-90)" }, lines) : lines,
   );
 }

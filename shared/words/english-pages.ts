@@ -65,8 +65,6 @@ export const englishPages = {
     absent: "missing",
     "not-issued": "never issued",
   },
-  /** Of some units of a part, where others of it are there and right. */
-  someStates: { substitute: "some substitute", unverified: "some unverified" },
   /** Of several units, where a language has another form for them. */
   statesOfSeveral: { absent: "missing", substitute: "substitutes" },
   standings: {

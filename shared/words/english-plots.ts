@@ -28,7 +28,7 @@ export const englishPlots: PlotWords = {
   partRates: {
     withheld: "not known",
     axis: "share of recorded examples that have it",
-    part: (part, rate, state) => (state === null ? `${part}: ${rate}` : `${part}: ${rate}; here ${state}`),
+    part: (part, rate) => `${part}: ${rate}`,
     description: (parts) => sentences(parts),
   },
   serialRanges: {

@@ -69,7 +69,6 @@ export const germanPages: PageWords = {
     absent: "fehlt",
     "not-issued": "nie ausgegeben",
   },
-  someStates: { substitute: "teils Ersatz", unverified: "teils ungesichert" },
   statesOfSeveral: { absent: "fehlen", substitute: "Ersatz" },
   standings: {
     core: "Hauptteil",

@@ -29,7 +29,7 @@ export const germanPlots: PlotWords = {
   partRates: {
     withheld: "nicht bekannt",
     axis: "Anteil der festgehaltenen Exemplare, die es haben",
-    part: (part, rate, state) => (state === null ? `${part}: ${rate}` : `${part}: ${rate}; hier ${state}`),
+    part: (part, rate) => `${part}: ${rate}`,
     description: (parts) => sentences(parts),
   },
   serialRanges: {

@@ -34,7 +34,7 @@ export interface PlotWords {
     readonly withheld: string;
     /** What the axis measures. */
     readonly axis: string;
-    readonly part: (part: string, rate: string, state: string | null) => string;
+    readonly part: (part: string, rate: string) => string;
     readonly description: (parts: readonly string[]) => string;
   };
   readonly serialRanges: {

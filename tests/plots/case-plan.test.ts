@@ -14,7 +14,7 @@ import {
   transformed,
   within,
 } from "./drawing.ts";
-import { cutTray, mostAbreast, name, part, stateWord, summaries, words } from "./given.ts";
+import { cutTray, mostAbreast, name, part, stateWord, summaries, unitsOf, words } from "./given.ts";
 import { expectSound } from "./sound-drawing.ts";
 
 const draw = (parts: readonly CasePlanPart[]) =>
@@ -107,6 +107,7 @@ describe("casePlan", () => {
   });
 
   it("says the state by surface, by word and in the name of the link", () => {
+    // "incomplete" and "partly examined" are of several units, and each of these has a state of its own.
     const surfaces = summaries.map((summary) => {
       const [svg] = all(
         parseMarkup(draw([plain({ summary }), plain({ id: "other", summary: "present" })])),
@@ -122,32 +123,86 @@ describe("casePlan", () => {
     expect(new Set(surfaces).size).toBe(summaries.length);
   });
 
-  it("fills a compartment as far as its units are there, whatever became of the others", () => {
-    const units = { expected: 4, present: 3 };
-    const depthOf = (summary: PartSummary) => {
-      const parts = [plain({ summary, quantity: 4, units }), plain({ id: "other", summary: "present" })];
-      const [link] = all(parseMarkup(draw(parts)), "a");
-      const [pit] = link ? all(link, "rect") : [];
-      const [, top] = /^M\S+ (\S+)v/.exec((link && all(link, "path")[0]?.attributes.get("d")) ?? "") ?? [];
-      if (!pit || top === undefined) return null;
-      const { y, height } = rectangleOf(pit);
-      return (y + height - Number(top)) / height;
-    };
-    expect(depthOf("incomplete")).toBeCloseTo(3 / 4, 2);
-    expect(depthOf("partly-examined")).toBeCloseTo(3 / 4, 2);
-    expect(depthOf("substitute")).toBeCloseTo(3 / 4, 2);
-    expect(depthOf("unverified")).toBeCloseTo(3 / 4, 2);
-    expect(depthOf("unexamined")).toBeNull();
+  /** The layers of the first compartment, from its bottom, each with what it is filled with and its share. */
+  const layersOf = (over: Partial<CasePlanPart>) => {
+    const [link] = all(parseMarkup(draw([plain(over), plain({ id: "other", summary: "present" })])), "a");
+    const [pit] = link ? all(link, "rect") : [];
+    if (!link || !pit) throw new Error("no compartment");
+    expect(link.attributes.get("class")).toBe("surface-several");
+    const { y, height } = rectangleOf(pit);
+    return all(link, "path").map((path) => {
+      const ends = [...(path.attributes.get("d") ?? "").matchAll(/([Mvq])([^Mvhqz]+)/g)];
+      const top = Number(ends[0]?.[2]?.split(" ")[1]);
+      // What is drawn downwards from its upper left corner: the line, and the corners at both of its ends.
+      const corners = ends.filter(([, kind]) => kind === "q");
+      const down = Number(ends[1]?.[2]);
+      const roundBelow = corners.length > 0 && Math.abs(top + down + 3 - (y + height)) < 0.2 ? 3 : 0;
+      return {
+        fill: path.attributes.get("fill") ?? "filled",
+        from: (y + height - top - down - roundBelow) / height,
+        to: (y + height - top) / height,
+      };
+    });
+  };
+
+  // Of 10 units 3 are right, 1 is another model, 2 are doubtful and 4 gone: 0.3, 0.1, 0.2, and 0.4 stay empty.
+  it("has a band for each state of its units, in its share, and none for what is missing", () => {
+    const layers = layersOf({
+      summary: "unverified",
+      quantity: 10,
+      units: unitsOf(10, { present: 3, substitute: 1, unverified: 2, absent: 4 }),
+    });
+    expect(layers.map(({ fill }) => fill)).toEqual([
+      "filled",
+      expect.stringMatching(/cross/),
+      expect.stringMatching(/hatch/),
+    ]);
+    const [there, replaced, doubtful] = layers;
+    expect(there?.from).toBeCloseTo(0, 1);
+    expect(there?.to).toBeCloseTo(0.3, 2);
+    expect(replaced?.from).toBeCloseTo(0.3, 2);
+    expect(replaced?.to).toBeCloseTo(0.4, 2);
+    expect(doubtful?.from).toBeCloseTo(0.4, 2);
+    expect(doubtful?.to).toBeCloseTo(0.6, 2);
   });
 
-  it("says of a state that only some of its units have it", () => {
-    const nameOf = (present: number) => {
-      const part = plain({ summary: "substitute", quantity: 8, units: { expected: 8, present } });
-      const [link] = all(parseMarkup(draw([part])), "a");
+  it("has the patterns of all its bands", () => {
+    const units = unitsOf(3, { substitute: 1, unverified: 1, unexamined: 1 });
+    const root = parseMarkup(draw([plain({ summary: "unverified", quantity: 3, units })]));
+    const patterns = new Set(all(root, "pattern").map(({ attributes }) => `url(#${attributes.get("id")})`));
+    const used = all(root, "path").flatMap(({ attributes }) => attributes.get("fill") ?? []);
+    expect(used).toHaveLength(6);
+    for (const fill of used) expect(patterns).toContain(fill);
+  });
+
+  // What goes beyond those that belong, or never belonged, is told of in words alone: all 2 of 2 are there.
+  it("is of one surface where all that belong are in one state", () => {
+    const units = unitsOf(2, { present: 2, notIssued: 1, surplus: 1, substitute: 1 });
+    const [link] = all(parseMarkup(draw([plain({ summary: "present", quantity: 3, units })])), "a");
+    expect(link?.attributes.get("class")).toBe("surface-present");
+  });
+
+  it("says how many of its units are in each state", () => {
+    const nameOf = (units: CasePlanPart["units"], summary: PartSummary) => {
+      const [link] = all(parseMarkup(draw([plain({ summary, quantity: 8, ...(units && { units }) })])), "a");
       return link && accessibleName(link);
     };
-    expect(nameOf(5)).toBe("Oil bottle ×\u00a08 some substitute");
-    expect(nameOf(0)).toBe("Oil bottle ×\u00a08 substitute");
+    expect(nameOf(unitsOf(8, { present: 5, absent: 3 }), "incomplete")).toBe(
+      "Oil bottle ×\u00a08 5\u00a0present, 3\u00a0absent",
+    );
+    expect(nameOf(unitsOf(8, { absent: 8 }), "absent")).toBe("Oil bottle ×\u00a08 absent");
+  });
+
+  it("writes the gravest of several states where it has no room for all, and names them all", () => {
+    const units = unitsOf(40, { present: 20, substitute: 5, unverified: 5, absent: 10 });
+    const small = plain({ summary: "unverified", quantity: 40, units });
+    const rest = Array.from({ length: 30 }, (_, at) => plain({ id: `p${at}`, summary: "present" }));
+    const [link] = all(parseMarkup(draw([small, ...rest])), "a");
+    const written = (link ? all(link, "text") : []).map(textOf).join(" ");
+    expect(written).toBe("Oil bottle ×\u00a040 10\u00a0absent");
+    expect(link && accessibleName(link)).toContain(
+      "20\u00a0present, 5\u00a0substitute, 5\u00a0unverified, 10\u00a0absent",
+    );
   });
 
   it("is a plan of what was issued where no part has a state", () => {

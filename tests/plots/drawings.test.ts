@@ -7,10 +7,10 @@ import { rangesSideBySide, serialRanges } from "../../shared/plots/serial-ranges
 import { sightingsOverYears } from "../../shared/plots/sightings-over-years.ts";
 import type { PublishedEvent, PublishedSerialRange } from "../../shared/publication/published.ts";
 import { all, type Element, numberOf, parseMarkup, rectangleOf, textOf, viewBoxOf } from "./drawing.ts";
-import { name, stateWord, summaries, words, yearsOf } from "./given.ts";
+import { name, words, yearsOf } from "./given.ts";
 import { expectImage, expectSound } from "./sound-drawing.ts";
 
-const options = { idPrefix: "plot", label: "What it shows", words, stateWord, yearsOf };
+const options = { idPrefix: "plot", label: "What it shows", words, yearsOf };
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 const runs = { numRuns: 80 };
 
@@ -94,7 +94,6 @@ describe("partRates", () => {
         const [low = null, value = null, high = null] = ends ? [...ends].sort((a, b) => a - b) : [];
         return { value, low, high, unit: "share" as const };
       }),
-      summary: fc.constantFrom(...summaries),
     },
     { requiredKeys: ["id", "name", "quantity", "rate"] },
   );

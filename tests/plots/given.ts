@@ -18,9 +18,24 @@ export const summaries: readonly PartSummary[] = [
   "not-issued",
 ];
 
-export const stateWord = (summary: PartSummary, ofSome = false): string =>
-  (ofSome && !summary.startsWith("partly") && summary !== "incomplete" ? "some " : "") +
-  summary.replace("-", " ");
+export const stateWord = (state: PartSummary, units?: number): string =>
+  (units === undefined ? "" : `${units}\u00a0`) + state.replace("-", " ");
+
+/** The units of a part, in those states that are given. */
+export const unitsOf = (
+  expected: number,
+  given: Partial<NonNullable<CasePlanPart["units"]>>,
+): NonNullable<CasePlanPart["units"]> => ({
+  expected,
+  present: 0,
+  substitute: 0,
+  unverified: 0,
+  absent: 0,
+  unexamined: 0,
+  notIssued: 0,
+  surplus: 0,
+  ...given,
+});
 
 /** Years as written, for tests that need no more of EDTF. */
 export const yearsOf: YearsOf = (edtf) => {
@@ -49,6 +64,8 @@ const weight = fc.oneof(
   fc.constant(0),
 );
 
+const few = fc.integer({ min: 0, max: 9 });
+
 const rectangle = fc.tuple(
   fc.double({ min: 0, max: 10, noNaN: true }),
   fc.double({ min: 0, max: 10, noNaN: true }),
@@ -66,7 +83,19 @@ export const part = (
     weight,
     plan,
     summary: fc.constantFrom(...summaries),
-    units: fc.record({ expected: fc.integer({ min: 0, max: 9 }), present: fc.integer({ min: 0, max: 9 }) }),
+    units: fc.option(
+      fc.record({
+        expected: few,
+        present: few,
+        substitute: few,
+        unverified: few,
+        absent: few,
+        unexamined: few,
+        notIssued: few,
+        surplus: few,
+      }),
+      { nil: undefined },
+    ),
   });
 
 /** How many rectangles, at most, begin where another has ended, from left to right. */

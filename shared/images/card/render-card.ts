@@ -2,13 +2,13 @@ import { createHash, randomUUID } from "node:crypto";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
-import { filledShare } from "../../plots/case-plan-part.ts";
+import { bandsOf } from "../../plots/case-plan-part.ts";
 import { packageVersion } from "../../source/package-folder.ts";
 import { askedFor } from "../asked-for.ts";
 import { type CardContent, cardDrawing, photographBox } from "./card-drawing.ts";
 
 /** Raise it where the code alone changes what a card looks like; each release of the package does so too. */
-const pipeline = 1;
+const pipeline = 2;
 const encoding = { quality: 82, progressive: true, mozjpeg: false } as const;
 
 /** A card is made anew unless the cached one is whole: its digest stands at the head of its file. */
@@ -46,7 +46,7 @@ export async function renderCard(
 const keyOf = ({ text, parts, accent }: CardContent): unknown => [
   text,
   accent,
-  parts.map((part) => [part.weight, part.plan, part.summary, filledShare(part)]),
+  parts.map((part) => [part.weight, part.plan, part.summary, bandsOf(part)]),
 ];
 
 async function composed(drawing: string, picture: Buffer): Promise<Buffer> {
