@@ -96,6 +96,23 @@ describe("the page for the bench, in a browser", () => {
     await leave(page);
   });
 
+  it("takes a question back when one taps what is on record", async () => {
+    const recorded = unpackingFile.replace(
+      "# of two\n",
+      "# of two\n  lamp: { state: present, serial: '4410', note: The cap is stiff. }\n",
+    );
+    writeFiles(root, { "content/items/one/index.md": recorded });
+    const page = await bench();
+    const lamp = page.locator("#part-lamp");
+    await tick(page, "lamp", "Not examined");
+    await lamp.getByRole("button", { name: "Take it out" }).waitFor();
+    await tick(page, "lamp", "Present");
+    await lamp.getByRole("button", { name: "Take it out" }).waitFor({ state: "detached" });
+    await lamp.getByText("Nothing to save.").waitFor();
+    expect(text()).toBe(recorded);
+    await leave(page);
+  });
+
   it("works with the keyboard alone, and without a script", async () => {
     const page = await bench({ javaScriptEnabled: false });
     await page.locator('#part-key input[value="present"]').focus();
@@ -137,21 +154,98 @@ describe("the page for the bench, in a browser", () => {
     },
   );
 
-  it("saves nothing over what was written by hand, and says so", async () => {
-    const page = await bench();
-    const byHand = unpackingFile.replace("# brass", "# iron");
-    writeFiles(root, { "content/items/one/index.md": byHand });
-    await page.locator(".notice-panel").getByText("The file was changed elsewhere.").waitFor();
-    await tick(page, "key", "Absent");
-    await page.locator("#part-key .failed").getByText("changed elsewhere meanwhile").waitFor();
-    await tick(page, "lamp", "Present");
-    await page.locator("#part-lamp .failed").getByText("changed elsewhere meanwhile").waitFor();
-    expect(text()).toBe(byHand);
-    expect(await page.locator(".tally").innerText()).toBe("2 of 4 parts examined");
-    await page.locator(".notice-panel a").tap();
+  it("lets two phones work at one case, and shows each what the other wrote", async () => {
+    const [page, other] = [await bench(), await bench()];
     await tick(page, "key", "Absent");
     await saved(page, "key");
-    expect(text()).toBe(byHand.replace("key: present ", "key: absent "));
+    await tick(other, "lamp", "Present");
+    await saved(other, "lamp");
+    await tick(page, "strap", "Not issued");
+    await saved(page, "strap");
+    await expect.poll(() => other.locator(".tally").innerText()).toBe("4 of 4 parts examined");
+    await expect.poll(() => other.getByRole("radio", { name: "Absent" }).first().isChecked()).toBe(true);
+    for (const line of ["key: absent   # brass", "lamp: present", "strap: not-issued"])
+      expect(text()).toContain(line);
+    await leave(page);
+    await leave(other);
+  });
+
+  it("saves nothing of a part over what was written there by hand, says so, and keeps what is typed", async () => {
+    const page = await bench();
+    const key = page.locator("#part-key");
+    await key.locator("summary").tap();
+    await key.getByLabel("Note").fill("Bent.");
+    const byHand = unpackingFile.replace("key: present ", "key: unverified ");
+    writeFiles(root, { "content/items/one/index.md": byHand });
+    await key.locator(".failed").getByText("changed elsewhere meanwhile").waitFor();
+    await key.getByLabel("Note").blur();
+    await key.locator(".failed").getByText("Not saved: ").waitFor();
+    expect(await page.locator(".unsaved").innerText()).toBe("1 not saved: Key");
+    expect(await key.getByLabel("Note").inputValue()).toBe("Bent.");
+    expect(text()).toBe(byHand);
+    await key.getByRole("button", { name: "Show what the file says now" }).tap();
+    await expect.poll(() => key.getByRole("radio", { name: "Unverified" }).isChecked()).toBe(true);
+    await page.locator(".unsaved").waitFor({ state: "hidden" });
+    await tick(page, "key", "Absent");
+    await saved(page, "key");
+    expect(text()).toBe(byHand.replace("key: unverified ", "key: absent "));
+    await leave(page);
+  });
+
+  it("tries again by itself what found no preview, and says in its foot what is not saved", async () => {
+    const page = await bench();
+    await page.context().setOffline(true);
+    await tick(page, "key", "Absent");
+    await tick(page, "lamp", "Present");
+    await expect.poll(() => page.locator(".unsaved").innerText()).toBe("2 not saved: Key, Spirit lamp");
+    expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual([]);
+    expect(text()).toBe(unpackingFile);
+    await page.context().setOffline(false);
+    await saved(page, "lamp");
+    await page.locator(".unsaved").waitFor({ state: "hidden" });
+    expect(text()).toBe(
+      unpackingFile
+        .replace("key: present ", "key: absent ")
+        .replace("# of two\n", "# of two\n  lamp: present\n"),
+    );
+    await leave(page);
+  });
+
+  it("saves a field that has the focus when the page is left, or hidden", async () => {
+    const page = await bench();
+    await tick(page, "lamp", "Present");
+    await saved(page, "lamp");
+    const note = page.locator("#part-lamp").getByLabel("Note");
+    await page.locator("#part-lamp summary").tap();
+    await note.fill("Cracked.");
+    await page.reload();
+    await expect.poll(text).toContain("lamp: { state: present, note: Cracked. }");
+    await expect.poll(() => note.inputValue()).toBe("Cracked.");
+    await note.fill("Mended.");
+    await page.evaluate(() => {
+      Object.defineProperty(document, "hidden", { value: true });
+      document.dispatchEvent(new Event("visibilitychange"));
+    });
+    await expect.poll(text).toContain("note: Mended.");
+    await leave(page);
+  });
+
+  it("has units of different kinds entered one after another, without loading the page again", async () => {
+    writeFiles(root, {
+      "content/items/one/index.md": unpackingFile.replace(/ {2}jet: .*\n/, ""),
+    });
+    const page = await bench();
+    await page.evaluate(() => document.body.classList.add("not-loaded-again"));
+    const [jet, more] = [page.locator("#part-jet"), page.getByText("Units of different kinds")];
+    expect(await more.isVisible()).toBe(false);
+    await tick(page, "jet", "Present");
+    await saved(page, "jet");
+    await more.tap();
+    await jet.getByRole("radio", { name: "Absent" }).nth(1).tap();
+    await expect.poll(text).toContain("jet: [ present, absent ]");
+    await more.tap();
+    await expect.poll(() => jet.locator("fieldset").count()).toBe(3);
+    expect(await page.locator("body.not-loaded-again").count()).toBe(1);
     await leave(page);
   });
 

@@ -22,12 +22,23 @@ const text = () => readFileSync(file(), "utf8");
 const hiddenValue = (html: string, name: string) =>
   new RegExp(`name="${name}" value="([^"]*)"`).exec(html)?.[1] ?? "";
 
+/** What the form of a part, of a feature or of the case says of what it was made from. */
+const versionOf = (html: string, { part, feature }: Record<string, string>) => {
+  const name =
+    part !== undefined
+      ? `data-part="${part}"`
+      : feature !== undefined
+        ? `data-feature="${feature}"`
+        : "data-fields";
+  return hiddenValue(html.slice(Math.max(0, html.indexOf(name))), "version");
+};
+
 /** What the page would send, and how; any of it can be made otherwise. */
 async function post(fields: Record<string, string>, headers: Record<string, string> = {}, address = at) {
   const page = (await ask(preview.port, at)).body;
   const body = new URLSearchParams({
     key: hiddenValue(page, "key"),
-    version: hiddenValue(page, "version"),
+    version: versionOf(page, fields),
     ...fields,
   }).toString();
   return ask(
@@ -211,7 +222,7 @@ describe("the page for the bench", () => {
     ["by way of another name", absent, { host: "evil.example" }, 403],
     ["from another site, as the browser says", absent, { "sec-fetch-site": "cross-site" }, 403],
     ["in another form", absent, { "content-type": "text/plain" }, 415],
-    ["of a file that is another by now", { ...absent, version: "0".repeat(20) }, {}, 409],
+    ["of a part that is another by now", { ...absent, version: "0".repeat(20) }, {}, 409],
     ["of a part that the reference does not list", { part: "__proto__", "0.state": "absent" }, {}, 422],
     ["of a state that there is not", { part: "key", "0.state": "lost" }, {}, 422],
     ["of a quantity that is none", { part: "jet", "0.state": "present", "0.quantity": "0" }, {}, 422],
@@ -237,13 +248,43 @@ describe("the page for the bench", () => {
     expect(text()).toBe(unpackingFile);
   });
 
-  it("loses nothing that was written by hand meanwhile", async () => {
+  it("loses nothing of a part that was written by hand meanwhile", async () => {
     const page = (await ask(preview.port, at)).body;
-    const byHand = unpackingFile.replace("# brass", "# iron");
+    const byHand = unpackingFile.replace("key: present ", "key: unverified ");
     writeFiles(root, { "content/items/one/index.md": byHand });
-    expect((await post({ ...absent, version: hiddenValue(page, "version") })).status).toBe(409);
+    const old = { version: versionOf(page, absent) };
+    expect((await post({ ...absent, ...old })).status).toBe(409);
     expect(text()).toBe(byHand);
+    // Who asks for what is there by now is answered that it is.
+    const same = await post({ part: "key", "0.state": "unverified", ...old });
+    expect(JSON.parse(same.body)).toMatchObject({ status: 200, said: "Nothing to save." });
     writeFiles(root, { "content/items/one/index.md": unpackingFile });
+  });
+
+  it("lets what was changed elsewhere in the file stand in nobody's way", async () => {
+    const page = (await ask(preview.port, at)).body;
+    const old = (fields: Record<string, string>) => ({ ...fields, version: versionOf(page, fields) });
+    const taps: Record<string, string>[] = [
+      absent,
+      { part: "lamp", "0.state": "present" },
+      { feature: "lock", value: "brass" },
+      { set: "7", serial: "", examined: "" },
+    ];
+    for (const fields of taps) expect((await post(old(fields))).status).toBe(200);
+    for (const line of ["key: absent", "lamp: present", "lock: brass", 'set: "7"'])
+      expect(text()).toContain(line);
+    // Of the same part the page knows no more what the file says.
+    expect((await post(old({ part: "key", "0.state": "unverified" }))).status).toBe(409);
+    writeFiles(root, { "content/items/one/index.md": unpackingFile });
+  });
+
+  it("asks for nothing that never was on record", async () => {
+    const tap = { part: "jet", "0.state": "present", "0.model": "plain-jet" };
+    writeFiles(root, {
+      "content/items/one/index.md": unpackingFile.replace("{ state: present, q", "{ state: substitute, q"),
+    });
+    expect(JSON.parse((await post(tap)).body)).toMatchObject({ status: 200, isStale: true });
+    expect(text()).toBe(unpackingFile);
   });
 
   it("shows of a file with a mistake the same as the terminal, and writes nothing into it", async () => {
@@ -269,6 +310,10 @@ describe("in the local network", () => {
       const from = (address: string, headers = {}) =>
         ask(lan.port, address, { host: `${host}:${lan.port}`, ...headers }, "GET", "", host);
       expect((await from("/")).status).toBe(403);
+      // The key of an earlier preview is none: a phone is told what to do.
+      expect((await from("/", { cookie: "fittedcase_key=old" })).body).toContain(
+        "scan the code in the terminal again",
+      );
       expect((await from("/?key=wrong")).status).toBe(403);
       // Another machine may say that it is this one; it is not believed.
       expect((await from("/", { host: `127.0.0.1:${lan.port}` })).status).toBe(403);

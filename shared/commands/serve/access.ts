@@ -50,7 +50,7 @@ export function refusal(request: IncomingMessage, access: Access, addressKey: st
   if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`)
     return "This preview answers to its own pages only.";
   if (!isHere && !isKey(access, cookieOf(request)) && !isKey(access, addressKey))
-    return "This preview asks for the whole address that stands in the terminal.";
+    return "This preview does not know this device, or was started anew: scan the code in the terminal again, or open the whole address that stands there.";
   return null;
 }
 

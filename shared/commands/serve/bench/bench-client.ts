@@ -6,125 +6,275 @@ interface Saved {
   readonly isStale?: boolean;
 }
 
-const forms = [...document.querySelectorAll<HTMLFormElement>("form[method=post]")];
+/** What a form asks for and is not on record: it waits for its turn, is tried again by itself, or was refused. */
+interface Wish {
+  readonly body: URLSearchParams;
+  readonly fate: "waiting" | "again" | "refused";
+}
+
+const wishes = new Map<HTMLFormElement, Wish>();
+/** Each form as it stood when it was shown, or sent. */
+const known = new WeakMap<HTMLFormElement, string>();
 const tally = document.querySelector<HTMLElement>(".tally");
+const unsaved = document.querySelector<HTMLElement>(".unsaved");
+
+/** Longer than a form takes on a poor line; a phone out of reach may else wait for minutes. */
+const patience = 15_000;
+const untilNextTry = 5_000;
+
+const allForms = () => [...document.querySelectorAll<HTMLFormElement>("form[method=post]")];
+const choicesOf = (form: HTMLFormElement) => [
+  ...form.querySelectorAll<HTMLInputElement>("input[type=radio]"),
+];
+const versionOf = (card: Element | null) => card?.querySelector<HTMLInputElement>("input[name=version]");
+const cardOf = (form: HTMLFormElement) => form.closest<HTMLElement>(".part");
+
+function bodyOf(form: HTMLFormElement): URLSearchParams {
+  const body = new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
+  body.delete("version");
+  return body;
+}
+
+const isTouched = (form: HTMLFormElement) => String(bodyOf(form)) !== known.get(form);
 
 function tell(form: HTMLFormElement, said: string, failed = false): void {
   const status = form.querySelector<HTMLElement>("[role=status]");
-  if (!status) return;
+  if (!status || status.textContent === said) return;
   status.textContent = said;
   status.classList.toggle("failed", failed);
-}
-
-/** Every form goes on from the file as it stands now. */
-function goOnFrom(version: string): void {
-  for (const field of document.querySelectorAll<HTMLInputElement>("input[name=version]"))
-    field.value = version;
 }
 
 /** What is on record counts, and not what was tapped and could not be saved. */
 function count(): void {
   if (!tally) return;
-  const parts = [...document.querySelectorAll<HTMLFormElement>("form[data-part]")];
-  const examined = parts.filter((form) =>
-    [...form.querySelectorAll<HTMLInputElement>("input[type=radio]")].some(
-      ({ defaultChecked, value }) => defaultChecked && value !== "",
-    ),
+  const examined = [...document.querySelectorAll<HTMLFormElement>("form[data-part]")].filter((form) =>
+    choicesOf(form).some(({ defaultChecked, value }) => defaultChecked && value !== ""),
   );
-  tally.textContent = `${examined.length} of ${tally.dataset.of} parts examined`;
+  const said = `${examined.length} of ${tally.dataset.of} parts examined`;
+  if (tally.textContent !== said) tally.textContent = said;
 }
 
-const versionNow = (): string => document.querySelector<HTMLInputElement>("input[name=version]")?.value ?? "";
+/** Wherever one is on the page, its foot says what is not on record, and leads there. */
+function countUnsaved(): void {
+  const failed = [...wishes].filter(([form, { fate }]) => fate !== "waiting" && form.isConnected);
+  if (!unsaved) return;
+  const links = failed.flatMap(([form], at) => {
+    const link = document.createElement("a");
+    const card = cardOf(form);
+    link.href = `#${card?.id}`;
+    link.textContent = card?.dataset.name ?? "";
+    return at === 0 ? [link] : [", ", link];
+  });
+  unsaved.hidden = failed.length === 0;
+  const before = `${failed.length} not saved: `;
+  const text = before + links.map((each) => (typeof each === "string" ? each : each.textContent)).join("");
+  if (unsaved.textContent !== text) unsaved.replaceChildren(before, ...links);
+}
+
+function end(form: HTMLFormElement, body: URLSearchParams, fate: Wish["fate"] | null): void {
+  // What was changed after it was sent has its own turn.
+  if (wishes.get(form)?.body === body) {
+    if (fate) wishes.set(form, { body, fate });
+    else wishes.delete(form);
+  }
+  countUnsaved();
+}
 
 /** What the form holds by now is what the record says: the choices to go back to. */
 function settle(form: HTMLFormElement, body: URLSearchParams): void {
-  for (const choice of form.querySelectorAll<HTMLInputElement>("input[type=radio]"))
-    choice.defaultChecked = body.get(choice.name) === choice.value;
+  for (const choice of choicesOf(form)) choice.defaultChecked = body.get(choice.name) === choice.value;
+  const more = cardOf(form)?.querySelector<HTMLElement>(".more");
+  const chosen = choicesOf(form).filter(({ defaultChecked }) => defaultChecked);
+  if (more) more.hidden = chosen.some(({ value }) => value === "");
 }
 
-/** Something recorded would go: the choices go back to what the record says, until the question is answered. */
-function putQuestion(form: HTMLFormElement, body: URLSearchParams, asks: string): void {
-  for (const choice of form.querySelectorAll<HTMLInputElement>("input[type=radio]"))
-    choice.checked = choice.defaultChecked;
+const withdraw = (form: HTMLFormElement) => form.querySelector(".asking")?.remove();
+
+function ask(
+  form: HTMLFormElement,
+  ...answers: readonly (readonly [label: string, act: () => void])[]
+): void {
+  withdraw(form);
   const question = document.createElement("p");
   question.className = "asking";
-  const answer = (label: string, act: () => void) => {
+  for (const [label, act] of answers) {
     const button = document.createElement("button");
     button.type = "button";
     button.className = "button";
     button.textContent = label;
     button.addEventListener("click", act);
     question.append(button);
-  };
-  answer("Take it out", () => {
-    body.set("confirmed", asks);
-    inTurn(form, body);
-  });
-  answer("Keep it", () => inTurn(form));
+  }
   form.append(question);
 }
 
+/** Something recorded would go: the choices go back to what the record says, until the question is answered. */
+function putQuestion(form: HTMLFormElement, body: URLSearchParams, asks: string): void {
+  for (const choice of choicesOf(form)) choice.checked = choice.defaultChecked;
+  const takeOut = () => {
+    for (const choice of choicesOf(form)) choice.checked = body.get(choice.name) === choice.value;
+    const meant = new URLSearchParams(body);
+    meant.set("confirmed", asks);
+    inTurn(form, meant);
+  };
+  ask(form, ["Take it out", takeOut], ["Keep it", () => inTurn(form)]);
+}
+
+/** What is typed here stays until its writer has seen what somebody else wrote. */
+function tellOfChange(form: HTMLFormElement, said: string): void {
+  tell(form, said, true);
+  const show = () => {
+    const card = cardOf(form);
+    if (card) after(() => renew(card, null));
+  };
+  ask(form, ["Show what the file says now", show]);
+}
+
 async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void> {
-  form.querySelector(".asking")?.remove();
-  tell(form, "Saving …");
-  body.set("version", versionNow());
+  const sent = new URLSearchParams(body);
+  sent.set("version", versionOf(form)?.value ?? "");
   try {
     const response = await fetch(form.action, {
       method: "POST",
-      body,
+      body: sent,
       headers: { accept: "application/json" },
       keepalive: true,
+      signal: AbortSignal.timeout(patience),
     });
     if (response.headers.get("content-type")?.startsWith("application/json") !== true) {
       tell(form, `Not saved: ${await response.text()}`, true);
-      return;
+      return end(form, body, response.status >= 500 ? "again" : "refused");
     }
     const saved = (await response.json()) as Saved;
-    if (response.ok) {
-      goOnFrom(saved.version);
-      settle(form, body);
+    if (response.status === 409 && saved.asks === undefined) {
+      end(form, body, "refused");
+      return tellOfChange(form, saved.said);
     }
     tell(form, saved.said, !response.ok);
-    if (saved.asks !== undefined) putQuestion(form, body, saved.asks);
+    if (response.ok) settle(form, body);
+    const isAsked = saved.asks !== undefined && wishes.get(form)?.body === body;
+    end(form, body, response.ok || isAsked ? null : response.status >= 500 ? "again" : "refused");
+    if (isAsked) putQuestion(form, body, saved.asks ?? "");
     count();
-    isStale ||= saved.isStale === true;
+    const [card, version] = [cardOf(form), versionOf(form)];
+    // What is sent of a form that shows what is on record no longer is refused.
+    if (saved.isStale && card) after(() => renew(card, saved.said));
+    else if (response.ok && version) version.value = saved.version;
   } catch {
-    tell(form, "Not saved: the preview does not answer. Is it still running?", true);
+    tell(form, "Not saved yet: the preview does not answer. It is tried again by itself.", true);
+    end(form, body, "again");
   }
 }
 
-let last: Promise<void> = Promise.resolve();
-let waiting = 0;
-let isStale = false;
+let last: Promise<unknown> = Promise.resolve();
+
+/** One after another: what comes back from one is known before the next is sent. */
+function after(act: () => Promise<void>): void {
+  last = last.then(act).catch(() => {});
+}
 
 /** A form is saved as it stands when something in it is changed, and not as it may stand when its turn comes. */
 function inTurn(form: HTMLFormElement, body = bodyOf(form)): void {
-  waiting++;
-  last = last
-    .then(() => save(form, body))
-    .then(() => {
-      waiting--;
-      if (isStale && waiting === 0) location.reload();
-    });
+  wish(form, body);
+  after(() => save(form, body));
 }
 
-function bodyOf(form: HTMLFormElement): URLSearchParams {
-  return new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
+function wish(form: HTMLFormElement, body: URLSearchParams): void {
+  withdraw(form);
+  tell(form, "Saving …");
+  known.set(form, String(bodyOf(form)));
+  wishes.set(form, { body, fate: "waiting" });
+  countUnsaved();
 }
 
-document.documentElement.classList.add("saves-itself");
-for (const form of forms) {
+let isTrying = false;
+
+/** Sends again what found no answer, until the first that finds none again. */
+function tryAgain(): void {
+  if (isTrying) return;
+  isTrying = true;
+  after(async () => {
+    for (const [form, { body, fate }] of wishes) {
+      if (fate !== "again") continue;
+      await save(form, body);
+      if (wishes.get(form)?.fate === "again") break;
+    }
+  });
+  after(async () => {
+    isTrying = false;
+  });
+}
+
+/** A field is saved when one leaves it; who leaves the page has not left the field. */
+function sendTouched(): void {
+  for (const form of allForms()) {
+    if (!isTouched(form)) continue;
+    if (wishes.get(form)?.fate === "waiting") {
+      inTurn(form);
+      continue;
+    }
+    const body = bodyOf(form);
+    wish(form, body);
+    // At once, for no turn may come any more.
+    last = Promise.all([last, save(form, body)]);
+  }
+}
+
+function attend(form: HTMLFormElement): void {
+  known.set(form, String(bodyOf(form)));
   form.addEventListener("change", () => inTurn(form));
+  form.addEventListener("click", ({ target }) => {
+    // Who taps what is on record has answered the question; such a tap changes nothing, so that nothing else is told of it.
+    const isOnRecord = target instanceof HTMLInputElement && target.type === "radio" && target.defaultChecked;
+    if (isOnRecord && form.querySelector(".asking")) inTurn(form);
+  });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     inTurn(form);
   });
+  const more = cardOf(form)?.querySelector<HTMLAnchorElement>(".more a");
+  more?.addEventListener("click", (event) => {
+    event.preventDefault();
+    const card = cardOf(form);
+    if (card) after(() => renew(card, "", more.href));
+  });
 }
 
-/** What is wrong with the content, or that the file was changed elsewhere, stands above the page until it is mended. */
+async function pageNow(address: string): Promise<Document> {
+  const response = await fetch(address, { signal: AbortSignal.timeout(patience) });
+  if (!response.ok) throw new Error(await response.text());
+  return new DOMParser().parseFromString(await response.text(), "text/html");
+}
+
+/**
+ * Puts a card as the file has it now in the place of another, and says why. Where something of that one is still to be
+ * saved, it stays, unless whoever entered it gives it up: then there is nothing to say.
+ */
+function replace(card: HTMLElement, fresh: HTMLElement | null, why: string | null): void {
+  const form = card.querySelector("form");
+  const next = fresh?.querySelector("form");
+  if (!form || !fresh || !next) return;
+  if (why !== null && (wishes.has(form) || isTouched(form))) return;
+  wishes.delete(form);
+  const wasOpen = [...card.querySelectorAll("details")].map(({ open }) => open);
+  for (const [at, details] of fresh.querySelectorAll("details").entries())
+    details.open ||= wasOpen[at] === true;
+  card.replaceWith(fresh);
+  attend(next);
+  tell(next, why ?? "");
+  count();
+  countUnsaved();
+}
+
+async function renew(card: HTMLElement, why: string | null, address = location.href): Promise<void> {
+  replace(card, (await pageNow(address)).getElementById(card.id), why);
+}
+
+/** What is wrong with the content, or that other parts are asked for by now, stands in sight until it is mended. */
 const panel = document.createElement("section");
 panel.className = "notice-panel";
 panel.setAttribute("role", "alert");
+panel.tabIndex = 0;
 panel.hidden = true;
 document.querySelector("main")?.prepend(panel);
 
@@ -139,33 +289,58 @@ const report = (text: string): Node => {
   return pre;
 };
 
-/** Our own last save is no change from elsewhere. */
-async function isChangedElsewhere(): Promise<boolean> {
-  await last;
-  const own = versionNow();
-  if (own === "") return false;
-  const response = await fetch(new URL("version", location.href));
-  return response.ok && (await response.text()) !== own;
+const cardsIn = (page: Document) => [...page.querySelectorAll<HTMLElement>(".part")];
+
+/** What was changed elsewhere is shown in its card, and what somebody is about to change there stays. */
+async function lookAgain(): Promise<void> {
+  const now = await pageNow(location.href);
+  const ids = (page: Document) =>
+    cardsIn(page)
+      .map(({ id }) => id)
+      .join(" ");
+  if (ids(now) !== ids(document)) {
+    const again = document.createElement("a");
+    again.href = location.href;
+    again.textContent = "Load the page again.";
+    const said = document.createElement("p");
+    said.append("Other parts are asked for by now. ", again);
+    show(said);
+    return;
+  }
+  show();
+  for (const card of cardsIn(document)) {
+    const fresh = now.getElementById(card.id);
+    if (versionOf(fresh)?.value === versionOf(card)?.value) continue;
+    const form = card.querySelector("form");
+    if (form && isTouched(form) && !wishes.has(form))
+      tellOfChange(
+        form,
+        "What the file says of this was changed elsewhere meanwhile. What you entered stands here still.",
+      );
+    else replace(card, fresh, "It was changed elsewhere, to what stands here now.");
+  }
 }
 
+document.documentElement.classList.add("saves-itself");
+for (const form of allForms()) attend(form);
+
+addEventListener("online", tryAgain);
+setInterval(tryAgain, untilNextTry);
+addEventListener("pagehide", sendTouched);
+document.addEventListener("visibilitychange", () => (document.hidden ? sendTouched() : tryAgain()));
+addEventListener("beforeunload", (event) => {
+  sendTouched();
+  if ([...wishes.values()].some(({ fate }) => fate !== "waiting")) event.preventDefault();
+});
+
 let heard = 0;
-new EventSource("/__fittedcase/events").addEventListener("state", async ({ data }) => {
+const events = new EventSource("/__fittedcase/events");
+events.addEventListener("open", tryAgain);
+events.addEventListener("state", ({ data }) => {
   const { problems } = JSON.parse(data) as { problems: string | null };
   const isFirst = heard++ === 0;
-  if (problems !== null) {
-    show(report(problems));
-    return;
-  }
+  if (problems !== null) return show(report(problems));
   // A page that shows a mistake instead of the parts has something to show again.
-  if (forms.length === 0 && !isFirst) location.reload();
-  if (!(await isChangedElsewhere())) {
-    show();
-    return;
-  }
-  const again = document.createElement("a");
-  again.href = location.href;
-  again.textContent = "Load the page again.";
-  const said = document.createElement("p");
-  said.append("The file was changed elsewhere. ", again);
-  show(said);
+  if (allForms().length > 0) after(lookAgain);
+  else if (!isFirst) location.reload();
 });

@@ -4,7 +4,7 @@ import { beforeYouBegin, cautionsOf } from "../../cautions.ts";
 import { groupName, groupsInOrder } from "../../groups-in-order.ts";
 import type { BenchRecord, BenchReference } from "./bench-record.ts";
 import { chosenOf, type FormFrame, field, hidden, partCard, savingForm } from "./part-card.ts";
-import { linesOf, shownValue } from "./submitted-changes.ts";
+import { itemValue, linesOf, shownValue } from "./submitted-changes.ts";
 
 export const benchAddress = "/__fittedcase/bench/";
 export const benchItemAddress = (id: string): string => `${benchAddress}${encodeURIComponent(id)}/`;
@@ -97,7 +97,7 @@ export const benchQuestion = (
 /** The page of one outfit: cautions, the case itself, what tells the variants apart, then every part. */
 export function benchItem(
   reference: BenchReference,
-  { file, data, problems, version }: BenchRecord,
+  { file, data, problems }: BenchRecord,
   key: string,
   another: string | null,
 ): string {
@@ -115,15 +115,16 @@ export function benchItem(
   const family = collection.families.get(variant.family);
   const [parts, seen] = [mapOf(data.parts), mapOf(data.features)];
   const of = (map: Raw, id: string) => (Object.hasOwn(map, id) ? map[id] : undefined);
-  const frame: FormFrame = { action: benchItemAddress(file.id), key, version };
+  const frame: FormFrame = { action: benchItemAddress(file.id), key };
   const set = shownValue(data.set) || undefined;
 
   const cautions = cautionsOf(collection);
   const features = [...(family?.features.values() ?? [])].sort((a, b) => a.effort - b.effort);
   const featureForms = features.map(
     ({ id, name, look, values }) =>
-      `<article class="part" id="feature-${id}"><h3>${xmlText(name)}</h3>${look ? `<p class="look">${xmlText(look)}</p>` : ""}${savingForm(
+      `<article class="part" id="feature-${id}" data-name="${xmlText(name)}"><h3>${xmlText(name)}</h3>${look ? `<p class="look">${xmlText(look)}</p>` : ""}${savingForm(
         frame,
+        of(seen, id),
         `data-feature="${id}"`,
         `${hidden("feature", id)}${chosenOf(
           "value",
@@ -150,13 +151,14 @@ export function benchItem(
 <h1>${xmlText(itemTitle)}</h1>
 <p class="lead">${xmlText(variant.name)}. What you tick is written into ${xmlText(file.file)} at once. What you leave at ‘Not examined’ stays out of the record.</p>
 ${beforeYouBegin(cautions, [...variant.parts.values()], "this page")}
-<section><h2>The case</h2><article class="part">${savingForm(
+<section><h2>The case</h2><article class="part" id="the-case" data-name="The case">${savingForm(
       frame,
+      itemValue(data),
       'data-fields="item"',
       `${field("set", "Set no.", shownValue(data.set))}${field("serial", variant.serials.length > 0 ? "Serial" : "Serial, if any", shownValue(data.serial))}${field("examined", "Examined on, as 2026-03-14", shownValue(data.examined))}`,
     )}</article></section>
 ${featureForms.length > 0 ? `<section><h2>What tells the variants apart</h2>${featureForms.join("\n")}</section>` : ""}
 ${groups.join("\n")}
-<p class="tally" role="status" data-of="${variant.parts.size}">${progress(examined, variant.parts.size)}</p>`,
+<div class="foot"><p class="unsaved" role="status" hidden></p><p class="tally" role="status" data-of="${variant.parts.size}">${progress(examined, variant.parts.size)}</p></div>`,
   );
 }

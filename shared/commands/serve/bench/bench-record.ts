@@ -45,6 +45,9 @@ export interface BenchRecord {
 export const recordVersion = (text: string): string =>
   createHash("sha256").update(text).digest("hex").slice(0, 20);
 
+/** Changes with what a record says of one part, one feature, or the outfit itself, and with nothing else. */
+export const valueVersion = (value: unknown): string => recordVersion(JSON.stringify(value ?? null));
+
 /** What is wrong with a text of an item's, were it in the file. */
 export const problemsOf = (reference: BenchReference, file: CollectionFile, text: string): Diagnostic[] =>
   recordProblems(reference.read, file, text).filter(isError);

@@ -81,14 +81,13 @@ export async function answerBench(
       ),
     );
   }
-  const named = /^([^/]+)\/(version)?$/.exec(rest);
+  const named = /^([^/]+)\/$/.exec(rest);
   const id = named && decoded(named[1] ?? "");
   if (!id) return plain(404, "Not found.");
   const reference = benchReference(root);
   const record = benchRecord(root, reference, id);
   const title = reference.collection?.settings.title ?? "At the bench";
   if (!record) return html(404, benchNotice(title, "Not here", `There is no item "${id}".`, benchAddress));
-  if (named?.[2]) return plain(200, record.version);
   if (isRead) return html(200, benchItem(reference, record, access.key, url.searchParams.get("another")));
   if (request.method !== "POST") return plain(405, "Nothing can be written here in this way.");
 

@@ -46,8 +46,10 @@ details[open] > summary::before { content: "\\2212"; }
 .small a { display: inline-block; padding-block: 0.75rem; }
 .notice-panel { border: 3px double var(--ink); padding: 1rem; margin-block: var(--line); }
 .notice-panel pre { margin: 0; overflow-x: auto; font: 0.875rem / 1.4 ui-monospace, monospace; white-space: pre-wrap; }
-.tally { position: sticky; inset-block-end: 0; padding-block: 0.75rem; border-block-start: 3px double var(--ink);
+main > .notice-panel { position: sticky; inset-block-start: 0; z-index: 1; max-block-size: 40vh; overflow-y: auto; background: var(--paper); }
+.foot { position: sticky; inset-block-end: 0; padding-block: 0.75rem; border-block-start: 3px double var(--ink);
   background: var(--paper); font: 1rem / 1.4 var(--font-sans); }
+.unsaved { max-block-size: 5.5rem; overflow-y: auto; padding-block-end: 0.5rem; font-weight: 600; }
 .outfits { list-style: none; padding: 0; }
 .outfits li { border-block-start: 1px solid var(--hairline); }
 .outfits a { display: inline-block; padding-block: 0.75rem; min-block-size: 3rem; }

@@ -3,13 +3,13 @@ import type { Part } from "../../../records/variant.ts";
 import { type Caution, cautionHtml } from "../../cautions.ts";
 import { markWords } from "../../mark-words.ts";
 import { rangeWords } from "../../new/range-words.ts";
+import { valueVersion } from "./bench-record.ts";
 import { linesOf, shownValue } from "./submitted-changes.ts";
 
 /** What every form on the page carries. */
 export interface FormFrame {
   readonly action: string;
   readonly key: string;
-  readonly version: string;
 }
 
 /** The states of a part, with what its page calls them; the first is no state. */
@@ -25,9 +25,17 @@ const choices = [
 export const hidden = (name: string, value: string): string =>
   `<input type="hidden" name="${name}" value="${xmlText(value)}">`;
 
-/** A form that saves itself where there is a script, and has a button where there is none. */
-export const savingForm = ({ action, key, version }: FormFrame, attributes: string, inside: string): string =>
-  `<form method="post" action="${xmlText(action)}" autocomplete="off" ${attributes}>${hidden("key", key)}${hidden("version", version)}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
+/**
+ * A form for a value of the record, of which it says what that was. It saves itself where there is a script, and has a
+ * button where there is none.
+ */
+export const savingForm = (
+  { action, key }: FormFrame,
+  value: unknown,
+  attributes: string,
+  inside: string,
+): string =>
+  `<form method="post" action="${xmlText(action)}" autocomplete="off" ${attributes}>${hidden("key", key)}${hidden("version", valueVersion(value))}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
 
 /** Large targets, one of which is chosen. */
 export const chosenOf = (
@@ -123,13 +131,13 @@ export function partCard(
       ? `<datalist id="models-${part.id}">${[...part.accepts.keys()].map((model) => `<option value="${xmlText(model)}"></option>`).join("")}</datalist>`
       : "";
   const more =
-    part.quantity > 1 && lines.length > 0 && !another
-      ? `<p class="small"><a href="?another=${part.id}#part-${part.id}">Units of different kinds: one more entry</a></p>`
+    part.quantity > 1
+      ? `<p class="small more"${lines.length === 0 || another ? " hidden" : ""}><a href="?another=${part.id}#part-${part.id}">Units of different kinds: one more entry</a></p>`
       : "";
-  return `<article class="part" id="part-${part.id}" aria-labelledby="name-${part.id}">
+  return `<article class="part" id="part-${part.id}" data-name="${xmlText(part.name)}" aria-labelledby="name-${part.id}">
 <h3 id="name-${part.id}">${xmlText(part.name)} <small>${part.standing}${part.quantity > 1 ? `, ${part.quantity} issued` : ""}</small></h3>
 ${cautions.map((each) => `<p class="caution"><strong>Caution: ${cautionHtml(each.nameInText, each)}.</strong> ${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></p>`).join("")}
 ${facts.length > 0 ? `<p class="look">${facts.join(" ")}</p>` : ""}
-${savingForm(frame, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several)).join("")}${models}`)}
+${savingForm(frame, raw, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several)).join("")}${models}`)}
 ${more}</article>`;
 }

@@ -1,16 +1,31 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
+import { markdownRecord } from "../../../source/record-file.ts";
 import { groupsInOrder } from "../../groups-in-order.ts";
-import { type BenchReference, benchRecord, problemsOf, recordVersion, writeRecord } from "./bench-record.ts";
+import {
+  type BenchRecord,
+  type BenchReference,
+  benchRecord,
+  problemsOf,
+  valueVersion,
+  writeRecord,
+} from "./bench-record.ts";
 import { editedRecord } from "./edited-record.ts";
 import type { Change } from "./edited-yaml.ts";
 import { savedWords } from "./saved-words.ts";
-import { askedPart, fieldChanges, partChanges, shownValue } from "./submitted-changes.ts";
+import {
+  askedPart,
+  fieldChanges,
+  itemFields,
+  itemValue,
+  partChanges,
+  shownValue,
+} from "./submitted-changes.ts";
 
 export interface Saved {
-  /** As HTTP has it: 200, 404 no such item, 409 first read what is said, 422 it would not be sound. */
-  readonly status: 200 | 404 | 409 | 422;
+  /** As HTTP has it: 200, 404 no such item, 409 first read what is said, 422 it would not be sound, 503 try again. */
+  readonly status: 200 | 404 | 409 | 422 | 503;
   readonly said: string;
-  /** Of the file as it stands now, where the page may go on from it. */
+  /** Of what the file says of it now, where the form may go on from that. */
   readonly version: string;
   /** What would no longer be on record; a form that sends it back as `confirmed` means it. */
   readonly asks?: string;
@@ -18,21 +33,17 @@ export interface Saved {
   readonly isStale?: boolean;
 }
 
-/** The item's own fields that the page asks for, in the order in which they stand in a file. */
-export const itemFields = ["serial", "set", "examined"] as const;
 const fieldOrder = ["title", "variant", ...itemFields];
 
-/** Puts what one form of the bench page says into the item's file: only there, and only if the file is still the same. */
+/**
+ * Puts what one form of the bench page says into the item's file: only there, and only if what the file says of that is
+ * still what the page showed. Several people may be at one case, each at a part of it.
+ */
 export function saveForm(root: string, reference: BenchReference, id: string, form: URLSearchParams): Saved {
   const record = benchRecord(root, reference, id);
   if (!record) return { status: 404, said: "There is no such item.", version: "" };
-  const { text, data, version, problems, file } = record;
-  const refuse = (status: 409 | 422, said: string): Saved => ({ status, said, version });
-  if (form.get("version") !== version)
-    return refuse(
-      409,
-      "Not saved: the file was changed elsewhere meanwhile. Load the page again to see what it says now.",
-    );
+  const { text, data, problems, file } = record;
+  const refuse = (status: 409 | 422 | 503, said: string): Saved => ({ status, said, version: "" });
   if (problems.length > 0)
     return refuse(422, `Not saved: the file has errors.\n\n${reportAsText(problems, 1)}`);
   const variant = reference.collection?.variants.get(shownValue(data.variant));
@@ -41,8 +52,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   const order = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? [])
     .flat()
     .map((part) => part.id);
-  const within = (name: string, key: string): unknown => {
-    const map = data[name];
+  const within = (map: unknown, key: string): unknown => {
     return typeof map === "object" && map !== null && Object.hasOwn(map, key)
       ? (map as Readonly<Record<string, unknown>>)[key]
       : undefined;
@@ -52,25 +62,23 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     variant.parts.get(form.get("part") ?? ""),
     family?.features.get(form.get("feature") ?? ""),
   ];
+  const saidIn = (of: BenchRecord["data"]): unknown =>
+    part ? within(of.parts, part.id) : feature ? within(of.features, feature.id) : itemValue(of);
+  const raw = saidIn(data);
   let ways: readonly (readonly Change[])[];
+  let asks = "";
   let done: () => Pick<Saved, "said" | "isStale"> = () => ({ said: "Saved." });
   if (part) {
-    const raw = within("parts", part.id);
     const asked = askedPart(part, raw, form);
-    const asks = asked.lost.join("; ");
-    if (asks !== "" && form.get("confirmed") !== asks)
-      return {
-        ...refuse(409, `Not saved yet: this would no longer be on record: ${asks.replace(/\.$/, "")}.`),
-        asks,
-      };
+    asks = asked.lost.join("; ");
     ways = partChanges(part, raw, asked, order);
     const isFewer = asked.before.length > 1 && asked.after.length < asked.before.length;
     done = () => ({
       said: savedWords(part, asked),
-      ...(asks !== "" || isFewer ? { isStale: true } : {}),
+      ...(asked.isLess || isFewer ? { isStale: true } : {}),
     });
   } else if (feature)
-    ways = fieldChanges(["features", feature.id], within("features", feature.id), form.get("value"), [
+    ways = fieldChanges(["features", feature.id], raw, form.get("value"), [
       ...(family?.features.keys() ?? []),
     ]);
   else if (form.get("part") === null && form.get("feature") === null) {
@@ -78,15 +86,31 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
     ways = all.length === 0 ? [] : [all.flat()];
   } else return refuse(422, "Not saved: the reference does not list that part or feature.");
 
-  if (ways.length === 0) return { status: 200, said: "Nothing to save.", version };
+  // Where somebody else wrote the same, or a first answer was lost on the way, nothing stands against it.
+  if (ways.length === 0) return { status: 200, said: "Nothing to save.", version: valueVersion(raw) };
+  if (form.get("version") !== valueVersion(raw))
+    return refuse(
+      409,
+      "Not saved: what the file says of this was changed elsewhere meanwhile. What you entered stands here still.",
+    );
+  if (asks !== "" && form.get("confirmed") !== asks)
+    return {
+      ...refuse(409, `Not saved yet: this would no longer be on record: ${asks.replace(/\.$/, "")}.`),
+      asks,
+    };
   for (const changes of ways) {
     const edited = editedRecord(text, changes);
     if (edited === null) continue;
     const wrong = problemsOf(reference, file, edited);
     if (wrong.length > 0) return refuse(422, `Not saved. ${wrong.map(({ message }) => message).join(" ")}`);
     if (!writeRecord(root, record, edited))
-      return refuse(409, "Not saved: the file was changed elsewhere meanwhile.");
-    return { status: 200, ...done(), version: recordVersion(edited) };
+      return refuse(503, "Not saved yet: the file was being changed elsewhere just now. Save it again.");
+    const { document } = markdownRecord(file.file, edited);
+    return {
+      status: 200,
+      ...done(),
+      version: valueVersion(saidIn((document?.data ?? {}) as BenchRecord["data"])),
+    };
   }
   return refuse(
     422,

@@ -29,6 +29,10 @@ const fieldOrder = [
   "private",
 ];
 
+/** The item's own fields that the page asks for, in the order in which they stand in a file. */
+export const itemFields = ["serial", "set", "examined"] as const;
+export const itemValue = (data: Line): unknown => itemFields.map((name) => data[name]);
+
 /** The lines of a part as the record has them, a single word as a line of its own. */
 export function linesOf(raw: unknown): Line[] {
   if (raw === undefined || raw === null) return [];
@@ -79,6 +83,8 @@ export interface AskedPart {
   readonly after: readonly Line[];
   /** Each thing that would no longer be on record, in words. */
   readonly lost: readonly string[];
+  /** True where something that is entered is not what will be on record. */
+  readonly isLess: boolean;
 }
 
 export function askedPart(part: Part, raw: unknown, form: URLSearchParams): AskedPart {
@@ -86,6 +92,7 @@ export function askedPart(part: Part, raw: unknown, form: URLSearchParams): Aske
   const count = form.has(`${before.length}.state`) ? before.length + 1 : before.length;
   const after: Line[] = [];
   const lost: string[] = [];
+  let isLess = false;
   for (let at = 0; at < count; at++) {
     const line = before[at] ?? {};
     const asked = form.get(`${at}.state`);
@@ -95,14 +102,16 @@ export function askedPart(part: Part, raw: unknown, form: URLSearchParams): Aske
     }
     const typed = typedLine(line, at, form);
     const gone = lostFields(typed, asked, part);
+    isLess ||= gone.size > 0;
     if (at < before.length)
       for (const [field, why] of gone)
-        lost.push(`${field} ${shownValue(typed[field])}${why === "" ? "" : `, ${why}`}`);
+        if (line[field] !== undefined)
+          lost.push(`${field} ${shownValue(line[field])}${why === "" ? "" : `, ${why}`}`);
     if (asked === "") continue;
     const kept = Object.entries({ ...typed, state: asked }).filter(([field]) => !gone.has(field));
     after.push(Object.fromEntries(kept.sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b))));
   }
-  return { before, after, lost };
+  return { before, after, lost, isLess };
 }
 
 /** One word where there is nothing more to say. */
