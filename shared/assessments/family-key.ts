@@ -2,6 +2,7 @@ import type { Feature } from "../records/family.ts";
 import type { Variant } from "../records/variant.ts";
 import { separatingSets } from "../statistics/separating-sets.ts";
 import { tellingFeatures } from "./telling-features.ts";
+import { areToldBySerial } from "./telling-serials.ts";
 
 /** A question of the printed key, or the variants at which it ends. */
 export type KeyStep =
@@ -21,6 +22,8 @@ export interface FamilyKey {
   /** Whether `sets` holds all of them. */
   readonly complete: boolean;
   readonly unseparated: readonly (readonly [string, string])[];
+  /** Whether a serial tells them apart without any feature. */
+  readonly bySerial: boolean;
   /** Asks for the features of the first set only. */
   readonly key: KeyStep;
 }
@@ -35,7 +38,7 @@ export function assessFamilyKey(
     variants.map(({ id, features: values }) => ({ id, values })),
   );
   const first = (found.sets[0] ?? []).flatMap((id) => features.get(id) ?? []);
-  return { ...found, key: keyOf(variants, first) };
+  return { ...found, bySerial: areToldBySerial(variants), key: keyOf(variants, first) };
 }
 
 /** Asks first what is expected to leave the least doubt; each answer goes on with the variants that it leaves. */

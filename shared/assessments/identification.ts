@@ -3,6 +3,7 @@ import { isLegible, rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
 import { type Statement, statement } from "./statement.ts";
 import { tellingFeatures } from "./telling-features.ts";
+import { areToldBySerial } from "./telling-serials.ts";
 import type { Verdict } from "./verdicts.ts";
 
 export interface Candidate {
@@ -18,7 +19,7 @@ export interface Identification {
   readonly verdict: Verdict;
   /** Every variant of the family, the claimed one first. */
   readonly candidates: readonly Candidate[];
-  /** Features worth looking at next, the most telling first. */
+  /** What is worth looking at next: first "serial" where it would decide by itself, then features, the most telling first. */
   readonly lookNext: readonly string[];
   readonly caveats: readonly Statement[];
 }
@@ -57,19 +58,12 @@ export function assessIdentification(
   const claimedFirst = [...siblings.filter(isClaimed), ...siblings.filter((each) => !isClaimed(each))];
   const candidates = claimedFirst.map((variant) => hold(observed, variant, features));
   const [claimed, ...others] = candidates;
-  const remaining = candidates.filter((candidate) => candidate.contradictions.length === 0);
   let verdict: Verdict = "consistent";
   if (!claimed || claimed.contradictions.length > 0) verdict = "contradicted";
   else if (claimed.agreements.length > 0 && others.every((other) => other.contradictions.length > 0)) {
     verdict = "confirmed";
   }
-  const lookNext =
-    verdict === "consistent"
-      ? tellingFeatures(
-          claimedFirst.filter((variant) => remaining.some((candidate) => candidate.variant === variant.id)),
-          [...features.values()].filter((feature) => !observed.features.has(feature.id)),
-        ).map(({ id }) => id)
-      : [];
+  const lookNext = verdict === "consistent" ? nextToLookAt(observed, claimedFirst, candidates, features) : [];
   return {
     claimed: observed.variant,
     verdict,
@@ -82,4 +76,18 @@ export function assessIdentification(
 function caveatsOf({ serial }: Observed, candidates: readonly Candidate[]): Statement[] {
   const isHeld = candidates.some(({ agreements }) => agreements.includes("serial"));
   return serial === undefined || isHeld || isLegible(serial) ? [] : [statement("serial-not-read")];
+}
+
+function nextToLookAt(
+  observed: Observed,
+  variants: readonly Variant[],
+  candidates: readonly Candidate[],
+  features: ReadonlyMap<string, Feature>,
+): readonly string[] {
+  const remaining = variants.filter(({ id }) =>
+    candidates.some(({ variant, contradictions }) => variant === id && contradictions.length === 0),
+  );
+  const isSerialNext = observed.serial === undefined && areToldBySerial(remaining);
+  const unseen = [...features.values()].filter(({ id }) => !observed.features.has(id));
+  return [...(isSerialNext ? ["serial"] : []), ...tellingFeatures(remaining, unseen).map(({ id }) => id)];
 }

@@ -16,6 +16,8 @@ export interface KeyQuestion {
 }
 
 export interface FamilyKeyView {
+  /** Where a serial decides without any question. */
+  readonly bySerial: string | null;
   readonly questions: readonly KeyQuestion[];
   /** The smallest sets of features that tell the variants apart, each in words; the first is the key's own. */
   readonly sets: readonly string[];
@@ -56,6 +58,7 @@ export function familyKeyView(
   number(key.key);
 
   return {
+    bySerial: key.bySerial ? say.bySerial : null,
     questions,
     sets: key.sets.filter((set) => set.length > 0).map((set) => list(set.map(featureName))),
     proof: [

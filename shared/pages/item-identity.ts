@@ -29,7 +29,7 @@ export interface IdentityView {
   readonly lookNext: readonly {
     readonly name: string;
     readonly look: string | null;
-    readonly effort: string;
+    readonly effort: string | null;
   }[];
 }
 
@@ -78,7 +78,8 @@ export function identityView(item: PublishedItem, index: CollectionIndex): Ident
       variant: { address: addresses.variant(candidate.variant), name: candidate.name },
       against: candidate.contradictions.map(nameOf),
     })),
-    lookNext: lookNext.flatMap((id) => {
+    lookNext: lookNext.flatMap((id): IdentityView["lookNext"] => {
+      if (id === "serial") return [{ name: say.serial, look: say.serialTells, effort: null }];
       const feature = features.find((each) => each.id === id);
       return feature
         ? [{ name: feature.name, look: feature.look, effort: efforts[feature.effort] ?? "" }]

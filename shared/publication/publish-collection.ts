@@ -54,6 +54,7 @@ const noKey: FamilyKey = {
   proven: true,
   complete: true,
   unseparated: [],
+  bySerial: false,
   key: { kind: "end", variants: [] },
 };
 

@@ -405,6 +405,8 @@ export const germanPages: PageWords = {
     nothingAgainst: "nichts",
     serialWord: "Seriennummer",
     lookNext: "Wo als Nächstes hinzusehen ist",
+    serialTells:
+      "Sie allein unterscheidet sie: Keine Nummer liegt in den Reihen von zweien, die noch in Frage kommen.",
     lookNextNote: "Das Aufschlussreichste zuerst.",
     notObserved: "nicht angesehen",
     comparison: "Andere Garnituren dieser Variante hier",
@@ -551,6 +553,7 @@ export const germanPages: PageWords = {
     unstated: "nicht angegeben",
     key: "Bestimmungsschlüssel",
     keyNote: "Mit 1 beginnen; jede Antwort führt weiter.",
+    bySerial: "Eine Seriennummer allein unterscheidet sie: Keine liegt in den Reihen von zweien.",
     smallest: "Die wenigsten Merkmale, die sie unterscheiden, mit der geringsten Mühe:",
     proven: "Bewiesen: Keine Auswahl ist kleiner oder macht weniger Mühe.",
     notProven:

@@ -45,7 +45,7 @@ ${page.commonTitle !== null && html`<details class="common"><summary>${page.comm
   site,
 )}
 ${page.hazards.length > 0 && chapter({ id: "cautions", title: ofItem.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
-${page.key && page.key.questions.length > 0 && chapter({ id: "key", title: say.key, note: say.keyNote, matter: templates["parts/family-key"](page.key, site) }, site)}
+${page.key && (page.key.questions.length > 0 || page.key.bySerial !== null) && chapter({ id: "key", title: say.key, note: say.keyNote, matter: templates["parts/family-key"](page.key, site) }, site)}
 ${page.serialPlot !== null && chapter({ id: "serials", title: words.pages.variant.serials, note: isAlone ? null : say.serialsNote, matter: templates["parts/drawing"]({ kind: "serials", svg: page.serialPlot }, site) }, site)}
 ${chapter(
   {

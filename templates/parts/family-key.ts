@@ -4,11 +4,11 @@ import type { PageSite } from "../site.ts";
 
 /** A printed key: numbered questions, each answer with the number of the next or the variant that is left. */
 export function familyKey(
-  { questions, sets: [first, ...others], proof, unseparated }: FamilyKeyView,
+  { bySerial, questions, sets: [first, ...others], proof, unseparated }: FamilyKeyView,
   site: PageSite,
 ): Html {
   const say = site.words.pages.family;
-  return html`${
+  return html`${bySerial !== null && html`<p>${bySerial}</p>`}${
     first !== undefined &&
     html`<p>${say.smallest} ${first}. ${proof.join(" ")}</p>
 ${

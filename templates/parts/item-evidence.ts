@@ -34,7 +34,7 @@ ${
   identity.lookNext.length > 0 &&
   html`<h3>${say.lookNext}</h3><p class="small">${say.lookNextNote}</p><ol class="look-next">${identity.lookNext.map(
     ({ name, look, effort }) =>
-      html`<li><b>${name}</b>, <i>${effort}</i>${look && html`<p>${look}</p>`}</li>`,
+      html`<li><b>${name}</b>${effort !== null && html`, <i>${effort}</i>`}${look && html`<p>${look}</p>`}</li>`,
   )}</ol>`
 }`,
     },

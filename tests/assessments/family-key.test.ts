@@ -11,6 +11,7 @@ const feature = (id: string, values: string[], effort = 1): [string, Feature] =>
 const variant = (id: string, features: Record<string, string | string[]>) =>
   ({
     id,
+    serials: [],
     features: new Map(Object.entries(features).map(([name, value]) => [name, [value].flat()])),
   }) as unknown as Variant;
 

@@ -105,8 +105,8 @@ describe("identification: does the object agree with its label?", () => {
   it("leaves out what cannot tell the remaining variants apart", () => {
     const { verdict, lookNext } = identify("features: { lock: iron }");
     expect(verdict).toBe("consistent");
-    // a and b remain; both have five dovetails.
-    expect(lookNext).toEqual(["lid"]);
+    // a and b remain; both have five dovetails, and A1 and on share no serial with B1 and on.
+    expect(lookNext).toEqual(["serial", "lid"]);
   });
 });
 

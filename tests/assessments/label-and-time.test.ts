@@ -75,7 +75,7 @@ describe("an object held against its label", () => {
     ["a", {}, undefined, "consistent", ["lid", "lock", "dovetails"]],
     ["a", { lid: "flat" }, undefined, "confirmed", []],
     ["a", { lid: "domed" }, undefined, "contradicted", []],
-    ["a", { lock: "iron" }, undefined, "consistent", ["lid"]],
+    ["a", { lock: "iron" }, undefined, "consistent", ["serial", "lid"]],
     ["a", {}, "A7", "consistent", ["lock", "lid", "dovetails"]],
     ["a", {}, "B7", "contradicted", []],
     ["c", {}, "B7", "consistent", ["lock", "dovetails"]],

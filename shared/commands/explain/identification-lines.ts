@@ -37,7 +37,10 @@ export function identificationLines({ item, family }: Explained, setting: Settin
         : []),
     ]),
     ...lookNext.flatMap((id, at) => {
-      const look = family?.features.find((feature) => feature.id === id)?.look;
+      const look =
+        id === "serial"
+          ? setting.words.pages.item.serialTells
+          : family?.features.find((feature) => feature.id === id)?.look;
       return labelled(
         at === 0 ? "look next at" : "",
         `${featureName(id)}${look ? `. ${look}` : ""}`,
