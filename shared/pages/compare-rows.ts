@@ -14,7 +14,7 @@ export interface ComparedOutfit
   readonly completeness: Pick<PublishedItem["completeness"], "weighted" | "counted" | "level">;
   readonly verdict: PublishedItem["identification"]["verdict"];
   readonly issued: string | null;
-  readonly parts: readonly (PartState & Pick<PublishedItemPart, "id" | "name" | "share">)[];
+  readonly parts: readonly (PartState & Pick<PublishedItemPart, "id" | "name">)[];
 }
 
 export interface ComparedCell {

@@ -1,4 +1,4 @@
-import type { PublishedItem, StandingCompleteness } from "../publication/published.ts";
+import type { PublishedItem, PublishedPart, StandingCompleteness } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
 import type { CollectionIndex } from "./collection-index.ts";
 import { levelSentence, noCompleteness, shareInterval, unitsInWords } from "./completeness-words.ts";
@@ -17,19 +17,36 @@ export interface CompletenessView {
   readonly plot: string | null;
 }
 
-const both = (standing: StandingCompleteness | null, words: Words): string | null =>
-  standing && `${unitsInWords(standing.counted, words)}, ${shareInterval(standing.weighted, words)}`;
+type Standing = PublishedPart["standing"];
+
+/** Where substitutes are among the units of these standings it says how they are counted, so that halves explain themselves. */
+function countedInWords(
+  { parts }: PublishedItem,
+  standings: readonly Standing[],
+  counted: StandingCompleteness["counted"],
+  words: Words,
+): string {
+  const units = unitsInWords(counted, words);
+  const hasSubstitute = parts.some((part) => standings.includes(part.standing) && part.units.substitute > 0);
+  return hasSubstitute ? words.pages.completeness.withSubstitutes(units) : units;
+}
 
 export function completenessView(item: PublishedItem, index: CollectionIndex): CompletenessView {
   const { words } = index;
   const { weighted, counted, consumable, optional } = item.completeness;
+  const apart = (standing: Standing, of: StandingCompleteness | null) =>
+    of &&
+    words.pages.completeness.apartByWeight(
+      countedInWords(item, [standing], of.counted, words),
+      shareInterval(of.weighted, words),
+    );
   return {
     weighted: weighted && shareInterval(weighted, words),
     none: noCompleteness(item, words),
-    counted: counted && unitsInWords(counted, words),
+    counted: counted && countedInWords(item, ["core", "issued"], counted, words),
     level: levelSentence(item, words),
-    consumable: both(consumable, words),
-    optional: both(optional, words),
+    consumable: apart("consumable", consumable),
+    optional: apart("optional", optional),
     plot: drawing({ kind: "item", item, plot: "completeness" }, index, { idPrefix: "completeness" }),
   };
 }

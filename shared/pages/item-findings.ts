@@ -1,6 +1,6 @@
 import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
-import { plain } from "./item-parts.ts";
+import { plain, stateInWords } from "./item-parts.ts";
 import { someUnits } from "./missing-parts.ts";
 
 /** A part as a finding names it. */
@@ -31,7 +31,7 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
     });
   const rate = ({ rate: { value } }: PublishedItemPart) =>
     value === null ? null : say.foundIn(share(value));
-  const some = (told: "partial" | "unverified" | "unexamined") => (part: PublishedItemPart) =>
+  const some = (told: "unverified" | "unexamined") => (part: PublishedItemPart) =>
     someUnits(part, told, words);
   const models = (part: PublishedItemPart) =>
     [...new Set(part.lines.flatMap(({ model }) => (model === null ? [] : [plain(model)])))].join(", ") ||
@@ -39,7 +39,10 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
 
   const lists: FindingList[] = [
     list("missing", findings(completeness.missing, rate)),
-    list("partial", findings(completeness.partial, some("partial"))),
+    list(
+      "partial",
+      findings(completeness.partial, (part) => stateInWords(part, words)),
+    ),
     list("substitutes", findings(completeness.substitutes, models)),
     list("unverified", findings(completeness.unverified, some("unverified"))),
     list("unexamined", findings(completeness.unexamined, some("unexamined"))),

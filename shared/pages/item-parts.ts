@@ -94,7 +94,7 @@ export const plain = (id: string): string => id.replaceAll("-", " ");
 /** What of a part its words are made from: the data files hold as much. */
 export type PartState = Pick<
   PublishedItemPart,
-  "summary" | "units" | "quantity" | "marks" | "lines" | "matching" | "dating" | "assembled"
+  "summary" | "units" | "share" | "quantity" | "marks" | "lines" | "matching" | "dating" | "assembled"
 >;
 
 function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | "moments" | "hazards"> {
@@ -134,16 +134,14 @@ export function partInWords(
 }
 
 /**
- * What is there, of what was issued to this example; a part of which there is one needs no "of". What nobody looked at
- * may be there or not.
+ * How much of it is there, of what was issued to this example, as completeness counts it: a substitute as far as the
+ * reference accepts it, and what is unknown as there or not. The column adds up to the figure by count.
  */
-function unitsOf({ units }: PartState, { pages, numbers, interval }: Words): string {
-  if (units.expected === 0) return "—";
-  const seen = units.present + units.substitute + units.unverified;
-  const there = interval(numbers.count(seen), numbers.count(seen + units.unexamined));
-  return units.expected === 1 && units.surplus === 0
-    ? there
-    : pages.item.unitsOf(there, numbers.count(units.expected));
+function unitsOf({ units, share }: PartState, { pages, numbers, interval }: Words): string {
+  if (share === null) return "—";
+  const [low, high] = [share.low, share.high].map((end) => numbers.quantity(end * units.expected));
+  const there = interval(low ?? "", high ?? "");
+  return units.expected === 1 ? there : pages.item.unitsOf(there, numbers.count(units.expected));
 }
 
 /** In words: one state, or how many units are in each. */

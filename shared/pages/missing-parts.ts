@@ -26,13 +26,12 @@ type ToldOfUnits = keyof Words["pages"]["item"]["someUnits"];
 
 const countOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>> = {
   missing: ({ units }) => units.absent,
-  partial: ({ units }) => units.present,
   substitutes: ({ units }) => units.substitute,
   unverified: ({ units }) => units.unverified,
   unexamined: ({ units }) => units.unexamined,
 };
 
-/** "1 of 3 gone", where it is not all: the same two numbers would mean the opposite in the next list. */
+/** "1 of 3 gone", where it is not all. */
 export function someUnits(
   part: PublishedItemPart,
   told: ToldOfUnits,

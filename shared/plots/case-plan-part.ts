@@ -18,15 +18,15 @@ export interface UnitsInState {
   readonly units: number;
 }
 
-/** The states that a part's units are in, with how many: what is there before what is gone. */
+/** The states that a part's units are in, with how many. */
 export const unitsByState = (units: PublishedItemPart["units"]): readonly UnitsInState[] =>
   (
     [
       { state: "present", units: units.present },
       { state: "substitute", units: units.substitute },
       { state: "unverified", units: units.unverified },
-      { state: "unexamined", units: units.unexamined },
       { state: "absent", units: units.absent },
+      { state: "unexamined", units: units.unexamined },
       { state: "not-issued", units: units.notIssued },
     ] as const
   ).filter((each) => each.units > 0);
@@ -37,11 +37,16 @@ export interface Band {
   readonly share: number;
 }
 
-/** From the bottom; none where all units are in one state. What goes beyond those that belong has no place. */
+/**
+ * From the bottom, with what is missing on top; none where all units are in one state. What goes beyond those that belong
+ * has no place.
+ */
 export function bandsOf({ units }: Pick<CasePlanPart, "units">): readonly Band[] {
   if (!units || units.expected === 0) return [];
   let left = units.expected;
-  const bands = unitsByState(units).flatMap(({ state, units: each }): Band[] => {
+  const isMissing = ({ state }: UnitsInState) => Number(state === "absent");
+  const fromBottom = [...unitsByState(units)].sort((a, b) => isMissing(a) - isMissing(b));
+  const bands = fromBottom.flatMap(({ state, units: each }): Band[] => {
     if (state === "not-issued" || left === 0) return [];
     const fitting = Math.min(each, left);
     left -= fitting;

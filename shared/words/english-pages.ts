@@ -203,6 +203,9 @@ export const englishPages = {
     counted: "By count",
     units: (low: string, high: string, expected: string) =>
       `${low === high ? low : `${low} to ${high}`} of ${expected} ${expected === "1" ? "unit" : "units"}`,
+    /** Of units among which substitutes are counted. */
+    withSubstitutes: (units: string) => `${units}, a substitute as far as the reference accepts it`,
+    apartByWeight: (units: string, share: string) => `${units}; ${share} by weight`,
     consumables: "Consumables",
     optional: "Optional things",
     weightMeans:
@@ -301,7 +304,6 @@ export const englishPages = {
     /** Of several units of a part those that are told of, where the others are not so. */
     someUnits: {
       missing: (some: string, _count: number) => `${some} gone`,
-      partial: (some: string, _count: number) => `${some} there`,
       substitutes: (some: string, _count: number) => `${some} replaced`,
       unverified: (some: string, _count: number) => `${some} unverified`,
       unexamined: (some: string, _count: number) => `${some} not examined`,

@@ -188,6 +188,8 @@ export const germanPages: PageWords = {
     counted: "Nach Stückzahl",
     units: (low, high, expected) =>
       low === high ? `${low} von ${expected} Stück` : `${low} bis ${high} von ${expected} Stück`,
+    withSubstitutes: (units) => `${units}, Ersatz so weit, wie die Referenz ihn anerkennt`,
+    apartByWeight: (units, share) => `${units}; ${share} nach Gewicht`,
     consumables: "Zum Verbrauch Bestimmtes",
     optional: "Wahlweise Ausgegebenes",
     weightMeans:
@@ -287,7 +289,6 @@ export const germanPages: PageWords = {
     unitsOf: (found, expected) => `${found} von ${expected}`,
     someUnits: {
       missing: (some, count) => `${some} ${count === 1 ? "fehlt" : "fehlen"}`,
-      partial: (some) => `${some} da`,
       substitutes: (some) => `${some} ersetzt`,
       unverified: (some) => `${some} ungesichert`,
       unexamined: (some) => `${some} ungeprüft`,

@@ -88,11 +88,11 @@ describe("several units of a part agree with what is said of them", () => {
     expect(ofOne).toContain("Eines fehlt");
   });
 
-  // "2 of 6" stands for those gone in one list and for those there in the next.
+  // "2 of 6" may be those gone and those replaced: each time it says which.
   it("and say of how many of them", async () => {
     const page = await pageOf("/items/one/", "en", parts, several);
     expect(page).toContain("Fork (2 of 6 gone)");
-    expect(page).toMatch(/Incomplete Fork 2 of 6 there/);
+    expect(page).toContain("Incomplete Fork 2 present, 2 substitutes, 2 missing");
     expect(page).toContain("Fork (2 of 6 replaced)");
     const inGerman = await pageOf("/items/one/", "de", parts, several);
     expect(inGerman).toContain("Fork (2 von 6 fehlen)");
