@@ -12,9 +12,11 @@ const dataOf = (text: string) =>
   markdownRecord("item.md", text).document?.data as Record<string, Record<string, unknown> | null>;
 
 /** What the page would submit of a part, with some fields filled in, as the item's file then reads. */
-function ticked(text: string, part: string, fields: Record<string, string>): string {
+const ticked = (text: string, part: string, fields: Record<string, string>): string =>
+  sent(text, part, new URLSearchParams(Object.entries(fields).map(([name, value]) => [`0.${name}`, value])));
+
+function sent(text: string, part: string, form: URLSearchParams): string {
   const parts = dataOf(text).parts ?? {};
-  const form = new URLSearchParams(Object.entries(fields).map(([name, value]) => [`0.${name}`, value]));
   for (const way of partChanges(
     partOf(part),
     parts[part],
@@ -203,6 +205,112 @@ parts:
     ],
   ])("takes a first tick where there are %s", (_, before, after) => {
     expect(ticked(before, "sextant", { state: "present" })).toBe(after);
+  });
+
+  describe("of several entries", () => {
+    const listed = `---
+parts:
+  shade:
+    # Longest first: remark A
+    - { state: present, quantity: 2, marks: ["57"] } # remark B
+    - absent
+    # Remark C, of the one below.
+    - state: unverified
+      quantity: 1 # remark D
+  papers: absent
+---
+`;
+    const states = (text: string, ...all: string[]) =>
+      sent(text, "shade", new URLSearchParams(all.map((state, at) => [`${at}.state`, state])));
+    it.each<[string, string[], string[]]>([
+      ["one without a remark goes", ["present", "", "unverified"], ["-    - absent"]],
+      [
+        "one with a remark goes, and the remark is its writer's",
+        ["", "absent", "unverified"],
+        [
+          '-    - { state: present, quantity: 2, marks: ["57"] } # remark B',
+          '+    # - { state: present, quantity: 2, marks: ["57"] } # remark B',
+        ],
+      ],
+      [
+        "one goes and another one changes",
+        ["present", "", "absent"],
+        [
+          "-    - absent",
+          "-    # Remark C, of the one below.",
+          "-    - state: unverified",
+          "+    # Remark C, of the one below.",
+          "+    - state: absent",
+        ],
+      ],
+      [
+        "two go",
+        ["present", "", ""],
+        [
+          "-    - absent",
+          "-    # Remark C, of the one below.",
+          "-    - state: unverified",
+          "-      quantity: 1 # remark D",
+          "+    # Remark C, of the one below.",
+        ],
+      ],
+      [
+        "all go",
+        ["", "", ""],
+        [
+          ...listed
+            .split("\n")
+            .slice(2, 9)
+            .map((line) => `-${line}`),
+          ...listed
+            .split("\n")
+            .slice(2, 9)
+            .map((line) => `+  # ${line.slice(2)}`),
+        ],
+      ],
+      ["one more comes", ["present", "absent", "unverified", "present"], ["+    - present"]],
+    ])("%s, and every other byte stays", (_, asked, expected) => {
+      const after = states(listed, ...asked);
+      expect(changedLines(listed, after)).toEqual(expected);
+      const crlf = (text: string) => text.replaceAll("\n", "\r\n");
+      expect(states(crlf(listed), ...asked)).toBe(crlf(after));
+    });
+
+    it("has them in brackets as they were", () => {
+      const flow = "---\nparts:\n  shade: [ { state: present }, absent,  unverified ] # three\n---\n";
+      expect(states(flow, "present", "", "unverified")).toBe(flow.replace("absent,  ", ""));
+      expect(states(flow, "present", "absent", "")).toBe(flow.replace(",  unverified", ""));
+      expect(states(flow, "present", "absent", "unverified", "present")).toBe(
+        flow.replace("unverified ]", "unverified, present ]"),
+      );
+    });
+  });
+
+  it("leaves a line that was taken out where it is, with what it says, when the part is ticked anew", () => {
+    const taken = '---\nparts:\n  # sextant: { state: present, serial: "1490" }\n  shade: absent\n---\n';
+    expect(ticked(taken, "sextant", { state: "present" })).toContain(
+      '  # sextant: { state: present, serial: "1490" }\n',
+    );
+    expect(dataOf(ticked(taken, "sextant", { state: "present" })).parts).toEqual({
+      sextant: "present",
+      shade: "absent",
+    });
+    // Who enters the same again has the line again.
+    expect(ticked(taken, "sextant", { state: "absent", serial: "1490" })).toBe(
+      taken.replace("# sextant: { state: present", "sextant: { state: absent"),
+    );
+  });
+
+  it("does not take remarks away within what it would have to write anew", () => {
+    const remarked = "---\nparts:\n  shade:\n    state: present # seen\n    note: Thin.\n---\n";
+    const more = new URLSearchParams([
+      ["0.state", "present"],
+      ["1.state", "absent"],
+    ]);
+    expect(sent(remarked, "shade", more)).toBe(remarked);
+    expect(dataOf(sent(remarked.replace(" # seen", ""), "shade", more)).parts).toEqual({
+      shade: [{ state: "present", note: "Thin." }, "absent"],
+    });
   });
 
   it("leaves alone what it cannot change precisely", () => {

@@ -15,7 +15,12 @@ const dataOf = (block: string): unknown =>
 function changed(data: unknown, path: Change["path"], value: unknown): unknown {
   const [step, ...rest] = path;
   if (step === undefined) return value;
-  if (Array.isArray(data)) return data.map((each, at) => (at === step ? changed(each, rest, value) : each));
+  if (Array.isArray(data)) {
+    const next = [...data];
+    const entry = changed(data[Number(step)], rest, value);
+    next.splice(Number(step), 1, ...(entry === undefined ? [] : [entry]));
+    return next;
+  }
   const own: Record<string, unknown> = isRaw(data) ? { ...data } : {};
   const key = String(step);
   const next = changed(Object.hasOwn(own, key) ? own[key] : undefined, rest, value);

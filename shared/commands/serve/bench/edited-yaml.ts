@@ -1,14 +1,17 @@
+import { isDeepStrictEqual } from "node:util";
 import {
   isAlias,
   isCollection,
   isMap,
   isScalar,
   isSeq,
+  Lexer,
   type Node,
   type Pair,
   parseDocument,
   stringify,
   type YAMLMap,
+  type YAMLSeq,
 } from "yaml";
 import { yamlLine } from "../../yaml-line.ts";
 
@@ -25,6 +28,9 @@ const keyRange = (pair: Pair): [number, number] => {
   const range = (pair.key as Node | null)?.range;
   return range ? [range[0], range[1]] : [0, 0];
 };
+
+/** A word that begins with # is a remark: a text that does stands in quotation marks. */
+const hasRemarks = (text: string): boolean => [...new Lexer().lex(text)].some((word) => word.startsWith("#"));
 
 /** A value as it stands inside brackets, where a comma or a brace would end it. */
 const inFlow = (value: unknown): string =>
@@ -79,6 +85,8 @@ class Edits {
     if (isEmpty(node) || !node?.range) return this.spliced(colon + 1, colon + 1, ` ${written}`);
     if (!isAlias(node) && (node as { anchor?: string }).anchor) return null;
     if (/[&!]/.test(this.block.slice(colon + 1, node.range[0]))) return null;
+    if (isCollection(node) && hasRemarks(this.block.slice(node.range[0], endOf(this.block, node))))
+      return null;
     const isBlock = isCollection(node) && !node.flow;
     return isBlock
       ? this.spliced(colon + 1, endOf(this.block, node), ` ${written}`)
@@ -113,11 +121,46 @@ class Edits {
     const hasRemark = /^[ \t]+#/.test(this.block.slice(end, nextLine(this.block, end)));
     if ((isOffered || hasRemark) && !this.block.slice(start, end).includes("\n"))
       return this.spliced(start, start, "# ");
+    const lines = this.block.slice(start, end);
+    if (hasRemarks(lines))
+      return this.spliced(start, end, `# ${lines.replaceAll(`\n${indent}`, `\n${indent}# `)}`);
     return this.spliced(first, nextLine(this.block, end), "");
   }
 
   #offers(line: string, indent: string, key: string): boolean {
     return line.startsWith(`${indent}# ${key}:`);
+  }
+
+  /** Takes one entry of a list away, and keeps the remarks of the others; its own, at its end, is its writer's. */
+  takenOut(list: YAMLSeq, at: number): string | null {
+    const item = list.items[at] as Node;
+    const [start, end] = [item.range?.[0] ?? 0, endOf(this.block, item)];
+    const [before, after] = [list.items[at - 1] as Node | undefined, list.items[at + 1] as Node | undefined];
+    if (!before && !after) return null;
+    if (list.flow) {
+      const [from, to] = after?.range
+        ? [start, after.range[0]]
+        : [before ? endOf(this.block, before) : start, end];
+      return this.block.slice(from, to).includes("#") ? null : this.spliced(from, to, "");
+    }
+    const first = lineStart(this.block, start);
+    const hyphen = /^( *)-[ \t]+$/.exec(this.block.slice(first, start));
+    if (!hyphen) return null;
+    const next = nextLine(this.block, end);
+    const isOneLine = !this.block.slice(start, end).includes("\n");
+    if (isOneLine && /^[ \t]+#/.test(this.block.slice(end, next)))
+      return this.spliced(first + (hyphen[1]?.length ?? 0), start, `# ${this.block.slice(start - 2, start)}`);
+    return this.spliced(first, next, "");
+  }
+
+  /** Puts an entry at the end of a list. */
+  appended(list: YAMLSeq, value: unknown): string | null {
+    const item = list.items.at(-1) as Node | undefined;
+    if (!item?.range) return null;
+    const end = endOf(this.block, item);
+    if (list.flow) return this.spliced(end, end, `, ${inFlow(value)}`);
+    const lead = /^ *-[ \t]+$/.exec(this.block.slice(lineStart(this.block, item.range[0]), item.range[0]));
+    return lead ? this.#line(nextLine(this.block, end), `${lead[0]}${yamlLine(value)}${this.eol}`) : null;
   }
 
   /** The lines in which a mapping offers a key in a comment, from a place to the next line that is less indented. */
@@ -208,13 +251,16 @@ export function editedYaml(block: string, { path, value, order = [] }: Change): 
   for (const [depth, step] of path.entries()) {
     const isLast = depth === path.length - 1;
     if (isSeq(node)) {
+      if (node.anchor) return null;
+      if (isLast && step === node.items.length) return edits.appended(node, value);
       const item = node.items[Number(step)] as Node | undefined;
       if (!item?.range || isAlias(item) || (item as { anchor?: string }).anchor) return null;
       if (!isLast) {
         node = item;
         continue;
       }
-      if (value === undefined || (isCollection(item) && !item.flow)) return null;
+      if (value === undefined) return edits.takenOut(node, Number(step));
+      if (isCollection(item) && !item.flow) return null;
       return edits.spliced(item.range[0], endOf(block, item), node.flow ? inFlow(value) : yamlLine(value));
     }
     const key = String(step);
@@ -252,6 +298,18 @@ export function editedYaml(block: string, { path, value, order = [] }: Change): 
   return null;
 }
 
+/** What was read on a thing once, and is offered by now, is not to be had again: it stays where it is. */
+function saysMore(offered: unknown, value: unknown): boolean {
+  const own = typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
+  return (
+    typeof offered === "object" &&
+    offered !== null &&
+    Object.entries(offered).some(
+      ([field, said]) => field !== "state" && field !== "quantity" && !isDeepStrictEqual(said, own[field]),
+    )
+  );
+}
+
 /** The block with an offered line brought in, and its value made what it is to be. */
 function broughtIn(
   edits: Edits,
@@ -266,5 +324,6 @@ function broughtIn(
   const open = edits.spliced(hash, hash + 2, "");
   const document = parseDocument(open, { version: "1.2", logLevel: "silent", uniqueKeys: false });
   if (document.errors.length > 0 || !document.hasIn([...path])) return null;
+  if (saysMore((document.getIn([...path], true) as Node | undefined)?.toJS(document), value)) return null;
   return editedYaml(open, { path, value });
 }

@@ -81,6 +81,8 @@ function typedLine(line: Line, at: number, form: URLSearchParams): Line {
 export interface AskedPart {
   readonly before: readonly Line[];
   readonly after: readonly Line[];
+  /** What becomes of each line in its place, and what is new behind them; null where it goes. */
+  readonly each: readonly (Line | null)[];
   /** Each thing that would no longer be on record, in words. */
   readonly lost: readonly string[];
   /** True where something that is entered is not what will be on record. */
@@ -90,14 +92,14 @@ export interface AskedPart {
 export function askedPart(part: Part, raw: unknown, form: URLSearchParams): AskedPart {
   const before = linesOf(raw);
   const count = form.has(`${before.length}.state`) ? before.length + 1 : before.length;
-  const after: Line[] = [];
+  const each: (Line | null)[] = [];
   const lost: string[] = [];
   let isLess = false;
   for (let at = 0; at < count; at++) {
     const line = before[at] ?? {};
     const asked = form.get(`${at}.state`);
     if (asked === null) {
-      after.push(line);
+      each.push(line);
       continue;
     }
     const typed = typedLine(line, at, form);
@@ -107,11 +109,14 @@ export function askedPart(part: Part, raw: unknown, form: URLSearchParams): Aske
       for (const [field, why] of gone)
         if (line[field] !== undefined)
           lost.push(`${field} ${shownValue(line[field])}${why === "" ? "" : `, ${why}`}`);
-    if (asked === "") continue;
+    if (asked === "") {
+      each.push(null);
+      continue;
+    }
     const kept = Object.entries({ ...typed, state: asked }).filter(([field]) => !gone.has(field));
-    after.push(Object.fromEntries(kept.sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b))));
+    each.push(Object.fromEntries(kept.sort(([a], [b]) => fieldOrder.indexOf(a) - fieldOrder.indexOf(b))));
   }
-  return { before, after, lost, isLess };
+  return { before, after: each.filter((line) => line !== null), each, lost, isLess };
 }
 
 /** One word where there is nothing more to say. */
@@ -124,26 +129,29 @@ const shortest = (line: Line): unknown => (Object.keys(line).length === 1 ? line
 export function partChanges(
   part: Part,
   raw: unknown,
-  { before: lines, after: kept }: AskedPart,
+  { before: lines, after: kept, each }: AskedPart,
   order: readonly string[],
 ): readonly (readonly Change[])[] {
   if (isDeepStrictEqual(kept, lines)) return [];
   const [first] = kept;
   const value = first === undefined ? undefined : kept.length === 1 ? shortest(first) : kept.map(shortest);
   const whole: Change[] = [{ path: ["parts", part.id], value, order }];
-  if (kept.length !== lines.length) return [whole];
-  const precise = lines.flatMap((line, at): Change[] => {
-    const next = kept[at] ?? {};
-    const path = Array.isArray(raw) ? ["parts", part.id, at] : ["parts", part.id];
+  const isList = Array.isArray(raw);
+  if (kept.length === 0 || (!isList && each.length !== lines.length)) return [whole];
+  const byLine = each.map((next, at): Change[] => {
+    const line = lines[at];
+    const path = isList ? ["parts", part.id, at] : ["parts", part.id];
+    if (!line) return next ? [{ path, value: shortest(next) }] : [];
+    if (!next) return [{ path, value: undefined }];
     const fields = [...new Set([...Object.keys(next), ...Object.keys(line)])].filter(
       (field) => !isDeepStrictEqual(next[field], line[field]),
     );
     if (fields.length === 0) return [];
-    if (typeof (Array.isArray(raw) ? raw[at] : raw) !== "object")
-      return [{ path, value: shortest(next), order }];
+    if (typeof (isList ? raw[at] : raw) !== "object") return [{ path, value: shortest(next), order }];
     return fields.map((field) => ({ path: [...path, field], value: next[field], order: fieldOrder }));
   });
-  return [precise, whole];
+  // From the last to the first, so that each is still in its place when its turn comes.
+  return [byLine.reverse().flat(), whole];
 }
 
 /** The change that a form of one field asks for: a feature, or a field of the item itself. */
