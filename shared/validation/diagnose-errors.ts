@@ -6,7 +6,15 @@ import { idSuggestion } from "../diagnostics/plain-words.ts";
 import { typeNames } from "../diagnostics/type-names.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
-import { amountRemedy, dateRemedy, formRemedy, quotingRemedy, stateRemedy } from "./remedies.ts";
+import {
+  amountRemedy,
+  commaRemedy,
+  dateRemedy,
+  doubtRemedy,
+  formRemedy,
+  quotingRemedy,
+  stateRemedy,
+} from "./remedies.ts";
 
 type SchemaObject = { [keyword: string]: unknown };
 
@@ -26,7 +34,12 @@ const pathOf = (pointer: string): Path =>
 export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorObject[]): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   const said = new Set<string>();
+  // Where it is known which values there are, what kind of value they are says less.
+  const withValues = new Set(
+    errors.filter(({ keyword }) => keyword === "enum").map(({ instancePath }) => instancePath),
+  );
   for (const error of errors) {
+    if (error.keyword === "type" && withValues.has(error.instancePath)) continue;
     const explanation = explain(error);
     if (!explanation) continue;
     const { code, path, at, ...finding } = explanation;
@@ -63,7 +76,7 @@ function typeRemedy(error: ErrorObject, path: Path, schema: SchemaObject): strin
 
 const namesOf = (schema: SchemaObject) => Object.keys((schema.properties as object | undefined) ?? {});
 
-function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Explanation {
+function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Explanation | null {
   const name = String(error.params.additionalProperty);
   // What the reader makes of a mapping that stands where the name of a field should.
   if (name === String({})) {
@@ -75,6 +88,9 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
       expected: "a word",
     };
   }
+  const cut = textCutByComma(error.data as object, name, schema);
+  // What several commas cut off is told of once.
+  if (cut && cut.pieces[0] !== name) return null;
   const [code, expected] = unknownName(path);
   return {
     code,
@@ -83,9 +99,30 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
     found: `"${name}"`,
     expected,
     remedy:
+      (cut && commaRemedy(cut.field, [cut.text, ...cut.pieces].join(", "))) ??
       suggestion(name, namesOf(schema), (known) => Object.hasOwn(error.data as object, known)) ??
       fieldsInWords(namesOf(schema)),
   };
+}
+
+/**
+ * In braces a comma ends a text, and what stands behind it becomes the name of a field without a value: the field whose text
+ * was cut, and all the pieces that were cut off it. One word alone may be a field that was meant as one.
+ */
+function textCutByComma(mapping: object, name: string, { properties = {} }: SchemaObject) {
+  const known = properties as Readonly<Record<string, SchemaObject>>;
+  const fields = Object.entries(mapping);
+  const isPiece = ([field, value]: [string, unknown]) => value === null && !Object.hasOwn(known, field);
+  const at = fields.findIndex(([field]) => field === name);
+  const before = fields.slice(0, at).findLastIndex((each) => !isPiece(each));
+  const [field = "", text] = fields[before] ?? [];
+  const behind = fields.slice(before + 1);
+  const end = behind.findIndex((each) => !isPiece(each));
+  const pieces = behind.slice(0, end < 0 ? undefined : end).map(([piece]) => piece);
+  const takesText =
+    Object.hasOwn(known, field) && /\/\$defs\/(?:text|line)$/.test(String(known[field]?.$ref));
+  const isText = typeof text === "string" && [text, ...pieces].some((each) => each.trim().includes(" "));
+  return takesText && isText && pieces.includes(name) ? { field, text, pieces } : undefined;
 }
 
 /** Of a record with many fields the list helps nobody: `schemas` has them. */
@@ -126,12 +163,15 @@ function explain(error: ErrorObject): Explanation | null {
       const isPart = schema.title === "part";
       // What the message names already is not named again.
       const suggested = isPart || allowed.length > fewValues ? suggestion : nearestSuggestion;
+      const isFeature = path[0] === "features" && path.length === 2;
       return {
         code: isPart ? "unknown-part" : "wrong-value",
         ...value,
         found,
         expected: isPart ? "a part of the variant" : oneOf(allowed),
-        remedy: typeof error.data === "object" ? undefined : suggested(String(error.data), allowed),
+        remedy:
+          (isFeature ? doubtRemedy(error.data) : undefined) ??
+          (typeof error.data === "object" ? undefined : suggested(String(error.data), allowed)),
       };
     }
     case "format":

@@ -32,6 +32,15 @@ export function stateRemedy(data: unknown): string | undefined {
   return isCount ? `Write { state: present, quantity: ${data} }.` : undefined;
 }
 
+/** A feature that is seen, but not for certain, is one of which nothing is known. */
+export const doubtRemedy = (data: unknown): string | undefined =>
+  typeof data === "object" || String(data).includes("?")
+    ? "Leave out a feature that cannot be told for certain, and say what was seen in the description."
+    : undefined;
+
+export const commaRemedy = (field: string, text: string): string =>
+  `A text with a comma in it stands in quotation marks: ${field}: ${JSON.stringify(text)}.`;
+
 /** Text that YAML reads as it stands; any other stands in quotation marks. */
 const asWritten = (text: string): string =>
   /^\p{L}[\p{L}\p{N} .'-]*$/u.test(text) ? text : JSON.stringify(text);

@@ -28,6 +28,28 @@ it.each([
   expect(found.some((each) => each.includes("mark-not-recorded"))).toBe(isTold);
 });
 
+it("what several commas cut off a note is told of once", () => {
+  const found = told(
+    one("extras: [{ name: Dividers, note: Not of this case, I think, but old, hazards: [lead] }]"),
+  );
+  expect(found.filter((each) => each.includes(" unknown-field "))).toEqual([
+    expect.stringMatching(/note: "Not of this case, I think, but old"\.$/),
+  ]);
+});
+
+// Of a feature that is seen, but not for certain, nothing is known: it is left out, as one that nobody looked at.
+it.each(["[brass, iron]", "{ value: brass, note: worn }", "brass?"])(
+  "a feature that is not certain, %s, is told of once, with what can be written",
+  (value) => {
+    const found = told(one(`features: { lock: ${value} }`), `features: { lock: brass }\n${parts}`);
+    expect(found.filter((each) => / (?:wrong|unknown)-/.test(each))).toEqual([
+      expect.stringMatching(
+        /wrong-value Found .*; expected "iron", "brass" or "steel"\. Leave out a feature that cannot be told for certain/,
+      ),
+    ]);
+  },
+);
+
 it("a mistake of one value is told of once", () => {
   const found = told({ "content/collection.yaml": "title: Chests\nurl: example.org\n" });
   expect(found.filter((each) => each.startsWith("content/collection.yaml:2 "))).toHaveLength(1);
@@ -124,6 +146,16 @@ describe("a first mistake is told of in words that mend it", () => {
       "a field by another name",
       one("parts: { lens: { state: present, qty: 1 } }"),
       /unknown-field .* It takes .*"quantity"/,
+    ],
+    [
+      "a comma in a note in braces",
+      one("extras: [{ name: Dividers, note: Not of this case, as far as I know. }]"),
+      /unknown-field Found "as far as I know\."; .* stands in quotation marks: note: "Not of this case, as far as I know\."\.$/,
+    ],
+    [
+      "a remark behind a state",
+      one("parts: { lens: { state: present, not sure } }"),
+      /unknown-field Found "not sure"; expected a known field\. It takes "state"/,
     ],
     [
       "a price in a log that may be two",
