@@ -53,8 +53,9 @@ export function beforeYouBegin(
   if (found.length === 0) return "";
   const entries = found.map((each) => {
     const { id, name, caution, source } = each;
-    const bearers = parts.filter(({ hazards }) => hazards.includes(id)).map((part) => part.name);
-    return `<dt>${cautionHtml(name, each)}: ${xmlText(bearers.join(", "))}</dt><dd>${cautionHtml(caution, each)} <cite>${xmlText(source)}</cite></dd>`;
+    // Parts of several variants may have one name.
+    const bearers = new Set(parts.flatMap((part) => (part.hazards.includes(id) ? part.name : [])));
+    return `<dt>${cautionHtml(name, each)}: ${xmlText([...bearers].join(", "))}</dt><dd>${cautionHtml(caution, each)} <cite>${xmlText(source)}</cite></dd>`;
   });
   return `<section class="cautions"><h2>Before you begin</h2><p>Local rules and licensed practice come before ${what}.</p><dl>${entries.join("")}</dl></section>`;
 }

@@ -80,10 +80,38 @@ parts:
     });
     expect([...html.matchAll(/On record: ([^<]*)<\/em>/g)].map(([, said]) => said)).toEqual([
       "present, serial S9, worn, packed: sealed, repairs: relacquered, by letter.",
-      "1 present, the rest missing; unverified, spare.",
+      "1 present, the rest missing; 1 unverified, spare.",
       "never issued, See the issue book.",
       "substitute, model later-tin.",
     ]);
+  });
+
+  it("tells the variants of a family apart: what each value means, where to look, and the serials", async () => {
+    const html = await sheet("pilot");
+    const text = html.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
+    expect(text).toContain("Ebbholm Pilotage outfit, Mark I pilot-mk1 not known");
+    expect(text).toContain("Ebbholm Pilotage outfit, Mark II pilot-mk2 H2001 to H2412 (1931 to 1938)");
+    expect(text).toContain(
+      "Arc a glance Breathe on it. silver Ebbholm Pilotage outfit, Mark I platinum Ebbholm Pilotage outfit, Mark II",
+    );
+    expect(text.indexOf("Keep the vessel closed")).toBeLessThan(text.indexOf("Breathe on it."));
+  });
+
+  it("says of which variants of the family nothing is told", async () => {
+    const html = await sheet("pilot", {
+      "schemas/reference/pilot/pilot-mk3.yaml":
+        "name: Mark III\nfeatures: { arc: silver }\nparts: { lamp: { name: Lamp } }\n",
+    });
+    const text = html.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
+    expect(text).toContain("57 Ebbholm Pilotage outfit, Mark I, or Mark III, not told 112");
+    expect(text).toContain("silver Ebbholm Pilotage outfit, Mark I; Mark III");
+  });
+
+  it("names what there is where it knows no such id", async () => {
+    const ran = await runHere(["checklist", "nonsuch"], pilotageFolder());
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain("expected the id of an item, a variant or a family. Known: ");
+    expect(ran.err).toMatch(/Known: .*pilot-mk1.*\bpilot\b/);
   });
 
   it("is one file of valid HTML, with nothing from outside", async () => {
@@ -98,7 +126,7 @@ parts:
       extends: ["html-validate:recommended"],
       rules: { "long-title": "off" },
     });
-    for (const each of [html, odd]) {
+    for (const each of [html, odd, await sheet("pilot")]) {
       expect(each).not.toMatch(/<(?:script|link|img|iframe)|url\(|@import|https?:/);
       const report = await validator.validateString(each);
       expect(report.results.flatMap(({ messages }) => messages.map(({ message }) => message))).toEqual([]);

@@ -156,6 +156,7 @@ describe("fittedcase new", () => {
 
   it.each([
     [["item", "x", "--variant", "pilot-mk"], "Did you mean"],
+    [["item", "x"], "fittedcase checklist FAMILY prints what tells its variants apart"],
     [["item", "x"], "Known: pilot-mk1, pilot-mk2."],
     [["item", "../x", "--variant", "pilot-mk2"], "small letters"],
     [["item", "X y", "--variant", "pilot-mk2"], "small letters"],

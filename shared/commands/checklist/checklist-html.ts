@@ -5,7 +5,7 @@ import { beforeYouBegin, type Caution, cautionHtml } from "../cautions.ts";
 import { groupName, groupsInOrder } from "../groups-in-order.ts";
 import { markWords } from "../mark-words.ts";
 import { rangeWords } from "../new/range-words.ts";
-import { checklistStyle } from "./checklist-style.ts";
+import { blank, emptyLines, sheetPage } from "./sheet-page.ts";
 
 /** What is known of the case on the table, for a sheet of one item. */
 export interface ChecklistItem {
@@ -15,9 +15,6 @@ export interface ChecklistItem {
   /** What the record says of a part, in a few words; empty where nothing. */
   readonly onRecord: (part: string) => string;
 }
-
-const blank = (label: string, value: string | undefined, width: "short" | "long") =>
-  `<span class="field">${xmlText(label)} <span class="line ${width}">${value === undefined ? "" : xmlText(value)}</span></span>`;
 
 /** A box for each unit; where they are too many to tick, a place for the count. */
 const boxes = (quantity: number) =>
@@ -71,28 +68,17 @@ export function checklistHtml(
   const title = item?.title ?? variant.name;
   const serials =
     variant.serials.length > 0 ? `<p>Known serials: ${xmlText(rangeWords(variant.serials))}.</p>` : "";
-  const lines = (count: number) => `<div class="blank"></div>`.repeat(count);
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<title>${xmlText(`Checklist: ${title}`)}</title>
-<style>
-${checklistStyle}</style>
-</head>
-<body>
-<h1>${xmlText(title)}</h1>
-<p>${xmlText(`${variant.name} (${variant.id})`)}</p>
+  return sheetPage(
+    title,
+    `<p>${xmlText(`${variant.name} (${variant.id})`)}</p>
 <p>${blank("Set no.", item?.set, "short")} ${blank("Serial", item?.serial, "long")} ${blank("Examined on", undefined, "short")} ${blank("by", undefined, "long")}</p>
 ${serials}
 ${beforeYouBegin(cautions, [...variant.parts.values()], "this sheet")}
 <section><h2>How to fill it in</h2><p>Tick a box for each unit that is there; strike through one that is gone. Write ? for one that is there but may not be right, S for another model in its place, N for one that this example never had. Leave blank what was not examined: that is not the same as gone. Write the marks and serials that you read, not those that should be there.</p></section>
 ${features(family)}
 ${tables.join("\n")}
-<section><h2>Things in the case that are not listed</h2>${lines(4)}</section>
-<section><h2>Labels, plates and papers, word for word</h2>${lines(6)}</section>
-<section><h2>Photographs taken, and whatever else</h2>${lines(4)}</section>
-</body>
-</html>
-`;
+<section><h2>Things in the case that are not listed</h2>${emptyLines(4)}</section>
+<section><h2>Labels, plates and papers, word for word</h2>${emptyLines(6)}</section>
+<section><h2>Photographs taken, and whatever else</h2>${emptyLines(4)}</section>`,
+  );
 }

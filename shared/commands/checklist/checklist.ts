@@ -12,24 +12,26 @@ import { lineRemarks } from "../line-remarks.ts";
 import { refuseOutput, requireFolder } from "../place-of-output.ts";
 import { rootFolder } from "../root-folder.ts";
 import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
+import { familySheet } from "./family-sheet.ts";
 import { browserNames, installedBrowser } from "./installed-browser.ts";
 import { printPdf } from "./print-pdf.ts";
 
 /** All that is recorded of a part: who ticks anew must not take what stands there for what does not. */
-const lineWords = (line: PartLine): string =>
-  [
-    line.quantity === undefined
-      ? stateOf(line.state, 1, english)
-      : `${line.quantity} ${stateOf(line.state, line.quantity, english)}`,
+function lineWords(line: PartLine, lines: readonly PartLine[]): string {
+  // Where it is one of several lines, it speaks for one unit unless it says for how many.
+  const units = line.quantity ?? (lines.length > 1 ? 1 : undefined);
+  return [
+    units === undefined ? stateOf(line.state, 1, english) : `${units} ${stateOf(line.state, units, english)}`,
     ...(line.rest === undefined ? [] : [`the rest ${stateOf(line.rest, 1, english)}`]),
     ...lineRemarks(line).map((remark) => remark.replace(/\.$/, "")),
   ].join(", ");
+}
 
 const asChecklistItem = ({ title, serial, set, parts }: Item): ChecklistItem => ({
   title,
   serial,
   set,
-  onRecord: (part) => (parts.get(part) ?? []).map(lineWords).join("; "),
+  onRecord: (part) => (parts.get(part) ?? []).map((line, _, lines) => lineWords(line, lines)).join("; "),
 });
 
 function browserForPrinting(): string {
@@ -45,12 +47,14 @@ function browserForPrinting(): string {
 }
 
 export const checklist: Command = {
-  usage: "fittedcase checklist ITEM|VARIANT [--pdf] [--out FILE] [--root DIR]",
+  usage: "fittedcase checklist ITEM|VARIANT|FAMILY [--pdf] [--out FILE] [--root DIR]",
   help: [
     "Writes a sheet to print and tick at the bench: cautions first, the features to look at, then every part in the",
     "order of unpacking, with a box for each unit, what to look for, and room for marks, serial and condition. For an",
     "item it also says what is on record; for a variant it is blank. One HTML file, black on white, for A4: open it in",
     "a browser and print it. A sheet of an item shows serials in full. To tick on a phone instead, see: fittedcase serve",
+    "For a family it is a sheet to tell the variants apart: every feature with its values, which variants each value",
+    "means, where to look, and the serials of each variant.",
     "",
     "  --pdf       a PDF instead, printed by a browser of this machine: the one that CHROME_PATH names, else Chromium,",
     "              Chrome or Edge where they are installed",
@@ -79,20 +83,22 @@ export const checklist: Command = {
     const { items, variants, families } = known.collection;
     const item = items.get(id);
     const variant = variants.get(item?.variant ?? id);
-    if (!variant) {
-      const hint = suggestion(id, [...items.values(), ...variants.values()]) ?? "";
-      throw new UsageError(`Found "${id}"; expected the id of an item or a variant. ${hint}`.trimEnd());
+    const family = families.get(variant?.family ?? id);
+    const cautions = cautionsOf(known.collection);
+    const members = [...variants.values()].filter((each) => each.family === id);
+    const sheet = variant
+      ? checklistHtml(variant, family, cautions, item && asChecklistItem(item))
+      : family && familySheet(family, members, cautions);
+    if (sheet === undefined) {
+      const hint = suggestion(id, [...items.values(), ...variants.values(), ...families.values()]) ?? "";
+      throw new UsageError(
+        `Found "${id}"; expected the id of an item, a variant or a family. ${hint}`.trimEnd(),
+      );
     }
     const shown = values.out ?? `checklist-${id}.${values.pdf ? "pdf" : "html"}`;
     const target = path.resolve(cwd, shown);
     requireFolder(target, shown);
     refuseOutput(root, target, shown);
-    const sheet = checklistHtml(
-      variant,
-      families.get(variant.family),
-      cautionsOf(known.collection),
-      item && asChecklistItem(item),
-    );
     if (values.pdf) {
       await printPdf(browserForPrinting(), sheet, target);
       out(`Wrote ${shown}.`);

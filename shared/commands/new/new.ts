@@ -57,7 +57,11 @@ function needed(value: string | undefined, flag: string, records: ReadonlyMap<st
   const ids = [...records.keys()];
   const known_ =
     ids.length === 0 ? " There is none yet." : ids.length > 12 ? "" : ` Known: ${ids.join(", ")}.`;
-  throw new UsageError(`Found no ${flag}; expected one.${known_}`);
+  const apart =
+    flag === "--variant" && ids.length > 1
+      ? " Where you do not know which it is, fittedcase checklist FAMILY prints what tells its variants apart."
+      : "";
+  throw new UsageError(`Found no ${flag}; expected one.${known_}${apart}`);
 }
 
 const titleFrom = (id: string) => `${id.charAt(0).toUpperCase()}${id.slice(1)}`.replaceAll("-", " ");
