@@ -211,6 +211,17 @@ describe("the page for the bench, in a browser", () => {
     await leave(page);
   });
 
+  it("goes on by itself with a preview that was started anew", async () => {
+    const page = await bench();
+    await preview.stop();
+    await tick(page, "key", "Absent");
+    await expect.poll(() => page.locator(".unsaved").innerText()).toBe("1 not saved: Key");
+    preview = await served(root, "--port", String(preview.port));
+    await saved(page, "key");
+    expect(text()).toBe(unpackingFile.replace("key: present ", "key: absent "));
+    await leave(page);
+  });
+
   it("saves a field that has the focus when the page is left, or hidden", async () => {
     const page = await bench();
     await tick(page, "lamp", "Present");

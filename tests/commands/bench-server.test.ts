@@ -293,7 +293,8 @@ describe("the page for the bench", () => {
     const { body } = await ask(preview.port, at);
     expect(body).toContain("content/items/one/index.md:6:3  error  unknown-part");
     expect(body).toContain("Did you mean &quot;key&quot;?");
-    expect((await post(absent)).status).toBeGreaterThanOrEqual(400);
+    // To be tried again: once the file is mended, the same is saved.
+    expect((await post(absent)).status).toBe(503);
     expect(text()).toBe(wrong);
     writeFiles(root, { "content/items/one/index.md": unpackingFile });
     expect((await ask(preview.port, at)).body).toContain('id="part-key"');

@@ -26,12 +26,14 @@ const allForms = () => [...document.querySelectorAll<HTMLFormElement>("form[meth
 const choicesOf = (form: HTMLFormElement) => [
   ...form.querySelectorAll<HTMLInputElement>("input[type=radio]"),
 ];
+const keyOf = (page: Document | Element) =>
+  page.querySelector<HTMLInputElement>("input[name=key]")?.value ?? "";
 const versionOf = (card: Element | null) => card?.querySelector<HTMLInputElement>("input[name=version]");
 const cardOf = (form: HTMLFormElement) => form.closest<HTMLElement>(".part");
 
 function bodyOf(form: HTMLFormElement): URLSearchParams {
   const body = new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]));
-  body.delete("version");
+  for (const name of ["key", "version"]) body.delete(name);
   return body;
 }
 
@@ -132,6 +134,7 @@ function tellOfChange(form: HTMLFormElement, said: string): void {
 
 async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void> {
   const sent = new URLSearchParams(body);
+  sent.set("key", keyOf(form));
   sent.set("version", versionOf(form)?.value ?? "");
   try {
     const response = await fetch(form.action, {
@@ -142,8 +145,9 @@ async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void>
       signal: AbortSignal.timeout(patience),
     });
     if (response.headers.get("content-type")?.startsWith("application/json") !== true) {
+      if (response.status === 403 && (await hasNewKey(form))) return save(form, body);
       tell(form, `Not saved: ${await response.text()}`, true);
-      return end(form, body, response.status >= 500 ? "again" : "refused");
+      return end(form, body, response.status === 403 || response.status >= 500 ? "again" : "refused");
     }
     const saved = (await response.json()) as Saved;
     if (response.status === 409 && saved.asks === undefined) {
@@ -164,6 +168,14 @@ async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void>
     tell(form, "Not saved yet: the preview does not answer. It is tried again by itself.", true);
     end(form, body, "again");
   }
+}
+
+/** A preview that was started anew has another key, for whoever may see its pages; these forms go on with that. */
+async function hasNewKey(form: HTMLFormElement): Promise<boolean> {
+  const key = await pageNow(location.href).then(keyOf, () => "");
+  if (key === "" || key === keyOf(form)) return false;
+  for (const field of document.querySelectorAll<HTMLInputElement>("input[name=key]")) field.value = key;
+  return true;
 }
 
 let last: Promise<unknown> = Promise.resolve();

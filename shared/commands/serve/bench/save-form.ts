@@ -45,7 +45,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   const { text, data, problems, file } = record;
   const refuse = (status: 409 | 422 | 503, said: string): Saved => ({ status, said, version: "" });
   if (problems.length > 0)
-    return refuse(422, `Not saved: the file has errors.\n\n${reportAsText(problems, 1)}`);
+    return refuse(503, `Not saved yet: the file has errors.\n\n${reportAsText(problems, 1)}`);
   const variant = reference.collection?.variants.get(shownValue(data.variant));
   if (!variant) return refuse(422, "Not saved: the item's variant has no reference.");
   const family = reference.collection?.families.get(variant.family);
