@@ -135,9 +135,14 @@ export function familyPage(family: PublishedFamily, index: CollectionIndex): Fam
       values: pages.list(feature.values.map(plain)),
       effort: pages.efforts[feature.effort] ?? "",
     })),
-    sources: [...new Set([...family.sources, ...citedIn(family.description)])].map((id) =>
-      sourceLink(id, index),
-    ),
+    // What its variants rest on is told here too: their ranges and numbers stand on this page.
+    sources: [
+      ...new Set([
+        ...family.sources,
+        ...citedIn(family.description),
+        ...members.flatMap(({ sources }) => sources),
+      ]),
+    ].map((id) => sourceLink(id, index)),
     cite: citeView(
       {
         id: family.id,

@@ -284,6 +284,7 @@ export const englishPages = {
       "Each compartment is a part and leads to its line in the list of parts. Its size follows the weight that the reference gives the part.",
     planNoteDrawn:
       "Each compartment is a part, where the reference draws it, and leads to its line in the list of parts.",
+    planNoteLoose: "What it does not draw lies along the front, by weight.",
     missing: "What is not there, or not certain",
     lists: {
       missing: "Missing",

@@ -271,6 +271,7 @@ export const germanPages: PageWords = {
       "Jedes Fach ist ein Teil und führt zu seiner Zeile in der Teileliste. Seine Größe folgt dem Gewicht, das die Referenz dem Teil gibt.",
     planNoteDrawn:
       "Jedes Fach ist ein Teil, dort, wo die Referenz es einzeichnet, und führt zu seiner Zeile in der Teileliste.",
+    planNoteLoose: "Was sie nicht einzeichnet, liegt vorn, nach Gewicht.",
     missing: "Was nicht da ist oder nicht sicher",
     lists: {
       missing: "Fehlt",

@@ -22,6 +22,20 @@ describe("the page of a family", () => {
     expect(pageOf("", "").serialPlot).toBeNull();
   });
 
+  it("names what its variants rest on among its sources, each once", () => {
+    const files = smallCollection("sources: [ledger]\n", {
+      "content/sources.yaml": "- { id: ledger, title: The ledger }\n- { id: list, title: The list }\n",
+      "schemas/reference/chest/chest-b.yaml": "name: Chest B\nsources: [list, ledger]\n",
+    });
+    const published = publishedIn(writeCollection(files));
+    const [family] = published.families;
+    if (!family) throw new Error("No family was published.");
+    expect(familyPage(family, catalogueOf(published)).sources.map((link) => link.name)).toEqual([
+      "The ledger",
+      "The list",
+    ]);
+  });
+
   // By hand: "brass" is found on both, iron and steel on one of them only; a lid of either kind is on both.
   it("says which features may tell two variants apart where none is sure to", () => {
     const key = (lock: string) => `features: { lock: ${lock}, lid: [flat, domed] }\n`;

@@ -1,4 +1,5 @@
 import { xmlText } from "../../pages/data/xml.ts";
+import { plain } from "../../pages/item-parts.ts";
 import type { Family } from "../../records/family.ts";
 import type { Part, Variant } from "../../records/variant.ts";
 import { beforeYouBegin, type Caution, cautionHtml } from "../cautions.ts";
@@ -28,7 +29,7 @@ function features(family: Family | undefined): string {
   const rows = all.map(
     ({ name, look, values }) =>
       `<tr><th scope="row">${xmlText(name)}</th><td>${xmlText(look ?? "")}</td><td>${values
-        .map((value) => `<span class="choice"><span class="box"></span>${xmlText(value)}</span>`)
+        .map((value) => `<span class="choice"><span class="box"></span>${xmlText(plain(value))}</span>`)
         .join(" ")}</td></tr>`,
   );
   return `<section><h2>What tells the variants apart</h2><p>Tick what you see; leave blank what you did not look at.</p><table class="features"><thead><tr><th scope="col">Feature</th><th scope="col">Where and how to look</th><th scope="col">Seen</th></tr></thead><tbody>${rows.join("")}</tbody></table></section>`;

@@ -1,4 +1,5 @@
 import { xmlText } from "../../pages/data/xml.ts";
+import { plain } from "../../pages/item-parts.ts";
 import type { Family, Feature } from "../../records/family.ts";
 import type { Variant } from "../../records/variant.ts";
 import { beforeYouBegin, type Caution } from "../cautions.ts";
@@ -21,7 +22,7 @@ function featureRows({ id, name, look, effort, values }: Feature, variants: read
         at > 0
           ? ""
           : `<th scope="rowgroup" rowspan="${values.length}">${xmlText(name)}<br><small>${efforts[effort - 1] ?? ""}</small></th><td rowspan="${values.length}">${xmlText(look ?? "")}</td>`;
-      return `<tr>${heading}<td><span class="choice"><span class="box"></span>${xmlText(value.replaceAll("-", " "))}</span></td><td>${xmlText(means)}</td></tr>`;
+      return `<tr>${heading}<td><span class="choice"><span class="box"></span>${xmlText(plain(value))}</span></td><td>${xmlText(means)}</td></tr>`;
     })
     .join("");
 }

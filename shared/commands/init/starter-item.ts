@@ -48,7 +48,8 @@ provenance:
   - { date: 1913~/1940, event: in service, holder: Corn Office of the Wendle Marches, evidence: register, source: corn-register }
   - { date: 2011-10-22/.., event: acquired, from: A. Fennick, evidence: receipt, source: quay-sales, private: [from] }
 
-## A photograph lies beside this file; alt tells what it shows to those who do not see it.
+## A photograph lies beside this file; alt tells what it shows to those who do not see it. Callouts point parts out:
+## at is how far from the left and how far from the top of the upright picture, as shares of its width and height.
 # photos:
 #   - { file: open-case.jpg, alt: The open case from above., callouts: [{ part: balance, at: [0.3, 0.5] }] }
 

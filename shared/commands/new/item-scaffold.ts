@@ -81,9 +81,16 @@ export function itemScaffold(
     ...explanation("What it is made of, and how large it is."),
     offer("materials: …"),
     offer('measurements: ["Case, closed: 310 × 240 × 120 mm"]'),
-    ...explanation("Photographs that lie beside this file."),
+    ...explanation(
+      "Photographs that lie beside this file. Callouts point parts out: at is how far from the left edge of the upright " +
+        "picture and how far from its top, as shares of its width and height; [0.5, 0.5] is the middle.",
+    ),
     offer("photos:"),
-    offer("  - { file: open-case.jpg, alt: The open case from above. }"),
+    offer("  - file: open-case.jpg"),
+    offer("    alt: The open case from above."),
+    ...[...variant.parts.keys()]
+      .slice(0, 1)
+      .map((part) => offer(`    callouts: [{ part: ${part}, at: [0.5, 0.5] }]`)),
     ...explanation("Never published:"),
     offer("distinguishing: [what tells this one from all others]"),
     offer("storage: …"),
