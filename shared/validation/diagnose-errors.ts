@@ -111,7 +111,7 @@ function unknownField(error: ErrorObject, path: Path, schema: SchemaObject): Exp
  */
 function textCutByComma(mapping: object, name: string, { properties = {} }: SchemaObject) {
   const known = properties as Readonly<Record<string, SchemaObject>>;
-  const fields = Object.entries(mapping);
+  const fields = fieldsOf(mapping);
   const isPiece = ([field, value]: [string, unknown]) => value === null && !Object.hasOwn(known, field);
   const at = fields.findIndex(([field]) => field === name);
   const before = fields.slice(0, at).findLastIndex((each) => !isPiece(each));
@@ -123,6 +123,19 @@ function textCutByComma(mapping: object, name: string, { properties = {} }: Sche
     Object.hasOwn(known, field) && /\/\$defs\/(?:text|line)$/.test(String(known[field]?.$ref));
   const isText = typeof text === "string" && [text, ...pieces].some((each) => each.trim().includes(" "));
   return takesText && isText && pieces.includes(name) ? { field, text, pieces } : undefined;
+}
+
+const mostFields = 40;
+const countedFields = new WeakMap<object, readonly [string, unknown][]>();
+
+/** Of a damaged mapping with thousands of fields none: to go through them for each of them would take long. */
+function fieldsOf(mapping: object): readonly [string, unknown][] {
+  const known = countedFields.get(mapping);
+  if (known) return known;
+  const all = Object.entries(mapping);
+  const fields = all.length > mostFields ? [] : all;
+  countedFields.set(mapping, fields);
+  return fields;
 }
 
 /** Of a record with many fields the list helps nobody: `schemas` has them. */
