@@ -160,8 +160,14 @@ function bestLevel(
   end: keyof Bounds,
 ): string | null {
   const isReached = (level: Level) => {
-    const shares = neededBy(level, parts).flatMap(({ id }) => findings.get(id)?.share ?? []);
-    return shares.length > 0 && shares.every((share) => share[end] === 1);
+    let isAnyIssued = false;
+    for (const { id } of neededBy(level, parts)) {
+      const share = findings.get(id)?.share;
+      if (!share) continue;
+      if (share[end] !== 1) return false;
+      isAnyIssued = true;
+    }
+    return isAnyIssued;
   };
   return levels.find(isReached)?.id ?? null;
 }

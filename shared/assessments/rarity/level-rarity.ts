@@ -33,19 +33,20 @@ interface Reach {
 }
 
 function reachOf(example: Example, needed: readonly Part[]): Reach {
-  const shares = needed.flatMap(({ id }) => {
+  let isAnyIssued = false;
+  let isKnown = true;
+  let isShort = false;
+  for (const { id } of needed) {
     const share = example.shares.get(id);
-    return share === "not-issued" ? [] : [share && isRecorded(share) ? share : undefined];
-  });
-  const isKnown = !shares.includes(undefined);
+    if (share === "not-issued") continue;
+    isAnyIssued = true;
+    if (share === undefined || !isRecorded(share)) isKnown = false;
+    else if (share.low < 1) isShort = true;
+  }
   // One that was issued nothing of what it needs, cannot be said to reach it.
-  const isShort = shares.length === 0 || shares.some((share) => share !== undefined && share.low < 1);
-  return { example, reaches: isShort ? false : isKnown ? true : null, isRecorded: isKnown };
+  const falls = isShort || !isAnyIssued;
+  return { example, reaches: falls ? false : isKnown ? true : null, isRecorded: isKnown };
 }
-
-/** New offers of some examples. */
-const offersOf = (reaches: readonly Reach[], watched: YearsWatched | null): readonly Sighting[] =>
-  reaches.flatMap(({ example }) => example.rows.filter((row) => isCountedOffer(row, watched)));
 
 /**
  * Rarity by level of completeness: the bare instrument may turn up every year and the whole outfit once in a
@@ -86,21 +87,19 @@ export function assessLevelRarity(
     recorded.length === 0
       ? withheld(statement("no-example-recorded"), basis)
       : figure(wilson(reaching.length, recorded.length, confidence), basis);
-  const offers: Offers = {
-    ...offersIn(offersOf(reaching, watched)),
-    among: {
-      all: offersOf(every, watched).length,
-      decided: offersOf(
-        every.filter((each) => each.reaches !== null),
-        watched,
-      ).length,
-    },
-  };
+  const offers = { reaching: [] as Sighting[], all: 0, decided: 0 };
+  for (const { example, reaches, isRecorded: isWhole } of every) {
+    const counted = example.rows.filter((row) => isCountedOffer(row, watched));
+    offers.all += counted.length;
+    if (reaches !== null) offers.decided += counted.length;
+    if (reaches === true && isWhole) offers.reaching.push(...counted);
+  }
+  const offered: Offers = { ...offersIn(offers.reaching), among: offers };
   const known = reaching.length - countDestroyed(reachingExamples);
   return {
     share,
     survivors: survivorsAsComplete(share, survivors, known),
-    appearance: asKnownNow(assessAppearance(offers, watched, confidence)),
-    wait: asKnownNow(assessWait(offers, watched, confidence)),
+    appearance: asKnownNow(assessAppearance(offered, watched, confidence)),
+    wait: asKnownNow(assessWait(offered, watched, confidence)),
   };
 }
