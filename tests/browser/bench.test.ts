@@ -65,12 +65,18 @@ describe("the page for the bench, in a browser", () => {
     await leave(page);
   });
 
-  it("asks before a tap takes a serial and a note out of the record", async () => {
+  /** Puts a lamp with a serial and a note on record, and returns the whole text. */
+  const recordedLamp = (): string => {
     const recorded = unpackingFile.replace(
       "# of two\n",
       "# of two\n  lamp: { state: present, serial: '4410', note: The cap is stiff. }\n",
     );
     writeFiles(root, { "content/items/one/index.md": recorded });
+    return recorded;
+  };
+
+  it("asks before a tap takes a serial and a note out of the record", async () => {
+    const recorded = recordedLamp();
     const page = await bench();
     const lamp = page.locator("#part-lamp");
     await tick(page, "lamp", "Not examined");
@@ -97,11 +103,7 @@ describe("the page for the bench, in a browser", () => {
   });
 
   it("takes a question back when one taps what is on record", async () => {
-    const recorded = unpackingFile.replace(
-      "# of two\n",
-      "# of two\n  lamp: { state: present, serial: '4410', note: The cap is stiff. }\n",
-    );
-    writeFiles(root, { "content/items/one/index.md": recorded });
+    const recorded = recordedLamp();
     const page = await bench();
     const lamp = page.locator("#part-lamp");
     await tick(page, "lamp", "Not examined");
