@@ -1,7 +1,8 @@
 import type { Extra, PartLine } from "../records/item.ts";
 import { neededBy } from "../records/needed-parts.ts";
+import { isMain, type Standing, standings } from "../records/states.ts";
 import { unitsOfLine } from "../records/units-of-line.ts";
-import { bestCredit, isMain, type Level, type Part, type Standing, standings } from "../records/variant.ts";
+import { bestCredit, type Level, type Part } from "../records/variant.ts";
 
 export interface Bounds {
   readonly low: number;

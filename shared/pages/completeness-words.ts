@@ -1,4 +1,5 @@
 import type { PublishedItem } from "../publication/published.ts";
+import { isMain } from "../publication/states.ts";
 import { shareBounds } from "../words/share-bounds.ts";
 import type { Words } from "../words/words.ts";
 
@@ -20,9 +21,7 @@ export const unitsInWords = (
 /** Why it has no completeness: the reference asks for nothing, or this one was issued nothing of what it asks for. */
 export const noCompleteness = ({ parts }: Pick<PublishedItem, "parts">, words: Words): string => {
   const { noneIssued, noReference } = words.pages.completeness;
-  return parts.some(({ standing }) => standing === "core" || standing === "issued")
-    ? noneIssued
-    : noReference;
+  return parts.some(({ standing }) => isMain(standing)) ? noneIssued : noReference;
 };
 
 type Levelled = Pick<PublishedItem, "levels"> & {

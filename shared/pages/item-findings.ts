@@ -1,7 +1,8 @@
 import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
+import { isMain } from "../publication/states.ts";
 import type { Words } from "../words/words.ts";
 import { plain, stateInWords } from "./item-parts.ts";
-import { someUnits } from "./missing-parts.ts";
+import { missedMostFirst, someUnits } from "./missing-parts.ts";
 
 /** A part as a finding names it. */
 export interface Finding {
@@ -23,12 +24,26 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
   const { item: say } = words.pages;
   const { count, share } = words.numbers;
   const { completeness, parts } = item;
-  const partOf = new Map(parts.map((part) => [part.id, part]));
-  const findings = (ids: readonly string[], detail: (part: PublishedItemPart) => string | null): Finding[] =>
-    ids.flatMap((id) => {
-      const part = partOf.get(id);
-      return part ? [{ address: `#part-${id}`, name: part.name, detail: detail(part) }] : [];
-    });
+  const findings = (
+    ids: readonly string[],
+    detail: (part: PublishedItemPart) => string | null,
+    ordered = (found: PublishedItemPart[]) => found,
+  ): Finding[] =>
+    ordered(parts.filter(({ id }) => ids.includes(id))).map((part) => ({
+      address: `#part-${part.id}`,
+      name: part.name,
+      detail: detail(part),
+    }));
+  /** What was meant to be used up, or was never in every case, is missed less, and says so. */
+  const gone = (ids: readonly string[], detail: (part: PublishedItemPart) => string | null): Finding[] =>
+    findings(
+      ids,
+      (part) => {
+        const told = [isMain(part.standing) ? null : words.pages.standings[part.standing], detail(part)];
+        return told.filter((each) => each !== null).join("; ") || null;
+      },
+      missedMostFirst,
+    );
   const rate = ({ rate: { value } }: PublishedItemPart) =>
     value === null ? null : say.foundIn(share(value));
   const some = (told: "unverified" | "unexamined") => (part: PublishedItemPart) =>
@@ -38,10 +53,10 @@ export function findingLists(item: PublishedItem, words: Words): FindingList[] {
     null;
 
   const lists: FindingList[] = [
-    list("missing", findings(completeness.missing, rate)),
+    list("missing", gone(completeness.missing, rate)),
     list(
       "partial",
-      findings(completeness.partial, (part) => stateInWords(part, words)),
+      gone(completeness.partial, (part) => stateInWords(part, words)),
     ),
     list("substitutes", findings(completeness.substitutes, models)),
     list("unverified", findings(completeness.unverified, some("unverified"))),

@@ -1,4 +1,5 @@
 import type { PublishedItem, PublishedItemPart } from "../publication/published.ts";
+import { isMain } from "../publication/states.ts";
 import type { Words } from "../words/words.ts";
 
 export interface MissingPart {
@@ -7,14 +8,23 @@ export interface MissingPart {
   readonly name: string;
 }
 
-/** Parts of which units are known to be gone: first those that are gone altogether. */
+/** Parts of which units are known to be gone: first those that are missed most. */
 export function missingParts({ completeness, parts }: PublishedItem, words: Words): MissingPart[] {
-  return [...completeness.missing, ...completeness.partial].map((id) => {
-    const part = parts.find((each) => each.id === id);
-    if (!part) return { part: id, name: id };
-    return { part: id, name: withUnits(part, "missing", words) };
-  });
+  const ids = new Set([...completeness.missing, ...completeness.partial]);
+  return missedMostFirst(parts.filter(({ id }) => ids.has(id))).map((part) => ({
+    part: part.id,
+    name: withUnits(part, "missing", words),
+  }));
 }
+
+/** By the weight that is gone; what was meant to be used up, or was never in every case, comes after all else. */
+export const missedMostFirst = (parts: readonly PublishedItemPart[]): PublishedItemPart[] =>
+  [...parts].sort(
+    (one, other) =>
+      Number(isMain(other.standing)) - Number(isMain(one.standing)) || weightGone(other) - weightGone(one),
+  );
+
+const weightGone = ({ weight, units }: PublishedItemPart): number => (weight * units.absent) / units.expected;
 
 /** A part by name, with how many of its units something is said of, where that is not all. */
 function withUnits(part: PublishedItemPart, told: ToldOfUnits, words: Words): string {

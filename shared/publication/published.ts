@@ -13,8 +13,7 @@ import type { Verdict } from "../assessments/verdicts.ts";
 import type { Money, PartLine } from "../records/item.ts";
 import type { PersonName } from "../records/person-name.ts";
 import type { Sighting } from "../records/sighting.ts";
-import type { State, Status } from "../records/states.ts";
-import type { Standing } from "../records/variant.ts";
+import type { Standing, State, Status } from "../records/states.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
 export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };

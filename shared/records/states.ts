@@ -2,6 +2,13 @@
 export const states = ["present", "absent", "substitute", "unverified", "not-issued"] as const;
 export type State = (typeof states)[number];
 
+/** How a part belongs to its outfit. */
+export const standings = ["core", "issued", "consumable", "optional"] as const;
+export type Standing = (typeof standings)[number];
+
+/** The standings that make an outfit complete; consumables and optional parts are counted apart. */
+export const isMain = (standing: Standing): boolean => standing === "core" || standing === "issued";
+
 /** What has become of an outfit that is nowhere to be had. */
 export const fates = ["lost", "stolen", "destroyed"] as const;
 export type Fate = (typeof fates)[number];

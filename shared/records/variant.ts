@@ -4,13 +4,8 @@ import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { SourceDocument } from "../source/document.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
+import type { Standing } from "./states.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
-
-export const standings = ["core", "issued", "consumable", "optional"] as const;
-export type Standing = (typeof standings)[number];
-
-/** The standings that make an outfit complete; consumables and optional parts are counted apart. */
-export const isMain = (standing: Standing): boolean => standing === "core" || standing === "issued";
 
 export interface Part {
   readonly id: string;

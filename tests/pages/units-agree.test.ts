@@ -45,6 +45,6 @@ it("counts units in one way in the list of parts, in the findings and in complet
   expect(findings.find(({ id }) => id === "partial")?.findings.map(({ detail }) => detail)).toEqual([
     "1 present, 1 substitute, 1 missing",
     "3 present, 1 unverified, 1 missing",
-    "1 present, 3 missing",
+    "consumable; 1 present, 3 missing",
   ]);
 });
