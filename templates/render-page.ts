@@ -1,4 +1,4 @@
-import { relativeAddress, rootedAddress } from "../shared/pages/relative-address.ts";
+import { relativeAddress, rootedAddress } from "../shared/pages/addresses/relative-address.ts";
 import type { Page } from "../shared/pages/site-pages.ts";
 import { Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { runCommand } from "./run-command.ts";
-import { terminal } from "./terminal.ts";
+import { terminal } from "./terminal/terminal.ts";
 
 const surroundings = terminal();
 

@@ -1,6 +1,6 @@
 import { suggestion } from "../diagnostics/nearest-name.ts";
-import { OutFolderError } from "../site/out-refusals.ts";
-import { TemplateError } from "../site/template-error.ts";
+import { OutFolderError } from "../site/folders/out-refusals.ts";
+import { TemplateError } from "../site/overrides/template-error.ts";
 import { packageVersion } from "../source/package-folder.ts";
 import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
 
@@ -49,7 +49,7 @@ const commands: Readonly<Record<string, Entry>> = {
   },
   build: {
     summary: "checks, assesses and writes the whole site",
-    load: async () => (await import("./build.ts")).build,
+    load: async () => (await import("./build/build.ts")).build,
   },
 };
 

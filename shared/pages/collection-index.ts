@@ -2,7 +2,7 @@ import type { Media } from "../images/media.ts";
 import { type Lookup, lookupOf } from "../publication/lookup.ts";
 import type { PublishedCollection } from "../publication/published.ts";
 import type { Words } from "../words/words.ts";
-import { type ShortReference, shortReferences } from "./source-reference.ts";
+import { type ShortReference, shortReferences } from "./citation/source-reference.ts";
 
 /** The collection as a view looks things up in it. */
 export interface CollectionIndex extends Lookup, Media {

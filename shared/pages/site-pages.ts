@@ -1,30 +1,30 @@
 import type { RecordReference } from "../publication/field-reference.ts";
 import type { PublishedItem } from "../publication/published.ts";
-import { addresses } from "./addresses.ts";
-import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article-page.ts";
-import type { CatalogueIndex } from "./catalogue-index.ts";
-import { type CataloguePage, cataloguePages } from "./catalogue-page.ts";
+import { addresses } from "./addresses/addresses.ts";
+import { hasDisplayCard } from "./addresses/has-display-card.ts";
+import { type ArticlePage, type ArticlesPage, articlePage, articlesPage } from "./article/article-page.ts";
+import { type CataloguePage, cataloguePages } from "./collection/catalogue-page.ts";
+import { type FieldsPage, fieldsPage } from "./collection/fields-page.ts";
+import { type HomePage, homePage } from "./collection/home-page.ts";
+import { type MethodsPage, methodsPage } from "./collection/methods-page.ts";
+import { type MissingPage, missingPage } from "./collection/missing-page.ts";
+import { type SourcesPage, sourcesPage } from "./collection/sources-page.ts";
+import { type WantsPage, wantsPage } from "./collection/wants-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
-import { type ComparePage, comparePage } from "./compare-page.ts";
-import { type ComparisonsPage, comparisonsPage } from "./comparisons-page.ts";
-import { type DisplayCardPage, displayCardPage } from "./display-card-page.ts";
-import { type FamiliesPage, type FamilyPage, familiesPage, familyPage } from "./family-page.ts";
-import { type FieldsPage, fieldsPage } from "./fields-page.ts";
-import { hasDisplayCard } from "./has-display-card.ts";
-import { type HomePage, homePage } from "./home-page.ts";
-import { type ItemPage, itemPage } from "./item-page.ts";
-import { type MethodsPage, methodsPage } from "./methods-page.ts";
-import { type MissingPage, missingPage } from "./missing-page.ts";
+import { type ComparePage, comparePage } from "./compare/compare-page.ts";
+import { type ComparisonsPage, comparisonsPage } from "./compare/comparisons-page.ts";
+import { type FamiliesPage, type FamilyPage, familiesPage, familyPage } from "./family/family-page.ts";
+import { type DisplayCardPage, displayCardPage } from "./item/display-card-page.ts";
+import { type ItemPage, itemPage } from "./item/item-page.ts";
+import type { CatalogueIndex } from "./listed/catalogue-index.ts";
 import type { PageMaker } from "./page-maker.ts";
 import {
   type SightingsIndexPage,
   type SightingsPage,
   sightingsIndexPage,
   sightingsPages,
-} from "./sightings-page.ts";
-import { type SourcesPage, sourcesPage } from "./sources-page.ts";
-import { type VariantPage, variantPage } from "./variant-page.ts";
-import { type WantsPage, wantsPage } from "./wants-page.ts";
+} from "./variant/sightings-page.ts";
+import { type VariantPage, variantPage } from "./variant/variant-page.ts";
 
 /** A page of the site: everything that its template prints. */
 export type Page =

@@ -1,12 +1,12 @@
 import type { PlotOptions } from "../words/plot-words.ts";
 import { shareBounds } from "../words/share-bounds.ts";
-import { imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
-import { surfaceDefinitions } from "./surface.ts";
-import { coordinate, element } from "./svg-markup.ts";
-import { shortened } from "./text-lines.ts";
-import { textWidth } from "./text-width.ts";
-import { hatchLines } from "./texture-lines.ts";
-import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
+import { surfaceDefinitions } from "./case-plan/surface.ts";
+import { hatchLines } from "./case-plan/texture-lines.ts";
+import { imageDrawing, stroke, vertical, writing } from "./drawing/image-drawing.ts";
+import { coordinate, element } from "./drawing/svg-markup.ts";
+import { shortened } from "./drawing/text-lines.ts";
+import { textWidth } from "./drawing/text-width.ts";
+import { type Breadth, twoWidths, unitsAcross } from "./drawing/two-widths.ts";
 
 /** Shares in 0..1; low <= high. */
 export interface IntervalBounds {

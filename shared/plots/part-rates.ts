@@ -1,10 +1,10 @@
 import type { PublishedFigure, PublishedPart } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
-import { horizontal, imageDrawing, stroke, vertical, writing } from "./image-drawing.ts";
-import { element } from "./svg-markup.ts";
-import { brokenLines, shortened } from "./text-lines.ts";
-import { textWidth } from "./text-width.ts";
-import { type Breadth, twoWidths, unitsAcross } from "./two-widths.ts";
+import { horizontal, imageDrawing, stroke, vertical, writing } from "./drawing/image-drawing.ts";
+import { element } from "./drawing/svg-markup.ts";
+import { brokenLines, shortened } from "./drawing/text-lines.ts";
+import { textWidth } from "./drawing/text-width.ts";
+import { type Breadth, twoWidths, unitsAcross } from "./drawing/two-widths.ts";
 
 /** A part with its rate among the recorded examples. */
 export interface RatedPart extends Pick<PublishedPart, "id" | "name" | "quantity"> {

@@ -2,9 +2,9 @@ import { existsSync } from "node:fs";
 import path from "node:path";
 import { reportAsText } from "../diagnostics/report.ts";
 import type { Audience } from "../publication/published.ts";
-import { addSite, type EleventyConfig } from "./add-site.ts";
-import { everyFile } from "./every-file.ts";
-import type { GuestSite } from "./guest-site.ts";
+import { addSite, type EleventyConfig } from "./eleventy/add-site.ts";
+import { everyFile } from "./eleventy/every-file.ts";
+import type { GuestSite } from "./eleventy/guest-site.ts";
 
 export interface FittedcaseOptions extends GuestSite {
   /** The collection's folder; the current one where unsaid. */

@@ -1,4 +1,4 @@
-import type { DisplayCardPage } from "../../shared/pages/display-card-page.ts";
+import type { DisplayCardPage } from "../../shared/pages/item/display-card-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

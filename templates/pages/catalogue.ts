@@ -1,5 +1,5 @@
-import { addresses } from "../../shared/pages/addresses.ts";
-import type { CataloguePage } from "../../shared/pages/catalogue-page.ts";
+import { addresses } from "../../shared/pages/addresses/addresses.ts";
+import type { CataloguePage } from "../../shared/pages/collection/catalogue-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

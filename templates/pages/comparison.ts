@@ -1,4 +1,4 @@
-import type { ComparePage } from "../../shared/pages/compare-page.ts";
+import type { ComparePage } from "../../shared/pages/compare/compare-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

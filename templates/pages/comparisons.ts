@@ -1,9 +1,9 @@
-import { addresses } from "../../shared/pages/addresses.ts";
+import { addresses } from "../../shared/pages/addresses/addresses.ts";
 import {
   type ComparisonsPage,
   comparedPlace,
   type DistanceTable,
-} from "../../shared/pages/comparisons-page.ts";
+} from "../../shared/pages/compare/comparisons-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { FamiliesPage } from "../../shared/pages/family-page.ts";
+import type { FamiliesPage } from "../../shared/pages/family/family-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { FamilyPage } from "../../shared/pages/family-page.ts";
+import type { FamilyPage } from "../../shared/pages/family/family-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

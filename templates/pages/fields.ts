@@ -1,4 +1,4 @@
-import type { FieldsPage } from "../../shared/pages/fields-page.ts";
+import type { FieldsPage } from "../../shared/pages/collection/fields-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { HomePage } from "../../shared/pages/home-page.ts";
+import type { HomePage } from "../../shared/pages/collection/home-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import { isSquare, isTall, tallSizes } from "../parts/picture.ts";
 import type { PageSite } from "../site.ts";

@@ -1,4 +1,4 @@
-import type { MethodsPage, MethodView } from "../../shared/pages/methods-page.ts";
+import type { MethodsPage, MethodView } from "../../shared/pages/collection/methods-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { MissingPage } from "../../shared/pages/missing-page.ts";
+import type { MissingPage } from "../../shared/pages/collection/missing-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { SightingsIndexPage } from "../../shared/pages/sightings-page.ts";
+import type { SightingsIndexPage } from "../../shared/pages/variant/sightings-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

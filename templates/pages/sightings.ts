@@ -1,4 +1,4 @@
-import type { SightingsPage } from "../../shared/pages/sightings-page.ts";
+import type { SightingsPage } from "../../shared/pages/variant/sightings-page.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

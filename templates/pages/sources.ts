@@ -1,4 +1,4 @@
-import type { SourcesPage } from "../../shared/pages/sources-page.ts";
+import type { SourcesPage } from "../../shared/pages/collection/sources-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { VariantPage } from "../../shared/pages/variant-page.ts";
+import type { VariantPage } from "../../shared/pages/variant/variant-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

@@ -1,4 +1,4 @@
-import type { WantsPage } from "../../shared/pages/wants-page.ts";
+import type { WantsPage } from "../../shared/pages/collection/wants-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

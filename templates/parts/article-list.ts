@@ -1,4 +1,4 @@
-import type { ArticleSummary } from "../../shared/pages/article-page.ts";
+import type { ArticleSummary } from "../../shared/pages/article/article-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

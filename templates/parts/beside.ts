@@ -1,4 +1,4 @@
-import type { ComparedCell, ComparedRow, ComparedRows } from "../../shared/pages/compare-rows.ts";
+import type { ComparedCell, ComparedRow, ComparedRows } from "../../shared/pages/compare/compare-rows.ts";
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";

@@ -1,5 +1,5 @@
+import type { SourceEntry } from "../../shared/pages/citation/source-reference.ts";
 import type { Link } from "../../shared/pages/page.ts";
-import type { SourceEntry } from "../../shared/pages/source-reference.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { HazardView } from "../../shared/pages/hazard-view.ts";
+import type { HazardView } from "../../shared/pages/views/hazard-view.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { CiteView } from "../../shared/pages/cite-view.ts";
+import type { CiteView } from "../../shared/pages/citation/cite-view.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

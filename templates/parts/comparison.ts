@@ -1,4 +1,4 @@
-import type { ComparisonLine, ComparisonTable } from "../../shared/pages/family-page.ts";
+import type { ComparisonLine, ComparisonTable } from "../../shared/pages/family/family-page.ts";
 import type { Link } from "../../shared/pages/page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";

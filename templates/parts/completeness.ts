@@ -1,4 +1,4 @@
-import type { CompletenessView } from "../../shared/pages/completeness-view.ts";
+import type { CompletenessView } from "../../shared/pages/views/completeness-view.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

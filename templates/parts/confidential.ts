@@ -1,4 +1,4 @@
-import type { ConfidentialView } from "../../shared/pages/item-confidential.ts";
+import type { ConfidentialView } from "../../shared/pages/item/item-confidential.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

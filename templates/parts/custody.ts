@@ -1,4 +1,4 @@
-import type { CustodyView } from "../../shared/pages/item-custody.ts";
+import type { CustodyView } from "../../shared/pages/item/item-custody.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

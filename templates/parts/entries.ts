@@ -1,6 +1,6 @@
 import type { ImageSet } from "../../shared/images/image-set.ts";
-import type { EntryView } from "../../shared/pages/entry-view.ts";
 import type { Link } from "../../shared/pages/page.ts";
+import type { EntryView } from "../../shared/pages/views/entry-view.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

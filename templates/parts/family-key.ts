@@ -1,4 +1,4 @@
-import type { FamilyKeyView } from "../../shared/pages/family-key-view.ts";
+import type { FamilyKeyView } from "../../shared/pages/family/family-key-view.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

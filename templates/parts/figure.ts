@@ -1,4 +1,4 @@
-import type { LabelledFigure } from "../../shared/pages/variant-rarity.ts";
+import type { LabelledFigure } from "../../shared/pages/variant/variant-rarity.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { FinderView } from "../../shared/pages/finder-view.ts";
+import type { FinderView } from "../../shared/pages/collection/finder-view.ts";
 import type { Numbered } from "../../shared/pages/search/asked-numbers.ts";
 import type { Named } from "../../shared/pages/search/search-index.ts";
 import type { Field } from "../../shared/pages/search/view-state.ts";

@@ -1,4 +1,4 @@
-import type { FindingList } from "../../shared/pages/item-findings.ts";
+import type { FindingList } from "../../shared/pages/item/item-findings.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

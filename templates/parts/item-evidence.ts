@@ -1,5 +1,5 @@
-import { addresses } from "../../shared/pages/addresses.ts";
-import type { ItemPage } from "../../shared/pages/item-page.ts";
+import { addresses } from "../../shared/pages/addresses/addresses.ts";
+import type { ItemPage } from "../../shared/pages/item/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

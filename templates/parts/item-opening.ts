@@ -1,5 +1,5 @@
-import type { FateView } from "../../shared/pages/item-fate.ts";
-import type { ItemPage } from "../../shared/pages/item-page.ts";
+import type { FateView } from "../../shared/pages/item/item-fate.ts";
+import type { ItemPage } from "../../shared/pages/item/item-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import type { ItemPage } from "../../shared/pages/item-page.ts";
+import type { ItemPage } from "../../shared/pages/item/item-page.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

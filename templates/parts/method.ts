@@ -1,4 +1,4 @@
-import type { MethodView } from "../../shared/pages/methods-page.ts";
+import type { MethodView } from "../../shared/pages/collection/methods-page.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

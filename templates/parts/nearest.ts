@@ -1,4 +1,4 @@
-import type { NearestView } from "../../shared/pages/item-completing.ts";
+import type { NearestView } from "../../shared/pages/item/item-completing.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

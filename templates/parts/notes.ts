@@ -1,4 +1,4 @@
-import type { ArticlePage } from "../../shared/pages/article-page.ts";
+import type { ArticlePage } from "../../shared/pages/article/article-page.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

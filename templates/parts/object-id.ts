@@ -1,4 +1,4 @@
-import { type ObjectIdRecord, objectIdFields } from "../../shared/pages/object-id.ts";
+import { type ObjectIdRecord, objectIdFields } from "../../shared/pages/item/object-id.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

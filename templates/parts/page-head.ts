@@ -1,5 +1,5 @@
-import { addresses } from "../../shared/pages/addresses.ts";
-import { absoluteAddress } from "../../shared/pages/linked-data.ts";
+import { addresses } from "../../shared/pages/addresses/addresses.ts";
+import { absoluteAddress } from "../../shared/pages/citation/linked-data.ts";
 import type { Page } from "../../shared/pages/site-pages.ts";
 import { type Html, html, markup } from "../html.ts";
 import { scriptRunsFirst, scriptRunsOn } from "../page-scripts.ts";

@@ -1,4 +1,4 @@
-import type { PagerView } from "../../shared/pages/pager.ts";
+import type { PagerView } from "../../shared/pages/addresses/pager.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,5 +1,5 @@
-import type { PartGroup, PartRow, RateView } from "../../shared/pages/item-parts.ts";
 import type { Link } from "../../shared/pages/page.ts";
+import type { PartGroup, PartRow, RateView } from "../../shared/pages/views/item-parts.ts";
 import { type Html, html, joined } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { withRoles } from "../table-roles.ts";

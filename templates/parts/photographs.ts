@@ -1,4 +1,4 @@
-import type { PhotoView } from "../../shared/pages/item-photographs.ts";
+import type { PhotoView } from "../../shared/pages/item/item-photographs.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 import { isSquare, isTall, tallSizes } from "./picture.ts";

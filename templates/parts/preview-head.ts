@@ -1,4 +1,4 @@
-import { absoluteAddress } from "../../shared/pages/linked-data.ts";
+import { absoluteAddress } from "../../shared/pages/citation/linked-data.ts";
 import type { PageHead } from "../../shared/pages/page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";

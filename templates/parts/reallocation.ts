@@ -1,4 +1,4 @@
-import type { ReallocationView } from "../../shared/pages/variant-completing.ts";
+import type { ReallocationView } from "../../shared/pages/variant/variant-completing.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

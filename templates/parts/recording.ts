@@ -1,4 +1,4 @@
-import type { RecordingView } from "../../shared/pages/item-recording.ts";
+import type { RecordingView } from "../../shared/pages/item/item-recording.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

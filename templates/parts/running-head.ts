@@ -1,4 +1,4 @@
-import { addresses } from "../../shared/pages/addresses.ts";
+import { addresses } from "../../shared/pages/addresses/addresses.ts";
 import type { PageHead } from "../../shared/pages/page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";

@@ -1,4 +1,4 @@
-import type { SerialRow } from "../../shared/pages/variant-page.ts";
+import type { SerialRow } from "../../shared/pages/variant/variant-page.ts";
 import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 

@@ -1,4 +1,4 @@
-import { type ComparedOutfit, compareTable } from "../../shared/pages/compare-rows.ts";
+import { type ComparedOutfit, compareTable } from "../../shared/pages/compare/compare-rows.ts";
 import { contrastUnits, contrastValues } from "../../shared/publication/unit-contrast.ts";
 import type { Words } from "../../shared/words/words.ts";
 import { answered, answering, unanswered } from "./asked/answer.ts";

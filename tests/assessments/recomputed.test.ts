@@ -2,7 +2,7 @@ import chiSquareQuantile from "@stdlib/stats-base-dists-chisquare-quantile";
 import { beforeAll, describe, expect, it } from "vitest";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { english } from "../../shared/words/english.ts";
 import { dataFilesOf } from "../collections/collection.ts";
 import { repository } from "../commands/run.ts";

@@ -3,7 +3,7 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { generateCollection } from "./generate-collection.ts";
 

@@ -1,9 +1,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { cataloguePages } from "../../shared/pages/catalogue-page.ts";
+import { cataloguePages } from "../../shared/pages/collection/catalogue-page.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
-import { readAssets } from "../../shared/site/assets.ts";
-import { searchFiles } from "../../shared/site/search-files.ts";
+import { readAssets } from "../../shared/site/assets/assets.ts";
+import { searchFiles } from "../../shared/site/files/search-files.ts";
 import { english } from "../../shared/words/english.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { templates } from "../../templates/templates.ts";

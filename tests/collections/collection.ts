@@ -2,7 +2,6 @@ import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { noMedia } from "../../shared/images/media.ts";
-import type { CatalogueIndex } from "../../shared/pages/catalogue-index.ts";
 import { indexCollection } from "../../shared/pages/collection-index.ts";
 import { articleData } from "../../shared/pages/data/article-data.ts";
 import { dataFiles } from "../../shared/pages/data/data-files.ts";
@@ -10,10 +9,11 @@ import { familyData } from "../../shared/pages/data/family-data.ts";
 import { itemData } from "../../shared/pages/data/item-data.ts";
 import type { OutputFile } from "../../shared/pages/data/output-file.ts";
 import { variantData } from "../../shared/pages/data/variant-data.ts";
+import type { CatalogueIndex } from "../../shared/pages/listed/catalogue-index.ts";
 import { listFamilies } from "../../shared/pages/listed/list-families.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../../shared/publication/published.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { english } from "../../shared/words/english.ts";
 
 /** Paths relative to the collection's folder, with what stands in them. */

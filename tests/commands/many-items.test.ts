@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { everyFile } from "../../shared/site/every-file.ts";
-import { fileOf } from "../../shared/site/site-file.ts";
+import { everyFile } from "../../shared/site/eleventy/every-file.ts";
+import { fileOf } from "../../shared/site/files/site-file.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { type Files, writeCollection, writeFiles } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";

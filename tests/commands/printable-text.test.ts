@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { paintFor } from "../../shared/commands/paint.ts";
-import { printable } from "../../shared/commands/printable-text.ts";
+import { paintFor } from "../../shared/commands/terminal/paint.ts";
+import { printable } from "../../shared/commands/terminal/printable-text.ts";
 
 describe("what a terminal is given", () => {
   // ECMA-48: CSI 2J erases the screen, OSC 0 names the window, 8-bit CSI is U+009B, SGR 8 conceals.

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { build } from "../../shared/commands/build.ts";
-import { progressLine } from "../../shared/commands/progress-line.ts";
+import { build } from "../../shared/commands/build/build.ts";
+import { progressLine } from "../../shared/commands/terminal/progress-line.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const nothing = { cwd: "/", out: () => {}, err: () => {} };

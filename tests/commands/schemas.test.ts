@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { repository } from "./run.ts";
 import { runHere } from "./run-here.ts";

@@ -3,8 +3,8 @@ import { symlinkSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportAsText } from "../../shared/diagnostics/report.ts";
-import { buildCollection as buildSite } from "../../shared/site/build-collection.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { buildCollection as buildSite } from "../../shared/site/build/build-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const problemsOf = (files: Parameters<typeof writeCollection>[0]) =>

@@ -2,7 +2,7 @@ import type { Assessments } from "../../shared/assessments/assess-collection.ts"
 import type { Diagnostic } from "../../shared/diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText } from "../../shared/diagnostics/report.ts";
 import type { Collection } from "../../shared/records/collection.ts";
-import type { EveryFile } from "../../shared/site/every-file.ts";
+import type { EveryFile } from "../../shared/site/eleventy/every-file.ts";
 import { renderPage } from "../../templates/render-page.ts";
 
 /** These hold in every one of many thousand cases, so they are asked in the cheapest way. */

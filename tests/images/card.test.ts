@@ -13,7 +13,7 @@ import {
 import { fittedText } from "../../shared/images/card/fitted-text.ts";
 import { renderCard } from "../../shared/images/card/render-card.ts";
 import { typefaces } from "../../shared/images/card/typeface.ts";
-import type { CasePlanPart } from "../../shared/plots/case-plan.ts";
+import type { CasePlanPart } from "../../shared/plots/case-plan/case-plan.ts";
 import { parseMarkup } from "../plots/drawing.ts";
 
 const text: CardText = {

@@ -3,7 +3,7 @@ import path from "node:path";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { mountAddress } from "../../shared/site/guest-site.ts";
+import { mountAddress } from "../../shared/site/eleventy/guest-site.ts";
 import { writeFiles } from "../collections/collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { repository } from "../commands/run.ts";

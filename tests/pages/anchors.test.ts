@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { smallCollection, writeCollection } from "../collections/collection.ts";
 
 const sources = (...ids: string[]) =>

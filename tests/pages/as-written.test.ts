@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { noMedia } from "../../shared/images/media.ts";
 import { indexCollection } from "../../shared/pages/collection-index.ts";
-import { nearestView } from "../../shared/pages/item-completing.ts";
-import { partInWords } from "../../shared/pages/item-parts.ts";
-import { sightingsPages } from "../../shared/pages/sightings-page.ts";
+import { nearestView } from "../../shared/pages/item/item-completing.ts";
+import { sightingsPages } from "../../shared/pages/variant/sightings-page.ts";
+import { partInWords } from "../../shared/pages/views/item-parts.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { english } from "../../shared/words/english.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 

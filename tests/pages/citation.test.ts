@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { type Cited, citeView } from "../../shared/pages/cite-view.ts";
-import { sourceEntry } from "../../shared/pages/source-reference.ts";
+import { type Cited, citeView } from "../../shared/pages/citation/cite-view.ts";
+import { sourceEntry } from "../../shared/pages/citation/source-reference.ts";
 import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";
 import {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { smallCollection, writeCollection } from "../collections/collection.ts";
 
 const rows = (list: string, ...serials: string[]) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { familyPage } from "../../shared/pages/family-page.ts";
+import { familyPage } from "../../shared/pages/family/family-page.ts";
 import { catalogueOf, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const pageOf = (first: string, second: string) => {

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { Page } from "../../shared/pages/site-pages.ts";
-import { everyFile } from "../../shared/site/every-file.ts";
+import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const root = writeCollection(

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { itemPage } from "../../shared/pages/item-page.ts";
+import { itemPage } from "../../shared/pages/item/item-page.ts";
 import {
   catalogueOf,
   item,

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { elseAmiss } from "../../shared/pages/missing-parts.ts";
+import { elseAmiss } from "../../shared/pages/views/missing-parts.ts";
 import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 /** What the drawing of its serial says to a reader who does not see it; undefined where the page of an item has none. */

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 
 /** A grey picture: no two shades have the same bytes. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Callout, calloutMarks, markRadius } from "../../shared/plots/callout-marks.ts";
+import { type Callout, calloutMarks, markRadius } from "../../shared/plots/case-plan/callout-marks.ts";
 import { all, type Element, parseMarkup, textOf } from "./drawing.ts";
 
 const picture = { width: 1600, height: 1067 };

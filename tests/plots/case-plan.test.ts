@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CasePlanPart, casePlan, casePlanThumbnail } from "../../shared/plots/case-plan.ts";
+import { type CasePlanPart, casePlan, casePlanThumbnail } from "../../shared/plots/case-plan/case-plan.ts";
 import type { PartSummary } from "../../shared/publication/published.ts";
 import {
   all,

@@ -1,4 +1,4 @@
-import { textWidth } from "../../shared/plots/text-width.ts";
+import { textWidth } from "../../shared/plots/drawing/text-width.ts";
 
 /** An element of a drawing, as read back from its text. */
 export interface Element {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { completenessInterval, completenessMark } from "../../shared/plots/completeness-interval.ts";
-import { type Custody, custodyLine } from "../../shared/plots/custody-line.ts";
+import { type Custody, custodyLine } from "../../shared/plots/custody/custody-line.ts";
 import { partRates, type RatedPart } from "../../shared/plots/part-rates.ts";
-import { rangesSideBySide, serialRanges } from "../../shared/plots/serial-ranges.ts";
-import { sightingsOverYears } from "../../shared/plots/sightings-over-years.ts";
+import { rangesSideBySide, serialRanges } from "../../shared/plots/serials/serial-ranges.ts";
+import { sightingsOverYears } from "../../shared/plots/sightings/sightings-over-years.ts";
 import type { PublishedEvent, PublishedSerialRange } from "../../shared/publication/published.ts";
 import { all, type Element, numberOf, parseMarkup, rectangleOf, textOf, viewBoxOf } from "./drawing.ts";
 import { name, words, yearsOf } from "./given.ts";

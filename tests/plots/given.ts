@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CasePlanPart } from "../../shared/plots/case-plan.ts";
+import type { CasePlanPart } from "../../shared/plots/case-plan/case-plan.ts";
 import type { PartSummary } from "../../shared/publication/published.ts";
 import { english } from "../../shared/words/english.ts";
 import { englishPlots } from "../../shared/words/english-plots.ts";

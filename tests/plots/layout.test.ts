@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { roundStep, roundTicks } from "../../shared/plots/round-ticks.ts";
-import { spreadOut } from "../../shared/plots/spread-out.ts";
-import { brokenLines, shortened, textLines } from "../../shared/plots/text-lines.ts";
-import { textWidth } from "../../shared/plots/text-width.ts";
-import { weightMap } from "../../shared/plots/weight-map.ts";
+import { weightMap } from "../../shared/plots/case-plan/weight-map.ts";
+import { roundStep, roundTicks } from "../../shared/plots/drawing/round-ticks.ts";
+import { spreadOut } from "../../shared/plots/drawing/spread-out.ts";
+import { brokenLines, shortened, textLines } from "../../shared/plots/drawing/text-lines.ts";
+import { textWidth } from "../../shared/plots/drawing/text-width.ts";
 import { overlaps, within } from "./drawing.ts";
 import { name } from "./given.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { marksApart, type Point } from "../../shared/plots/marks-apart.ts";
+import { marksApart, type Point } from "../../shared/plots/drawing/marks-apart.ts";
 
 const room = { width: 288, height: 192, distance: 27 };
 

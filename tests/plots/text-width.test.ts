@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../shared/plots/text-width.ts";
+import { textWidth } from "../../shared/plots/drawing/text-width.ts";
 
 /**
  * Advance widths from outside: the hmtx and cmap tables of the fonts that the site ships.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const overlapsIn = (files: Files) =>

@@ -1,7 +1,7 @@
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const root = (watching: string, ...rows: string[]) =>

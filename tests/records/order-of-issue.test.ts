@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseEdtf } from "../../shared/dates/edtf-interval.ts";
-import { inOrderOfIssue } from "../../shared/records/order-of-issue.ts";
+import { inOrderOfIssue } from "../../shared/records/intake/order-of-issue.ts";
 
 const variant = (id: string, family: string, issued?: string) => ({
   id,

@@ -1,7 +1,7 @@
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const codes = ["private-in-text", "serial-in-address", "serial-in-log"];

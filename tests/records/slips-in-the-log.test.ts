@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const header = "seen,variant,serial,example,source,kind,present,price,currency,note\n";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 // The DOI handbook (doi.org) gives a DOI as "10.prefix/suffix", and its address as "https://doi.org/" with that after it.

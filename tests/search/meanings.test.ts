@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { CatalogueIndex } from "../../shared/pages/catalogue-index.ts";
-import { type CataloguePage, cataloguePages } from "../../shared/pages/catalogue-page.ts";
+import { type CataloguePage, cataloguePages } from "../../shared/pages/collection/catalogue-page.ts";
+import type { CatalogueIndex } from "../../shared/pages/listed/catalogue-index.ts";
 import { buildSearchIndex } from "../../shared/pages/search/build-search-index.ts";
 import { catalogueOf, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 import { type OpenSearch, openSearch } from "./open-search.ts";

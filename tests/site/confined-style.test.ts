@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { confinedStyle } from "../../shared/site/confined-style.ts";
-import { shortStyle } from "../../shared/site/short-style.ts";
+import { shortStyle } from "../../shared/site/assets/short-style.ts";
+import { confinedStyle } from "../../shared/site/eleventy/confined-style.ts";
 
 const confined = (text: string) => confinedStyle(shortStyle(text));
 const within = ":where(.fittedcase, .fittedcase *)";

@@ -2,12 +2,16 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../../shared/site/family-groups.ts";
-import { contentOf } from "../../shared/site/file-content.ts";
-import { type GroupSite, groupSite } from "../../shared/site/group-site.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
-import { siteFrame } from "../../shared/site/site-frame.ts";
-import { wholeSite } from "../../shared/site/whole-site.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { contentOf } from "../../shared/site/files/file-content.ts";
+import { type GroupSite, groupSite } from "../../shared/site/files/group-site.ts";
+import { siteFrame } from "../../shared/site/files/site-frame.ts";
+import { wholeSite } from "../../shared/site/files/whole-site.ts";
+import {
+  type FamilyGroup,
+  type GroupedCollection,
+  groupFamilies,
+} from "../../shared/site/groups/family-groups.ts";
 import { readTexts } from "../../shared/source/read-texts.ts";
 import { type Random, randomFrom } from "../benchmarks/generate/random.ts";
 import { generated, pictures } from "./generated.ts";

@@ -1,8 +1,8 @@
 import { readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const item = (variant: string, text: string, more = "") =>

@@ -13,7 +13,7 @@ import {
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { randomFrom } from "../benchmarks/generate/random.ts";
 import { generateCollection } from "../benchmarks/generate-collection.ts";
 import { item, smallCollection, writeFiles } from "../collections/collection.ts";

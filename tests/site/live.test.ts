@@ -12,7 +12,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { shownAt } from "../../shared/commands/serve/shown.ts";
-import { buildCollection } from "../../shared/site/build-collection.ts";
+import { buildCollection } from "../../shared/site/build/build-collection.ts";
 import { LiveSite } from "../../shared/site/live/live-site.ts";
 import { randomFrom } from "../benchmarks/generate/random.ts";
 import { siteFiles } from "../collections/site-files.ts";

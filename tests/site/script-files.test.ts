@@ -1,6 +1,6 @@
 import path from "node:path";
 import { expect, it } from "vitest";
-import { readAssets } from "../../shared/site/assets.ts";
+import { readAssets } from "../../shared/site/assets/assets.ts";
 import { smallCollection, writeCollection } from "../collections/collection.ts";
 
 const specifier = /^(?:import|export)\s*(?:[\w$*\s{},]*\bfrom\s*)?["']([^"']+)["']/gm;

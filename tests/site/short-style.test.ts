@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { shortStyle } from "../../shared/site/short-style.ts";
+import { shortStyle } from "../../shared/site/assets/short-style.ts";
 
 // What may be left out: CSS Syntax Module Level 3 (W3C), 4.3.2 (comments) and 5 (white space between tokens).
 describe("a style sheet as it is sent", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/load-collection.ts";
+import { loadCollection } from "../../shared/site/checks/load-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 /** What somebody gets wrong in the first hour, and the sentence that has to help. */

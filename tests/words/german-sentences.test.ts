@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { everyFile } from "../../shared/site/every-file.ts";
+import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { germanCollection } from "../collections/german-collection.ts";

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
 import { beforeAll, describe, expect, it } from "vitest";
-import { everyFile } from "../../shared/site/every-file.ts";
+import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { writeCollection } from "../collections/collection.ts";
 import { germanCollection } from "../collections/german-collection.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { everyFile } from "../../shared/site/every-file.ts";
+import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";
 import { renderPage } from "../../templates/render-page.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { figureInputs } from "../../shared/pages/figure-view.ts";
+import { figureInputs } from "../../shared/pages/views/figure-view.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
 import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";

@@ -1,11 +1,11 @@
 import { parseArgs } from "node:util";
 import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
-import { loadCollection } from "../../site/load-collection.ts";
-import { momentsAfterEnd } from "../../site/moments-after-end.ts";
-import { unshowableFiles } from "../../site/unshowable-files.ts";
+import { loadCollection } from "../../site/checks/load-collection.ts";
+import { momentsAfterEnd } from "../../site/checks/moments-after-end.ts";
+import { unshowableFiles } from "../../site/checks/unshowable-files.ts";
+import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
-import { rootFolder } from "../root-folder.ts";
 import { mendFiles } from "./mend-files.ts";
 import { reportAsSarif } from "./sarif.ts";
 

@@ -3,7 +3,7 @@ import path from "node:path";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { markdownRecord, yamlRecord } from "../../source/record-file.ts";
 import { staysInside } from "../../source/text-file.ts";
-import { replaceText } from "../replace-text.ts";
+import { replaceText } from "../writing/replace-text.ts";
 import { editedText, withoutTabs } from "./edited-text.ts";
 import { mechanicalEdit } from "./mechanical-edit.ts";
 

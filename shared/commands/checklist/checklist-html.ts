@@ -1,11 +1,11 @@
 import { xmlText } from "../../pages/data/xml.ts";
-import { plain } from "../../pages/item-parts.ts";
+import { plain } from "../../pages/views/item-parts.ts";
 import type { Family } from "../../records/family.ts";
 import type { Part, Variant } from "../../records/variant.ts";
-import { beforeYouBegin, type Caution, cautionHtml } from "../cautions.ts";
-import { groupName, groupsInOrder } from "../groups-in-order.ts";
-import { markWords } from "../mark-words.ts";
 import { rangeWords } from "../new/range-words.ts";
+import { beforeYouBegin, type Caution, cautionHtml } from "../words/cautions.ts";
+import { groupName, groupsInOrder } from "../words/groups-in-order.ts";
+import { markWords } from "../words/mark-words.ts";
 import { blank, emptyLines, sheetPage } from "./sheet-page.ts";
 
 /** What is known of the case on the table, for a sheet of one item. */

@@ -1,9 +1,9 @@
 import { xmlText } from "../../pages/data/xml.ts";
-import { plain } from "../../pages/item-parts.ts";
+import { plain } from "../../pages/views/item-parts.ts";
 import type { Family, Feature } from "../../records/family.ts";
 import type { Variant } from "../../records/variant.ts";
-import { beforeYouBegin, type Caution } from "../cautions.ts";
 import { rangeWords } from "../new/range-words.ts";
+import { beforeYouBegin, type Caution } from "../words/cautions.ts";
 import { blank, emptyLines, sheetPage } from "./sheet-page.ts";
 
 const efforts = ["a glance", "handling", "dismantling"];

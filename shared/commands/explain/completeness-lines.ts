@@ -1,4 +1,4 @@
-import { noCompleteness } from "../../pages/completeness-words.ts";
+import { noCompleteness } from "../../pages/views/completeness-words.ts";
 import { shareBounds } from "../../words/share-bounds.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";

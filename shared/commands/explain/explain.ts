@@ -5,11 +5,11 @@ import { indexCollection } from "../../pages/collection-index.ts";
 import { itemData } from "../../pages/data/item-data.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import { wordsFor } from "../../words/languages.ts";
+import { rootFolder } from "../collection/root-folder.ts";
+import { soundCollection } from "../collection/sound-collection.ts";
 import { type Command, UsageError } from "../command.ts";
-import { groupsInOrder } from "../groups-in-order.ts";
-import { paintFor } from "../paint.ts";
-import { rootFolder } from "../root-folder.ts";
-import { soundCollection } from "../sound-collection.ts";
+import { paintFor } from "../terminal/paint.ts";
+import { groupsInOrder } from "../words/groups-in-order.ts";
 import { itemReport } from "./item-report.ts";
 
 export const explain: Command = {

@@ -1,8 +1,8 @@
-import { confidenceOf, figureInputs } from "../../pages/figure-view.ts";
+import { confidenceOf, figureInputs } from "../../pages/views/figure-view.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
-import type { Paint } from "../paint.ts";
-import { wrappedLines } from "../wrapped-lines.ts";
+import type { Paint } from "../terminal/paint.ts";
+import { wrappedLines } from "../terminal/wrapped-lines.ts";
 
 export interface Setting {
   readonly words: Words;

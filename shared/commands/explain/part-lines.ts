@@ -1,7 +1,7 @@
 import type { PublishedItemPart } from "../../publication/published.ts";
-import { lineRemarks } from "../line-remarks.ts";
-import { unitWords } from "../unit-words.ts";
-import { wrappedLines } from "../wrapped-lines.ts";
+import { wrappedLines } from "../terminal/wrapped-lines.ts";
+import { lineRemarks } from "../words/line-remarks.ts";
+import { unitWords } from "../words/unit-words.ts";
 import type { Setting } from "./figure-lines.ts";
 
 /** Where the names of the parts begin. */

@@ -4,10 +4,10 @@ import { parseArgs } from "node:util";
 import { counted, reportAsText } from "../../diagnostics/report.ts";
 import { csvLine } from "../../pages/data/csv-line.ts";
 import { guarded } from "../../pages/data/formula-guard.ts";
+import { knownCollection } from "../collection/known-collection.ts";
+import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
-import { knownCollection } from "../known-collection.ts";
-import { refuseOutput, requireFolder } from "../place-of-output.ts";
-import { rootFolder } from "../root-folder.ts";
+import { refuseOutput, requireFolder } from "../writing/place-of-output.ts";
 import { itemsTable } from "./items-table.ts";
 import { sightingsTable } from "./sightings-table.ts";
 

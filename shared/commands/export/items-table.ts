@@ -1,7 +1,7 @@
 import type { Collection } from "../../records/collection.ts";
 import type { Item } from "../../records/item.ts";
 import { fieldsOf, type Reader } from "../import/fields.ts";
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
 

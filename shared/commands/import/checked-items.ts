@@ -1,9 +1,9 @@
-import { buildCollection } from "../../records/build-collection.ts";
 import type { Collection } from "../../records/collection.ts";
+import { buildCollection } from "../../records/intake/build-collection.ts";
 import type { Item } from "../../records/item.ts";
 import type { ReadCollection, ReadRecord } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
-import { referenceKinds } from "../record-problems.ts";
+import { referenceKinds } from "../collection/record-problems.ts";
 import { type CheckedRow, rowDocuments } from "./checked-row.ts";
 import { itemRecord } from "./item-record.ts";
 import { itemText } from "./item-text.ts";

@@ -1,6 +1,6 @@
 import { reportAsText } from "../../diagnostics/report.ts";
+import type { KnownCollection } from "../collection/known-collection.ts";
 import { UsageError } from "../command.ts";
-import type { KnownCollection } from "../known-collection.ts";
 import { checkedItems, type ItemFile } from "./checked-items.ts";
 import type { CheckedRow } from "./checked-row.ts";
 import { checkedSightings } from "./checked-sightings.ts";

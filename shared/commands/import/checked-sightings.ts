@@ -1,11 +1,11 @@
 import { addUnder } from "../../lists/grouping.ts";
-import { buildCollection } from "../../records/build-collection.ts";
-import { oneForm, sightingKey } from "../../records/same-sighting.ts";
+import { oneForm, sightingKey } from "../../records/checks/same-sighting.ts";
+import { buildCollection } from "../../records/intake/build-collection.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
-import { referenceKinds } from "../record-problems.ts";
+import { referenceKinds } from "../collection/record-problems.ts";
 import { type CheckedRow, rowDocuments } from "./checked-row.ts";
 import type { ReadRow } from "./read-row.ts";
 import { type SightingCells, sightingCells } from "./sighting-cells.ts";

@@ -1,4 +1,4 @@
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 
 /** The file of an item: its front matter, one line a part, and the description below it. */
 export function itemText(data: Readonly<Record<string, unknown>>, body: string): string {

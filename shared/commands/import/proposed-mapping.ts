@@ -1,6 +1,6 @@
 import { nearestName } from "../../diagnostics/nearest-name.ts";
 import { plainWords } from "../../diagnostics/plain-words.ts";
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { columnMatches, containsWords, countsRows, isExport, type SheetFacts } from "./column-matches.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import type { Column, DataRow } from "./headings.ts";

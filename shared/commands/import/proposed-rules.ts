@@ -1,6 +1,6 @@
 import { dateEvidence } from "../../validation/written/read-date.ts";
 import { provenDecimals } from "../../validation/written/read-number.ts";
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import type { Habits } from "./language-habits.ts";
 
 /** A line of a map that explains. */

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { cacheFolder } from "../../site/cache-folder.ts";
 import { digest } from "../../site/digest.ts";
+import { cacheFolder } from "../../site/folders/cache-folder.ts";
 import { beside } from "./beside.ts";
 
 interface Rejected {

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { type Command, type Surroundings, UsageError } from "../command.ts";
-import { writeNewFile } from "../write-new-file.ts";
+import { writeNewFile } from "../writing/write-new-file.ts";
 import { type Choices, starterFiles } from "./starter-files.ts";
 
 const defaults: Choices = { title: "My cased outfits", language: "en" };

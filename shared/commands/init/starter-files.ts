@@ -1,4 +1,4 @@
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { starterItem } from "./starter-item.ts";
 
 export interface Choices {

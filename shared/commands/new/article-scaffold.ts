@@ -1,4 +1,4 @@
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 
 /** Ids of the collection, for examples that work where they are copied to. */

@@ -1,4 +1,4 @@
-import { wrappedLines } from "../wrapped-lines.ts";
+import { wrappedLines } from "../terminal/wrapped-lines.ts";
 
 /**
  * An explanation inside a scaffold. It begins with `##`, and what is to be

@@ -1,4 +1,4 @@
-import { yamlLine } from "../yaml-line.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 
 export const familyScaffold = (id: string, name: string, maker: string | undefined): string =>

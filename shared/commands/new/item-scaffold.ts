@@ -1,8 +1,8 @@
 import type { Family } from "../../records/family.ts";
 import type { Variant } from "../../records/variant.ts";
-import { type Caution, cautionsAmong } from "../cautions.ts";
-import { groupName, groupsInOrder } from "../groups-in-order.ts";
-import { yamlLine } from "../yaml-line.ts";
+import { type Caution, cautionsAmong } from "../words/cautions.ts";
+import { groupName, groupsInOrder } from "../words/groups-in-order.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 import { partScaffold } from "./part-scaffold.ts";
 import { rangeWords } from "./range-words.ts";

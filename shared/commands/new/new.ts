@@ -5,12 +5,12 @@ import { nearestSuggestion, type Renamed, suggestion } from "../../diagnostics/n
 import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { CollectionFile } from "../../source/collection-files.ts";
-import { cautionsOf } from "../cautions.ts";
+import { type KnownCollection, knownCollection } from "../collection/known-collection.ts";
+import { recordProblems } from "../collection/record-problems.ts";
+import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
-import { type KnownCollection, knownCollection } from "../known-collection.ts";
-import { recordProblems } from "../record-problems.ts";
-import { rootFolder } from "../root-folder.ts";
-import { writeNewFile } from "../write-new-file.ts";
+import { cautionsOf } from "../words/cautions.ts";
+import { writeNewFile } from "../writing/write-new-file.ts";
 import { articleScaffold } from "./article-scaffold.ts";
 import { familyScaffold } from "./family-scaffold.ts";
 import { itemScaffold } from "./item-scaffold.ts";

@@ -1,8 +1,8 @@
 import { setPlace } from "../../records/set-place.ts";
 import type { Part } from "../../records/variant.ts";
-import type { Caution } from "../cautions.ts";
-import { markWords } from "../mark-words.ts";
-import { yamlLine } from "../yaml-line.ts";
+import type { Caution } from "../words/cautions.ts";
+import { markWords } from "../words/mark-words.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 import { rangeWords } from "./range-words.ts";
 

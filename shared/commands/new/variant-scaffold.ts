@@ -1,8 +1,8 @@
 import type { Family } from "../../records/family.ts";
 import type { Item, PartLine } from "../../records/item.ts";
 import type { Variant } from "../../records/variant.ts";
-import { groupsInOrder } from "../groups-in-order.ts";
-import { yamlLine } from "../yaml-line.ts";
+import { groupsInOrder } from "../words/groups-in-order.ts";
+import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 
 const beginning = explanation(

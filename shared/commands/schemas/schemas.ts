@@ -2,10 +2,10 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { readRecordSchemas } from "../../source/record-schemas.ts";
+import { knownCollection } from "../collection/known-collection.ts";
+import { rootFolder } from "../collection/root-folder.ts";
 import type { Command } from "../command.ts";
-import { knownCollection } from "../known-collection.ts";
-import { refuseOutput } from "../place-of-output.ts";
-import { rootFolder } from "../root-folder.ts";
+import { refuseOutput } from "../writing/place-of-output.ts";
 import { editorSchemas } from "./editor-schemas.ts";
 
 /** A path from the collection's folder, as the settings of an editor have it. */

@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { setPriority } from "node:os";
 import path from "node:path";
 import { packageFolder } from "../../source/package-folder.ts";
-import { ownCode } from "../own-code.ts";
+import { ownCode } from "../collection/own-code.ts";
 
 export interface BesideBuild {
   /** What was wrong with the content, as `build` reports it; null where the site was written, undefined if it was stopped. */

@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { reportAsText } from "../../diagnostics/report.ts";
-import { buildCollection } from "../../site/build-collection.ts";
+import { buildCollection } from "../../site/build/build-collection.ts";
 import { LiveSite } from "../../site/live/live-site.ts";
 import { type BesideBuild, buildBeside } from "./build-beside.ts";
 import type { PreviewState } from "./preview-server.ts";

@@ -1,9 +1,9 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { cacheFolder } from "../../site/cache-folder.ts";
+import { cacheFolder } from "../../site/folders/cache-folder.ts";
+import { ownCode } from "../collection/own-code.ts";
+import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
-import { ownCode } from "../own-code.ts";
-import { rootFolder } from "../root-folder.ts";
 import { newAccess } from "./access.ts";
 import { benchAddress } from "./bench/bench-html.ts";
 import { lanLines } from "./lan-lines.ts";

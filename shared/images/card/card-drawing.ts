@@ -1,5 +1,5 @@
-import { type CasePlanPart, casePlanThumbnail } from "../../plots/case-plan.ts";
-import { element } from "../../plots/svg-markup.ts";
+import { type CasePlanPart, casePlanThumbnail } from "../../plots/case-plan/case-plan.ts";
+import { element } from "../../plots/drawing/svg-markup.ts";
 import { fittedText } from "./fitted-text.ts";
 import { type Typeface, typefaces } from "./typeface.ts";
 

@@ -2,7 +2,7 @@ import { createHash, randomUUID } from "node:crypto";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
-import { bandsOf } from "../../plots/case-plan-part.ts";
+import { bandsOf } from "../../plots/case-plan/case-plan-part.ts";
 import { packageVersion } from "../../source/package-folder.ts";
 import { askedFor } from "../asked-for.ts";
 import { type CardContent, cardDrawing, photographBox } from "./card-drawing.ts";

@@ -3,7 +3,7 @@ import type { Lookup } from "../../publication/lookup.ts";
 import type { PublishedArticle } from "../../publication/published.ts";
 import { dataOf } from "../../publication/references/reading.ts";
 import { readingAt } from "../../publication/references/reading-at.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/articles/<id>.json`: the text as it was written, and every figure that it carries, to the last digit. */

@@ -1,8 +1,8 @@
 import { figureData } from "../../publication/figure-data.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
-import type { CatalogueIndex } from "../catalogue-index.ts";
-import { itemsById } from "../listed/items-by-id.ts";
+import { addresses } from "../addresses/addresses.ts";
+import type { CatalogueIndex } from "../listed/catalogue-index.ts";
+import { itemsById } from "./items-by-id.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** What `/data/collection.json` says of a variant, */

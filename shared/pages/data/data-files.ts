@@ -1,4 +1,4 @@
-import type { CatalogueIndex } from "../catalogue-index.ts";
+import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import { collectionData } from "./collection-data.ts";
 import { feed } from "./feed.ts";
 import { headerFiles } from "./header-files.ts";

@@ -1,5 +1,5 @@
 import type { PublishedFamily } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 import { figuresAddress } from "./variant-data.ts";

@@ -1,7 +1,7 @@
-import { addresses } from "../addresses.ts";
-import type { CatalogueIndex } from "../catalogue-index.ts";
-import { absoluteAddress } from "../linked-data.ts";
-import { plainDate } from "../plain-date.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { absoluteAddress } from "../citation/linked-data.ts";
+import { plainDate } from "../citation/plain-date.ts";
+import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 

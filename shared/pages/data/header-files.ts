@@ -1,6 +1,6 @@
 import type { PublishedCollection } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
-import { rootedAddress } from "../relative-address.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { rootedAddress } from "../addresses/relative-address.ts";
 import { securityHeaders } from "../security-policy.ts";
 import type { OutputFile } from "./output-file.ts";
 

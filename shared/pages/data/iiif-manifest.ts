@@ -4,11 +4,11 @@ import type { Recording } from "../../images/recordings/recording-set.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import { isSpoken } from "../../words/languages.ts";
 import type { Words } from "../../words/words.ts";
-import { addresses } from "../addresses.ts";
-import { shareInterval } from "../completeness-words.ts";
-import { itemParticulars } from "../item-particulars.ts";
-import { stateInWords } from "../item-parts.ts";
-import { absoluteAddress } from "../linked-data.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { absoluteAddress } from "../citation/linked-data.ts";
+import { itemParticulars } from "../item/item-particulars.ts";
+import { shareInterval } from "../views/completeness-words.ts";
+import { stateInWords } from "../views/item-parts.ts";
 import { licenceAddress } from "./licence-address.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 

@@ -1,9 +1,9 @@
 import { largestJpeg } from "../../images/image-set.ts";
 import { figureData } from "../../publication/figure-data.ts";
 import type { PublishedItem } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { confidentialView } from "../item-confidential.ts";
+import { confidentialView } from "../item/item-confidential.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 import { figuresAddress } from "./variant-data.ts";
 

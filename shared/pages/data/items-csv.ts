@@ -1,9 +1,9 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
-import type { CatalogueIndex } from "../catalogue-index.ts";
-import { itemsById } from "../listed/items-by-id.ts";
+import { addresses } from "../addresses/addresses.ts";
+import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import { csvLine } from "./csv-line.ts";
 import { guarded } from "./formula-guard.ts";
+import { itemsById } from "./items-by-id.ts";
 import type { OutputFile } from "./output-file.ts";
 
 type Cell = string | number | null | undefined;

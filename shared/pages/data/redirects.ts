@@ -1,8 +1,8 @@
 import type { PublishedArticle, PublishedCollection, PublishedItem } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { hasDisplayCard } from "../addresses/has-display-card.ts";
+import { relativeAddress } from "../addresses/relative-address.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { hasDisplayCard } from "../has-display-card.ts";
-import { relativeAddress } from "../relative-address.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 

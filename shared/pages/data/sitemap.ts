@@ -1,5 +1,5 @@
-import { addresses } from "../addresses.ts";
-import { absoluteAddress } from "../linked-data.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { absoluteAddress } from "../citation/linked-data.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 

@@ -1,6 +1,6 @@
 import { figureData, figuresData } from "../../publication/figure-data.ts";
 import type { PublishedVariant } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
 /** `/data/variants/<id>.json`: the reference, its figures with all their inputs, and the log they rest on. */

@@ -1,12 +1,12 @@
 import type { ImageSet } from "../../images/image-set.ts";
 import type { PublishedItem } from "../../publication/published.ts";
-import type { ComparableVariant } from "../comparisons-page.ts";
-import type { EntryView } from "../entry-view.ts";
+import type { CitedPages } from "../citation/cited-pages.ts";
+import type { ComparableVariant } from "../compare/comparisons-page.ts";
 import type { Link } from "../page.ts";
 import type { IndexedVariant, Named, WordFile } from "../search/search-index.ts";
-import type { SightingsIndexPage } from "../sightings-page.ts";
-import type { ReallocationView } from "../variant-completing.ts";
-import type { CitedPages } from "./cited-pages.ts";
+import type { SightingsIndexPage } from "../variant/sightings-page.ts";
+import type { ReallocationView } from "../variant/variant-completing.ts";
+import type { EntryView } from "../views/entry-view.ts";
 import type { MethodExamples } from "./method-examples.ts";
 import type { SearchedItem } from "./searched-item.ts";
 import type { WantedParts } from "./wanted-parts.ts";

@@ -4,7 +4,7 @@ import type {
   PublishedItem,
   PublishedVariant,
 } from "../../publication/published.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import type { Link } from "../page.ts";
 

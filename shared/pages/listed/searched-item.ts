@@ -2,7 +2,7 @@ import { fold } from "../../diagnostics/fold.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
 import { foldedWords } from "../search/folded-words.ts";
 import { packRising } from "../search/packed-numbers.ts";
-import { yearsOf } from "../years-of.ts";
+import { yearsOf } from "../views/years-of.ts";
 
 /** What the search knows of an item. */
 export interface SearchedItem {

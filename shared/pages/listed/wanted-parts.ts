@@ -1,9 +1,9 @@
 import { isAtHand } from "../../publication/at-hand.ts";
 import type { PublishedItem } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
-import { addresses } from "../addresses.ts";
-import { contradictionOf } from "../contradiction.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { Link } from "../page.ts";
+import { contradictionOf } from "../views/contradiction.ts";
 
 /** A part of an item: wanted there, or to spare. */
 export interface PartOfItem {

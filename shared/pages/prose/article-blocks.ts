@@ -4,13 +4,13 @@ import { isAlone } from "../../prose/mentions.ts";
 import { type Reference, referenceFrom } from "../../prose/reference.ts";
 import { plotAt } from "../../publication/references/plot-at.ts";
 import { tableAt } from "../../publication/references/table-at.ts";
-import { addresses } from "../addresses.ts";
-import { drawing, drawingLabel } from "../drawings.ts";
-import { type ComparisonTable, comparisonTable } from "../family-page.ts";
-import { parseMarkdown, printMarkdown, type Surroundings } from "../markdown.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { relativeAddress } from "../addresses/relative-address.ts";
+import { type ComparisonTable, comparisonTable } from "../family/family-page.ts";
 import type { Link } from "../page.ts";
-import { relativeAddress } from "../relative-address.ts";
+import { drawing, drawingLabel } from "../views/drawings.ts";
 import { type ItemTable, itemTable } from "./item-table.ts";
+import { parseMarkdown, printMarkdown, type Surroundings } from "./markdown.ts";
 
 /** A stretch of an article: its own words, or something that the data put between them. */
 export type ArticleBlock =

@@ -1,13 +1,13 @@
 import type { PublishedItem } from "../../publication/published.ts";
 import type { ItemColumn } from "../../publication/references/items-at.ts";
 import type { TableAt } from "../../publication/references/table-at.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { shareInterval, unitsInWords } from "../completeness-words.ts";
-import { plain, stateInWords } from "../item-parts.ts";
-import { missingParts } from "../missing-parts.ts";
 import type { Link } from "../page.ts";
-import { standingOf } from "../standing-words.ts";
+import { shareInterval, unitsInWords } from "../views/completeness-words.ts";
+import { plain, stateInWords } from "../views/item-parts.ts";
+import { missingParts } from "../views/missing-parts.ts";
+import { standingOf } from "../views/standing-words.ts";
 
 /** Outfits side by side, in the columns that a writer asked for. */
 export interface ItemTable {

@@ -4,9 +4,9 @@ import { citesIn } from "../../prose/citation.ts";
 import type { Mark } from "../../prose/markdown-parser.ts";
 import { referenceFrom } from "../../prose/reference.ts";
 import { readingAt } from "../../publication/references/reading-at.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
+import { relativeAddress } from "../addresses/relative-address.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { relativeAddress } from "../relative-address.ts";
 import { type Notes, noteAddress, sourceAddress } from "./notes.ts";
 import { readingInWords } from "./reading-in-words.ts";
 

@@ -1,5 +1,5 @@
+import { inBibliographicOrder, type SourceEntry, sourceEntry } from "../citation/source-reference.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { inBibliographicOrder, type SourceEntry, sourceEntry } from "../source-reference.ts";
 import type { Basis } from "./reading-in-words.ts";
 
 /** A figure of the text with what it rests on, at the end of the text. */

@@ -1,12 +1,12 @@
 import type { PublishedVariant } from "../../publication/published.ts";
 import type { ReadingAt } from "../../publication/references/reading-at.ts";
-import { addresses } from "../addresses.ts";
+import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
-import { completenessView } from "../completeness-view.ts";
-import { levelPhrase, shareInterval, unitsInWords } from "../completeness-words.ts";
-import { type FigureView, figureView } from "../figure-view.ts";
 import type { Link } from "../page.ts";
-import { classView } from "../variant-rarity.ts";
+import { classView } from "../variant/variant-rarity.ts";
+import { completenessView } from "../views/completeness-view.ts";
+import { levelPhrase, shareInterval, unitsInWords } from "../views/completeness-words.ts";
+import { type FigureView, figureView } from "../views/figure-view.ts";
 
 /** What a figure in a sentence rests on, as a note tells it. */
 export interface Basis {

@@ -1,8 +1,8 @@
 import { statuses, verdicts } from "../../publication/states.ts";
-import type { CatalogueIndex } from "../catalogue-index.ts";
-import { levelOf } from "../listed/level-of.ts";
+import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";
+import { levelOf } from "./level-of.ts";
 import { namedApart } from "./named-apart.ts";
 import { packNumbers, packRising } from "./packed-numbers.ts";
 import type { Named, SearchDetails, SearchIndex } from "./search-index.ts";

@@ -1,6 +1,6 @@
 import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import type { Locus } from "../../diagnostics/place.ts";
-import { isKnownSource } from "../../records/check-named.ts";
+import { isKnownSource } from "../../records/checks/check-named.ts";
 import type { Collection } from "../../records/collection.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";

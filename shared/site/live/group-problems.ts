@@ -1,8 +1,8 @@
 import { type Diagnostic, inReadingOrder, isError } from "../../diagnostics/diagnostic.ts";
-import { buildCollection } from "../../records/build-collection.ts";
+import { buildCollection } from "../../records/intake/build-collection.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
-import type { FamilyGroup } from "../family-groups.ts";
+import type { FamilyGroup } from "../groups/family-groups.ts";
 import type { LiveSource } from "./live-source.ts";
 
 /**

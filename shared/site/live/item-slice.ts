@@ -3,7 +3,7 @@ import { frontMatterOf } from "../../source/front-matter.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { type RecordText, recordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
-import { type FamilyGroup, mentioned, serialOf, variantOf } from "../family-groups.ts";
+import { type FamilyGroup, mentioned, serialOf, variantOf } from "../groups/family-groups.ts";
 
 type Row = { readonly variant?: unknown } | null;
 

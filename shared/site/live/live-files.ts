@@ -1,8 +1,8 @@
 import type { Site } from "../../../templates/render-page.ts";
 import type { PageMaker } from "../../pages/page-maker.ts";
 import type { Page } from "../../pages/site-pages.ts";
-import { contentOf } from "../file-content.ts";
-import type { SiteFile } from "../site-file.ts";
+import { contentOf } from "../files/file-content.ts";
+import type { SiteFile } from "../files/site-file.ts";
 
 /** What an address of the site answers with: its content, or the file that it is a copy of. */
 export type LiveAnswer =

@@ -1,8 +1,8 @@
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
-import type { SoundGroup } from "../group-site.ts";
-import type { SiteFrame } from "../site-frame.ts";
-import type { KeptGroup } from "../standing-site.ts";
+import type { SoundGroup } from "../files/group-site.ts";
+import type { SiteFrame } from "../files/site-frame.ts";
+import type { KeptGroup } from "../incremental/standing-site.ts";
 import { LiveFiles } from "./live-files.ts";
 
 /** A group of families as a preview has it: as it stands on disk, or as it was made since. */

@@ -1,10 +1,10 @@
 import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
-import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../family-groups.ts";
-import { type FilesBeside, filesBeside } from "../files-beside.ts";
-import { type SiteFrame, siteFrame } from "../site-frame.ts";
-import { aroundKey, groupKey } from "../site-keys.ts";
+import { type SiteFrame, siteFrame } from "../files/site-frame.ts";
+import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../groups/family-groups.ts";
+import { type FilesBeside, filesBeside } from "../groups/files-beside.ts";
+import { aroundKey, groupKey } from "../incremental/site-keys.ts";
 import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
 

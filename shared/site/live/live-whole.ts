@@ -2,9 +2,9 @@ import { isError } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { RememberedWords } from "../../pages/search/remembered-words.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
-import { type LastSearch, type PackedFile, searchFiles } from "../search-files.ts";
-import type { SiteFrame } from "../site-frame.ts";
-import { wholeSite } from "../whole-site.ts";
+import { type LastSearch, type PackedFile, searchFiles } from "../files/search-files.ts";
+import type { SiteFrame } from "../files/site-frame.ts";
+import { wholeSite } from "../files/whole-site.ts";
 import { type LiveAnswer, LiveFiles } from "./live-files.ts";
 
 /** What a preview shows of the whole: lists, search, tables and feed, made anew over those on disk. */

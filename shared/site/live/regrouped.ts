@@ -6,8 +6,8 @@ import {
   mentioned,
   serialOf,
   variantOf,
-} from "../family-groups.ts";
-import { publishingOf } from "../told-serials.ts";
+} from "../groups/family-groups.ts";
+import { publishingOf } from "../groups/told-serials.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**

@@ -3,7 +3,7 @@ import type {
   ComparedRow,
   ComparedRows,
   CompareTable,
-} from "../../../shared/pages/compare-rows.ts";
+} from "../../../shared/pages/compare/compare-rows.ts";
 import type { Words } from "../../../shared/words/words.ts";
 
 type Children = readonly (Node | string)[];

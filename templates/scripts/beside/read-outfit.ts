@@ -1,4 +1,4 @@
-import type { ComparedOutfit } from "../../../shared/pages/compare-rows.ts";
+import type { ComparedOutfit } from "../../../shared/pages/compare/compare-rows.ts";
 import type { PublishedItem, PublishedItemPart } from "../../../shared/publication/published.ts";
 import type { ComparedUnits } from "../../../shared/publication/unit-contrast.ts";
 

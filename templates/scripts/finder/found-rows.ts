@@ -1,6 +1,6 @@
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
 import { shareOfStep } from "../../../shared/pages/search/share-steps.ts";
-import { standingInWords } from "../../../shared/pages/standing-words.ts";
+import { standingInWords } from "../../../shared/pages/views/standing-words.ts";
 import { statuses, verdicts } from "../../../shared/publication/states.ts";
 import type { Words } from "../../../shared/words/words.ts";
 

@@ -1,4 +1,4 @@
-import { entriesOnPage, pagesToName } from "../../../shared/pages/pager.ts";
+import { entriesOnPage, pagesToName } from "../../../shared/pages/addresses/pager.ts";
 import type { Found } from "../../../shared/pages/search/find-entries.ts";
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
 import { type ViewState, writeState } from "../../../shared/pages/search/view-state.ts";

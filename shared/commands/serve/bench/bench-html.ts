@@ -1,7 +1,7 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { xmlText } from "../../../pages/data/xml.ts";
-import { beforeYouBegin, cautionsOf } from "../../cautions.ts";
-import { groupName, groupsInOrder } from "../../groups-in-order.ts";
+import { beforeYouBegin, cautionsOf } from "../../words/cautions.ts";
+import { groupName, groupsInOrder } from "../../words/groups-in-order.ts";
 import type { BenchRecord, BenchReference } from "./bench-record.ts";
 import { chosenOf, type FormFrame, field, hidden, partCard, savingForm } from "./part-card.ts";
 import { itemValue, linesOf, shownValue } from "./submitted-changes.ts";

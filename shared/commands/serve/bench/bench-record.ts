@@ -1,14 +1,14 @@
 import { createHash } from "node:crypto";
 import { type Diagnostic, isError } from "../../../diagnostics/diagnostic.ts";
-import { buildCollection } from "../../../records/build-collection.ts";
 import type { Collection } from "../../../records/collection.ts";
+import { buildCollection } from "../../../records/intake/build-collection.ts";
 import type { CollectionFile } from "../../../source/collection-files.ts";
 import { type ReadCollection, readCollection } from "../../../source/read-records.ts";
 import { markdownRecord } from "../../../source/record-file.ts";
 import { readTextFile } from "../../../source/text-file.ts";
 import { recordValidator } from "../../../validation/record-validator.ts";
-import { recordProblems, referenceKinds } from "../../record-problems.ts";
-import { replaceText } from "../../replace-text.ts";
+import { recordProblems, referenceKinds } from "../../collection/record-problems.ts";
+import { replaceText } from "../../writing/replace-text.ts";
 
 /** The references of a collection, and which items there are; the items themselves are not read. */
 export interface BenchReference {

@@ -13,7 +13,7 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from "yaml";
-import { yamlLine } from "../../yaml-line.ts";
+import { yamlLine } from "../../writing/yaml-line.ts";
 
 /** One value to be put at a path of a YAML mapping, or taken away from it where it is undefined. */
 export interface Change {

@@ -1,8 +1,8 @@
 import { xmlText } from "../../../pages/data/xml.ts";
 import type { Part } from "../../../records/variant.ts";
-import { type Caution, cautionHtml } from "../../cautions.ts";
-import { markWords } from "../../mark-words.ts";
 import { rangeWords } from "../../new/range-words.ts";
+import { type Caution, cautionHtml } from "../../words/cautions.ts";
+import { markWords } from "../../words/mark-words.ts";
 import { valueVersion } from "./bench-record.ts";
 import { linesOf, shownValue } from "./submitted-changes.ts";
 

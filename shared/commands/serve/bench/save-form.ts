@@ -1,6 +1,6 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { markdownRecord } from "../../../source/record-file.ts";
-import { groupsInOrder } from "../../groups-in-order.ts";
+import { groupsInOrder } from "../../words/groups-in-order.ts";
 import {
   type BenchRecord,
   type BenchReference,

@@ -2,7 +2,7 @@ import { findPart } from "../../../assessments/completeness.ts";
 import { partLine } from "../../../records/item.ts";
 import type { State } from "../../../records/states.ts";
 import type { Part } from "../../../records/variant.ts";
-import { unitWords } from "../../unit-words.ts";
+import { unitWords } from "../../words/unit-words.ts";
 import { type AskedPart, shownValue } from "./submitted-changes.ts";
 
 /** What one reads on a thing that is there; of one that is gone it is told that the record has it still. */

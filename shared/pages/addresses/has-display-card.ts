@@ -1,0 +1,10 @@
+import type { PublishedItem } from "../../publication/published.ts";
+import { isFate } from "../../publication/states.ts";
+
+/** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. What is gone has no place. */
+const most = 2000;
+
+export const hasDisplayCard = (
+  { status }: Pick<PublishedItem, "status">,
+  { itemCount }: { readonly itemCount: number },
+): boolean => !isFate(status) && (status === "offered" || itemCount <= most);

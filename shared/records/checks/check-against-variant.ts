@@ -1,0 +1,39 @@
+import type { EdtfDate } from "../../dates/edtf-interval.ts";
+import type { Path, SourceDocument } from "../../source/document.ts";
+import type { Report } from "../report.ts";
+import { isLegible, isReversed, rangeOf, rangesInWords } from "../serial.ts";
+import type { Variant } from "../variant.ts";
+
+/** What an outfit is said to bear, against the numbers that its variant is known to have had. */
+export function checkSerial(
+  report: Report,
+  document: SourceDocument,
+  { id, serials }: Variant,
+  serial: string | undefined,
+): void {
+  if (serial === undefined || serials.length === 0 || rangeOf(serials, serial)) return;
+  // What has its ends the wrong way round is told of where it stands.
+  if (serials.some(isReversed)) return;
+  report("serial-out-of-range", document, ["serial"], {
+    found: `"${serial}"`,
+    expected: isLegible(serial)
+      ? `a serial within the ranges of "${id}": ${rangesInWords(serials)}`
+      : `letters and a number, as in ${rangesInWords(serials)}; what cannot be read in full is held against no range`,
+  });
+}
+
+/** Nobody can have seen, held or examined what was not yet made; a date that may lie later passes. */
+export function checkNotBefore(
+  report: Report,
+  document: SourceDocument,
+  { issued }: Variant,
+  date: EdtfDate | undefined,
+  path: Path,
+): void {
+  const first = issued?.earliest ?? null;
+  if (!issued || !date || first === null || date.latest === null || date.latest >= first) return;
+  report("sighting-before-made", document, path, {
+    found: `"${date.text}"`,
+    expected: `a date not before "${issued.text}", when the variant was first issued`,
+  });
+}

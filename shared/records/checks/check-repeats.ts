@@ -1,0 +1,35 @@
+import { grouping } from "../../lists/grouping.ts";
+import type { Report } from "../report.ts";
+import type { Sighting } from "../sighting.ts";
+import { sightingKey } from "./same-sighting.ts";
+
+/**
+ * Rows of one example that say the very same: most likely one sighting, written twice and counted twice. Of rows that name
+ * no example, two that are alike may tell of two; an offer that was listed again is not counted.
+ */
+export function checkRepeats(sightings: readonly Sighting[], report: Report): void {
+  const named = sightings.filter(
+    ({ serial, example, relisted }) => !relisted && (serial !== undefined || example !== undefined),
+  );
+  // The words of a row are put together only where another is of the same day and example.
+  const bySeen = grouping(named, ({ seen, variant, serial, example }) =>
+    [seen.text, variant, serial, example].join("\n"),
+  );
+  for (const rows of bySeen.values()) {
+    if (rows.length < 2) continue;
+    for (const [first, ...others] of grouping(rows, sightingKey).values()) {
+      if (!first) continue;
+      for (const { document, kind } of others) {
+        const { file, line } = first.document.locate([]).place;
+        report("repeated-sighting", document, [], {
+          found: `a row that says what line ${line}${file === document.file ? "" : ` of ${file}`} says, and is counted as well`,
+          expected: "each sighting once",
+          remedy:
+            kind === "offer"
+              ? 'An offer that was listed again says "relisted: true", or the day of each.'
+              : "Take one of them out, or tell what parts them.",
+        });
+      }
+    }
+  }
+}

@@ -1,0 +1,108 @@
+import type { Collection } from "../collection.ts";
+import type { Item } from "../item.ts";
+import type { Report } from "../report.ts";
+import { isMarkOfSet } from "../set-marks.ts";
+import { markOfSet, setPlace } from "../set-place.ts";
+import type { Sighting } from "../sighting.ts";
+import type { Part, Variant } from "../variant.ts";
+
+/** What is allowed, and rests on little: at most one warning of a sort for each record or file. */
+export function reportWeakPoints(collection: Collection, report: Report): void {
+  for (const item of collection.items.values()) {
+    if (item.photos.length === 0) {
+      const finding = {
+        found: "no photograph",
+        expected: "at least one, so that others can check what is written",
+      };
+      report("no-photograph", item.document, ["title"], finding, "key");
+    }
+    const variant = collection.variants.get(item.variant);
+    if (variant) reportMarks(item, variant, report);
+    reportCustody(item, report);
+  }
+  reportSourceless(collection.sightings, report);
+}
+
+/** "a", "b" and 3 more */
+function someOf(names: readonly string[]): string {
+  const first = names.slice(0, 3).map((name) => `"${name}"`);
+  const more = names.length - first.length;
+  return more > 0 ? `${first.join(", ")} and ${more} more` : first.join(", ");
+}
+
+/** The marks that a right part of a set bears; where the set's number is not known, those that do not need it. */
+const expectedMarks = (part: Part, set: string | undefined): readonly string[] =>
+  set === undefined ? part.marks.filter((mark) => !mark.includes(setPlace)) : part.marks;
+
+function reportMarks(item: Item, variant: Variant, report: Report): void {
+  const without: string[] = [];
+  const withOthers: {
+    readonly id: string;
+    readonly read: readonly string[];
+    readonly wanted: readonly string[];
+  }[] = [];
+  for (const [id, lines] of item.parts) {
+    const part = variant.parts.get(id);
+    // One that came out of another case bears that one's marks.
+    if (!part || item.assembled.includes(id)) continue;
+    const wanted = expectedMarks(part, item.set);
+    const set = item.set ?? setPlace;
+    for (const { state, belongs, marks } of lines) {
+      // A spare one belongs to another set.
+      if (state !== "present" || belongs === "spare") continue;
+      const isRead = (mark: string) => marks.some((read) => isMarkOfSet(read, mark, set));
+      if (wanted.every(isRead)) continue;
+      if (marks.length === 0) without.push(id);
+      else withOthers.push({ id, read: marks, wanted: wanted.map((mark) => markOfSet(mark, set)) });
+      break;
+    }
+  }
+  const [first] = without;
+  const [other] = withOthers;
+  const more = withOthers.length > 1 ? `, and ${withOthers.length - 1} more with others than expected` : "";
+  const others = other && `"${other.id}" with the ${marksInWords(other.read)}${more}`;
+  if (first !== undefined) {
+    const finding = {
+      found: `${someOf(without)} present without the marks that the reference expects${others ? `, and ${others}` : ""}`,
+      expected: `"marks" as read on each, or "unverified"`,
+    };
+    report("mark-not-recorded", item.document, ["parts", first], finding, "key");
+  } else if (other && others) {
+    const finding = { found: others, expected: `the ${marksInWords(other.wanted)}, or "unverified"` };
+    report("mark-not-recorded", item.document, ["parts", other.id], finding, "key");
+  }
+}
+
+const marksInWords = (marks: readonly string[]): string =>
+  `${marks.length === 1 ? "mark" : "marks"} ${marks.map((mark) => `"${mark}"`).join(", ")}`;
+
+function reportCustody(item: Item, report: Report): void {
+  const bare = item.provenance.flatMap(({ evidence, source, date }, at) =>
+    evidence === undefined && source === undefined ? [{ at, date: date.text }] : [],
+  );
+  const [first] = bare;
+  if (!first) return;
+  const found = bare.length === 1 ? "an event" : `${bare.length} events`;
+  report("evidence-missing", item.document, ["provenance", first.at], {
+    found: `${found} without evidence (${bare.map(({ date }) => date).join("; ")})`,
+    expected: '"evidence", how it is known, or "source"',
+  });
+}
+
+/** A log may have 100,000 rows of one origin: they are told of once. */
+function reportSourceless(sightings: readonly Sighting[], report: Report): void {
+  const byFile = new Map<string, { readonly first: Sighting; count: number }>();
+  for (const sighting of sightings) {
+    if (sighting.source !== undefined) continue;
+    const known = byFile.get(sighting.document.file);
+    if (known) known.count++;
+    else byFile.set(sighting.document.file, { first: sighting, count: 1 });
+  }
+  for (const { first, count } of byFile.values()) {
+    const more = count > 1 ? `, and ${(count - 1).toLocaleString("en")} more in this file` : "";
+    report("source-missing", first.document, ["source"], {
+      found: `a sighting without a source${more}`,
+      expected: "an id of the bibliography",
+    });
+  }
+}

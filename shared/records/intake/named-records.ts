@@ -1,0 +1,43 @@
+import { idSuggestion, wellFormedId } from "../../diagnostics/plain-words.ts";
+import type { ReadRecord } from "../../source/read-records.ts";
+import { inWords } from "../../validation/in-words.ts";
+import type { Report } from "../report.ts";
+
+/** As the schemas have it: file systems take no longer names than 255, and the files of the site say more than the id. */
+const longestId = 80;
+
+/** The records whose id, which their place gives them, can stand in an address, is their own, and is the only one. */
+export function namedRecords(
+  records: readonly ReadRecord[],
+  expected: string,
+  report: Report,
+): readonly ReadRecord[] {
+  const seen = new Map<string, string>();
+  return records.filter((record) => {
+    const { id, document, file } = record;
+    const own = (document.data as { id?: unknown } | null)?.id;
+    if (!wellFormedId.test(id) || id.length > longestId) {
+      const isLong = id.length > longestId;
+      report("wrong-id", document, [], {
+        found: isLong ? `a name of ${id.length} letters` : `the name "${id}"`,
+        expected: isLong ? `at most ${longestId}` : "small letters, digits and single hyphens",
+        remedy: isLong ? undefined : idSuggestion(id),
+      });
+      return false;
+    }
+    if (own !== undefined && own !== id) {
+      report("id-mismatch", document, ["id"], {
+        found: inWords(own),
+        expected: `"${id}", as the file is named`,
+      });
+      return false;
+    }
+    const other = seen.get(id);
+    if (other !== undefined) {
+      report("duplicate-id", document, [], { found: `"${id}", which ${other} also is`, expected });
+      return false;
+    }
+    seen.set(id, file);
+    return true;
+  });
+}

@@ -1,0 +1,69 @@
+import { type Assessments, assessCollection } from "../../assessments/assess-collection.ts";
+import { concernsOf } from "../../assessments/concerns.ts";
+import type { DayNumber } from "../../dates/day-number.ts";
+import { type Diagnostic, inReadingOrder } from "../../diagnostics/diagnostic.ts";
+import { tally } from "../../diagnostics/report.ts";
+import { checkSettings } from "../../publication/check-settings.ts";
+import { publishCollection } from "../../publication/publish-collection.ts";
+import { checkTexts } from "../../publication/references/check-texts.ts";
+import { datesAhead } from "../../records/checks/dates-ahead.ts";
+import { privateNames } from "../../records/checks/private-words.ts";
+import type { Collection } from "../../records/collection.ts";
+import { buildCollection } from "../../records/intake/build-collection.ts";
+import { recordsIn } from "../../source/read-records.ts";
+import { readTexts } from "../../source/read-texts.ts";
+import { recordValidator } from "../../validation/record-validator.ts";
+import { wordsFor } from "../../words/languages.ts";
+import { misplacedTemplates } from "../overrides/misplaced-templates.ts";
+import { deadLinks } from "./dead-links.ts";
+import { namesTold } from "./told-names.ts";
+
+export interface LoadedCollection {
+  /** Null where the content has errors: nothing is shown of a collection that is not sound. */
+  readonly sound: { readonly collection: Collection; readonly assessments: Assessments } | null;
+  readonly diagnostics: readonly Diagnostic[];
+  readonly filesRead: number;
+}
+
+/**
+ * Content → records → assessments: the first half of the way, which `check` and `build` share. Where it is said what day
+ * it is, dates that lie ahead are told of, too.
+ */
+export function loadCollection(root: string, today?: DayNumber): LoadedCollection {
+  const texts = readTexts(root);
+  const read = recordsIn(texts);
+  const isRead = new Set([...read.records, ...read.tables].map(({ file }) => file));
+  const textOf = new Map(texts.texts.map(({ file, text }) => [file, text]));
+  const unread = texts.files
+    .filter(({ file }) => !isRead.has(file))
+    .map(({ id, file }) => ({ id, text: textOf.get(file) ?? "" }));
+  const { collection, diagnostics } = buildCollection(read, recordValidator());
+  const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
+  const found = [
+    ...read.diagnostics,
+    ...diagnostics,
+    ...ahead,
+    ...deadLinks(texts.texts, unread),
+    ...namesTold(privateNames(collection?.items.values() ?? []), texts.texts),
+    ...misplacedTemplates(root),
+  ];
+  const filesRead = read.files.length;
+  const settings = read.records.find(({ kind }) => kind === "collection")?.document;
+  if (!collection || tally(found).errors > 0) {
+    const ofTexts = collection ? checkTexts(collection, settings, null) : [];
+    return { sound: null, diagnostics: inReadingOrder([...found, ...ofTexts]), filesRead };
+  }
+  const assessments = assessCollection(collection);
+  const words = wordsFor(collection.settings.language);
+  const all = [
+    ...found,
+    ...(settings ? checkSettings(collection, settings) : []),
+    ...concernsOf(collection, assessments),
+    ...checkTexts(collection, settings, () => publishCollection(collection, assessments, "public", words)),
+  ];
+  return {
+    sound: tally(all).errors > 0 ? null : { collection, assessments },
+    diagnostics: inReadingOrder(all),
+    filesRead,
+  };
+}

@@ -1,0 +1,241 @@
+import { comparedVariants } from "../../assessments/item-comparison.ts";
+import { type YearsWatched, yearsWatched } from "../../assessments/rarity/appearance.ts";
+import { type EdtfDate, parseEdtf } from "../../dates/edtf-interval.ts";
+import { isError } from "../../diagnostics/diagnostic.ts";
+import { addUnder, grouping } from "../../lists/grouping.ts";
+import { joinedSets } from "../../lists/joined-sets.ts";
+import { isAnotherThan, serialFinder } from "../../publication/masking.ts";
+import { type Status, statuses } from "../../records/states.ts";
+import type { CollectionTexts, RecordText } from "../../source/read-texts.ts";
+import { topLine, topWord } from "../../source/top-word.ts";
+import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
+import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
+import { fieldOf, yamlOf } from "./written-record.ts";
+
+/**
+ * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
+ * speak of one another are of one group. Plain data, so that another thread can be given one.
+ */
+export interface FamilyGroup {
+  readonly families: readonly string[];
+  /** Of families, variants and items, and every log cut down to their sightings. */
+  readonly texts: readonly RecordText[];
+  /** Those of its variants of which every pair of items is compared. */
+  readonly compared: ReadonlySet<string>;
+}
+
+/** What is of no family alone. Plain data, as a group is. */
+export interface AroundFamilies {
+  /** Settings, sources, scales, hazards: what every record may refer to. */
+  readonly shared: readonly RecordText[];
+  readonly articles: readonly RecordText[];
+  /** The serials of items, of whatever family, that these tell. */
+  readonly toldByShared: readonly ToldSerial[];
+  readonly toldByArticles: readonly ToldSerial[];
+  readonly itemCount: number;
+}
+
+export interface GroupedCollection extends AroundFamilies {
+  readonly groups: readonly FamilyGroup[];
+  /** The families that articles and settings take something from; null for all of them. */
+  readonly toldOf: ReadonlySet<string> | null;
+  /** The serials of items that a text tells. */
+  readonly serialsTold: (text: RecordText) => readonly string[];
+  /** The dates of all sightings, each once. */
+  readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
+}
+
+const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
+export const familyIn = (file: string): string => file.split("/")[2] ?? "";
+
+/** Whatever a text may take from the data begins like this (shared/prose/mentions.ts). */
+const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;
+
+/** The ids that a text may speak of; null where it may speak of everything. */
+export function mentioned(text: string): string[] | null {
+  if (!mayMention.test(text)) return [];
+  if (/:items[?>]/.test(text)) return null;
+  return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
+}
+
+/** A word that a record has at its top; read in full only where that cannot be seen at once. */
+function wordAt(record: RecordText, key: string): string | undefined {
+  const seen = topWord(yamlOf(record), key);
+  if (seen !== null) return seen;
+  const word = fieldOf(record, key);
+  return typeof word === "string" ? word : undefined;
+}
+
+/** The variant that an item is held to be. */
+export const variantOf = (item: RecordText): string | undefined => wordAt(item, "variant");
+
+/** What has become of an item; of a word that is none somebody is told elsewhere. */
+export function statusOf(item: RecordText): Status {
+  const word = wordAt(item, "status");
+  return statuses.find((status) => status === word) ?? "collection";
+}
+
+/** The variant that a variant extends. */
+export const baseOf = (variant: RecordText): string | undefined => wordAt(variant, "extends");
+
+/** Letters and digits on the key's own line, in whatever quotation marks; a decimal is read as a number first. */
+const plainSerial = /^[ \t]+(?!\d+\.\d+[ \t]*$)(["']?)([\p{L}\p{N}][\p{L}\p{N} ./-]*)\1[ \t]*$/u;
+
+/** The serial of an item; read in full only where it cannot be seen at once. */
+export function serialOf(item: RecordText): string | undefined {
+  const line = topLine(yamlOf(item), "serial");
+  if (line === undefined) return undefined;
+  const plain = plainSerial.exec(line ?? "")?.[2];
+  if (plain !== undefined) return plain.trim();
+  const serial = fieldOf(item, "serial");
+  return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;
+}
+
+/** The ids that a record had before; read in full only where there may be some. */
+export function formerIds(record: RecordText): string[] {
+  if (topLine(yamlOf(record), "formerly") === undefined) return [];
+  const former = fieldOf(record, "formerly");
+  return Array.isArray(former) ? former.filter((id) => typeof id === "string") : [];
+}
+
+/**
+ * Cuts a collection into groups of families. Null where it cannot be done: a file that cannot be read, an id that is
+ * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
+ */
+export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): GroupedCollection | null {
+  if (texts.diagnostics.some(isError)) return null;
+  const ofKind = (...kinds: string[]) => texts.texts.filter(({ kind }) => kinds.includes(kind));
+
+  const families = new Map(ofKind("family").map((text) => [text.id, text]));
+  const variants = new Map(ofKind("variant").map((text) => [text.id, text]));
+  const items = new Map(ofKind("item").map((text) => [text.id, text]));
+  const isWhole =
+    families.size === ofKind("family").length &&
+    variants.size === ofKind("variant").length &&
+    items.size === ofKind("item").length &&
+    ofKind("collection").length === 1 &&
+    [...variants.values()].every(({ file }) => families.has(familyIn(file)));
+  if (!isWhole) return null;
+
+  const familyOfVariant = new Map([...variants].map(([id, { file }]) => [id, familyIn(file)]));
+  const familyOfItem = new Map<string, string>();
+  const counts = new Map<string, number>();
+  for (const item of items.values()) {
+    const variant = variantOf(item);
+    const family = variant === undefined ? undefined : familyOfVariant.get(variant);
+    if (variant === undefined || family === undefined) return null;
+    familyOfItem.set(item.id, family);
+    counts.set(variant, (counts.get(variant) ?? 0) + 1);
+  }
+  const familyOf = (text: RecordText): string =>
+    text.kind === "item" ? (familyOfItem.get(text.id) ?? "") : familyIn(text.file);
+  const own = [...families.values(), ...variants.values(), ...items.values()];
+
+  const named = (id: string): string | undefined =>
+    familyOfVariant.get(id) ?? familyOfItem.get(id) ?? (families.has(id) ? id : undefined);
+  const together: string[][] = [];
+  for (const text of own) {
+    const base = text.kind === "variant" ? baseOf(text) : undefined;
+    const ids = mentioned(text.text);
+    if (ids === null) together.push([...families.keys()]);
+    else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
+  }
+
+  // No two records have one address: those that claim the same are read together, where it is found out.
+  for (const records of [items, variants, families]) {
+    const holders = new Map([...records].map(([id, record]) => [id, familyOf(record)]));
+    for (const record of records.values()) {
+      for (const id of formerIds(record)) {
+        const holder = holders.get(id);
+        if (holder !== undefined) together.push([familyOf(record), holder]);
+        else holders.set(id, familyOf(record));
+      }
+    }
+  }
+
+  const seen = new Map<string, EdtfDate>();
+  const see = (text: string) => {
+    const date = seen.has(text) ? undefined : parseEdtf(text);
+    if (date) seen.set(text, date);
+  };
+  const logs: (readonly [RecordText, CutLog])[] = [];
+  for (const text of ofKind("sightings")) {
+    const log = cut(text, familyOfVariant);
+    if (!log) return null;
+    for (const date of log.dates) see(date);
+    logs.push([text, log]);
+  }
+
+  // Whoever tells of an item of another family, by its serial, must know whether that is shown.
+  const serials = [...items.values()].flatMap((item) => {
+    const serial = serialOf(item);
+    return serial === undefined ? [] : { serial, item, family: familyOf(item) };
+  });
+  const serialsIn = serialFinder(serials);
+  for (const text of own) {
+    const family = familyOf(text);
+    const isOthers = isAnotherThan(text.kind === "item" ? serialOf(text) : undefined);
+    for (const { known } of serialsIn(wordsOf(text), (each) => each.family !== family && isOthers(each)))
+      together.push([family, known.family]);
+  }
+  for (const [family, text] of logs.flatMap(([, { words }]) => words)) {
+    for (const { known } of serialsIn(text, (each) => each.family !== family))
+      together.push([family, known.family]);
+  }
+
+  const toldBy = (some: readonly RecordText[]): ToldSerial[] => {
+    const told = new Set(some.flatMap((text) => serialsIn(wordsOf(text)).map(({ known }) => known)));
+    return [...told].map(({ serial, item }) => ({ serial, publish: publishingOf(item) }));
+  };
+
+  const compared = comparedVariants(counts);
+  const textsOf = new Map<string, RecordText[]>();
+  for (const text of own) addUnder(textsOf, familyOf(text), text);
+  const groups = [...grouping(families.keys(), joinedSets(together)).values()].map(
+    (members): FamilyGroup => ({
+      families: members,
+      texts: [
+        ...inOrder(
+          members.flatMap((family) => textsOf.get(family) ?? []),
+          texts,
+        ),
+        ...logs.map(([text, log]) => shareOf(text, log, members)),
+      ],
+      compared: new Set([...compared].filter((id) => members.includes(familyOfVariant.get(id) ?? ""))),
+    }),
+  );
+
+  const articles = ofKind("article");
+  const shared = texts.texts.filter(({ kind }) => sharedKinds.has(kind));
+  const settings = ofKind("collection");
+  const told = [...articles, ...settings].map(({ text }) => mentioned(text));
+  return {
+    groups,
+    shared,
+    articles,
+    toldByShared: toldBy(shared),
+    toldByArticles: toldBy(articles),
+    toldOf: told.includes(null)
+      ? null
+      : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
+    itemCount: items.size,
+    serialsTold: (text) => serialsIn(wordsOf(text)).map(({ known }) => known.serial),
+    watched: watchedIn([...seen.values()]),
+  };
+}
+
+/** Apart from the function above, all of whose logs a function within it would keep in memory. */
+const watchedIn =
+  (dates: readonly EdtfDate[]): GroupedCollection["watched"] =>
+  (watching) =>
+    yearsWatched(
+      watching,
+      dates.map((seen) => ({ seen })),
+    );
+
+/** In the order in which they were found. */
+function inOrder(some: readonly RecordText[], { texts }: CollectionTexts): RecordText[] {
+  if (some.length < 2) return [...some];
+  const chosen = new Set(some);
+  return texts.filter((text) => chosen.has(text));
+}

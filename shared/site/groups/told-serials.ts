@@ -1,0 +1,22 @@
+import type { Item } from "../../records/item.ts";
+import type { RecordText } from "../../source/read-texts.ts";
+import { topLine } from "../../source/top-word.ts";
+import { documentOf, fieldOf, stringsIn, yamlOf } from "./written-record.ts";
+
+/** The serial of an item, told by a text, with what the item itself says of publishing it. Plain data. */
+export interface ToldSerial {
+  readonly serial: string;
+  readonly publish: Partial<Item["publish"]>;
+}
+
+/** What an item says of publishing; read in full only where it may say anything. */
+export function publishingOf(item: RecordText): ToldSerial["publish"] {
+  if (topLine(yamlOf(item), "publish") === undefined) return {};
+  return (fieldOf(item, "publish") as ToldSerial["publish"] | null | undefined) ?? {};
+}
+
+/** A text as it stands; where letters in it may be written as escapes of YAML or JSON, with what those say. */
+export function wordsOf(record: RecordText): string {
+  const { text } = record;
+  return yamlOf(record).includes("\\") ? [text, ...stringsIn(documentOf(record)?.data)].join("\n") : text;
+}
