@@ -86,7 +86,13 @@ assembled: [sextant]
 
   it("shows the owner everything, and says so", async () => {
     const { out } = await runHere(["explain", "river-office"], pilotageFolder());
-    for (const kept of ["H2118", "I. Venn", "Cupboard 2", "EUR 310".replace(" ", "\u00a0")])
+    for (const kept of [
+      "H2118",
+      "I. Venn",
+      "Cupboard 2",
+      "A burn in the lid",
+      "EUR 310".replace(" ", "\u00a0"),
+    ])
       expect(out).toContain(kept);
     expect(out).toMatch(/This is the owner's view/);
   });
@@ -109,6 +115,9 @@ assembled: [sextant]
     expect(data.serial).toBe("H2118");
     expect(data.completeness.weighted.low).toBeCloseTo(10.75 / 13, 12);
     expect(data.variantRarity.survivors.value).toBeCloseTo(21 + (9 * 8) / (2 * 7), 12);
+    // Of the item and of its variant alike, what is to be borne in mind is sentences, as in the data files.
+    for (const { caveats } of [data.rarity.asComplete, data.variantRarity.coverage, data.variantRarity.wait])
+      expect(caveats).toEqual(expect.arrayContaining([expect.stringMatching(/^[A-Z].*\.$/)]));
   });
 
   it.each([

@@ -62,6 +62,7 @@ provenance:
   - { date: 1931/1960, event: in service, holder: River Office, evidence: stamp }
   - { date: 2001, event: acquired, from: I. Venn, evidence: receipt, private: [from] }
 storage: Cupboard 2
+distinguishing: [A burn in the lid]
 paid: { amount: 310, currency: EUR }
 ---
 

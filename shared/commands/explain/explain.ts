@@ -3,6 +3,7 @@ import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { noMedia } from "../../images/media.ts";
 import { indexCollection } from "../../pages/collection-index.ts";
 import { itemData } from "../../pages/data/item-data.ts";
+import { rarityData } from "../../pages/data/variant-data.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import { wordsFor } from "../../words/languages.ts";
 import { rootFolder } from "../collection/root-folder.ts";
@@ -51,7 +52,7 @@ export const explain: Command = {
       const data = JSON.parse(
         itemData(item, indexCollection(published, words, noMedia, new Map())).text,
       ) as Record<string, unknown>;
-      out(JSON.stringify({ ...data, variantRarity: variant.rarity }, null, 2));
+      out(JSON.stringify({ ...data, variantRarity: rarityData(variant) }, null, 2));
       return 0;
     }
     const family = published.families.find((each) => each.id === item.family.id);

@@ -87,7 +87,9 @@ function confidential({ item }: Explained, setting: Setting): string[] {
   const kept = item.confidential;
   if (!kept) return [];
   const { money } = setting.words.numbers;
+  const { distinguishing } = kept;
   return [
+    ...(distinguishing.length > 0 ? labelled("tells it apart", distinguishing.join("; "), setting) : []),
     ...(kept.storage ? labelled("storage", kept.storage, setting) : []),
     ...(kept.paid ? labelled("paid", money(kept.paid.amount, kept.paid.currency), setting) : []),
     ...Object.entries(kept.fields).flatMap(([name, value]) =>

@@ -25,7 +25,8 @@ export const variantFigures = (variant: PublishedVariant): OutputFile => ({
 /** With the place in the file as a JSON Pointer (RFC 6901). */
 export const figuresAddress = (variant: string): string => `${addresses.variantData(variant)}#/rarity`;
 
-const rarityData = ({ rarity }: PublishedVariant) => ({
+/** Every figure of a variant, with its caveats as sentences. */
+export const rarityData = ({ rarity }: PublishedVariant) => ({
   ...rarity,
   made: figureData(rarity.made),
   coverage: figureData(rarity.coverage),
