@@ -523,8 +523,10 @@ export const englishPages = {
     range: "Numbers",
     rangeMade: "Made",
     rangeSource: "Source",
-    rangeFrom: (prefix: string, from: string | null, to: string | null) =>
-      `${from === null ? "(start not known)" : prefix + from} to ${to === null ? "(end not known)" : prefix + to}`,
+    rangeFrom: (prefix: string, from: number | null, to: number | null) =>
+      from === null && to === null
+        ? `${prefix && `${prefix}…, `}neither end known`
+        : `${from === null ? "(start not known)" : prefix + from} to ${to === null ? "(end not known)" : prefix + to}`,
     skipped: "some numbers left unused",
     page: (page: string) => `${isOnePage(page) ? "p." : "pp."} ${page}`,
     noSerials: "No range of serials is known.",

@@ -33,9 +33,11 @@ export const englishPlots: PlotWords = {
   },
   serialRanges: {
     own: (serial) => `this one, ${serial}`,
-    span: (from, to) => {
-      if (from === null) return to === null ? "neither end known" : `up to ${to}`;
-      return to === null ? `from ${from}` : from === to ? from : `${from} to ${to}`;
+    span: (prefix, from, to) => {
+      if (from === null)
+        return to === null ? `${prefix && `${prefix}…, `}neither end known` : `up to ${prefix}${to}`;
+      if (to === null) return `from ${prefix}${from}`;
+      return from === to ? `${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`;
     },
     made: (date) => `made ${date}`,
     skipped: "some numbers left unused",

@@ -513,7 +513,9 @@ export const germanPages: PageWords = {
     rangeMade: "Gefertigt",
     rangeSource: "Quelle",
     rangeFrom: (prefix, from, to) =>
-      `${from === null ? "(Anfang nicht bekannt)" : prefix + from} bis ${to === null ? "(Ende nicht bekannt)" : prefix + to}`,
+      from === null && to === null
+        ? `${prefix && `${prefix}…, `}kein Ende bekannt`
+        : `${from === null ? "(Anfang nicht bekannt)" : prefix + from} bis ${to === null ? "(Ende nicht bekannt)" : prefix + to}`,
     skipped: "einige Nummern ungenutzt",
     page: (page) => `S. ${page}`,
     noSerials: "Keine Nummernreihe ist bekannt.",

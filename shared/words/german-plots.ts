@@ -34,9 +34,11 @@ export const germanPlots: PlotWords = {
   },
   serialRanges: {
     own: (serial) => `dieses Exemplar, ${serial}`,
-    span: (from, to) => {
-      if (from === null) return to === null ? "kein Ende bekannt" : `bis ${to}`;
-      return to === null ? `ab ${from}` : from === to ? from : `${from} bis ${to}`;
+    span: (prefix, from, to) => {
+      if (from === null)
+        return to === null ? `${prefix && `${prefix}…, `}kein Ende bekannt` : `bis ${prefix}${to}`;
+      if (to === null) return `ab ${prefix}${from}`;
+      return from === to ? `${prefix}${from}` : `${prefix}${from} bis ${prefix}${to}`;
     },
     made: (date) => `gefertigt ${date}`,
     skipped: "einige Nummern ungenutzt",

@@ -40,7 +40,7 @@ export interface PlotWords {
   readonly serialRanges: {
     readonly own: (serial: string) => string;
     /** A range by its ends, null where one is not known. */
-    readonly span: (from: string | null, to: string | null) => string;
+    readonly span: (prefix: string, from: number | null, to: number | null) => string;
     readonly made: (date: string) => string;
     readonly skipped: string;
     readonly seen: (count: string, number: number) => string;

@@ -107,6 +107,16 @@ parts:
     expect(text).toContain("silver Ebbholm Pilotage outfit, Mark I; Mark III");
   });
 
+  it("keeps the letters of a range of which neither end is known", async () => {
+    const more = {
+      "schemas/reference/pilot/pilot-mk3.yaml":
+        "name: Mark III\nserials: [{ prefix: K, made: 1938/1940 }]\nparts: { lamp: {} }\n",
+    };
+    const told = "K…, neither end known (1938 to 1940)";
+    expect(await sheet("pilot", more)).toContain(`<td>${told}</td>`);
+    expect(await sheet("pilot-mk3", more)).toContain(`Known serials: ${told}.`);
+  });
+
   it("names what there is where it knows no such id", async () => {
     const ran = await runHere(["checklist", "nonsuch"], pilotageFolder());
     expect(ran.code).toBe(2);

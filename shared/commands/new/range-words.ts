@@ -5,9 +5,7 @@ import { english } from "../../words/english.ts";
 export const rangeWords = (ranges: readonly SerialRange[]): string =>
   ranges
     .map(({ prefix, from, to, made }) => {
-      const end = (number: number | undefined) =>
-        number === undefined ? "an unknown end" : `${prefix}${number}`;
-      const start = from === undefined ? "an unknown start" : `${prefix}${from}`;
-      return `${start} to ${end(to)}${made ? ` (${english.date(made.text)})` : ""}`;
+      const range = english.pages.variant.rangeFrom(prefix, from ?? null, to ?? null);
+      return made ? `${range} (${english.date(made.text)})` : range;
     })
     .join("; ");

@@ -109,7 +109,7 @@ function serialRow(range: PublishedSerialRange, index: CollectionIndex): SerialR
   const { words } = index;
   const say = words.pages.variant;
   return {
-    range: say.rangeFrom(range.prefix, range.from?.toString() ?? null, range.to?.toString() ?? null),
+    range: say.rangeFrom(range.prefix, range.from, range.to),
     made: range.made && words.date(range.made),
     source: range.source === null ? null : sourceLink(range.source, index),
     page: range.page === null ? null : say.page(range.page),

@@ -106,8 +106,8 @@ function drawGroup(
 }
 
 function spanOf({ range }: SerialRow, { words }: SerialRangesOptions): string {
-  const write = (number: number | null) => (number === null ? null : `${range.prefix}${number}`);
-  return words.plots.serialRanges.span(write(range.from), write(range.to));
+  const { prefix, from, to } = range;
+  return words.plots.serialRanges.span(prefix, from, to);
 }
 
 function drawRow(row: SerialRow, { x }: Scale, options: SerialRangesOptions, across: number): Piece {
