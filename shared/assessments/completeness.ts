@@ -23,6 +23,7 @@ export interface PartFinding {
   /** What each of the substitutes counts for, in units, the best first. */
   readonly credits: readonly number[];
   readonly unverified: number;
+  /** No more than there is an empty place for: what is there in the place of one that is gone stands there. */
   readonly absent: number;
   readonly unexamined: number;
   readonly notIssued: number;
@@ -101,8 +102,10 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   const credit = credits.reduce((sum, each) => sum + each, 0);
 
   const expected = Math.max(0, part.quantity - units["not-issued"]);
-  const { present, absent, substitute, unverified } = units;
-  const unexamined = Math.max(0, expected - present - absent - substitute - unverified);
+  const { present, substitute, unverified } = units;
+  const there = present + substitute + unverified;
+  const absent = Math.min(units.absent, Math.max(0, expected - there));
+  const unexamined = Math.max(0, expected - there - absent);
   const share = (counted: number) => Math.min(1, counted / expected);
   return {
     part: part.id,
@@ -114,7 +117,7 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
     absent,
     unexamined,
     notIssued: units["not-issued"],
-    surplus: Math.max(0, present + substitute + unverified - expected),
+    surplus: Math.max(0, there - expected),
     share:
       expected === 0
         ? null

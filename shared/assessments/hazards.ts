@@ -25,8 +25,8 @@ export function assessHazards(
   });
 }
 
-/** A part may be there unless every unit is known to be absent, or this example never had it. */
+/** A part may be there unless every unit is known to be absent, or this example never had it and nobody found one all the same. */
 export const mayBeIn = (completeness: Completeness) => (part: Part) => {
   const finding = completeness.parts.get(part.id);
-  return finding !== undefined && finding.absent < finding.expected;
+  return finding !== undefined && (finding.absent < finding.expected || finding.surplus > 0);
 };

@@ -325,6 +325,9 @@ describe("hazards", () => {
     expect(may({})).toEqual(["dial", "bottle", "weight", "hook"]);
     expect(may({ dial: [line("absent")], bottle: [line("not-issued")] })).toEqual(["weight", "hook"]);
     expect(may({ dial: [line("absent", { quantity: 1 })], hook: [line("unverified")] })).toContain("dial");
+    // Found, whatever else is written of it.
+    expect(may({ dial: [line("absent", { quantity: 2 }), line("present")] })).toContain("dial");
+    expect(may({ bottle: [line("not-issued"), line("present")] })).toContain("bottle");
     const known = mayBeIn(assessCompleteness(variant("a", { parts: [] }), { parts: new Map(), extras: [] }));
     expect(parts.some(known)).toBe(false);
   });

@@ -94,10 +94,21 @@ describe("what is written of a part issued in four", () => {
       [line("present", { quantity: 2 }), line("absent")],
       { present: 2, absent: 1, unexamined: 1, share: { low: 0.5, high: 0.75 } },
     ],
+    // No more are gone than there are empty places: 4 issued, less those that are there.
     [
       "more gone than there were",
       [line("absent", { quantity: 6 })],
-      { absent: 6, share: { low: 0, high: 0 } },
+      { absent: 4, share: { low: 0, high: 0 } },
+    ],
+    [
+      "one there, and as many gone as were issued",
+      [line("present", { quantity: 1 }), line("absent", { quantity: 4 })],
+      { present: 1, absent: 3, share: { low: 0.25, high: 0.25 } },
+    ],
+    [
+      "all gone, and as many others in their place",
+      [line("absent", { quantity: 4 }), line("substitute", { quantity: 4, model: "tin" })],
+      { substitute: 4, credits: [0.5, 0.5, 0.5, 0.5], share: { low: 0.5, high: 0.5 } },
     ],
   ])("%s", (_, lines, found) => {
     expect(findPart(four, lines)).toEqual(units(found));
@@ -138,6 +149,15 @@ describe("the parts of an example", () => {
       unexamined: ["dark"],
       surplus: ["more"],
     });
+  });
+
+  it("are not missing where one of them is there, or stands in, however many are said to be gone", () => {
+    const parts = [part("rod", { quantity: 2 }), part("mirror", { accepts: new Map([["plain", 1]]) })];
+    const found = assess(parts, {
+      rod: [line("present", { quantity: 1 }), line("absent", { quantity: 3 })],
+      mirror: [line("substitute", { model: "plain" }), line("absent")],
+    });
+    expect(found).toMatchObject({ missing: [], partial: ["rod"], substitutes: ["mirror"] });
   });
 
   it("that were never issued are nowhere named but as surplus where one is there all the same", () => {

@@ -83,7 +83,9 @@ export const partGroups = (
       ...partRow(part, words),
       // The page has no caution for what is not in the case.
       hazards:
-        part.summary === "absent" || part.summary === "not-issued" ? [] : namedHazards(part.hazards, hazards),
+        part.summary === "absent" || (part.summary === "not-issued" && part.units.surplus === 0)
+          ? []
+          : namedHazards(part.hazards, hazards),
       seen: seen.get(part.id) ?? [],
       moments: moments.get(part.id) ?? [],
     })),

@@ -75,20 +75,21 @@ const expectedOf = ({ notIssued }: Units, quantity: number) => Math.max(0, quant
 
 /**
  * The certain units of a part with so many right ones more or fewer than are there: a right one goes where one is gone, or
- * takes the place of a substitute, in whichever way makes most of it.
+ * takes the place of a substitute, in whichever way makes most of it. No more are gone than there are empty places.
  */
-function certainUnits(of: Units, more: number): number {
+function certainUnits(of: Units, expected: number, more: number): number {
   const credits = [
     ...Array<number>(of.tin).fill(models.tin),
     ...Array<number>(of.brass).fill(models.brass),
     ...Array<number>(of.true).fill(models.true),
     ...Array<number>(of.strange).fill(0),
   ];
+  const gone = Math.min(of.absent, Math.max(0, expected - of.present - credits.length));
   let best = Number.NEGATIVE_INFINITY;
   // Each subset of the substitutes that may be taken out.
   for (let out = 0; out < 2 ** credits.length; out++) {
     const taken = credits.filter((_, at) => out & (1 << at)).length;
-    if (taken > Math.max(0, more) || more - taken > of.absent) continue;
+    if (taken > Math.max(0, more) || more - taken > gone) continue;
     const left = credits.filter((_, at) => !(out & (1 << at))).reduce((sum, credit) => sum + credit, 0);
     best = Math.max(best, of.present + more + left);
   }
@@ -112,7 +113,7 @@ function bestByTrying({ parts, examples }: Case): number {
         const expected = expectedOf(each, quantity);
         if (expected === 0) continue;
         weights += weight;
-        there += weight * Math.min(1, certainUnits(each, moved[which]?.[at] ?? 0) / expected);
+        there += weight * Math.min(1, certainUnits(each, expected, moved[which]?.[at] ?? 0) / expected);
       }
       return weights === 0 ? sum : sum + there / weights;
     }, 0);
