@@ -7,12 +7,7 @@ import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
 import { assessHazards, type HazardFinding } from "./hazards.ts";
 import { assessIdentification } from "./identification.ts";
 import { assessItem, type ItemAssessment } from "./item-assessment.ts";
-import {
-  compareCollection,
-  comparedVariants,
-  type ItemComparison,
-  type LikenessTable,
-} from "./item-comparison.ts";
+import { compareCollection, comparedVariants, type ItemPair, type LikenessTable } from "./item-pair.ts";
 import { type YearsWatched, yearsWatched } from "./rarity/appearance.ts";
 import { type Example, examplesOf } from "./rarity/examples.ts";
 import { rankExamples } from "./rarity/ranked-examples.ts";
@@ -40,7 +35,7 @@ export interface Assessments {
   readonly items: ReadonlyMap<string, ItemAssessment>;
   readonly families: ReadonlyMap<string, FamilyAssessment>;
   /** The pairs of items that have a page of their own. */
-  readonly comparisons: readonly ItemComparison[];
+  readonly comparisons: readonly ItemPair[];
   readonly watched: YearsWatched | null;
 }
 
@@ -52,14 +47,17 @@ export interface Whole {
 }
 
 /** What a collection that is assessed at once has to say of itself as a whole. */
-export function wholeOf({ settings, sightings, items }: Collection): Whole {
+export function factsOfWhole({ settings, sightings, items }: Collection): Whole {
   const count = new Map<string, number>();
   for (const { variant } of items.values()) count.set(variant, (count.get(variant) ?? 0) + 1);
   return { watched: yearsWatched(settings.watching, sightings), compared: comparedVariants(count) };
 }
 
 /** Assesses a whole collection, or some families of one: then `whole` says what must be known of the rest. */
-export function assessCollection(collection: Collection, whole: Whole = wholeOf(collection)): Assessments {
+export function assessCollection(
+  collection: Collection,
+  whole: Whole = factsOfWhole(collection),
+): Assessments {
   const { hazards } = collection;
   const { confidence } = collection.settings;
   const scale = collection.scales.get(collection.settings.scale);

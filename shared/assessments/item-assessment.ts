@@ -37,7 +37,7 @@ export interface ExaminedItem {
 }
 
 /** What of its variant and of the collection an item is assessed by. */
-interface Surroundings {
+interface VariantContext {
   readonly variant: Variant;
   readonly ranked: RankedExamples;
   readonly survivors: Figure;
@@ -55,7 +55,7 @@ function certainOf(completeness: Completeness, { parts }: Variant): number | Not
 
 export function assessItem(
   { item, completeness, identification }: ExaminedItem,
-  { variant, ranked, survivors, nearestOf, hazards, confidence }: Surroundings,
+  { variant, ranked, survivors, nearestOf, hazards, confidence }: VariantContext,
 ): ItemAssessment {
   return {
     item: item.id,

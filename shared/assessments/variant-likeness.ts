@@ -1,5 +1,5 @@
 import type { Variant } from "../records/variant.ts";
-import type { LikenessTable } from "./item-comparison.ts";
+import type { LikenessTable } from "./item-pair.ts";
 import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestIn } from "./likeness.ts";
 import { type CensusItem, type Example, examplesOf } from "./rarity/examples.ts";
 

@@ -1,5 +1,5 @@
 /** What a command is given, so that a test can hand it something else than the process. */
-export interface Surroundings {
+export interface Terminal {
   readonly cwd: string;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
@@ -20,7 +20,7 @@ export interface Command {
   readonly usage: string;
   /** What `--help` prints below the usage: what the command does, and an example. */
   readonly help: string;
-  readonly run: (args: readonly string[], surroundings: Surroundings) => Promise<ExitCode>;
+  readonly run: (args: readonly string[], terminal: Terminal) => Promise<ExitCode>;
 }
 
 /** The user's mistake, or the machine's refusal: told in one line, without a stack trace. */

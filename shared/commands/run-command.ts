@@ -2,7 +2,7 @@ import { suggestion } from "../diagnostics/nearest-name.ts";
 import { OutFolderError } from "../site/folders/out-refusals.ts";
 import { TemplateError } from "../site/overrides/template-error.ts";
 import { packageVersion } from "../source/package-folder.ts";
-import { type Command, type ExitCode, type Surroundings, UsageError } from "./command.ts";
+import { type Command, type ExitCode, type Terminal, UsageError } from "./command.ts";
 
 interface Entry {
   readonly summary: string;
@@ -80,37 +80,37 @@ function noFaultOfOurs(problem: unknown): string | null {
 }
 
 /** One call of the command line, wherever it comes from. */
-export async function runCommand(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
+export async function runCommand(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
   const [name, ...rest] = args;
   if (name === undefined || name === "--help" || name === "-h" || name === "help") {
-    surroundings.out(help());
+    terminal.out(help());
     return name === undefined ? 2 : 0;
   }
   if (name === "--version") {
-    surroundings.out(packageVersion);
+    terminal.out(packageVersion);
     return 0;
   }
   const entry = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!entry) {
     const hint = suggestion(name, Object.keys(commands)) ?? "";
-    surroundings.err(`Found "${name}"; expected a command. ${hint}`.trimEnd());
+    terminal.err(`Found "${name}"; expected a command. ${hint}`.trimEnd());
     return 2;
   }
   const command = await entry.load();
   if (rest.includes("--help") || rest.includes("-h")) {
-    surroundings.out(`Usage: ${command.usage}\n\n${command.help}`);
+    terminal.out(`Usage: ${command.usage}\n\n${command.help}`);
     return 0;
   }
   try {
-    return await command.run(rest, surroundings);
+    return await command.run(rest, terminal);
   } catch (problem) {
     const told = noFaultOfOurs(problem);
     if (told !== null) {
-      surroundings.err(told);
+      terminal.err(told);
       return 2;
     }
     if (!isUsage(problem)) throw problem;
-    surroundings.err(`${problem.message}\nUsage: ${command.usage}`);
+    terminal.err(`${problem.message}\nUsage: ${command.usage}`);
     return 2;
   }
 }

@@ -20,14 +20,14 @@ export interface CollectionIndex extends Lookup, Media {
 export const indexCollection = (
   collection: PublishedCollection,
   words: Words,
-  { images, cards, recordings }: Media,
+  { images, previewPictures, recordings }: Media,
   versions: CollectionIndex["versions"],
   itemCount = collection.items.length,
 ): CollectionIndex => ({
   ...lookupOf(collection),
   words,
   images,
-  cards,
+  previewPictures,
   recordings,
   shortReferences: shortReferences(collection.sources, words),
   versions,

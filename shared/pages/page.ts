@@ -1,4 +1,4 @@
-import type { Card } from "../images/card/card.ts";
+import type { PreviewPicture } from "../images/preview-picture/preview-picture.ts";
 
 /** What every page of the site has, whatever it shows. */
 export interface PageHead {
@@ -12,7 +12,7 @@ export interface PageHead {
   /** schema.org, as JSON-LD. */
   readonly linkedData: Readonly<Record<string, unknown>> | null;
   /** The picture that stands for the page where somebody links to it. */
-  readonly preview?: (Card & { readonly alt: string }) | null;
+  readonly preview?: (PreviewPicture & { readonly alt: string }) | null;
 }
 
 export interface Link {

@@ -7,7 +7,7 @@ import { type CataloguePage, cataloguePages } from "./collection/catalogue-page.
 import { type FieldsPage, fieldsPage } from "./collection/fields-page.ts";
 import { type HomePage, homePage } from "./collection/home-page.ts";
 import { type MethodsPage, methodsPage } from "./collection/methods-page.ts";
-import { type MissingPage, missingPage } from "./collection/missing-page.ts";
+import { type NotFoundPage, notFoundPage } from "./collection/not-found-page.ts";
 import { type SourcesPage, sourcesPage } from "./collection/sources-page.ts";
 import { type WantsPage, wantsPage } from "./collection/wants-page.ts";
 import type { CollectionIndex } from "./collection-index.ts";
@@ -45,7 +45,7 @@ export type Page =
   | WantsPage
   | MethodsPage
   | FieldsPage
-  | MissingPage;
+  | NotFoundPage;
 
 /** The pages of the families of an index, from what may be published of them and nothing else. */
 export function familyPages(index: CollectionIndex): PageMaker[] {
@@ -92,6 +92,6 @@ export function wholePages(index: CatalogueIndex, records: readonly RecordRefere
     { address: addresses.wants, make: () => wantsPage(index) },
     { address: addresses.methods, make: () => methodsPage(index) },
     ...(records === null ? [] : [{ address: addresses.fields, make: () => fieldsPage(index, records) }]),
-    { address: addresses.missing, make: () => missingPage(index) },
+    { address: addresses.missing, make: () => notFoundPage(index) },
   ];
 }

@@ -2,7 +2,7 @@ import type { Token } from "markdown-it";
 import { type Cite, citesIn } from "./citation.ts";
 import { type Mark, markdownParser, type SlipMark } from "./markdown-parser.ts";
 import { type Line, linesOf, placer } from "./place-of-mark.ts";
-import { type Reference, referenceFrom } from "./reference.ts";
+import { type DataReference, referenceFrom } from "./reference.ts";
 import { expectFence, fenceSlip, footnotesOf, type Slip } from "./slip.ts";
 
 /** A stretch of the text: offsets, the end exclusive. */
@@ -15,7 +15,7 @@ export type Mention = Stretch &
   (
     | {
         readonly kind: "reference";
-        readonly reference: Reference;
+        readonly reference: DataReference;
         /** In a paragraph of its own, which is in nothing else: where a table or a drawing has room. */
         readonly alone: boolean;
       }

@@ -1,7 +1,7 @@
 /** What a reference asks for: a phrase in a sentence, a table or a drawing. */
 export const schemes = ["figure", "table", "plot"] as const;
 
-export interface Reference {
+export interface DataReference {
   readonly raw: string;
   /** As written: one of `schemes`, or a slip of the finger. */
   readonly scheme: string;
@@ -21,7 +21,7 @@ export const referencePattern =
 
 const list = (text: string, between: string): string[] => text.split(between).filter((each) => each !== "");
 
-export function referenceFrom(raw: string): Reference {
+export function referenceFrom(raw: string): DataReference {
   const inside = raw.slice(1, -1);
   const colon = inside.indexOf(":");
   const target = inside.slice(colon + 1);

@@ -15,13 +15,7 @@ import { publishHazard } from "./publish-hazard.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishRevisions } from "./publish-revisions.ts";
 import { publishVariant } from "./publish-variant.ts";
-import type {
-  Audience,
-  PublishedCollection,
-  PublishedItem,
-  PublishedSource,
-  Reference,
-} from "./published.ts";
+import type { Audience, Named, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
 
 /** Whatever stands in it as text, however deep. */
 function freeOf<Value>(value: Value, redact: Redact): Value {
@@ -92,7 +86,7 @@ export function publishCollection(
   /** The outfit with this set number: one of the same variant, else one of the family; none where it may be several. */
   const setNamed =
     ({ id: variant, family }: Variant) =>
-    (set: string): Reference | null => {
+    (set: string): Named | null => {
       const bearers = bearersOf.get(`${family} ${set}`) ?? [];
       const own = bearers.filter((item) => item.variant === variant);
       const [bearer, ...others] = own.length > 0 ? own : bearers;

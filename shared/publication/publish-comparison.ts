@@ -1,5 +1,5 @@
-import { everyPairUpTo, type ItemComparison } from "../assessments/item-comparison.ts";
-import type { Contrast, PublishedComparison } from "./published.ts";
+import { everyPairUpTo, type ItemPair } from "../assessments/item-pair.ts";
+import type { Contrast, PublishedPair } from "./published.ts";
 
 export { everyPairUpTo };
 
@@ -8,9 +8,9 @@ const rows = (contrasts: ReadonlyMap<string, Contrast>) =>
 
 /** Which rows differ is nobody's secret; what stands in them is with the items. */
 export const publishComparison = (
-  { variant, items, features, parts, likeness, compared }: ItemComparison,
+  { variant, items, features, parts, likeness, compared }: ItemPair,
   nameOf: (variant: string) => string,
-): PublishedComparison => ({
+): PublishedPair => ({
   variant: { id: variant, name: nameOf(variant) },
   items,
   features: rows(features),

@@ -19,6 +19,7 @@ import { publishRevisions } from "./publish-revisions.ts";
 import { publishPart } from "./publish-variant.ts";
 import type {
   Audience,
+  Named,
   PartSummary,
   PublishedEvent,
   PublishedHazard,
@@ -26,7 +27,6 @@ import type {
   PublishedItemPart,
   PublishedLikeness,
   PublishedPartLine,
-  Reference,
 } from "./published.ts";
 
 /** What stands first in a reader's mind about a part: a doubt before a loss, a loss before what is there. */
@@ -101,7 +101,7 @@ function matchingOf(
   finding: MarkFinding | undefined,
   lines: readonly PartLine[],
   redact: Redact,
-  { setNamed, audience }: Surroundings,
+  { setNamed, audience }: ItemContext,
 ): PublishedItemPart["matching"] {
   const isKept = audience === "public" && lines.some((line) => line.private.includes("marks"));
   if (!finding || isKept) return null;
@@ -143,13 +143,13 @@ const plainParts = new WeakMap<
   { readonly ofVariant: VariantAssessment; readonly words: Words; readonly part: PublishedItemPart }
 >();
 
-interface Surroundings {
+interface ItemContext {
   readonly variant: Variant;
   readonly family: Family | undefined;
   readonly nameOf: (variant: string) => string;
   readonly titleOf: (item: string) => string;
   /** The item of the same family with this set number. */
-  readonly setNamed: (set: string) => Reference | null;
+  readonly setNamed: (set: string) => Named | null;
   readonly ofVariant: VariantAssessment;
   readonly audience: Audience;
   readonly words: Words;
@@ -164,7 +164,7 @@ export const redactFor = (item: Item, audience: Audience): Redact =>
 
 export const publishTitle = (item: Item, audience: Audience): string => redactFor(item, audience)(item.title);
 
-export function publishItem(item: Item, assessment: ItemAssessment, around: Surroundings): PublishedItem {
+export function publishItem(item: Item, assessment: ItemAssessment, around: ItemContext): PublishedItem {
   const { variant, family, audience, words } = around;
   const redactOwn = redactFor(item, audience);
   const redact: Redact = (text) => around.redactAny(redactOwn(text), item.serial);

@@ -9,12 +9,12 @@ import type { Words } from "../words/words.ts";
 import { publishFigure } from "./publish-figure.ts";
 import { publishRevisions } from "./publish-revisions.ts";
 import type {
+  Named,
   PublishedHazard,
   PublishedPart,
   PublishedSerialRange,
   PublishedSighting,
   PublishedVariant,
-  Reference,
 } from "./published.ts";
 
 /** Null for nothing; otherwise without the serials that no item shows. */
@@ -75,11 +75,11 @@ const publishSighting = (row: Sighting, shown: Shown): PublishedSighting => ({
   note: shown(row.note),
 });
 
-interface Surroundings {
+interface VariantContext {
   readonly family: Family | undefined;
   readonly nameOf: (variant: string) => string;
   readonly sightings: readonly Sighting[];
-  readonly items: readonly Reference[];
+  readonly items: readonly Named[];
   readonly words: Words;
   readonly hazard: (finding: HazardFinding) => PublishedHazard;
   readonly shown: Shown;
@@ -88,7 +88,7 @@ interface Surroundings {
 export function publishVariant(
   variant: Variant,
   assessment: VariantAssessment,
-  { family, nameOf, sightings, items, words, hazard, shown }: Surroundings,
+  { family, nameOf, sightings, items, words, hazard, shown }: VariantContext,
 ): PublishedVariant {
   const { rarity } = assessment;
   const figure = (each: typeof rarity.made) => publishFigure(each, words);

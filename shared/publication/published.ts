@@ -10,6 +10,7 @@ import type { StatementId } from "../assessments/statement.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Verdict } from "../assessments/verdicts.ts";
+import type { Theme } from "../records/collection.ts";
 import type { Money, PartLine } from "../records/item.ts";
 import type { PersonName } from "../records/person-name.ts";
 import type { Sighting } from "../records/sighting.ts";
@@ -105,7 +106,7 @@ export interface PublishedItemPart extends PublishedPart {
     readonly verdict: MarkVerdict;
     /** The set whose number it bears, where that is another, and the item of this collection that is that set. */
     readonly otherSet: string | null;
-    readonly otherItem: Reference | null;
+    readonly otherItem: Named | null;
   } | null;
   readonly assembled: boolean;
 }
@@ -135,7 +136,7 @@ export interface PublishedReallocation {
   readonly items: readonly { readonly item: string; readonly before: number; readonly after: number }[];
 }
 
-export interface Reference {
+export interface Named {
   readonly id: string;
   readonly name: string;
 }
@@ -194,8 +195,8 @@ export interface Confidential {
 export interface PublishedItem {
   readonly id: string;
   readonly title: string;
-  readonly variant: Reference;
-  readonly family: Reference;
+  readonly variant: Named;
+  readonly family: Named;
   readonly serial: string | null;
   readonly set: string | null;
   readonly examined: string | null;
@@ -217,7 +218,7 @@ export interface PublishedItem {
     readonly caveats: readonly string[];
   };
   readonly completeness: PublishedCompleteness;
-  readonly levels: readonly Reference[];
+  readonly levels: readonly Named[];
   readonly parts: readonly PublishedItemPart[];
   readonly dating: {
     readonly issued: string | null;
@@ -318,8 +319,8 @@ export interface PublishedLevelRarity {
 export interface PublishedVariant {
   readonly id: string;
   readonly name: string;
-  readonly family: Reference;
-  readonly extends: Reference | null;
+  readonly family: Named;
+  readonly extends: Named | null;
   readonly issued: string | null;
   readonly description: string | null;
   readonly note: string | null;
@@ -359,7 +360,7 @@ export interface PublishedVariant {
   readonly formerly: readonly string[];
   readonly revisions: readonly PublishedRevision[];
   readonly sightings: readonly PublishedSighting[];
-  readonly items: readonly Reference[];
+  readonly items: readonly Named[];
 }
 
 export interface PublishedFamily {
@@ -375,7 +376,7 @@ export interface PublishedFamily {
     readonly effort: number;
     readonly note: string | null;
   }[];
-  readonly variants: readonly Reference[];
+  readonly variants: readonly Named[];
   readonly comparison: readonly ComparisonRow[];
   readonly key: FamilyKey;
   readonly sources: readonly string[];
@@ -408,8 +409,8 @@ export interface PublishedArticle {
 }
 
 /** Two items of one variant, the first before the second by id. */
-export interface PublishedComparison {
-  readonly variant: Reference;
+export interface PublishedPair {
+  readonly variant: Named;
   readonly items: readonly [string, string];
   readonly features: readonly { readonly id: string; readonly contrast: Contrast }[];
   readonly parts: readonly { readonly id: string; readonly contrast: Contrast }[];
@@ -432,7 +433,7 @@ export interface PublishedCollection {
     readonly rights: string | null;
     /** Whether the site has a page on every field of its records. */
     readonly fieldReference: boolean;
-    readonly theme: { readonly accent?: string; readonly "accent-dark"?: string };
+    readonly theme: Theme;
   };
   readonly scale: {
     readonly id: string;
@@ -444,7 +445,7 @@ export interface PublishedCollection {
   readonly families: readonly PublishedFamily[];
   readonly variants: readonly PublishedVariant[];
   readonly items: readonly PublishedItem[];
-  readonly comparisons: readonly PublishedComparison[];
+  readonly comparisons: readonly PublishedPair[];
   readonly articles: readonly PublishedArticle[];
   readonly sources: readonly PublishedSource[];
 }

@@ -4,7 +4,7 @@ import type { PublishedSerialRange } from "./published.ts";
 /** Whoever draws serials goes by the rules by which they were counted: which are one, and which lie in a range. */
 export { rangeOf, serialKey } from "../records/serial.ts";
 
-export const numberInRange = (
+export const publishedNumberInRange = (
   { prefix, from, to }: PublishedSerialRange,
   serial: string,
 ): number | undefined => numberWithin({ prefix, from: from ?? undefined, to: to ?? undefined }, serial);

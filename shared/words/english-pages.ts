@@ -487,9 +487,6 @@ export const englishPages = {
     classWithheld: "not known, since the number of survivors is not",
     scaleSource: (name: string, citation: string | null) =>
       citation === null ? name : `${name} (${citation})`,
-    knownConflict:
-      "More are known than were made: the record of how many were made, or of one that was seen, is wrong.",
-    conflict: "More are estimated to survive than were made. Both figures stand, and one of them is wrong.",
     /** `last`: when the last was, as in a sentence. */
     sightings: (sightings: number, distinct: number, once: number, twice: number, last: string | null) => {
       if (sightings === 0) return "No sighting is recorded.";

@@ -475,10 +475,6 @@ export const germanPages: PageWords = {
     classNone: "außerhalb der Skala",
     classWithheld: "nicht bekannt, da es die Zahl der erhaltenen nicht ist",
     scaleSource: (name, citation) => (citation === null ? name : `${name} (${citation})`),
-    knownConflict:
-      "Mehr sind bekannt, als gefertigt wurden: Die Angabe, wie viele es waren, oder ein Nachweis ist falsch.",
-    conflict:
-      "Nach der Schätzung sind mehr erhalten, als gefertigt wurden. Beide Zahlen bleiben stehen, und eine davon ist falsch.",
     sightings: (sightings, distinct, once, twice, last) => {
       if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
       const often =

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { comparedVariants, everyPairUpTo, pairsAtMost } from "../../shared/assessments/item-comparison.ts";
+import { comparedVariants, everyPairUpTo, pairsAtMost } from "../../shared/assessments/item-pair.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const pairsOf = (count: number): number => (count * (count - 1)) / 2;

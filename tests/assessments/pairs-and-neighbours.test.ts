@@ -7,7 +7,7 @@ import {
   compareItems,
   everyPairUpTo,
   pairsAtMost,
-} from "../../shared/assessments/item-comparison.ts";
+} from "../../shared/assessments/item-pair.ts";
 import { attributesOf, likenessRow, nearestIn } from "../../shared/assessments/likeness.ts";
 import { examplesOf, type RecordedShare } from "../../shared/assessments/rarity/examples.ts";
 import { compareVariants } from "../../shared/assessments/variant-comparison.ts";

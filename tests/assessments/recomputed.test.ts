@@ -2,7 +2,7 @@ import chiSquareQuantile from "@stdlib/stats-base-dists-chisquare-quantile";
 import { beforeAll, describe, expect, it } from "vitest";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { english } from "../../shared/words/english.ts";
 import { dataFilesOf } from "../collections/collection.ts";
 import { repository } from "../commands/run.ts";
@@ -172,7 +172,7 @@ describe("a scholar with nothing but the data files", () => {
   let figures: [string, PublishedFigure][] = [];
 
   beforeAll(() => {
-    const { sound } = loadCollection(repository);
+    const { sound } = checkCollection(repository);
     if (!sound) throw new Error("The demonstration has errors.");
     const published = publishCollection(sound.collection, sound.assessments, "public", english);
     figures = dataFilesOf(published)

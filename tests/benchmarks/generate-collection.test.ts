@@ -3,7 +3,7 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { generateCollection } from "./generate-collection.ts";
 
@@ -24,7 +24,7 @@ describe("a generated collection", () => {
 
   it("has no error, and the size that the benchmark is to have", () => {
     const { folder, said } = generated(100, 1);
-    const { sound, diagnostics } = loadCollection(folder);
+    const { sound, diagnostics } = checkCollection(folder);
     expect(diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
     const { items, variants, families, sightings } = sound?.collection ?? {};
     expect(items?.size).toBe(100);

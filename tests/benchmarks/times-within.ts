@@ -6,7 +6,7 @@ import type { ListedFamily } from "../../shared/pages/listed/listed-family.ts";
 import { itemWords } from "../../shared/pages/search/item-words.ts";
 import { gatherWords } from "../../shared/pages/search/word-files.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
-import { buildCollection } from "../../shared/records/intake/build-collection.ts";
+import { collectionFrom } from "../../shared/records/intake/collection-from.ts";
 import { searchFiles } from "../../shared/site/files/search-files.ts";
 import { groupFamilies } from "../../shared/site/groups/family-groups.ts";
 import { recordsIn } from "../../shared/source/read-records.ts";
@@ -43,7 +43,7 @@ export function timesWithin(root: string): Within {
   for (const group of grouped.groups) {
     const own = [...grouped.shared, ...group.texts];
     const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
-    const { collection } = buildCollection(read, recordValidator(), grouped.itemCount);
+    const { collection } = collectionFrom(read, recordValidator(), grouped.itemCount);
     if (!collection) throw new Error("The generated collection has errors.");
     const whole = { watched: grouped.watched(collection.settings.watching), compared: group.compared };
     const assessed = processor(() => assessCollection(collection, whole));

@@ -4,7 +4,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { typefaces } from "../../shared/images/card/typeface.ts";
+import { typefaces } from "../../shared/images/preview-picture/typeface.ts";
 import { htmlRules } from "./html-rules.ts";
 import { type OpenSite, openSite } from "./open-site.ts";
 import { partIds, serial, siteWithPhotographs } from "./outfit-with-photographs.ts";

@@ -13,7 +13,7 @@ import type { CatalogueIndex } from "../../shared/pages/listed/catalogue-index.t
 import { listFamilies } from "../../shared/pages/listed/list-families.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../../shared/publication/published.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { english } from "../../shared/words/english.ts";
 
 /** Paths relative to the collection's folder, with what stands in them. */
@@ -36,7 +36,7 @@ export function writeCollection(files: Files): string {
 
 /** What may be shown of a collection in a folder; a problem is a failed test. */
 export function publishedIn(root: string, audience: Audience = "public"): PublishedCollection {
-  const loaded = loadCollection(root);
+  const loaded = checkCollection(root);
   const errors = loaded.diagnostics.filter(({ severity }) => severity === "error");
   if (!loaded.sound) throw new Error(`The collection has errors: ${JSON.stringify(errors, null, 2)}`);
   return publishCollection(loaded.sound.collection, loaded.sound.assessments, audience, english);

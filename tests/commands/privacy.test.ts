@@ -38,7 +38,7 @@ const canaries = {
 const serials = ["H271828", "P314159"];
 
 /** The serials of boxes that no record tells but one that all families share. */
-const toldByShared = {
+const serialsInShared = {
   source: "Q161803",
   escaped: "Q141421",
   notice: "Q173205",
@@ -91,13 +91,13 @@ It bears the serial h-271828, and its sextant P314159. On the base 271828 alone,
 
 /** Texts about something else that tell the serial of the chest, in the words of whoever wrote them. */
 const elsewhere: Files = {
-  "content/collection.yaml": `title: Chests\ndescription: The best is H271828.\nscale: own\nnotice: ${toldByShared.notice} is on loan.\nrights: In ${toldByShared.rights} reserved.\n`,
+  "content/collection.yaml": `title: Chests\ndescription: The best is H271828.\nscale: own\nnotice: ${serialsInShared.notice} is on loan.\nrights: In ${serialsInShared.rights} reserved.\n`,
   "content/articles/all.md":
     "---\ntitle: All of H271828\nabstract: On h 271828.\n---\nWe saw H-271828 and H 271828.\n",
   "content/items/two.md": "---\ntitle: Beside H271828\nvariant: chest-a\n---\nBought with h271828.\n",
   "content/sightings/log.csv":
     "seen,variant,kind,example,note\n2001,chest-a,record,A,with H.271828\n2002,box-a,record,B,beside H271828\n",
-  "content/articles/of-boxes.md": `---\ntitle: Of boxes\nauthors: [Keeper of ${toldByShared.article}]\n---\nWe saw ${toldByShared.article}.\n`,
+  "content/articles/of-boxes.md": `---\ntitle: Of boxes\nauthors: [Keeper of ${serialsInShared.article}]\n---\nWe saw ${serialsInShared.article}.\n`,
   "content/articles/of-more-boxes.md": `---\ntitle: Of more boxes\n---\nWe saw ${Object.values(oddlyWritten)
     .map(([serial]) => serial)
     .join(" and ")}.\n`,
@@ -108,18 +108,18 @@ const elsewhere: Files = {
     ]),
   ),
   "content/sources.yaml": `- { id: letter, title: Letter on H 271828, author: [{ literal: Friend of H271828 }] }
-- { id: deed, title: Deed of ${toldByShared.source} }
-- { id: slip, title: "Slip of Q\\u00a0${toldByShared.escaped.slice(1)}" }
+- { id: deed, title: Deed of ${serialsInShared.source} }
+- { id: slip, title: "Slip of Q\\u00a0${serialsInShared.escaped.slice(1)}" }
 `,
-  "schemas/hazards.yaml": `wax: { name: Wax, caution: "As in ${toldByShared.hazard}.", source: A handbook }\n`,
-  "schemas/scales/own.yaml": `id: own\nkind: rarity\nname: Own\nnote: Made for ${toldByShared.scale}.\nclasses: [{ id: any, words: Any, low: 0 }]\n`,
+  "schemas/hazards.yaml": `wax: { name: Wax, caution: "As in ${serialsInShared.hazard}.", source: A handbook }\n`,
+  "schemas/scales/own.yaml": `id: own\nkind: rarity\nname: Own\nnote: Made for ${serialsInShared.scale}.\nclasses: [{ id: any, words: Any, low: 0 }]\n`,
   "content/items/dish.md":
     "---\ntitle: Dish\nvariant: dish-a\nparts: { cup: present }\n---\nA dish [@deed; @slip].\n",
   "schemas/reference/dish/family.yaml": "name: Dishes\n",
   "schemas/reference/dish/dish-a.yaml":
     "name: Dish A\nsources: [deed, slip]\nparts: { cup: { name: Cup, hazards: [wax] } }\n",
   ...Object.fromEntries(
-    Object.entries(toldByShared).map(([by, serial]) => [
+    Object.entries(serialsInShared).map(([by, serial]) => [
       `content/items/told-by-${by}.md`,
       `---\ntitle: Told by ${by}\nvariant: box-a\nserial: ${serial}\n---\n`,
     ]),
@@ -223,7 +223,7 @@ describe("what is private", () => {
     }
   });
 
-  it.each(Object.entries(toldByShared))(
+  it.each(Object.entries(serialsInShared))(
     "a masked serial that nothing tells but a %s stands masked on every page",
     (_, serial) => {
       const digits = serial.slice(1);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { repository } from "./run.ts";
 import { runHere } from "./run-here.ts";
@@ -68,7 +68,7 @@ describe("fittedcase schemas", () => {
   it("takes every record of the demonstration collection", async () => {
     const out = path.join(pilotageFolder(), "schemas-out");
     await runHere(["schemas", "--root", repository, "--out", out], "/");
-    const { sound } = loadCollection(repository);
+    const { sound } = checkCollection(repository);
     expect(sound).not.toBeNull();
     const { validate } = compiled("/", "item", out);
     for (const { id, document } of sound?.collection.items.values() ?? []) {

@@ -3,12 +3,12 @@ import { symlinkSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportAsText } from "../../shared/diagnostics/report.ts";
-import { buildCollection as buildSite } from "../../shared/site/build/build-collection.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const problemsOf = (files: Parameters<typeof writeCollection>[0]) =>
-  loadCollection(writeCollection(files)).diagnostics;
+  checkCollection(writeCollection(files)).diagnostics;
 
 describe("found by the fuzzer: a message", () => {
   it("shows that a name has control characters, and lets none of them at the terminal", () => {
@@ -49,7 +49,7 @@ describe("a file that is none", () => {
   it.skipIf(process.platform === "win32")("is told of, and not waited for: a pipe among the records", () => {
     const root = writeCollection(smallCollection(""));
     execFileSync("mkfifo", [path.join(root, "content/pipe.md"), path.join(root, "content/sources.yaml")]);
-    const { diagnostics } = loadCollection(root);
+    const { diagnostics } = checkCollection(root);
     expect(diagnostics).toContainEqual(
       expect.objectContaining({
         file: "content/sources.yaml",
@@ -192,7 +192,7 @@ describe("found by the fuzzer: links among templates that lead round", () => {
       ["styles/other", "one"],
     ] as const)
       symlinkSync(target, path.join(root, "templates", name));
-    expect(loadCollection(root).diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
+    expect(checkCollection(root).diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
     expect((await buildSite(root, path.join(root, "_site"), "public")).written).not.toBeNull();
   });
 });

@@ -4,8 +4,8 @@ import path from "node:path";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parseEdtf } from "../../shared/dates/edtf-interval.ts";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import { groupFamilies } from "../../shared/site/groups/family-groups.ts";
 import { readTexts } from "../../shared/source/read-texts.ts";
@@ -54,7 +54,7 @@ describe("whatever is done to the files of a collection", () => {
         const folder = folders.get(of) ?? new FuzzedFolder();
         folder.hold(files, mutate(files, changes));
         const started = spent();
-        const { sound: accepted, diagnostics } = loadCollection(folder.root);
+        const { sound: accepted, diagnostics } = checkCollection(folder.root);
         // A build cuts what it has read into groups before it knows whether it is sound.
         groupFamilies(readTexts(folder.root));
         expectPlainWords(diagnostics, JSON.stringify(changes));
@@ -77,7 +77,7 @@ describe("whatever is done to the files of a collection", () => {
         if (siteDue && isBuilt) {
           siteDue = false;
           const before = told.sites > 0 ? siteFiles(out) : new Map<string, Buffer>();
-          const { written, diagnostics: problems } = await buildCollection(folder.root, out, "public");
+          const { written, diagnostics: problems } = await buildSite(folder.root, out, "public");
           expect(written === null).toBe(accepted === null);
           if (written) told.sites++;
           else {

@@ -4,19 +4,19 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
+import { fittedText } from "../../shared/images/preview-picture/fitted-text.ts";
 import {
-  type CardText,
-  cardDrawing,
-  cardSize,
+  type PreviewText,
   photographBox,
-} from "../../shared/images/card/card-drawing.ts";
-import { fittedText } from "../../shared/images/card/fitted-text.ts";
-import { renderCard } from "../../shared/images/card/render-card.ts";
-import { typefaces } from "../../shared/images/card/typeface.ts";
+  previewDrawing,
+  previewSize,
+} from "../../shared/images/preview-picture/preview-drawing.ts";
+import { renderPreviewPicture } from "../../shared/images/preview-picture/render-preview-picture.ts";
+import { typefaces } from "../../shared/images/preview-picture/typeface.ts";
 import type { CasePlanPart } from "../../shared/plots/case-plan/case-plan.ts";
 import { parseMarkup } from "../plots/drawing.ts";
 
-const text: CardText = {
+const text: PreviewText = {
   collection: "Cases & Outfits",
   title: "Survey Outfit no. 352, from the assay office at Hale Ferrin",
   held: "held to be Survey Outfit, Second Pattern: confirmed",
@@ -51,11 +51,11 @@ async function colourAt(file: string, left: number, top: number): Promise<readon
 describe("the card of an entry", () => {
   it("is a JPEG of 1200 by 630 points, with the photograph on it and nothing else of its file", async () => {
     const out = folder();
-    const { file, name } = await renderCard({ text, parts }, photograph, folder(), out);
+    const { file, name } = await renderPreviewPicture({ text, parts }, photograph, folder(), out);
     const { width, height, format, exif, xmp, icc } = await sharp(file).metadata();
     // The size that those who show such pictures ask for: common practice, no source.
     expect({ width, height, format, exif, xmp, icc }).toEqual({ width: 1200, height: 630, format: "jpeg" });
-    expect(cardSize).toEqual({ width, height });
+    expect(previewSize).toEqual({ width, height });
     expect(name).toMatch(/^[0-9a-f]{24}-card\.jpg$/);
     expect((await readFile(file)).includes("CANARY")).toBe(false);
     const [red = 0, green = 255, blue = 255] = await colourAt(file, 370, 240);
@@ -66,20 +66,20 @@ describe("the card of an entry", () => {
   });
 
   it("is drawn without any text that would need a font on the machine", () => {
-    const drawing = cardDrawing({ text, parts });
+    const drawing = previewDrawing({ text, parts });
     parseMarkup(drawing.replace(/<style>[^<]*<\/style>/, ""));
     expect(drawing).not.toMatch(/<text|font-family|NaN|undefined|<image|href|url\(/);
   });
 
   it("draws a name as it is spelt: markup in it is letters", () => {
-    const drawing = cardDrawing({ text: { ...text, title: '<script>alert("1")</script>' }, parts });
+    const drawing = previewDrawing({ text: { ...text, title: '<script>alert("1")</script>' }, parts });
     expect(drawing).not.toContain("<script");
-    expect(drawing.length).toBeGreaterThan(cardDrawing({ text: { ...text, title: "x" }, parts }).length);
+    expect(drawing.length).toBeGreaterThan(previewDrawing({ text: { ...text, title: "x" }, parts }).length);
   });
 
   it("is the same every time, and another where anything on it is another", async () => {
-    const name = async (of: CardText, from = photograph) =>
-      (await renderCard({ text: of, parts }, from, folder(), folder())).name;
+    const name = async (of: PreviewText, from = photograph) =>
+      (await renderPreviewPicture({ text: of, parts }, from, folder(), folder())).name;
     const other = path.join(folder(), "other.jpg");
     await sharp({ create: { width: 900, height: 600, channels: 3, background: "#0022cc" } })
       .jpeg()
@@ -88,27 +88,27 @@ describe("the card of an entry", () => {
     expect(await name(text)).toBe(first);
     expect(await name({ ...text, complete: "63% to 87%" })).not.toBe(first);
     expect(await name(text, other)).not.toBe(first);
-    expect(cardDrawing({ text, parts, accent: "#7a2e1f" })).not.toBe(cardDrawing({ text, parts }));
+    expect(previewDrawing({ text, parts, accent: "#7a2e1f" })).not.toBe(previewDrawing({ text, parts }));
   });
 
   it("is taken from the cache, unless what lies there is not whole", async () => {
     const [cache, out] = [folder(), folder()];
     const content = { text, parts };
-    const { file } = await renderCard(content, photograph, cache, out);
+    const { file } = await renderPreviewPicture(content, photograph, cache, out);
     const [entry = ""] = await readdir(path.join(cache, "cards"));
     const cached = path.join(cache, "cards", entry);
     const { ino } = await stat(cached);
     const bytes = await readFile(file);
-    await renderCard(content, photograph, cache, folder());
+    await renderPreviewPicture(content, photograph, cache, folder());
     expect((await stat(cached)).ino).toBe(ino);
     await writeFile(cached, (await readFile(cached)).subarray(0, 500));
-    const again = await renderCard(content, photograph, cache, folder());
+    const again = await renderPreviewPicture(content, photograph, cache, folder());
     expect((await readFile(again.file)).equals(bytes)).toBe(true);
   });
 
   it("shows the photograph and the plan where no face has the letters of the title", () => {
-    const chinese = cardDrawing({ text: { ...text, title: "箱" }, parts });
-    const none = cardDrawing({ text: { ...text, title: "" }, parts });
+    const chinese = previewDrawing({ text: { ...text, title: "箱" }, parts });
+    const none = previewDrawing({ text: { ...text, title: "" }, parts });
     expect(typefaces.serif.covers("箱")).toBe(false);
     expect(chinese.length).toBeLessThanOrEqual(none.length + 40);
     for (const title of ["Ærøskøbing å 12 ½", "Łódź, Ǆ", "Θησαυρός", "Сундук"]) {

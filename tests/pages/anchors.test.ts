@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { smallCollection, writeCollection } from "../collections/collection.ts";
 
 const sources = (...ids: string[]) =>
@@ -33,7 +33,7 @@ beforeAll(async () => {
     ),
   );
   site = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-anchors-")), "site");
-  await buildCollection(root, site, "public");
+  await buildSite(root, site, "public");
 }, 60_000);
 
 const page = (address: string) => readFileSync(path.join(site, address, "index.html"), "utf8");

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 
@@ -86,7 +86,7 @@ describe("the authors of an article", () => {
 
 describe("an author who cannot be one", () => {
   const told = (authors: string) =>
-    loadCollection(collectionWith(authors)).diagnostics.flatMap(({ code, file, severity }) =>
+    checkCollection(collectionWith(authors)).diagnostics.flatMap(({ code, file, severity }) =>
       severity === "error" ? [`${file} ${code}`] : [],
     );
 

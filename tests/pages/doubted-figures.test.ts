@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { smallCollection, writeCollection } from "../collections/collection.ts";
 
 const rows = (list: string, ...serials: string[]) =>
@@ -15,7 +15,7 @@ const pageOf = async (variant: string, log: readonly string[]) => {
     }),
   );
   const out = path.join(root, "_site");
-  await buildCollection(root, out, "public");
+  await buildSite(root, out, "public");
   return readFileSync(path.join(out, "variants/chest-a/index.html"), "utf8");
 };
 const words = (html: string) => html.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { iiifManifest } from "../../shared/pages/data/iiif-manifest.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { collectionMedia } from "../../shared/site/media/collection-media.ts";
 import { english } from "../../shared/words/english.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
@@ -47,7 +47,7 @@ ${frontMatter}`,
       "content/items/two.md": item("parts: { balance: present }"),
     }),
   );
-  const { sound, diagnostics } = loadCollection(root);
+  const { sound, diagnostics } = checkCollection(root);
   if (!sound) throw new Error(JSON.stringify(diagnostics));
   const published = publishCollection(sound.collection, sound.assessments, "public", english);
   const { images, recordings, refused } = await collectionMedia(root, published, sound.collection, english);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 
@@ -102,7 +102,7 @@ describe("what was changed in a record, and when", () => {
 
 it("a revision after the day on which the record says that it was last changed is told of", () => {
   const told = (updated: string, revision: string) =>
-    loadCollection(
+    checkCollection(
       writeCollection(
         smallCollection("parts: { p: {} }\n", {
           "content/items/one.md": item(
@@ -127,7 +127,7 @@ it("a revision after the day on which the record says that it was last changed i
 
 it("an examination after the day on which the record says that it was last changed is told of", () => {
   const told = (updated: string, examined: string) =>
-    loadCollection(
+    checkCollection(
       writeCollection(
         smallCollection("parts: { p: {} }\n", {
           "content/items/one.md": item(`examined: ${examined}\nupdated: ${updated}`),

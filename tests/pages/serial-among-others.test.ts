@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 /** What the drawing of its serial says to a reader who does not see it; undefined where the page of an item has none. */
@@ -20,7 +20,7 @@ async function saidOf(serial: string, publish: string): Promise<string | undefin
     ),
   );
   const out = path.join(root, "_site");
-  await buildCollection(root, out, "public");
+  await buildSite(root, out, "public");
   const page = readFileSync(path.join(out, "items/box/index.html"), "utf8");
   return /drawing-serial.*?<desc[^>]*>(.*?)<\/desc>/s.exec(page)?.[1];
 }

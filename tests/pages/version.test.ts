@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 
 /** A grey picture: no two shades have the same bytes. */
@@ -37,7 +37,7 @@ async function site() {
   /** The version by which each page is cited once the files are written and the site is built again. */
   const versions = async (files: Parameters<typeof writeFiles>[1] = {}): Promise<(string | undefined)[]> => {
     writeFiles(root, files);
-    const { written, diagnostics } = await buildCollection(root, out, "public");
+    const { written, diagnostics } = await buildSite(root, out, "public");
     if (!written) throw new Error(JSON.stringify(diagnostics));
     return pages.map(
       (page) =>

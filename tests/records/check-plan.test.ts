@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const overlapsIn = (files: Files) =>
-  loadCollection(writeCollection(files))
+  checkCollection(writeCollection(files))
     .diagnostics.filter(({ code }) => code === "plan-overlap")
     .map(({ file, message }) => `${file}: ${message}`);
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 /** What is told of a collection, without what it lacks. */
 const told = (files: Files): string[] =>
-  loadCollection(writeCollection(files)).diagnostics.flatMap(({ code, file, line, found, remedy }) =>
+  checkCollection(writeCollection(files)).diagnostics.flatMap(({ code, file, line, found, remedy }) =>
     ["source-missing", "no-photograph"].includes(code)
       ? []
       : [`${file.replace(/^.*\//, "")}:${line} ${code} ${found}${remedy === null ? "" : ` ${remedy}`}`],

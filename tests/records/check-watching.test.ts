@@ -1,7 +1,7 @@
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const root = (watching: string, ...rows: string[]) =>
@@ -17,7 +17,7 @@ const root = (watching: string, ...rows: string[]) =>
   );
 
 const told = (folder: string): string[] =>
-  loadCollection(folder).diagnostics.flatMap(({ code, file, line, column, found, expected }) =>
+  checkCollection(folder).diagnostics.flatMap(({ code, file, line, column, found, expected }) =>
     code === "no-photograph" ? [] : [`${file}:${line}:${column} ${code} ${found}; ${expected}`],
   );
 
@@ -37,8 +37,8 @@ describe("offers after the last year that was watched", () => {
     expect(told(folder)).toEqual([
       'content/collection.yaml:2:11 offers-after-watching "2001/2025", and 2 offers seen later, the latest "2027-08", which count for nothing; years that reach as far as offers were watched for',
     ]);
-    const { written } = await buildCollection(folder, path.join(folder, "_site"), "public");
-    expect(written?.warnings).toBe(loadCollection(folder).diagnostics.length);
+    const { written } = await buildSite(folder, path.join(folder, "_site"), "public");
+    expect(written?.warnings).toBe(checkCollection(folder).diagnostics.length);
   });
 
   it("are none where the year itself was watched in part, or none are named", () => {

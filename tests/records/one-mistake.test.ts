@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const told = (files: Files): string[] =>
-  loadCollection(
+  checkCollection(
     writeCollection(
       smallCollection("parts:\n  fork: { name: Fork }\n", {
         "content/sources.yaml": "- { id: ledger, title: Ledger }\n",

@@ -1,7 +1,7 @@
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const codes = ["private-in-text", "serial-in-address", "serial-in-log"];
@@ -15,7 +15,7 @@ const root = (more: Files) =>
   );
 
 const toldIn = (folder: string): string[] =>
-  loadCollection(folder).diagnostics.flatMap(({ code, file, line, column, found }) =>
+  checkCollection(folder).diagnostics.flatMap(({ code, file, line, column, found }) =>
     codes.includes(code) ? [`${file.replace(/^content\//, "")}:${line}:${column} ${code} ${found}`] : [],
   );
 
@@ -101,8 +101,8 @@ describe("a name that an item keeps private", () => {
     const folder = root({ ...one, ...more });
     const said = found.replace("Ida Quarrendon", place.includes("csv") ? "Ida QUARRENDON" : "Ida Quarrendon");
     expect(toldIn(folder)).toEqual([`${place} private-in-text ${said}`]);
-    const { written } = await buildCollection(folder, path.join(folder, "_site"), "public");
-    expect(written?.warnings).toBe(loadCollection(folder).diagnostics.length);
+    const { written } = await buildSite(folder, path.join(folder, "_site"), "public");
+    expect(written?.warnings).toBe(checkCollection(folder).diagnostics.length);
   });
 
   it("may be kept by several, and stands in none of them in the open", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const header = "seen,variant,serial,example,source,kind,present,price,currency,note\n";
@@ -10,7 +10,7 @@ const told = (
   frontMatter = "serial: T51\npublish: { serial: shown }",
   columns = header,
 ): string[] =>
-  loadCollection(
+  checkCollection(
     writeCollection(
       smallCollection("parts:\n  fork: { name: Fork }\n  board: { name: Board }\n", {
         "content/sources.yaml": "- { id: ledger, title: Ledger }\n",

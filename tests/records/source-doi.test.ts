@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 // The DOI handbook (doi.org) gives a DOI as "10.prefix/suffix", and its address as "https://doi.org/" with that after it.
@@ -13,7 +13,7 @@ it.each([
   ["https://doi.org/10.9999/100%", "10.9999/100%"],
   ["to come", "to come"],
 ])("a DOI written as %s is %s", (written, doi) => {
-  const { sound } = loadCollection(
+  const { sound } = checkCollection(
     writeCollection(
       smallCollection("parts:\n  fork: { name: Fork }\n", {
         "content/items/one.md": item("parts: { fork: present }"),

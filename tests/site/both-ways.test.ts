@@ -5,7 +5,7 @@ import Eleventy from "@11ty/eleventy";
 import { describe, expect, it } from "vitest";
 import type { Page } from "../../shared/pages/site-pages.ts";
 import type { Audience } from "../../shared/publication/published.ts";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { everyFile } from "../../shared/site/eleventy/every-file.ts";
 import fittedcase from "../../shared/site/plugin.ts";
 import { writeCollection } from "../collections/collection.ts";
@@ -79,7 +79,7 @@ describe("the command, by way of its own writer, and the plugin, by way of Eleve
     expect(new Set(kinds)).toEqual(new Set(Object.keys(everyKind)));
 
     const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-command-")), "site");
-    expect((await buildCollection(root, out, audience)).written).not.toBeNull();
+    expect((await buildSite(root, out, audience)).written).not.toBeNull();
     const [byCommand, byPlugin] = [siteFiles(out), siteFiles(await throughEleventy(root, audience))];
     expect([...byPlugin.keys()].sort()).toEqual([...byCommand.keys()].sort());
     expect(differences(byCommand, byPlugin)).toEqual([]);

@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { contentOf } from "../../shared/site/files/file-content.ts";
 import { type GroupSite, groupSite } from "../../shared/site/files/group-site.ts";
 import { siteFrame } from "../../shared/site/files/site-frame.ts";
@@ -141,7 +141,7 @@ describe("a collection that is cut into groups of families", () => {
         ];
         done.push(random.pick(ways)());
         const told = `${step}: ${done.slice(-3).join("; ")}`;
-        const errors = loadCollection(root).diagnostics.filter(({ severity }) => severity === "error");
+        const errors = checkCollection(root).diagnostics.filter(({ severity }) => severity === "error");
         const grouped = groupFamilies(readTexts(root));
         const files = grouped && (await filesOf(root, grouped));
         // A photograph that cannot be shown is no matter of records: only who makes the pages finds it out.

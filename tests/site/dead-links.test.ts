@@ -1,8 +1,8 @@
 import { readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const item = (variant: string, text: string, more = "") =>
@@ -19,12 +19,12 @@ const files = (ofFirst: string, more: Files = {}): Files => ({
 });
 
 const dead = (root: string) =>
-  loadCollection(root).diagnostics.flatMap(({ code, file, found, remedy }) =>
+  checkCollection(root).diagnostics.flatMap(({ code, file, found, remedy }) =>
     code === "dead-link" ? [`${file}: ${found} ${remedy ?? ""}`.trim()] : [],
   );
 
 const warningsBuilt = async (root: string) =>
-  (await buildCollection(root, path.join(root, "_site"), "public")).written?.warnings;
+  (await buildSite(root, path.join(root, "_site"), "public")).written?.warnings;
 
 describe("a link in a text", () => {
   it("may lead to any page of the site, by any way that leads there", () => {
@@ -179,7 +179,7 @@ describe("a link in a text", () => {
     );
     expect(dead(root)).toEqual([]);
     const site = path.join(root, "_site");
-    await buildCollection(root, site, "public");
+    await buildSite(root, site, "public");
     const list = readFileSync(path.join(site, "families/index.html"), "utf8");
     const ways = [...list.matchAll(/<a href="([^"]*)">[abcd]<\/a>/g)].map(([, way = ""]) => way);
     // As a browser reads them from there.
@@ -210,7 +210,7 @@ describe("a link in a text", () => {
   it("is counted by a build as by a check, also where another family has changed", async () => {
     const root = writeCollection(files("Unlike [the trunk](../other/) and [none](../none/)."));
     const checked = () =>
-      loadCollection(root).diagnostics.filter(({ severity }) => severity === "warning").length;
+      checkCollection(root).diagnostics.filter(({ severity }) => severity === "warning").length;
     expect(dead(root)).toHaveLength(1);
     expect(await warningsBuilt(root)).toBe(checked());
     rmSync(path.join(root, "content/items/other.md"));

@@ -13,7 +13,7 @@ import {
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { randomFrom } from "../benchmarks/generate/random.ts";
 import { generateCollection } from "../benchmarks/generate-collection.ts";
 import { item, smallCollection, writeFiles } from "../collections/collection.ts";
@@ -44,7 +44,7 @@ describe("a site that is built on the one that stands", () => {
       const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
       const out = path.join(scratch, "site");
       const random = randomFrom(seed);
-      await buildCollection(root, out, "public");
+      await buildSite(root, out, "public");
       const done: string[] = [];
       const shown = await pictures();
       const sound = path.join(scratch, "sound");
@@ -60,8 +60,8 @@ describe("a site that is built on the one that stands", () => {
         const fresh = path.join(scratch, `fresh-${step}`);
         const before = siteFiles(out);
         const [onStanding, anew] = [
-          await buildCollection(root, out, "public"),
-          await buildCollection(root, fresh, "public"),
+          await buildSite(root, out, "public"),
+          await buildSite(root, fresh, "public"),
         ];
         const told = `${step}: ${done.slice(-3).join("; ")}`;
         expect(onStanding.written === null, told).toBe(anew.written === null);
@@ -98,7 +98,7 @@ describe("a site that is built on the one that stands", () => {
     generateCollection({ folder: root, items: 60, itemsInVariant: 3, seed: 5 });
     const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
     const out = path.join(scratch, "site");
-    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
+    expect((await buildSite(root, out, "public")).written).not.toBeNull();
     const items = path.join(root, "content/items");
     const inFamily = (family: number): string => {
       const variants = readdirSync(path.join(root, `schemas/reference/family-${family}`));
@@ -114,19 +114,19 @@ describe("a site that is built on the one that stands", () => {
     const sound = readFileSync(last, "utf8");
     writeFileSync(first, `${readFileSync(first, "utf8")}One more word.\n`);
     writeFileSync(last, sound.replace(/^title:/m, "titel:"));
-    expect((await buildCollection(root, out, "public")).written).toBeNull();
+    expect((await buildSite(root, out, "public")).written).toBeNull();
     writeFileSync(last, sound);
-    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
-    await buildCollection(root, path.join(scratch, "fresh"), "public");
+    expect((await buildSite(root, out, "public")).written).not.toBeNull();
+    await buildSite(root, path.join(scratch, "fresh"), "public");
     expect(differences(siteFiles(out), siteFiles(path.join(scratch, "fresh")))).toEqual([]);
   });
 
   it("writes no file where nothing has changed, and none but those that an edit changes", async () => {
     const root = generated();
     const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-edited-")), "site");
-    const first = await buildCollection(root, out, "public");
+    const first = await buildSite(root, out, "public");
     const before = stampsOf(out);
-    const again = await buildCollection(root, out, "public");
+    const again = await buildSite(root, out, "public");
     expect(again.written).toMatchObject({ rewritten: 0, unchanged: first.written?.rewritten });
     expect(stampsOf(out)).toEqual(before);
 
@@ -134,7 +134,7 @@ describe("a site that is built on the one that stands", () => {
     const [item = ""] = readdirSync(path.join(root, "content/items"));
     const file = `content/items/${item}/index.md`;
     writeFiles(root, { [file]: `${readFileSync(path.join(root, file), "utf8")}One more word.\n` });
-    const edited = await buildCollection(root, out, "public");
+    const edited = await buildSite(root, out, "public");
     const after = stampsOf(out);
     const rewritten = [...after].filter(([name, stamp]) => before.get(name) !== stamp).map(([name]) => name);
     const changed = differences(siteFiles(out), contents).filter((name) => after.has(name));
@@ -149,7 +149,7 @@ describe("a site that is built on the one that stands", () => {
     const root = generated();
     const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
     const out = path.join(scratch, "site");
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     const items = readdirSync(path.join(root, "content/items"));
     const edit = (id = items[0]) =>
       appendFileSync(path.join(root, `content/items/${id}/index.md`), "One more word.\n");
@@ -161,7 +161,7 @@ describe("a site that is built on the one that stands", () => {
     expect(stampsOf(spare)).toEqual(stampsOf(out));
     const { ino } = statSync(spare);
     edit();
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     expect(statSync(out).ino).toBe(ino);
   });
 
@@ -184,13 +184,13 @@ describe("a site that is built on the one that stands", () => {
     };
     for (const [name, way] of Object.entries(ways)) {
       edit();
-      await buildCollection(root, out, "public");
+      await buildSite(root, out, "public");
       expect(existsSync(spare), name).toBe(true);
       way();
       edit();
-      await buildCollection(root, out, "public");
+      await buildSite(root, out, "public");
       const fresh = path.join(scratch, "fresh");
-      await buildCollection(root, fresh, "public");
+      await buildSite(root, fresh, "public");
       expect(differences(siteFiles(out), siteFiles(fresh)), name).toEqual([]);
     }
   });
@@ -212,7 +212,7 @@ describe("a site that is built on the one that stands", () => {
     };
     for (const [name, way] of Object.entries(ways)) {
       way();
-      await buildCollection(root, out, "public");
+      await buildSite(root, out, "public");
       expect(differences(siteFiles(out), fresh), name).toEqual([]);
     }
   });
@@ -220,15 +220,15 @@ describe("a site that is built on the one that stands", () => {
   it("is not taken for that of another collection, which stood there in between", async () => {
     const [one, other] = [generated(), generated()];
     const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-edited-")), "site");
-    await buildCollection(one, out, "public");
+    await buildSite(one, out, "public");
     const before = siteFiles(out);
     const [id = ""] = readdirSync(path.join(other, "content/items"));
     // As often as it takes to have a folder in the place of the first.
     for (const word of ["One", "Two"]) {
       appendFileSync(path.join(other, `content/items/${id}/index.md`), `${word} more.\n`);
-      await buildCollection(other, out, "public");
+      await buildSite(other, out, "public");
     }
-    await buildCollection(one, out, "public");
+    await buildSite(one, out, "public");
     expect(differences(siteFiles(out), before)).toEqual([]);
   });
 
@@ -248,11 +248,11 @@ describe("a site that is built on the one that stands", () => {
     });
     const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-edited-"));
     const out = path.join(scratch, "site");
-    expect((await buildCollection(root, out, "public")).written).not.toBeNull();
+    expect((await buildSite(root, out, "public")).written).not.toBeNull();
     const before = siteFiles(out);
     writeFiles(root, { [picture]: other ?? "" });
-    await buildCollection(root, out, "public");
-    await buildCollection(root, path.join(scratch, "fresh"), "public");
+    await buildSite(root, out, "public");
+    await buildSite(root, path.join(scratch, "fresh"), "public");
     expect(differences(siteFiles(out), siteFiles(path.join(scratch, "fresh")))).toEqual([]);
     expect(differences(siteFiles(out), before)).toContain("items/own/index.html");
   });
@@ -281,9 +281,9 @@ describe("a site that is built on the one that stands", () => {
     ];
     for (const [at, step] of steps.entries()) {
       step();
-      await buildCollection(root, out, "public");
+      await buildSite(root, out, "public");
       const fresh = path.join(scratch, "fresh");
-      await buildCollection(root, fresh, "public");
+      await buildSite(root, fresh, "public");
       expect(differences(siteFiles(out), siteFiles(fresh)), `step ${at}`).toEqual([]);
     }
   });

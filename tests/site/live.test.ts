@@ -12,7 +12,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { shownAt } from "../../shared/commands/serve/shown.ts";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { LiveSite } from "../../shared/site/live/live-site.ts";
 import { randomFrom } from "../benchmarks/generate/random.ts";
 import { siteFiles } from "../collections/site-files.ts";
@@ -84,7 +84,7 @@ async function comparing(count: number): Promise<void> {
   const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-live-"));
   const out = path.join(scratch, "site");
   const over = async (): Promise<LiveSite> => {
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     const found = await LiveSite.over(root, out, "public");
     if (!found) throw new Error("Found nothing of the site that was just built.");
     return found;
@@ -103,7 +103,7 @@ async function comparing(count: number): Promise<void> {
     } else done.push(randomEdit(root, random, step, shown));
     const told = `${step}: ${done.slice(-4).join("; ")}`;
     const fresh = path.join(scratch, `fresh-${step}`);
-    const anew = await buildCollection(root, fresh, "public");
+    const anew = await buildSite(root, fresh, "public");
     const after = textsOf(root);
     const standing = new Set([...siteFiles(out).keys(), ...known]);
     const last = answers(out, live, standing);
@@ -127,7 +127,7 @@ async function comparing(count: number): Promise<void> {
       const real = new Map([...built].filter(([file]) => !built.has(`${file}.gz`)));
       expect(unlike(answers(out, live, files), real), told).toEqual([]);
       if (random.chance(0.3)) {
-        await buildCollection(root, out, "public");
+        await buildSite(root, out, "public");
         expect(live.rest(), told).toBe(true);
         expect(live.isAhead, told).toBe(false);
         expect(unlike(answers(out, live, files), real), told).toEqual([]);
@@ -168,7 +168,7 @@ describe("the site of a preview", () => {
   const built = async () => {
     const root = generated();
     const out = path.join(mkdtempSync(path.join(tmpdir(), "fittedcase-live-")), "site");
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     const live = await LiveSite.over(root, out, "public");
     if (!live) throw new Error("Found nothing of the site that was just built.");
     const items = path.join(root, "content/items");

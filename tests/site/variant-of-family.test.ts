@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
 import { generated } from "./generated.ts";
@@ -32,10 +32,10 @@ describe("of a family that is made again", () => {
       readdirSync(path.join(root, "schemas/reference", family)).includes(`${variantOf(id)}.yaml`),
     );
   const ofVariant = (id: string) => ids.filter((other) => variantOf(other) === variantOf(id)).sort();
-  const build = () => buildCollection(root, out, "public");
+  const build = () => buildSite(root, out, "public");
   const expectAsAnew = async () => {
     const fresh = path.join(mkdtempSync(path.join(scratch, "fresh-")), "site");
-    await buildCollection(root, fresh, "public");
+    await buildSite(root, fresh, "public");
     expect(differences(siteFiles(out), siteFiles(fresh))).toEqual([]);
   };
   /** One item, and another of its family but not of its variant. */

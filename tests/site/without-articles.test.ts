@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildCollection } from "../../shared/site/build/build-collection.ts";
+import { buildSite } from "../../shared/site/build/build-site.ts";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
 
@@ -28,17 +28,17 @@ describe("a collection without articles", () => {
     );
     const scratch = mkdtempSync(path.join(tmpdir(), "fittedcase-articles-"));
     const [out, anew] = [path.join(scratch, "site"), path.join(scratch, "anew")];
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     expect(leading(out)).toEqual([]);
 
     writeFiles(root, { [article]: text });
-    await buildCollection(root, out, "public");
-    await buildCollection(root, anew, "public");
+    await buildSite(root, out, "public");
+    await buildSite(root, anew, "public");
     expect(leading(out)).toContain("items/chest/index.html");
     expect(differences(siteFiles(anew), siteFiles(out))).toEqual([]);
 
     rmSync(path.join(root, article));
-    await buildCollection(root, out, "public");
+    await buildSite(root, out, "public");
     expect(leading(out)).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { loadCollection } from "../../shared/site/checks/load-collection.ts";
+import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { type Files, item, smallCollection, writeCollection } from "../collections/collection.ts";
 
 /** What somebody gets wrong in the first hour, and the sentence that has to help. */
@@ -8,7 +8,7 @@ const one = (front: string): Files => ({ "content/items/one/index.md": item(fron
 
 function told(more: Files, variant = parts): string[] {
   const root = writeCollection(smallCollection(variant, { ...one(""), ...more }));
-  return loadCollection(root).diagnostics.map(
+  return checkCollection(root).diagnostics.map(
     ({ file, line, code, message }) => `${file}:${line} ${code} ${message}`,
   );
 }
@@ -358,7 +358,7 @@ describe("a first mistake is told of in words that mend it", () => {
     const log =
       'seen,variant,kind,note\n2001,chest-a,offer,\n2002,chest-a,offer,"a lid\n2003,chest-a,offer,\n';
     const root = writeCollection(smallCollection(parts, { "content/sightings/log.csv": log }));
-    const [only, ...more] = loadCollection(root).diagnostics.filter(({ code }) => code === "csv-syntax");
+    const [only, ...more] = checkCollection(root).diagnostics.filter(({ code }) => code === "csv-syntax");
     expect(more).toEqual([]);
     expect(only).toMatchObject({ line: 3, column: 20, endLine: 3, endColumn: 26 });
   });

@@ -14,7 +14,7 @@ import {
 } from "./appearance.ts";
 import { asKnownNow, countingAssembled, survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
-import { countDestroyed, sourcesOf } from "./survivors.ts";
+import { countDestroyed, sourcesOfExamples } from "./survivors.ts";
 
 /** How rare an example is that reaches a level, or a better one. */
 export interface LevelRarity {
@@ -76,7 +76,7 @@ export function assessLevelRarity(
       recorded: recorded.length,
       ...(leftOut > 0 ? { leftOut } : {}),
     },
-    sources: sourcesOf(recorded.map(({ example }) => example)),
+    sources: sourcesOfExamples(recorded.map(({ example }) => example)),
     caveats: [
       ...countingAssembled(reachingExamples.filter(({ isAssembled }) => isAssembled).length),
       ...(leftOut > 0 && recorded.length > 0 ? [statement("left-out-of-level", { examples: leftOut })] : []),

@@ -3,7 +3,7 @@ import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { statement } from "../statement.ts";
 import { type Example, recordedShare } from "./examples.ts";
-import { sourcesOf } from "./survivors.ts";
+import { sourcesOfExamples } from "./survivors.ts";
 
 /** Of the examples whose state of a part is recorded, the share that has it whole. A substitute is not it. */
 export function assessPartRate(part: Part, examples: readonly Example[], confidence: number): Figure {
@@ -20,7 +20,7 @@ export function assessPartRate(part: Part, examples: readonly Example[], confide
     confidence,
     method: "wilson",
     inputs: { having, recorded: recorded.length },
-    sources: sourcesOf(recorded),
+    sources: sourcesOfExamples(recorded),
     caveats: [statement("assumes-even-chance")],
   };
   return recorded.length === 0

@@ -1,7 +1,7 @@
 import { addUnder } from "../../lists/grouping.ts";
 import { isCountedOffer, type Offers, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
-import { sourcesOf } from "./survivors.ts";
+import { sourcesOfExamples } from "./survivors.ts";
 
 /** Sums of the same weights in another order differ by less than this. */
 const rounding = 1e-9;
@@ -71,7 +71,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
   const tellsAfter = new Map<string | undefined, number>();
   for (const [at, example] of ranked.entries()) {
     for (const name of [...example.items.map(itemName), ...example.keys]) addUnder(named, name, example);
-    for (const source of sourcesOf([example])) citing.set(source, (citing.get(source) ?? 0) + 1);
+    for (const source of sourcesOfExamples([example])) citing.set(source, (citing.get(source) ?? 0) + 1);
     let count = offers[at] ?? 0;
     for (const row of example.rows) {
       if (!isCountedOffer(row, watched)) continue;
@@ -92,7 +92,7 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
       const own = new Set([itemName(id), ...keys].flatMap((name) => named.get(name) ?? []));
       const others = (holds: (share: number) => boolean): number =>
         countWhile(holds) - [...own].filter((example) => holds(shareOf(example))).length;
-      const citedByOwn = [...own].flatMap((example) => [...sourcesOf([example])]);
+      const citedByOwn = [...own].flatMap((example) => [...sourcesOfExamples([example])]);
       const isCitedBeside = (source: string | undefined, count: number) =>
         count > citedByOwn.filter((cited) => cited === source).length;
       /** Of those at least as complete, how many are of a kind. */

@@ -26,7 +26,7 @@ export function frequenciesOf(examples: readonly Example[]): Frequencies {
 }
 
 /** Each once: a figure asks for them of every item, among all examples of its variant. */
-export function sourcesOf(examples: readonly Example[]): ReadonlySet<string | undefined> {
+export function sourcesOfExamples(examples: readonly Example[]): ReadonlySet<string | undefined> {
   const sources = new Set<string | undefined>();
   for (const { rows } of examples) for (const { source } of rows) sources.add(source);
   return sources;
@@ -40,7 +40,7 @@ export function assessCoverage(examples: readonly Example[], confidence: number)
     confidence,
     method: "coverage",
     inputs: { sightings, once, twice },
-    sources: sourcesOf(examples),
+    sources: sourcesOfExamples(examples),
     // The published formula gives a number even then (1 for a single sighting), and nobody should lean on it.
     caveats: [
       ...(isOnceOnly ? [statement("coverage-of-none-again")] : []),
@@ -76,7 +76,7 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
     confidence,
     method: "chao1",
     inputs: { distinct, once, twice, sightings, ...destroyedInput(destroyed) },
-    sources: sourcesOf(examples),
+    sources: sourcesOfExamples(examples),
     caveats: [
       ...destroyedCaveat(destroyed),
       statement("lower-bound-only"),
@@ -139,7 +139,7 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
 type Most = Pick<Figure, "value" | "high">;
 
 /** Held against the number made or, where only a range is written down, against its upper end. */
-export const exceedsMade = (survivors: number | null, made: Most): boolean => {
+const exceedsMade = (survivors: number | null, made: Most): boolean => {
   const most = made.value ?? made.high;
   return survivors !== null && most !== null && survivors > most;
 };

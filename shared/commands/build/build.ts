@@ -2,7 +2,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { counted, reportAsText } from "../../diagnostics/report.ts";
 import type { Audience } from "../../publication/published.ts";
-import { buildCollection } from "../../site/build/build-collection.ts";
+import { buildSite } from "../../site/build/build-site.ts";
 import { defaultOut } from "../../site/folders/out-refusals.ts";
 import { ownCode } from "../collection/own-code.ts";
 import { rootFolder } from "../collection/root-folder.ts";
@@ -33,8 +33,8 @@ export const build: Command = {
     "Example: fittedcase build --root my-cases",
     "Ends with 0; 1 where the content has errors; 2 where the command is wrong.",
   ].join("\n"),
-  async run(args, surroundings) {
-    const { cwd, out, err } = surroundings;
+  async run(args, terminal) {
+    const { cwd, out, err } = terminal;
     const { values } = parseArgs({
       args: [...args],
       options: {
@@ -49,8 +49,8 @@ export const build: Command = {
     const target = values.out === undefined ? defaultOut(root, audience) : path.resolve(cwd, values.out);
     const code = ownCode(root);
     if (code !== null) err(code);
-    const progress = progressLine(surroundings);
-    const { written, diagnostics, filesRead } = await buildCollection(
+    const progress = progressLine(terminal);
+    const { written, diagnostics, filesRead } = await buildSite(
       root,
       target,
       audience,

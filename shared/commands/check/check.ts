@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
-import { loadCollection } from "../../site/checks/load-collection.ts";
+import { checkCollection } from "../../site/checks/check-collection.ts";
 import { momentsAfterEnd } from "../../site/checks/moments-after-end.ts";
 import { unshowableFiles } from "../../site/checks/unshowable-files.ts";
 import { rootFolder } from "../collection/root-folder.ts";
@@ -45,14 +45,14 @@ export const check: Command = {
     const root = rootFolder(cwd, values.root);
     // With a day to spare, for those whose day begins before that of Greenwich.
     const today = Math.floor(Date.now() / 86_400_000) + 1;
-    let loaded = loadCollection(root, today);
+    let loaded = checkCollection(root, today);
     if (values.fix) {
       const mended: string[] = [];
       for (let round = 0; round < mostRounds; round++) {
         const done = mendFiles(root, loaded.diagnostics);
         if (done.length === 0) break;
         mended.push(...done);
-        loaded = loadCollection(root, today);
+        loaded = checkCollection(root, today);
       }
       const told =
         mended.length === 0

@@ -1,7 +1,7 @@
 import { type Diagnostic, isError } from "../../diagnostics/diagnostic.ts";
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { Collection } from "../../records/collection.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import { type ReadCollection, readCollection } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
 
@@ -15,7 +15,7 @@ export interface KnownCollection {
 /** What is known of a collection that is still being written; null, after its errors were told, without settings. */
 export function knownCollection(root: string, err: (text: string) => void): KnownCollection | null {
   const read = readCollection(root);
-  const { collection, diagnostics } = buildCollection(read, recordValidator());
+  const { collection, diagnostics } = collectionFrom(read, recordValidator());
   const errors = [...read.diagnostics, ...diagnostics].filter(isError);
   if (collection) return { read, collection, errors };
   err(reportAsText(errors, read.files.length));

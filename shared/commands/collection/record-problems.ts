@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import type { CollectionFile, FileKind } from "../../source/collection-files.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
 import { markdownRecord, yamlRecord } from "../../source/record-file.ts";
@@ -25,7 +25,7 @@ export function recordProblems(read: ReadCollection, record: CollectionFile, tex
   const others = read.records.filter(
     ({ kind, file: other }) => referenceKinds.includes(kind) && other !== file,
   );
-  const built = buildCollection(
+  const built = collectionFrom(
     { ...read, records: [...others, { ...record, document }], tables: [], diagnostics: [] },
     recordValidator(),
   );

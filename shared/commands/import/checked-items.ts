@@ -1,5 +1,5 @@
 import type { Collection } from "../../records/collection.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import type { Item } from "../../records/item.ts";
 import type { ReadCollection, ReadRecord } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
@@ -55,7 +55,7 @@ export function checkedItems(
     );
     const others = read.records.filter(({ kind }) => kinds.includes(kind));
     const all = { ...read, records: [...others, ...records], tables: [], diagnostics: [] };
-    return buildCollection(all, recordValidator());
+    return collectionFrom(all, recordValidator());
   };
   const built = build(fresh, [...referenceKinds, "item"]);
   const ours = new Set(fresh.map(({ file }) => file));

@@ -1,6 +1,6 @@
 import { addUnder } from "../../lists/grouping.ts";
 import { oneForm, sightingKey } from "../../records/checks/same-sighting.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import type { CsvRow } from "../../source/csv.ts";
 import type { ReadCollection } from "../../source/read-records.ts";
@@ -65,7 +65,7 @@ export function checkedSightings(
     ),
     diagnostics: [],
   };
-  const built = buildCollection(
+  const built = collectionFrom(
     {
       ...read,
       records: read.records.filter(({ kind }) => referenceKinds.includes(kind)),

@@ -5,7 +5,7 @@ import { reportAsText } from "../../diagnostics/report.ts";
 import { staysInside } from "../../source/text-file.ts";
 import { knownCollection } from "../collection/known-collection.ts";
 import { rootFolder } from "../collection/root-folder.ts";
-import { type Command, type ExitCode, type Surroundings, UsageError } from "../command.ts";
+import { type Command, type ExitCode, type Terminal, UsageError } from "../command.ts";
 import { beside } from "./beside.ts";
 import { type CheckedSheet, checkedSheet, type Job, proposeMap } from "./checked-sheet.ts";
 import { alikeLines, counted, previewLines, reasonLines, tallyRows, twinLines } from "./import-report.ts";
@@ -48,7 +48,7 @@ function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
 }
 
 /** Proposes a map, or takes the one that is there, and shows what would come of it. */
-function preview(job: Job, rootFlag: string, { out }: Surroundings): ExitCode {
+function preview(job: Job, rootFlag: string, { out }: Terminal): ExitCode {
   const there = existsSync(job.mapPath);
   const text = there ? readFileSync(job.mapPath, "utf8") : proposeMap(job);
   const sheet = checkedSheet(job, text);
@@ -73,7 +73,7 @@ function preview(job: Job, rootFlag: string, { out }: Surroundings): ExitCode {
   return 0;
 }
 
-function bringIn(job: Job, { out, err, cwd }: Surroundings): ExitCode {
+function bringIn(job: Job, { out, err, cwd }: Terminal): ExitCode {
   if (!existsSync(job.mapPath)) {
     throw new UsageError(`Found no file "${job.mapFile}"; expected a map. Without --map, one is proposed.`);
   }
@@ -115,8 +115,8 @@ export const importTable: Command = {
     '         fittedcase import sightings "old list.csv" --map "old list.map.yaml"',
     "Ends with 0; 1 where rows were rejected; 2 where the command or the map is wrong.",
   ].join("\n"),
-  async run(args, surroundings) {
-    const { cwd, err } = surroundings;
+  async run(args, terminal) {
+    const { cwd, err } = terminal;
     const { values, positionals } = parseArgs({
       args: [...args],
       allowPositionals: true,
@@ -151,7 +151,7 @@ export const importTable: Command = {
     const job: Job = { kind, file, root, bytes, known, mapFile, mapPath, dryRun: values["dry-run"] };
     const rootFlag = values.root === undefined ? "" : ` --root ${quoted(values.root)}`;
     try {
-      return values.map === undefined ? preview(job, rootFlag, surroundings) : bringIn(job, surroundings);
+      return values.map === undefined ? preview(job, rootFlag, terminal) : bringIn(job, terminal);
     } catch (problem) {
       if (!(problem instanceof SheetError)) throw problem;
       err(`${file}: ${problem.message}\nNothing was brought in.`);

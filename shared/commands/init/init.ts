@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { type Command, type Surroundings, UsageError } from "../command.ts";
+import { type Command, type Terminal, UsageError } from "../command.ts";
 import { writeNewFile } from "../writing/write-new-file.ts";
 import { type Choices, starterFiles } from "./starter-files.ts";
 
@@ -9,7 +9,7 @@ const defaults: Choices = { title: "My cased outfits", language: "en" };
 const isLanguage = (text: string) => /^[A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/.test(text);
 
 /** Flags first; then whoever sits at the terminal; then the defaults. */
-async function choose(given: Partial<Choices>, ask: Surroundings["ask"]): Promise<Choices> {
+async function choose(given: Partial<Choices>, ask: Terminal["ask"]): Promise<Choices> {
   const answer = async (field: keyof Choices, question: string) =>
     given[field] ?? ((await ask?.(`${question} [${defaults[field]}] `)) || defaults[field]);
   const title = await answer("title", "Title of the catalogue?");

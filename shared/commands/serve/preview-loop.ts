@@ -1,9 +1,9 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { reportAsText } from "../../diagnostics/report.ts";
-import { buildCollection } from "../../site/build/build-collection.ts";
+import { buildSite } from "../../site/build/build-site.ts";
 import { LiveSite } from "../../site/live/live-site.ts";
-import { type BesideBuild, buildBeside } from "./build-beside.ts";
+import { type BackgroundBuild, buildInBackground } from "./build-in-background.ts";
 import type { PreviewState } from "./preview-server.ts";
 
 /** Editors write a file in several steps; a mistake is believed only when nothing has changed for so long. */
@@ -33,7 +33,8 @@ const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(reso
 /** What other files have changed at the same time is told of before any is taken in. */
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
-const isTold = (file: string) => !file.split("/").some((name) => name.startsWith(".") || name.endsWith("~"));
+const isWatched = (file: string) =>
+  !file.split("/").some((name) => name.startsWith(".") || name.endsWith("~"));
 
 /**
  * Keeps the site of a preview in step with the files. One change after the other is taken in and made in memory, the pages
@@ -49,7 +50,7 @@ export class PreviewLoop {
   #isStopped = false;
   #isPreparing = false;
   #prepared: string | null = null;
-  #beside: BesideBuild | null = null;
+  #beside: BackgroundBuild | null = null;
   #timer: NodeJS.Timeout | undefined;
 
   constructor(previewed: Previewed) {
@@ -64,7 +65,7 @@ export class PreviewLoop {
   async buildWhole(): Promise<void> {
     const { root, site, out, err } = this.#previewed;
     const started = performance.now();
-    const { written, diagnostics, filesRead } = await buildCollection(root, site, "public");
+    const { written, diagnostics, filesRead } = await buildSite(root, site, "public");
     this.#problems = written ? null : reportAsText(diagnostics, filesRead);
     if (written) {
       this.#live = await LiveSite.over(root, site, "public");
@@ -75,7 +76,7 @@ export class PreviewLoop {
 
   /** A file or folder has changed, by its path from the root. */
   onChange(file: string): void {
-    if (!isTold(file)) return;
+    if (!isWatched(file)) return;
     this.#changed.set(file, performance.now());
     if (!this.#isRunning && !this.#isPreparing) this.#start();
   }
@@ -121,7 +122,7 @@ export class PreviewLoop {
   }
 
   #writeOut(): void {
-    this.#buildBeside().catch((problem: unknown) => this.#previewed.err(String(problem)));
+    this.#buildInBackground().catch((problem: unknown) => this.#previewed.err(String(problem)));
   }
 
   async #run(): Promise<void> {
@@ -196,9 +197,9 @@ export class PreviewLoop {
   }
 
   /** Writes the site to disk, or has told what is wrong with it. */
-  async #buildBeside(): Promise<void> {
+  async #buildInBackground(): Promise<void> {
     const { root, site, err } = this.#previewed;
-    const build = buildBeside(root, site);
+    const build = buildInBackground(root, site);
     this.#beside = build;
     const problems = await build.problems;
     if (problems === undefined || this.#beside !== build || this.#isRunning) return;

@@ -1,5 +1,5 @@
 import type { OnProgress } from "../../site/progress.ts";
-import type { Surroundings } from "../command.ts";
+import type { Terminal } from "../command.ts";
 
 /** Work that is over sooner than this is not worth a line. */
 const patience = 400;
@@ -13,7 +13,7 @@ export interface ProgressLine {
 const names = { items: "Outfits", photographs: "Photographs" } as const;
 
 /** "Outfits: 120 of 800", in one line that is written over; nothing where nobody sits at a terminal. */
-export function progressLine({ status }: Surroundings, now = () => performance.now()): ProgressLine {
+export function progressLine({ status }: Terminal, now = () => performance.now()): ProgressLine {
   if (!status) return { onProgress: undefined, clear: () => {} };
   const began = now();
   let shown = false;

@@ -1,5 +1,5 @@
 import { createInterface, type Interface } from "node:readline";
-import { type Surroundings, UsageError } from "../command.ts";
+import { type Terminal, UsageError } from "../command.ts";
 import { printable } from "./printable-text.ts";
 
 /** Colour where a terminal shows it; NO_COLOR and FORCE_COLOR are what terminal programs agree on. */
@@ -40,7 +40,7 @@ const forStream = (stream: NodeJS.WriteStream, text: string): string =>
   stream.isTTY ? printable(text) : text;
 
 /** The process as its commands see it. */
-export function terminal(): Surroundings {
+export function processTerminal(): Terminal {
   process.stdout.on("error", quietOnClosedPipe);
   return {
     cwd: process.cwd(),

@@ -1,5 +1,5 @@
 import { casePlanThumbnail } from "../../plots/case-plan/case-plan.ts";
-import type { PublishedComparison, PublishedItem } from "../../publication/published.ts";
+import type { PublishedItem, PublishedPair } from "../../publication/published.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { linkedData } from "../citation/linked-data.ts";
 import type { CollectionIndex } from "../collection-index.ts";
@@ -31,7 +31,7 @@ const comparedOutfit = (item: PublishedItem): ComparedOutfit => ({
 
 const othersAtMost = 24;
 
-export function comparePage(comparison: PublishedComparison, index: CollectionIndex): ComparePage {
+export function comparePage(comparison: PublishedPair, index: CollectionIndex): ComparePage {
   const { collection, words, items } = index;
   const { compare: say, catalogue, list, methods } = words.pages;
   const { share } = words.numbers;

@@ -1,5 +1,5 @@
 import { everyPairUpTo } from "../../publication/publish-comparison.ts";
-import type { PublishedComparison, PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import type { PublishedItem, PublishedPair, PublishedVariant } from "../../publication/published.ts";
 import { nearerFirst } from "../../statistics/nearer-first.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { linkedData } from "../citation/linked-data.ts";
@@ -96,7 +96,7 @@ const likenessWord = (likeness: number | null, { words }: CollectionIndex): stri
 function distanceTable(
   name: string,
   items: readonly PublishedItem[],
-  comparisons: readonly PublishedComparison[],
+  comparisons: readonly PublishedPair[],
   index: CollectionIndex,
 ): DistanceTable {
   const say = index.words.pages.compare;

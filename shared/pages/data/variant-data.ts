@@ -17,7 +17,7 @@ export const variantData = (variant: PublishedVariant): OutputFile =>
  * All figures of a variant, as they stand in its data file. The data of whatever page shows them name their version, so
  * that such a page is another version when they are.
  */
-export const variantFigures = (variant: PublishedVariant): OutputFile => ({
+export const figuresFile = (variant: PublishedVariant): OutputFile => ({
   address: figuresAddress(variant.id),
   text: JSON.stringify(rarityData(variant)),
 });

@@ -165,7 +165,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });
   const photos = photoViews(item, index.images, partLink);
   const recording = recordingView(item, index.recordings, partLink);
-  const card = index.cards.get(item.id);
+  const card = index.previewPictures.get(item.id);
   const missing = missingParts(item, words);
   const fate = fateView(item, words);
   const summary = say.description(
@@ -283,7 +283,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     nearest: nearestView(item, index),
     siblings: siblingsOf(item, index),
     allSiblings: { address: addresses.itemsOfVariant(item.variant.id), name: say.allOfVariant },
-    sources: sourcesOf(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
+    sources: sourcesOfEntry(item, variant?.sources ?? []).map((id) => sourceLink(id, index)),
     cite: citeView(
       {
         id: item.id,
@@ -319,7 +319,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
 }
 
 /** Everything that the entry rests on: its custody, its figures, its variant. */
-function sourcesOf(item: PublishedItem, ofVariant: readonly string[]): string[] {
+function sourcesOfEntry(item: PublishedItem, ofVariant: readonly string[]): string[] {
   const { events } = item.provenance;
   return [
     ...new Set([

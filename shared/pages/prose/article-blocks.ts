@@ -1,7 +1,7 @@
 import type { Token } from "markdown-it";
 import type { Mark } from "../../prose/markdown-parser.ts";
 import { isAlone } from "../../prose/mentions.ts";
-import { type Reference, referenceFrom } from "../../prose/reference.ts";
+import { type DataReference, referenceFrom } from "../../prose/reference.ts";
 import { plotAt } from "../../publication/references/plot-at.ts";
 import { tableAt } from "../../publication/references/table-at.ts";
 import { addresses } from "../addresses/addresses.ts";
@@ -10,7 +10,7 @@ import { type ComparisonTable, comparisonTable } from "../family/family-page.ts"
 import type { Link } from "../page.ts";
 import { drawing, drawingLabel } from "../views/drawings.ts";
 import { type ItemTable, itemTable } from "./item-table.ts";
-import { parseMarkdown, printMarkdown, type Surroundings } from "./markdown.ts";
+import { type MarkdownContext, parseMarkdown, printMarkdown } from "./markdown.ts";
 
 /** A stretch of an article: its own words, or something that the data put between them. */
 export type ArticleBlock =
@@ -31,18 +31,18 @@ export type ArticleBlock =
     };
 
 /** An article in the order in which it is read. */
-export function articleBlocks(text: string, surroundings: Surroundings): ArticleBlock[] {
+export function articleBlocks(text: string, context: MarkdownContext): ArticleBlock[] {
   const blocks: ArticleBlock[] = [];
   let prose: Token[] = [];
   const flush = () => {
-    const html = printMarkdown(prose, surroundings);
+    const html = printMarkdown(prose, context);
     if (html.trim() !== "") blocks.push({ kind: "prose", html });
     prose = [];
   };
-  const tokens = parseMarkdown(text, surroundings);
+  const tokens = parseMarkdown(text, context);
   for (let at = 0; at < tokens.length; at++) {
     const [paragraph, inline] = [tokens[at], tokens[at + 1]];
-    const block = inline && isAlone(paragraph, inline) ? blockOf(inline, surroundings, blocks.length) : null;
+    const block = inline && isAlone(paragraph, inline) ? blockOf(inline, context, blocks.length) : null;
     if (block) {
       flush();
       blocks.push(block);
@@ -54,7 +54,7 @@ export function articleBlocks(text: string, surroundings: Surroundings): Article
   return blocks;
 }
 
-function blockOf({ children }: Token, { page, index }: Surroundings, place: number): ArticleBlock | null {
+function blockOf({ children }: Token, { page, index }: MarkdownContext, place: number): ArticleBlock | null {
   const mark = children?.[0]?.meta as Mark | undefined;
   if (!mark) return null;
   const reference = referenceFrom(mark.raw);
@@ -75,7 +75,7 @@ function blockOf({ children }: Token, { page, index }: Surroundings, place: numb
   return { kind: "plot", drawing: anchor, svg, caption: { address: `${home}#${anchor}`, name } };
 }
 
-function tableBlock(reference: Reference, index: Surroundings["index"]): ArticleBlock | null {
+function tableBlock(reference: DataReference, index: MarkdownContext["index"]): ArticleBlock | null {
   const found = tableAt(reference, index);
   if ("problem" in found) return null;
   if (found.value.kind === "items") return { kind: "items", ...itemTable(found.value, index) };

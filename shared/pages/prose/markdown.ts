@@ -5,7 +5,7 @@ import { expectFence } from "../../prose/slip.ts";
 import { addressFrom, relativeAddress } from "../addresses/relative-address.ts";
 import { type TextPlace, telling } from "./marks-in-html.ts";
 
-export interface Surroundings extends TextPlace {
+export interface MarkdownContext extends TextPlace {
   /** The page from which its links lead, where that is another than the one on which it stands. */
   readonly from?: string;
   /** Level of the heading above the text; its own highest stands one below, whichever its writer took. */
@@ -16,7 +16,7 @@ export interface Surroundings extends TextPlace {
 const stepsUp = /(?:^|\/)(?:\.|%2e){2}(?:[/?#]|$)/i;
 
 /** The way from a page to wherever a text leads within the site; however many steps up it takes, not out of it. */
-function wayWithin({ page, from = page }: Surroundings, to: string): string {
+function wayWithin({ page, from = page }: MarkdownContext, to: string): string {
   if (hasScheme(to)) return to;
   if (from === page && (/^(?:[#?]|$)/.test(to) || (!to.startsWith("/") && !stepsUp.test(to)))) return to;
   const way = addressFrom(from, to);
@@ -33,7 +33,7 @@ parser.validateLink = isSafeLink;
 
 /** Figures and citations in words, before quotation marks are turned after the letters beside them. */
 parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
-  md.options.quotes = (env as Surroundings).index.words.pages.quotes;
+  md.options.quotes = (env as MarkdownContext).index.words.pages.quotes;
   const tell = (children: readonly Token[], within: "text" | "alternative") => {
     let depth = within === "text" ? 0 : 1;
     for (const child of children) {
@@ -42,7 +42,7 @@ parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
       // What is none of ours is a sign like any other.
       if (child.type === "slip") child.type = "text";
       if (child.type !== "reference" && child.type !== "citation") continue;
-      const { text, html } = telling(child, env as Surroundings, depth > 0);
+      const { text, html } = telling(child, env as MarkdownContext, depth > 0);
       child.content = text;
       child.meta = { ...(child.meta as object), html };
       // An alternative text is printed from the tokens that are text, and from no others.
@@ -63,8 +63,8 @@ parser.core.ruler.push("expectations", (state) => {
 });
 
 parser.core.ruler.push("site", ({ tokens, env }) => {
-  const surroundings = env as Surroundings;
-  const { below } = surroundings;
+  const context = env as MarkdownContext;
+  const { below } = context;
   const levels = tokens.flatMap(({ type, tag }) => (type === "heading_open" ? [Number(tag.slice(1))] : []));
   const highest = Math.min(...levels);
   const shift = (tag: string) => `h${Math.min(6, Number(tag.slice(1)) - highest + below + 1)}`;
@@ -75,9 +75,9 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
       (child) => child.type !== "image" || isOwnImage(child.attrGet("src") ?? ""),
     );
     for (const child of token.children) {
-      if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(surroundings, href));
+      if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(context, href));
       if (child.type === "image") {
-        attribute(child, "src", (src) => wayWithin(surroundings, src));
+        attribute(child, "src", (src) => wayWithin(context, src));
         child.attrSet("loading", "lazy");
       }
     }
@@ -101,26 +101,25 @@ parser.renderer.rules.table_open = () => '<div class="scroll" tabindex="0"><tabl
 parser.renderer.rules.table_close = () => "</table></div>\n";
 
 /** A text in its blocks, from which parts may be left out before it is printed. */
-export const parseMarkdown = (text: string, surroundings: Surroundings): Token[] =>
-  parser.parse(text, surroundings);
+export const parseMarkdown = (text: string, context: MarkdownContext): Token[] => parser.parse(text, context);
 
-export const printMarkdown = (tokens: Token[], surroundings: Surroundings): string =>
-  parser.renderer.render(tokens, parser.options, surroundings);
+export const printMarkdown = (tokens: Token[], context: MarkdownContext): string =>
+  parser.renderer.render(tokens, parser.options, context);
 
 /**
  * A writer's Markdown as HTML: no raw HTML, no script, nothing fetched from elsewhere.
  */
-export const renderMarkdown = (text: string, surroundings: Surroundings): string =>
-  parser.render(text, surroundings);
+export const renderMarkdown = (text: string, context: MarkdownContext): string =>
+  parser.render(text, context);
 
 /** The words of a text alone, for where no markup can be. */
-export const plainText = (text: string, surroundings: Pick<Surroundings, "index">): string => {
+export const plainText = (text: string, context: Pick<MarkdownContext, "index">): string => {
   const words = (children: readonly Token[]): string =>
     children
       .map(({ type, content }) => (type === "softbreak" || type === "hardbreak" ? " " : content))
       .join("");
   return parser
-    .parse(text, { page: "/", below: 1, ...surroundings })
+    .parse(text, { page: "/", below: 1, ...context })
     .flatMap(({ children }) => (children ? [words(children)] : []))
     .join(" ");
 };

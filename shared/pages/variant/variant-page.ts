@@ -1,4 +1,3 @@
-import { exceedsMade } from "../../publication/exceeds-made.ts";
 import type { PublishedSerialRange, PublishedVariant } from "../../publication/published.ts";
 import type { variantPlots } from "../../publication/references/plot-at.ts";
 import { markOfSet } from "../../publication/set-place.ts";
@@ -22,6 +21,7 @@ import { type ReallocationView, reallocationView } from "./variant-completing.ts
 import {
   type ClassView,
   classView,
+  conflictWithMade,
   countedInWords,
   type LabelledFigure,
   levelFigures,
@@ -164,11 +164,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
     text: markdown(variant.description) + markdown(variant.note),
     figures: variantFigures(variant, index),
     class: classView(variant, collection, say),
-    conflict: exceedsMade(rarity.distinct, rarity.made)
-      ? say.knownConflict
-      : exceedsMade(rarity.survivors.value, rarity.made)
-        ? say.conflict
-        : null,
+    conflict: conflictWithMade(rarity.survivors),
     sightings: {
       counted: [
         countedInWords(variant, index),

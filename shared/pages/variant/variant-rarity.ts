@@ -1,4 +1,9 @@
-import type { PublishedCollection, PublishedVariant } from "../../publication/published.ts";
+import type {
+  PublishedCollection,
+  PublishedFigure,
+  PublishedVariant,
+  Said,
+} from "../../publication/published.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { type FigureView, figureView } from "../views/figure-view.ts";
 
@@ -78,3 +83,9 @@ export function classView(
     scale: say.scaleSource(scale.name, scale.citation),
   };
 }
+
+const conflicts: ReadonlySet<Said["says"]> = new Set(["known-exceed-made", "estimate-exceeds-made"]);
+
+/** What is said where more are known, or estimated to survive, than were made. */
+export const conflictWithMade = ({ caveats }: PublishedFigure): string | null =>
+  caveats.find(({ says }) => conflicts.has(says))?.text ?? null;

@@ -1,7 +1,7 @@
 import { grouping } from "../../lists/grouping.ts";
 import { isMasked } from "../../publication/masked-sign.ts";
 import type { PublishedSerialRange } from "../../publication/published.ts";
-import { numberInRange, prefixKey, rangeOf, serialKey } from "../../publication/serial-number.ts";
+import { prefixKey, publishedNumberInRange, rangeOf, serialKey } from "../../publication/serial-number.ts";
 
 /** The ranges of one variant, with the serials that were seen of it. */
 export interface SerialSeries {
@@ -57,13 +57,13 @@ function rowsOf(
   for (const [key, serial] of new Map(seen.map((each) => [serialKey(each), each]))) {
     if (isMasked(serial)) continue;
     const range = rangeOf(ranges, serial);
-    const number = range && numberInRange(range, serial);
+    const number = range && publishedNumberInRange(range, serial);
     if (range === undefined || number === undefined) outside.push(key);
     else numbers.get(range)?.add(number);
   }
   const ownRange = own === null ? undefined : rangeOf(ranges, own);
   const rows = ranges.map((range): SerialRow => {
-    const ownNumber = own !== null && range === ownRange ? numberInRange(range, own) : undefined;
+    const ownNumber = own !== null && range === ownRange ? publishedNumberInRange(range, own) : undefined;
     const inside = [...(numbers.get(range) ?? [])].sort((a, b) => a - b);
     const known = [range.from, range.to, ownNumber, ...inside].flatMap((number) => number ?? []);
     return {

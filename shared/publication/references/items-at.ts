@@ -1,5 +1,5 @@
 import type { Renamed } from "../../diagnostics/nearest-name.ts";
-import type { Reference } from "../../prose/reference.ts";
+import type { DataReference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem } from "../published.ts";
 import { statuses, verdicts } from "../states.ts";
@@ -88,7 +88,7 @@ function conditionsOf({
 }
 
 /** Alternatives stand in one condition, parted by commas; several conditions must all hold. */
-export function itemsAt(query: Reference["query"], lookup: Lookup): Resolved<TableAt> {
+export function itemsAt(query: DataReference["query"], lookup: Lookup): Resolved<TableAt> {
   const conditions = conditionsOf(lookup);
   let items = lookup.collection.items;
   let shown: readonly string[] | null = null;

@@ -1,7 +1,7 @@
 import { areUnlike } from "../../assessments/variant-comparison.ts";
-import type { Reference } from "../../prose/reference.ts";
+import type { DataReference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
-import type { ComparisonRow, Reference as Named, PublishedFamily, PublishedItem } from "../published.ts";
+import type { ComparisonRow, Named, PublishedFamily, PublishedItem } from "../published.ts";
 import { type ItemColumn, itemsAt } from "./items-at.ts";
 import { type Resolved, unknownAmong, unknownName } from "./resolved.ts";
 
@@ -21,7 +21,7 @@ export type TableAt =
 
 /** `variants/FAMILY` or `items`, with conditions after a question mark. */
 export function tableAt(
-  { path: [root = "", id, ...more], query }: Reference,
+  { path: [root = "", id, ...more], query }: DataReference,
   lookup: Lookup,
 ): Resolved<TableAt> {
   if (root === "items" && id === undefined) return itemsAt(query, lookup);
@@ -41,7 +41,7 @@ export function tableAt(
 
 function comparison(
   family: PublishedFamily,
-  query: Reference["query"],
+  query: DataReference["query"],
   { variants }: Lookup,
 ): Resolved<TableAt> {
   let chosen = family.variants;

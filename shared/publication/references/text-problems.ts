@@ -1,7 +1,7 @@
 import { nearestName, suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Cite } from "../../prose/citation.ts";
 import { type Mention, mentionsIn, type Stretch } from "../../prose/mentions.ts";
-import { type Reference, schemes } from "../../prose/reference.ts";
+import { type DataReference, schemes } from "../../prose/reference.ts";
 import { expectFence, type Slip } from "../../prose/slip.ts";
 import type { Lookup } from "../lookup.ts";
 import { plotAt } from "./plot-at.ts";
@@ -113,7 +113,7 @@ function miscited({ source, text }: Cite, known: Known): Problem | null {
   };
 }
 
-function misreferred(reference: Reference, hasRoom: boolean, lookup: Lookup): Problem | null {
+function misreferred(reference: DataReference, hasRoom: boolean, lookup: Lookup): Problem | null {
   const { scheme, path } = reference;
   if (scheme === "figure") {
     const found = readingAt(path, lookup);
@@ -148,7 +148,7 @@ function misreferred(reference: Reference, hasRoom: boolean, lookup: Lookup): Pr
 }
 
 /** A sentence prints figures and numbers; and where there is none, it can print the reason. */
-function unprintable(reading: Reading, { path, raw }: Reference): Problem | null {
+function unprintable(reading: Reading, { path, raw }: DataReference): Problem | null {
   if (reading.kind === "word") {
     return {
       code: "unknown-figure",

@@ -3,18 +3,18 @@ import type { SourceDocument } from "../../source/document.ts";
 import type { Item } from "../item.ts";
 import {
   firstOf,
-  type KeptAndTold,
-  keptAndTold,
   type PrivateWords,
   placesOf,
   privateWords,
+  type TextsByPrivacy,
+  textsByPrivacy,
 } from "./private-words.ts";
 
 /** Wherever a record tells what an item keeps private. Only a warning, since the words may say something else there. */
 export const tellsPrivate = (
   { words, item, field }: PrivateWords,
   document: SourceDocument,
-  told: KeptAndTold["told"],
+  told: TextsByPrivacy["told"],
 ): Diagnostic[] =>
   placesOf(words, document, told).map(({ written, place }) =>
     diagnose("private-in-text", place, {
@@ -25,7 +25,7 @@ export const tellsPrivate = (
 
 /** What an item keeps private must not be read in its other texts: a name in its custody, and in its description. */
 export function checkPrivate({ id, document }: Pick<Item, "id" | "document">): Diagnostic[] {
-  const { kept, told } = keptAndTold(document);
+  const { kept, told } = textsByPrivacy(document);
   const secrets = privateWords(id, kept);
   if (secrets.length === 0) return [];
   // The search for all at once is for nothing but speed: hardly any is found.

@@ -15,7 +15,7 @@ import { checkVariant } from "./check-variant.ts";
 import { checkWatching } from "./check-watching.ts";
 import { reportWeakPoints } from "./weak-points.ts";
 
-interface Surroundings {
+interface CheckContext {
   readonly beside: ReadonlySet<string>;
   readonly settings: SourceDocument | undefined;
   /** How many items there are, those included that have errors. */
@@ -23,7 +23,7 @@ interface Surroundings {
 }
 
 /** Records against each other: whatever one of them names must be there, and must make sense where it stands. */
-export function checkReferences(collection: Collection, around: Surroundings): Diagnostic[] {
+export function checkReferences(collection: Collection, around: CheckContext): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   const report: Report = (code, document, path, finding, at) =>
     void diagnostics.push(diagnose(code, placeIn(document, path, at), finding));

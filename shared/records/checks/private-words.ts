@@ -10,7 +10,7 @@ interface Words {
 }
 
 /** What stands in a record as text: what it keeps private, and what it tells. */
-export interface KeptAndTold {
+export interface TextsByPrivacy {
   readonly kept: readonly Words[];
   readonly told: readonly Words[];
 }
@@ -34,7 +34,7 @@ function addWords(data: unknown, path: Path, isKept: boolean, kept: Words[], tol
   }
 }
 
-export function keptAndTold({ data }: Pick<SourceDocument, "data">): KeptAndTold {
+export function textsByPrivacy({ data }: Pick<SourceDocument, "data">): TextsByPrivacy {
   const kept: Words[] = [];
   const told: Words[] = [];
   addWords(data, [], false, kept, told);
@@ -54,7 +54,7 @@ export interface PrivateWords {
 }
 
 /** Those that must not be read elsewhere, each once, in one form of Unicode. */
-export function privateWords(id: string, kept: KeptAndTold["kept"]): PrivateWords[] {
+export function privateWords(id: string, kept: TextsByPrivacy["kept"]): PrivateWords[] {
   const words = new Map<string, PrivateWords>();
   for (const { path, text } of kept) {
     const secret = text.trim().normalize("NFC");
@@ -81,7 +81,7 @@ const isName = ({ path, text }: Words): boolean =>
  * else.
  */
 export const privateNames = (items: Iterable<Pick<Item, "id" | "document">>): PrivateWords[] =>
-  [...items].flatMap(({ id, document }) => privateWords(id, keptAndTold(document).kept.filter(isName)));
+  [...items].flatMap(({ id, document }) => privateWords(id, textsByPrivacy(document).kept.filter(isName)));
 
 /** A letter with its accents is one character or several, by Unicode the same (UAX #15). */
 const eitherForm = (letter: string): string => {
@@ -113,7 +113,7 @@ export const firstOf = (words: string): string => words.split(/[\s,]/)[0] ?? "";
 export function placesOf(
   words: string,
   document: SourceDocument,
-  told: KeptAndTold["told"],
+  told: TextsByPrivacy["told"],
 ): { readonly written: string; readonly place: LazyLocus }[] {
   const { file, body } = document;
   const pattern = whole(words);

@@ -28,10 +28,10 @@ export function intakeOf(read: ReadCollection, validator: Validator, diagnostics
   const isSound = (
     document: SourceDocument,
     validate: Validate,
-    isTold?: (problem: Diagnostic) => boolean,
+    isReported?: (problem: Diagnostic) => boolean,
   ) => {
     const problems = validate(document);
-    tell(isTold ? problems.filter((problem) => !isTold(problem)) : problems);
+    tell(isReported ? problems.filter((problem) => !isReported(problem)) : problems);
     return problems.length === 0;
   };
   return {

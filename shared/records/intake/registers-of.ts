@@ -23,7 +23,12 @@ export const scalesOf = ({ recordsOf, validator, isSound }: Intake): ReadonlyMap
       .map(({ id, document }) => [id, scaleFrom(id, document)]),
   );
 
-export function sourcesOf({ recordsOf, validator, report, isSound }: Intake): ReadonlyMap<string, Source> {
+export function bibliographyFrom({
+  recordsOf,
+  validator,
+  report,
+  isSound,
+}: Intake): ReadonlyMap<string, Source> {
   const sources = new Map<string, Source>();
   for (const record of recordsOf("sources")) {
     for (const [key, data] of entriesOf(record, report)) {

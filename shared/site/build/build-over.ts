@@ -1,15 +1,15 @@
 import path from "node:path";
 import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { removeUnasked } from "../../images/asked-for.ts";
-import { loadCollection } from "../checks/load-collection.ts";
+import { checkCollection } from "../checks/check-collection.ts";
 import { cacheFolder } from "../folders/cache-folder.ts";
 import { openStaging } from "../folders/out-folder.ts";
+import { CutLogCache } from "../groups/cut-log-cache.ts";
 import { groupFamilies } from "../groups/family-groups.ts";
-import { KeptLogs } from "../groups/kept-logs.ts";
 import { gonePages } from "../incremental/gone-pages.ts";
 import { spareRecord, stampOfFiles, stampOfFolders } from "../incremental/spare-site.ts";
 import type { StandingSite } from "../incremental/standing-site.ts";
-import type { BuildResult } from "./build-collection.ts";
+import type { BuildResult } from "./build-site.ts";
 import { type BuildTask, SiteBuild } from "./site-build.ts";
 
 /** Before any part of the site asks for something. */
@@ -26,7 +26,7 @@ export async function buildOver(
 ): Promise<BuildResult> {
   const { root, audience, texts } = task;
   const filesRead = texts.files.length;
-  const logs = new KeptLogs(task.tool, standing.logs);
+  const logs = new CutLogCache(task.tool, standing.logs);
   const grouped = groupFamilies(texts, logs.cut);
   if (grouped && logs.changed) standing.keepLogs(logs.changed);
   await removeUnaskedIn(cacheFolder(root));
@@ -36,7 +36,7 @@ export async function buildOver(
     const made = grouped ? await build.run(grouped) : null;
     if (!made) {
       staging.leave();
-      const { diagnostics } = loadCollection(root);
+      const { diagnostics } = checkCollection(root);
       return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
     }
     const { items, pages, warnings, addresses } = made.record;

@@ -5,16 +5,16 @@ import type { CollectionTexts } from "../../source/read-texts.ts";
 import { type GroupSite, groupSite, type SoundGroup } from "../files/group-site.ts";
 import type { SiteFrame } from "../files/site-frame.ts";
 import type { SiteFolder } from "../folders/out-folder.ts";
-import type { AroundFamilies, FamilyGroup } from "../groups/family-groups.ts";
-import { type FilesBeside, filesBeside } from "../groups/files-beside.ts";
-import { stampsBeside } from "../incremental/site-keys.ts";
+import { type Attachments, attachmentsOf } from "../groups/attachments.ts";
+import type { FamilyGroup, SharedContent } from "../groups/family-groups.ts";
+import { attachmentStamps } from "../incremental/site-keys.ts";
 import { SiteWriter, type Writing } from "../incremental/site-writer.ts";
-import type { KeptGroup, KeptVariant, StandingSite } from "../incremental/standing-site.ts";
+import type { GroupRecord, StandingSite, VariantRecord } from "../incremental/standing-site.ts";
 import { variantKeys } from "../incremental/variant-keys.ts";
 import type { OnPhotographs } from "../progress.ts";
 
 /** What a group is given of the collection, besides its own texts. Plain data, as a group is. */
-export interface GroupSurroundings extends AroundFamilies {
+export interface GroupContext extends SharedContent {
   /** What lies beside the records, and what could not be read; the texts themselves come with the groups. */
   readonly found: CollectionTexts;
   readonly watched: YearsWatched | null;
@@ -27,7 +27,7 @@ export type MadeGroup =
   | {
       readonly isSound: true;
       /** Read when all groups are made: until then it takes a third of the room as bytes. */
-      readonly kept: () => KeptGroup;
+      readonly kept: () => GroupRecord;
       /** Null where it was not made again. */
       readonly writing: Writing | null;
     }
@@ -43,24 +43,24 @@ export interface WrittenGroup {
 
 export const fromWritten = ({ bytes, writing }: WrittenGroup): MadeGroup => ({
   isSound: true,
-  kept: () => JSON.parse(new TextDecoder().decode(bytes)) as KeptGroup,
+  kept: () => JSON.parse(new TextDecoder().decode(bytes)) as GroupRecord,
   writing,
 });
 
 /** Takes groups from their texts to their files, one after the other. */
 export class GroupMaker {
-  readonly #around: GroupSurroundings;
+  readonly #around: GroupContext;
   readonly #frame: SiteFrame;
   readonly #standing: StandingSite;
   readonly #into: SiteFolder;
-  readonly #beside: FilesBeside;
+  readonly #beside: Attachments;
 
-  constructor(around: GroupSurroundings, frame: SiteFrame, standing: StandingSite, into: SiteFolder) {
+  constructor(around: GroupContext, frame: SiteFrame, standing: StandingSite, into: SiteFolder) {
     this.#around = around;
     this.#frame = frame;
     this.#standing = standing;
     this.#into = into;
-    this.#beside = filesBeside(around.found);
+    this.#beside = attachmentsOf(around.found);
   }
 
   site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {
@@ -72,13 +72,13 @@ export class GroupMaker {
     const writer = new SiteWriter(this.#into, this.#standing);
     const addresses: string[] = [];
     const copies = new Set<string>();
-    for (const file of site.filesBeside()) {
+    for (const file of site.filesOfNoItem()) {
       writer.write(file, this.#frame.site);
       if (file.kind === "copy") copies.add(file.address);
       else addresses.push(file.address);
     }
     const variants = this.#writeItems(group, site, writer);
-    const kept: KeptGroup = {
+    const kept: GroupRecord = {
       key,
       listed: site.listed,
       warnings: warningsOf(site, group),
@@ -93,10 +93,10 @@ export class GroupMaker {
   }
 
   /** The files of items, without those of variants that are as they were. */
-  #writeItems(group: FamilyGroup, site: SoundGroup, writer: SiteWriter): KeptVariant[] {
+  #writeItems(group: FamilyGroup, site: SoundGroup, writer: SiteWriter): VariantRecord[] {
     const { root } = this.#frame;
     const keys = variantKeys(group, site, this.#around.key, (items) =>
-      stampsBeside(root, items, this.#beside),
+      attachmentStamps(root, items, this.#beside),
     );
     const last = this.#standing.lastGroup(group.families)?.variants ?? [];
     return site.published.variants.map(({ id }) => {

@@ -7,7 +7,7 @@ import type { SiteFolder } from "../folders/out-folder.ts";
 import type { FamilyGroup } from "../groups/family-groups.ts";
 import { LostSite } from "../incremental/standing-site.ts";
 import type { OnPhotographs } from "../progress.ts";
-import { fromWritten, type GroupSurroundings, type MadeGroup } from "./group-maker.ts";
+import { fromWritten, type GroupContext, type MadeGroup } from "./group-maker.ts";
 import type { GroupAnswer, GroupOrder } from "./group-worker.ts";
 
 /** What a thread is given once. Plain data. */
@@ -15,7 +15,7 @@ export interface ThreadTask {
   readonly root: string;
   readonly cache: string;
   readonly audience: Audience;
-  readonly around: GroupSurroundings;
+  readonly around: GroupContext;
   readonly out: string;
   /** The folder of the site that stands; undefined where nothing is known of it. */
   readonly standing: string | undefined;

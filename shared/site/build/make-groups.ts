@@ -3,10 +3,10 @@ import type { PublishedCollection } from "../../publication/published.ts";
 import type { SiteFrame } from "../files/site-frame.ts";
 import { cacheFolder } from "../folders/cache-folder.ts";
 import type { SiteFolder } from "../folders/out-folder.ts";
+import { attachmentsOf } from "../groups/attachments.ts";
 import type { FamilyGroup, GroupedCollection } from "../groups/family-groups.ts";
-import { filesBeside } from "../groups/files-beside.ts";
 import { aroundKey, groupKey } from "../incremental/site-keys.ts";
-import type { KeptGroup, StandingSite } from "../incremental/standing-site.ts";
+import type { GroupRecord, StandingSite } from "../incremental/standing-site.ts";
 import { collectGarbage } from "./collect-garbage.ts";
 import { fromWritten, GroupMaker, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
@@ -16,20 +16,20 @@ interface Order {
   readonly group: FamilyGroup;
   readonly key: string;
   /** What is known of it where it stands as it should. */
-  readonly known: KeptGroup | null;
+  readonly known: GroupRecord | null;
   /** Whether the texts of the whole take something from it. */
-  readonly isTold: boolean;
+  readonly isQuoted: boolean;
 }
 
 export interface MadeGroups {
   /** In the order of the groups; null where one of them cannot be shown. */
   readonly made: readonly Extract<MadeGroup, { isSound: true }>[] | null;
-  readonly toldOf: readonly PublishedCollection[];
+  readonly quoted: readonly PublishedCollection[];
   /** Photographs and recordings that cannot be shown. */
   readonly refused: readonly Diagnostic[];
 }
 
-const asItStands = (known: KeptGroup): MadeGroup => ({ isSound: true, kept: () => known, writing: null });
+const asItStands = (known: GroupRecord): MadeGroup => ({ isSound: true, kept: () => known, writing: null });
 
 /**
  * Every group of a collection, where it does not stand as it should: one that the texts of the whole take something
@@ -42,21 +42,21 @@ export async function makeGroups(
   standing: StandingSite,
   into: SiteFolder,
 ): Promise<MadeGroups> {
-  const { shared, articles, toldByShared, toldByArticles, itemCount } = grouped;
+  const { shared, articles, serialsInShared, serialsInArticles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
-  const beside = filesBeside(texts);
+  const beside = attachmentsOf(texts);
   const key = aroundKey(tool, frame, grouped, watched);
   const orders = grouped.groups.map((group): Order => {
-    const isTold = group.families.some((family) => grouped.toldOf?.has(family) ?? true);
+    const isQuoted = group.families.some((family) => grouped.quotedFamilies?.has(family) ?? true);
     const own = groupKey(key, root, group, beside);
-    return { group, key: own, known: standing.group(group.families, own), isTold };
+    return { group, key: own, known: standing.group(group.families, own), isQuoted };
   });
 
   const ofWhole = new Set([...shared, ...articles].map(({ file }) => file));
   const found = { ...texts, texts: [], files: texts.files.filter(({ file }) => ofWhole.has(file)) };
-  const around = { shared, articles, toldByShared, toldByArticles, itemCount, found, watched, key };
+  const around = { shared, articles, serialsInShared, serialsInArticles, itemCount, found, watched, key };
   const maker = new GroupMaker(around, frame, standing, into);
-  const apart = orders.filter(({ known, isTold }) => !known && !isTold).map(({ group }) => group);
+  const apart = orders.filter(({ known, isQuoted }) => !known && !isQuoted).map(({ group }) => group);
   const cache = cacheFolder(root);
   const task = { root, cache, audience, around, out: standing.out, standing: standing.record?.folder, into };
   const isApart = areWorthThreads(apart);
@@ -69,12 +69,12 @@ export async function makeGroups(
     photographs.set(group, [done, of]);
     onProgress?.("photographs", sum(0), sum(1));
   };
-  const toldOf: PublishedCollection[] = [];
-  const makeHere = async ({ group, key, known, isTold }: Order): Promise<MadeGroup> => {
-    if (known && !isTold) return asItStands(known);
+  const quoted: PublishedCollection[] = [];
+  const makeHere = async ({ group, key, known, isQuoted }: Order): Promise<MadeGroup> => {
+    if (known && !isQuoted) return asItStands(known);
     const site = await maker.site(group, photographsOf(group));
     if (!site.isSound) return site;
-    if (isTold) toldOf.push(site.published);
+    if (isQuoted) quoted.push(site.published);
     return known ? asItStands(known) : fromWritten(maker.write(group, key, site));
   };
 
@@ -88,8 +88,8 @@ export async function makeGroups(
   const later = new Map<number, Order>();
   const onThreads: Promise<void>[] = [];
   for (const [at, order] of orders.entries()) {
-    const { group, key, known, isTold } = order;
-    if (!threads || known || isTold) later.set(at, order);
+    const { group, key, known, isQuoted } = order;
+    if (!threads || known || isQuoted) later.set(at, order);
     else
       onThreads.push(
         threads
@@ -107,5 +107,5 @@ export async function makeGroups(
   }
   const sound = made.flatMap((result) => (result.isSound ? [result] : []));
   const refused = made.flatMap((result) => (result.isSound ? [] : result.refused));
-  return { made: sound.length === made.length ? sound : null, toldOf, refused };
+  return { made: sound.length === made.length ? sound : null, quoted, refused };
 }

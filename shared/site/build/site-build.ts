@@ -3,7 +3,7 @@ import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { Audience } from "../../publication/published.ts";
 import type { CollectionTexts } from "../../source/read-texts.ts";
 import { deadLinks } from "../checks/dead-links.ts";
-import { namesTold } from "../checks/told-names.ts";
+import { findPrivateNames } from "../checks/private-names.ts";
 import { digest } from "../digest.ts";
 import type { SiteFile } from "../files/site-file.ts";
 import { type SiteFrame, siteFrame } from "../files/site-frame.ts";
@@ -11,7 +11,7 @@ import { type WholeSite, wholeSite } from "../files/whole-site.ts";
 import type { SiteFolder } from "../folders/out-folder.ts";
 import type { GroupedCollection } from "../groups/family-groups.ts";
 import { SiteWriter, type Writing } from "../incremental/site-writer.ts";
-import type { KeptGroup, SiteRecord, StandingSite } from "../incremental/standing-site.ts";
+import type { GroupRecord, SiteRecord, StandingSite } from "../incremental/standing-site.ts";
 import type { OnProgress } from "../progress.ts";
 import { makeGroups } from "./make-groups.ts";
 
@@ -56,7 +56,7 @@ export class SiteBuild {
     if (!frame) return null;
     this.refused.push(...frame.refused);
     if (this.refused.length > 0) return null;
-    const { made, toldOf, refused } = await makeGroups(
+    const { made, quoted, refused } = await makeGroups(
       this.#task,
       grouped,
       frame,
@@ -74,7 +74,7 @@ export class SiteBuild {
     const whole = wholeSite(
       frame,
       inOrder(grouped, kept),
-      toldOf,
+      quoted,
       kept.flatMap(({ addresses }) => addresses),
     );
     if (whole.diagnostics.some(isError)) return null;
@@ -83,7 +83,7 @@ export class SiteBuild {
     const ofGroups = new Set(kept.flatMap((group) => group.warnings)).size;
     const ofTexts = [
       ...deadLinks(texts.texts),
-      ...namesTold(
+      ...findPrivateNames(
         kept.flatMap(({ names }) => names),
         texts.texts,
       ),
@@ -132,7 +132,7 @@ export class SiteBuild {
 }
 
 /** In the order of the collection, which groups of several families may break. */
-function inOrder({ groups }: GroupedCollection, kept: readonly KeptGroup[]): ListedFamily[] {
+function inOrder({ groups }: GroupedCollection, kept: readonly GroupRecord[]): ListedFamily[] {
   const families = groups.flatMap(({ families: of }) => of).sort((a, b) => (a < b ? -1 : 1));
   const listed = new Map(kept.flatMap((group) => group.listed.map((family) => [family.id, family])));
   return families.flatMap((id) => listed.get(id) ?? []);

@@ -2,7 +2,7 @@ import { type Diagnostic, isError } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
 import { readTexts } from "../../source/read-texts.ts";
-import { loadCollection } from "../checks/load-collection.ts";
+import { checkCollection } from "../checks/check-collection.ts";
 import { groupSite } from "../files/group-site.ts";
 import type { SiteFile } from "../files/site-file.ts";
 import { siteFrame } from "../files/site-frame.ts";
@@ -20,7 +20,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
   const grouped = groupFamilies(texts);
   const frame = grouped && (await siteFrame(root, audience, texts, grouped));
   const problems = (refused: readonly Diagnostic[]): EveryFile => {
-    const { diagnostics, filesRead } = loadCollection(root);
+    const { diagnostics, filesRead } = checkCollection(root);
     return { problems: [...diagnostics, ...refused], filesRead };
   };
   if (!grouped || !frame || frame.refused.length > 0) return problems(frame?.refused ?? []);

@@ -9,7 +9,7 @@ import { iiifManifest } from "../../pages/data/iiif-manifest.ts";
 import { itemData } from "../../pages/data/item-data.ts";
 import type { OutputFile } from "../../pages/data/output-file.ts";
 import { atFormerAddresses, familyRedirects, itemRedirects } from "../../pages/data/redirects.ts";
-import { variantData, variantFigures } from "../../pages/data/variant-data.ts";
+import { figuresFile, variantData } from "../../pages/data/variant-data.ts";
 import { listFamilies } from "../../pages/listed/list-families.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { familyPages, itemPages } from "../../pages/site-pages.ts";
@@ -18,14 +18,14 @@ import { publishCollection } from "../../publication/publish-collection.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import { checkTexts } from "../../publication/references/check-texts.ts";
 import { type PrivateWords, privateNames } from "../../records/checks/private-words.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import type { Sighting } from "../../records/sighting.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import type { CollectionTexts } from "../../source/read-texts.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
 import { momentsAfterEnd } from "../checks/moments-after-end.ts";
 import { refusedFiles } from "../checks/refused-files.ts";
-import type { AroundFamilies, FamilyGroup } from "../groups/family-groups.ts";
+import type { FamilyGroup, SharedContent } from "../groups/family-groups.ts";
 import { type CollectionMedia, collectionMedia } from "../media/collection-media.ts";
 import type { OnPhotographs } from "../progress.ts";
 import { citedVersion } from "./cited-version.ts";
@@ -52,7 +52,7 @@ export interface SoundGroup {
   /** Its files one after the other, each made when it is come to. */
   readonly files: () => Iterable<SiteFile>;
   /** Those that are of no item alone, with photographs and recordings. */
-  readonly filesBeside: () => Iterable<SiteFile>;
+  readonly filesOfNoItem: () => Iterable<SiteFile>;
   /** Those of the items of one variant, without photographs and recordings. */
   readonly filesOfVariant: (id: string) => Iterable<SiteFile>;
   /** Those of one item alone, with the photographs and recordings of the group. */
@@ -64,7 +64,7 @@ const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false
 /** Content → records → assessments → publication → pages, for one group of families. */
 export async function groupSite(
   group: FamilyGroup,
-  { shared, itemCount }: Pick<AroundFamilies, "shared" | "itemCount">,
+  { shared, itemCount }: Pick<SharedContent, "shared" | "itemCount">,
   watched: YearsWatched | null,
   texts: CollectionTexts,
   frame: SiteFrame,
@@ -75,7 +75,7 @@ export async function groupSite(
   const { words } = frame.site;
   const own = [...shared, ...group.texts];
   const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
-  const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
+  const { collection, diagnostics } = collectionFrom(read, recordValidator(), itemCount);
   if (!collection || [...read.diagnostics, ...diagnostics].some(isError)) return unsound([]);
   const assessments = assessCollection(collection, { watched, compared: group.compared });
   const published = publishCollection(collection, assessments, frame.audience, words, frame.hidden);
@@ -98,7 +98,7 @@ export async function groupSite(
   if (refused.some(isError)) return unsound(refused);
 
   const versions = new Map<string, string>();
-  for (const { address, text } of published.variants.map(variantFigures))
+  for (const { address, text } of published.variants.map(figuresFile))
     versions.set(address, citedVersion(text));
   const index = indexCollection(published, words, media, versions, itemCount);
   const making: Making = {
@@ -130,7 +130,7 @@ export async function groupSite(
       yield* itemFiles(published.items, making);
       yield* mediaFiles(media);
     },
-    *filesBeside() {
+    *filesOfNoItem() {
       yield* familyFiles(making);
       yield* mediaFiles(media);
     },

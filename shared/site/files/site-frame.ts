@@ -7,7 +7,7 @@ import { type HiddenSerial, hiddenSerials } from "../../publication/masking.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
 import type { Collection } from "../../records/collection.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import type { SourceDocument } from "../../source/document.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import type { CollectionTexts } from "../../source/read-texts.ts";
@@ -16,8 +16,8 @@ import { wordsFor } from "../../words/languages.ts";
 import { type Assets, readAssets } from "../assets/assets.ts";
 import { themeFiles } from "../assets/theme-files.ts";
 import { refusedFiles } from "../checks/refused-files.ts";
-import type { AroundFamilies } from "../groups/family-groups.ts";
-import type { ToldSerial } from "../groups/told-serials.ts";
+import type { SharedContent } from "../groups/family-groups.ts";
+import type { MentionedSerial } from "../groups/mentioned-serials.ts";
 import { misplacedTemplates } from "../overrides/misplaced-templates.ts";
 import { templateOverrides } from "../overrides/template-overrides.ts";
 
@@ -52,7 +52,7 @@ export async function siteFrame(
   root: string,
   audience: Audience,
   texts: CollectionTexts,
-  { shared, articles, toldByShared, toldByArticles, itemCount }: AroundFamilies,
+  { shared, articles, serialsInShared, serialsInArticles, itemCount }: SharedContent,
 ): Promise<SiteFrame | null> {
   const own = [...shared, ...articles];
   const read = recordsIn({
@@ -60,19 +60,19 @@ export async function siteFrame(
     texts: own,
     files: texts.files.filter(({ file }) => own.some((text) => text.file === file)),
   });
-  const { collection, diagnostics } = buildCollection(read, recordValidator(), itemCount);
+  const { collection, diagnostics } = collectionFrom(read, recordValidator(), itemCount);
   const found = [...read.diagnostics, ...diagnostics, ...misplacedTemplates(root)];
   if (!collection || found.some(isError)) return null;
   const settingsDocument = read.records.find(({ kind }) => kind === "collection")?.document;
   if (settingsDocument) found.push(...checkSettings(collection, settingsDocument));
   const words = wordsFor(collection.settings.language);
   const { publish } = collection.settings;
-  const hiddenOf = (told: readonly ToldSerial[]): HiddenSerial[] =>
+  const hiddenOf = (told: readonly MentionedSerial[]): HiddenSerial[] =>
     hiddenSerials(told.map((each) => ({ serial: each.serial, publish: { ...publish, ...each.publish } })));
-  const hidden = hiddenOf(toldByShared);
+  const hidden = hiddenOf(serialsInShared);
   const published = publishCollection(collection, nothingAssessed, audience, words, [
     ...hidden,
-    ...hiddenOf(toldByArticles),
+    ...hiddenOf(serialsInArticles),
   ]);
   const themed = await themeFiles(root, published.settings.theme);
   const refused = refusedFiles({ collection }, themed.refused);

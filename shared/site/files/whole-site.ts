@@ -36,7 +36,7 @@ export interface WholeSite {
 export function wholeSite(
   frame: SiteFrame,
   listed: readonly ListedFamily[],
-  toldOf: readonly PublishedCollection[],
+  quoted: readonly PublishedCollection[],
   pageAddresses: readonly string[],
   lastSearch?: LastSearch,
 ): WholeSite {
@@ -45,10 +45,10 @@ export function wholeSite(
     [...records].sort((a, b) => (a.id < b.id ? -1 : 1));
   const collection: PublishedCollection = {
     ...frame.published,
-    families: toldOf.flatMap(({ families }) => families),
-    variants: toldOf.flatMap(({ variants }) => variants),
-    items: inOrder(toldOf.flatMap(({ items }) => items)),
-    comparisons: toldOf.flatMap(({ comparisons }) => comparisons),
+    families: quoted.flatMap(({ families }) => families),
+    variants: quoted.flatMap(({ variants }) => variants),
+    items: inOrder(quoted.flatMap(({ items }) => items)),
+    comparisons: quoted.flatMap(({ comparisons }) => comparisons),
   };
   const versions = new Map<string, string>();
   const itemCount = listed.reduce((count, { items }) => count + items.length, 0);

@@ -1,4 +1,4 @@
-import { comparedVariants } from "../../assessments/item-comparison.ts";
+import { comparedVariants } from "../../assessments/item-pair.ts";
 import { type YearsWatched, yearsWatched } from "../../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../../dates/edtf-interval.ts";
 import { isError } from "../../diagnostics/diagnostic.ts";
@@ -9,7 +9,7 @@ import { type Status, statuses } from "../../records/states.ts";
 import type { CollectionTexts, RecordText } from "../../source/read-texts.ts";
 import { topLine, topWord } from "../../source/top-word.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
-import { publishingOf, type ToldSerial, wordsOf } from "./told-serials.ts";
+import { type MentionedSerial, publishingOf, readableText } from "./mentioned-serials.ts";
 import { fieldOf, yamlOf } from "./written-record.ts";
 
 /**
@@ -25,22 +25,22 @@ export interface FamilyGroup {
 }
 
 /** What is of no family alone. Plain data, as a group is. */
-export interface AroundFamilies {
+export interface SharedContent {
   /** Settings, sources, scales, hazards: what every record may refer to. */
   readonly shared: readonly RecordText[];
   readonly articles: readonly RecordText[];
   /** The serials of items, of whatever family, that these tell. */
-  readonly toldByShared: readonly ToldSerial[];
-  readonly toldByArticles: readonly ToldSerial[];
+  readonly serialsInShared: readonly MentionedSerial[];
+  readonly serialsInArticles: readonly MentionedSerial[];
   readonly itemCount: number;
 }
 
-export interface GroupedCollection extends AroundFamilies {
+export interface GroupedCollection extends SharedContent {
   readonly groups: readonly FamilyGroup[];
   /** The families that articles and settings take something from; null for all of them. */
-  readonly toldOf: ReadonlySet<string> | null;
+  readonly quotedFamilies: ReadonlySet<string> | null;
   /** The serials of items that a text tells. */
-  readonly serialsTold: (text: RecordText) => readonly string[];
+  readonly serialsMentionedIn: (text: RecordText) => readonly string[];
   /** The dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
@@ -175,7 +175,7 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   for (const text of own) {
     const family = familyOf(text);
     const isOthers = isAnotherThan(text.kind === "item" ? serialOf(text) : undefined);
-    for (const { known } of serialsIn(wordsOf(text), (each) => each.family !== family && isOthers(each)))
+    for (const { known } of serialsIn(readableText(text), (each) => each.family !== family && isOthers(each)))
       together.push([family, known.family]);
   }
   for (const [family, text] of logs.flatMap(([, { words }]) => words)) {
@@ -183,8 +183,8 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
       together.push([family, known.family]);
   }
 
-  const toldBy = (some: readonly RecordText[]): ToldSerial[] => {
-    const told = new Set(some.flatMap((text) => serialsIn(wordsOf(text)).map(({ known }) => known)));
+  const toldBy = (some: readonly RecordText[]): MentionedSerial[] => {
+    const told = new Set(some.flatMap((text) => serialsIn(readableText(text)).map(({ known }) => known)));
     return [...told].map(({ serial, item }) => ({ serial, publish: publishingOf(item) }));
   };
 
@@ -213,13 +213,13 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     groups,
     shared,
     articles,
-    toldByShared: toldBy(shared),
-    toldByArticles: toldBy(articles),
-    toldOf: told.includes(null)
+    serialsInShared: toldBy(shared),
+    serialsInArticles: toldBy(articles),
+    quotedFamilies: told.includes(null)
       ? null
       : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
     itemCount: items.size,
-    serialsTold: (text) => serialsIn(wordsOf(text)).map(({ known }) => known.serial),
+    serialsMentionedIn: (text) => serialsIn(readableText(text)).map(({ known }) => known.serial),
     watched: watchedIn([...seen.values()]),
   };
 }

@@ -7,8 +7,8 @@ import type { CollectionTexts, RecordText } from "../../source/read-texts.ts";
 import { digest } from "../digest.ts";
 import type { SiteFrame } from "../files/site-frame.ts";
 import { contentsBelow } from "../files-below.ts";
-import type { AroundFamilies, FamilyGroup } from "../groups/family-groups.ts";
-import type { FilesBeside } from "../groups/files-beside.ts";
+import type { Attachments } from "../groups/attachments.ts";
+import type { FamilyGroup, SharedContent } from "../groups/family-groups.ts";
 
 /**
  * The tool itself: its version and that of what it runs on, its code as it is compiled, its schemas and style sheets,
@@ -53,7 +53,7 @@ export const siteKey = (
 export const aroundKey = (
   tool: string,
   { site: { assets, logo, hasArticles }, hidden }: SiteFrame,
-  { shared, itemCount }: AroundFamilies,
+  { shared, itemCount }: SharedContent,
   watched: YearsWatched | null,
 ): string =>
   digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, hasArticles, hidden, watched, itemCount]));
@@ -63,19 +63,19 @@ export function groupKey(
   around: string,
   root: string,
   { texts, compared }: FamilyGroup,
-  beside: FilesBeside,
+  beside: Attachments,
 ): string {
   const items = texts.filter(({ kind }) => kind === "item");
   return digest(
     around,
     keyOfTexts(texts),
     JSON.stringify([...compared]),
-    ...stampsBeside(root, items, beside),
+    ...attachmentStamps(root, items, beside),
   );
 }
 
 /** Of what items show of what lies beside them. */
-export function stampsBeside(root: string, items: readonly RecordText[], beside: FilesBeside): string[] {
+export function attachmentStamps(root: string, items: readonly RecordText[], beside: Attachments): string[] {
   const files = new Set(items.flatMap((item) => beside.of(item)));
   return [...files].flatMap((file) => [file, stampOf(root, file)]);
 }

@@ -14,7 +14,7 @@ import type { Site } from "../../../templates/render-page.ts";
 import { contentOf, encoded } from "../files/file-content.ts";
 import { fileOf, type SiteFile } from "../files/site-file.ts";
 import type { SiteFolder } from "../folders/out-folder.ts";
-import { type KeptGroup, LostSite, type StandingSite } from "./standing-site.ts";
+import { type GroupRecord, LostSite, type StandingSite } from "./standing-site.ts";
 
 /** What came of writing. Plain data, which a thread hands over. */
 export interface Writing {
@@ -72,13 +72,13 @@ export class SiteWriter {
   }
 
   /** A group that stands as it should. Two groups may show one photograph. */
-  keepGroup({ addresses, copies }: KeptGroup): void {
+  keepGroup({ addresses, copies }: GroupRecord): void {
     for (const address of addresses) this.keep(address);
     for (const address of copies) if (!this.#addresses.has(address)) this.keep(address);
   }
 
   /** Takes a group into account that a writer of its own has written. */
-  adoptGroup({ addresses, copies }: KeptGroup, { written, unchanged, lacking }: Writing): void {
+  adoptGroup({ addresses, copies }: GroupRecord, { written, unchanged, lacking }: Writing): void {
     for (const address of addresses) this.#claim(address);
     for (const address of copies) this.#addresses.add(address);
     for (const address of lacking) this.#lacking.push(address);

@@ -9,14 +9,14 @@ import type { CutLog } from "../groups/cut-log.ts";
 import { type SpareRecord, stampOfFiles, stampOfFolders } from "./spare-site.ts";
 
 /** What is kept of the items of one variant. */
-export interface KeptVariant {
+export interface VariantRecord {
   /** Of everything that their files were made from; null where more may be in them. */
   readonly key: string | null;
   readonly addresses: readonly string[];
 }
 
 /** What is kept of a group of families beside its files: enough for the pages of the whole. */
-export interface KeptGroup {
+export interface GroupRecord {
   /** Of everything that its files were made from. */
   readonly key: string;
   readonly listed: readonly ListedFamily[];
@@ -27,7 +27,7 @@ export interface KeptGroup {
   readonly addresses: readonly string[];
   /** Of photographs and recordings, which another group may show, too. */
   readonly copies: readonly string[];
-  readonly variants: readonly KeptVariant[];
+  readonly variants: readonly VariantRecord[];
 }
 
 export interface SiteRecord {
@@ -90,15 +90,15 @@ export class StandingSite {
     if (fileStamp !== stampOfFiles(this.site, addresses)) this.#record = null;
   }
 
-  group(families: readonly string[], key: string): KeptGroup | null {
+  group(families: readonly string[], key: string): GroupRecord | null {
     const last = this.record?.groupKeys.includes(key) ? this.lastGroup(families) : null;
     return last?.key === key ? last : null;
   }
 
   /** What is kept of a group as it stands, whatever it was made from. */
-  lastGroup(families: readonly string[]): KeptGroup | null {
+  lastGroup(families: readonly string[]): GroupRecord | null {
     if (!this.record) return null;
-    const kept = read<KeptGroup>(this.#fileOf(families));
+    const kept = read<GroupRecord>(this.#fileOf(families));
     return kept && this.record.groupKeys.includes(kept.key) ? kept : null;
   }
 

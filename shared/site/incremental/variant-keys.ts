@@ -19,7 +19,7 @@ export function variantKeys(
   }: Pick<SoundGroup, "published" | "sightings" | "hidden">,
   /** Of all that a group is given besides its own files. */
   around: string,
-  stampsBeside: (items: readonly RecordText[]) => readonly string[],
+  attachmentStamps: (items: readonly RecordText[]) => readonly string[],
 ): ReadonlyMap<string, string> {
   if (texts.some(({ text }) => mentioned(text)?.length !== 0)) return new Map();
   const references = texts.filter(({ kind }) => kind === "family" || kind === "variant");
@@ -44,7 +44,7 @@ export function variantKeys(
     variants.map(({ id }) => {
       const own = textsOf.get(id) ?? [];
       const others = [compared.has(id), namedIn.get(id), rowsOf.get(id)];
-      return [id, digest(aroundAll, id, keyOfTexts(own), JSON.stringify(others), ...stampsBeside(own))];
+      return [id, digest(aroundAll, id, keyOfTexts(own), JSON.stringify(others), ...attachmentStamps(own))];
     }),
   );
 }

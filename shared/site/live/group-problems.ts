@@ -1,5 +1,5 @@
 import { type Diagnostic, inReadingOrder, isError } from "../../diagnostics/diagnostic.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
 import type { FamilyGroup } from "../groups/family-groups.ts";
@@ -12,7 +12,7 @@ import type { LiveSource } from "./live-source.ts";
 export function groupProblems(group: FamilyGroup, { grouped, texts }: LiveSource): Diagnostic[] {
   const own = [...grouped.shared, ...group.texts];
   const read = recordsIn({ ...texts, texts: own, files: own, diagnostics: [] });
-  const { diagnostics } = buildCollection(read, recordValidator(), grouped.itemCount);
+  const { diagnostics } = collectionFrom(read, recordValidator(), grouped.itemCount);
   const files = new Set(group.texts.flatMap(({ kind, file }) => (kind === "sightings" ? [] : file)));
   return inReadingOrder(
     [...read.diagnostics, ...diagnostics].filter((each) => isError(each) && files.has(each.file)),

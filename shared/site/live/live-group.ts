@@ -2,7 +2,7 @@ import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import type { SoundGroup } from "../files/group-site.ts";
 import type { SiteFrame } from "../files/site-frame.ts";
-import type { KeptGroup } from "../incremental/standing-site.ts";
+import type { GroupRecord } from "../incremental/standing-site.ts";
 import { LiveFiles } from "./live-files.ts";
 
 /** A group of families as a preview has it: as it stands on disk, or as it was made since. */
@@ -19,7 +19,7 @@ export interface LiveGroup {
   readonly published: PublishedCollection | null;
 }
 
-export const standingGroup = ({ key, listed, addresses, copies }: KeptGroup): LiveGroup => ({
+export const standingGroup = ({ key, listed, addresses, copies }: GroupRecord): LiveGroup => ({
   key,
   listed,
   addresses,

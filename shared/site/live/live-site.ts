@@ -228,7 +228,7 @@ export class LiveSite {
     });
     if (lookedAtGroup) return lookedAtGroup;
     const isListedAhead = (group: FamilyGroup) =>
-      this.#ahead.get(groupId(group))?.listed && !isToldOf(group, source);
+      this.#ahead.get(groupId(group))?.listed && !isQuotedByWhole(group, source);
     const isWholeNext = this.#whole.isStale && this.#refused.size === 0 && stale.every(isListedAhead);
     return isWholeNext ? undefined : stale[0];
   }
@@ -294,11 +294,11 @@ export class LiveSite {
     const wanted = new Set(grouped.groups.map(groupId));
     for (const id of this.#groups.keys()) if (!wanted.has(id)) this.#groups.delete(id);
     const groups: LiveGroup[] = [];
-    const toldOf: PublishedCollection[] = [];
+    const quoted: PublishedCollection[] = [];
     for (const group of grouped.groups) {
-      const isTold = isToldOf(group, source);
+      const isQuoted = isQuotedByWhole(group, source);
       const known = this.#groups.get(groupId(group));
-      if (isTold && !known?.published) {
+      if (isQuoted && !known?.published) {
         const site = await this.#siteOf(group, source);
         if (site.isSound)
           this.#groups.set(groupId(group), madeGroup(keys.get(group) ?? "", site, source.frame));
@@ -306,10 +306,10 @@ export class LiveSite {
       const live = this.#groups.get(groupId(group));
       if (!live) continue;
       groups.push(live);
-      if (isTold && live.published) toldOf.push(live.published);
+      if (isQuoted && live.published) quoted.push(live.published);
     }
     const addresses = groups.flatMap((group) => group.addresses);
-    this.#whole.make(frame, this.#listed(source), toldOf, addresses);
+    this.#whole.make(frame, this.#listed(source), quoted, addresses);
   }
 
   /** Every family, in order. */
@@ -334,8 +334,8 @@ export class LiveSite {
 }
 
 /** Whether the texts of the whole take something from a group. */
-const isToldOf = ({ families }: FamilyGroup, { grouped }: LiveSource): boolean =>
-  families.some((family) => grouped.toldOf?.has(family) ?? true);
+const isQuotedByWhole = ({ families }: FamilyGroup, { grouped }: LiveSource): boolean =>
+  families.some((family) => grouped.quotedFamilies?.has(family) ?? true);
 
 const standingSite = (root: string, out: string): StandingSite =>
   new StandingSite(cacheFolder(root), out, standingFolder(out));

@@ -2,8 +2,8 @@ import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
 import { type SiteFrame, siteFrame } from "../files/site-frame.ts";
+import { type Attachments, attachmentsOf } from "../groups/attachments.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../groups/family-groups.ts";
-import { type FilesBeside, filesBeside } from "../groups/files-beside.ts";
 import { aroundKey, groupKey } from "../incremental/site-keys.ts";
 import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
@@ -91,9 +91,9 @@ function keysOf(
   texts: CollectionTexts,
   before?: LiveSource,
 ): Map<FamilyGroup, string> {
-  let beside: FilesBeside | undefined;
+  let beside: Attachments | undefined;
   const keyOf = (group: FamilyGroup): string => {
-    beside ??= filesBeside(texts);
+    beside ??= attachmentsOf(texts);
     return groupKey(around, root, group, beside);
   };
   return new Map(grouped.groups.map((group) => [group, before?.keys.get(group) ?? keyOf(group)]));

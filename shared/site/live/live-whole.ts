@@ -63,11 +63,11 @@ export class LiveWhole {
   make(
     frame: SiteFrame,
     listed: readonly ListedFamily[],
-    toldOf: readonly PublishedCollection[],
+    quoted: readonly PublishedCollection[],
     addresses: readonly string[],
   ): void {
     this.#isStale = false;
-    const whole = wholeSite(frame, listed, toldOf, addresses, this.#search);
+    const whole = wholeSite(frame, listed, quoted, addresses, this.#search);
     this.#remember(whole.searchFiles);
     if (whole.diagnostics.some(isError)) {
       this.#isRefused = true;

@@ -7,16 +7,16 @@ import {
   serialOf,
   variantOf,
 } from "../groups/family-groups.ts";
-import { publishingOf } from "../groups/told-serials.ts";
+import { publishingOf } from "../groups/mentioned-serials.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
  * What the cutting of a collection into groups takes from a text; null for a log, whose every line it takes. Where this
  * is as before, the groups are as before.
  */
-function bondsOf(text: RecordText, { serialsTold }: GroupedCollection): string | null {
+function bondsOf(text: RecordText, { serialsMentionedIn }: GroupedCollection): string | null {
   if (text.kind === "sightings") return null;
-  const named = [mentioned(text.text), serialsTold(text), formerIds(text)];
+  const named = [mentioned(text.text), serialsMentionedIn(text), formerIds(text)];
   switch (text.kind) {
     case "item":
       return JSON.stringify([variantOf(text), serialOf(text), publishingOf(text), named]);

@@ -6,9 +6,9 @@ import type { Words } from "../../words/words.ts";
 import type { CopiedFile } from "../assets/assets.ts";
 import { cacheFolder } from "../folders/cache-folder.ts";
 import type { OnPhotographs } from "../progress.ts";
-import { renderCards } from "./collection-cards.ts";
 import { type CollectionImages, renderCollectionImages } from "./collection-images.ts";
 import { placeRecordings } from "./collection-recordings.ts";
+import { renderPreviewPictures } from "./preview-pictures.ts";
 
 export interface CollectionMedia extends Media {
   readonly copied: readonly CopiedFile[];
@@ -16,7 +16,7 @@ export interface CollectionMedia extends Media {
   readonly refused: CollectionImages["refused"];
 }
 
-/** Photographs, the cards made of them, and recordings, in a cache that public and private builds share. */
+/** Photographs, the preview pictures made of them, and recordings, in a cache that public and private builds share. */
 export async function collectionMedia(
   root: string,
   published: PublishedCollection,
@@ -26,13 +26,13 @@ export async function collectionMedia(
 ): Promise<CollectionMedia> {
   const cache = cacheFolder(root);
   const photographs = await renderCollectionImages(root, published, onPhotographs);
-  const { cards, copied: cardFiles } = await renderCards(cache, published, words, photographs.images);
+  const previews = await renderPreviewPictures(cache, published, words, photographs.images);
   const spoken = await placeRecordings(root, cache, published, collection);
   return {
     images: photographs.images,
-    cards,
+    previewPictures: previews.previewPictures,
     recordings: spoken.recordings,
-    copied: [...photographs.copied, ...cardFiles, ...spoken.copied],
+    copied: [...photographs.copied, ...previews.copied, ...spoken.copied],
     files: spoken.files,
     refused: [...photographs.refused, ...spoken.refused],
   };

@@ -5,7 +5,7 @@ import { assessDating, compareDates } from "../../../shared/assessments/dating.t
 import { assessFamilyKey, type KeyStep } from "../../../shared/assessments/family-key.ts";
 import { assessHazards, mayBeIn } from "../../../shared/assessments/hazards.ts";
 import { assessIdentification } from "../../../shared/assessments/identification.ts";
-import { comparedVariants } from "../../../shared/assessments/item-comparison.ts";
+import { comparedVariants } from "../../../shared/assessments/item-pair.ts";
 import { assessMarks } from "../../../shared/assessments/matching-numbers.ts";
 import { assessProvenance } from "../../../shared/assessments/provenance.ts";
 import { compareVariants } from "../../../shared/assessments/variant-comparison.ts";

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { type Diagnostic, isError } from "../../../diagnostics/diagnostic.ts";
 import type { Collection } from "../../../records/collection.ts";
-import { buildCollection } from "../../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../../records/intake/collection-from.ts";
 import type { CollectionFile } from "../../../source/collection-files.ts";
 import { type ReadCollection, readCollection } from "../../../source/read-records.ts";
 import { markdownRecord } from "../../../source/record-file.ts";
@@ -21,7 +21,7 @@ export interface BenchReference {
 
 export function benchReference(root: string): BenchReference {
   const read = readCollection(root, ({ kind }) => referenceKinds.includes(kind));
-  const { collection, diagnostics } = buildCollection(read, recordValidator());
+  const { collection, diagnostics } = collectionFrom(read, recordValidator());
   return {
     read,
     collection,

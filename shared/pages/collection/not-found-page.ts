@@ -3,13 +3,13 @@ import type { CollectionIndex } from "../collection-index.ts";
 import type { Link, PageHead } from "../page.ts";
 
 /** What stands where no page is. */
-export interface MissingPage extends PageHead {
+export interface NotFoundPage extends PageHead {
   readonly kind: "missing";
   readonly text: string;
   readonly ways: readonly Link[];
 }
 
-export function missingPage({ collection, words }: CollectionIndex): MissingPage {
+export function notFoundPage({ collection, words }: CollectionIndex): NotFoundPage {
   const { missing: say, ...pages } = words.pages;
   return {
     kind: "missing",

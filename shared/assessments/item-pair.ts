@@ -10,7 +10,7 @@ import type { MarkFinding } from "./matching-numbers.ts";
 import { type ComparedUnits, type Contrast, contrastUnits, contrastValues } from "./unit-contrast.ts";
 
 /** Two items of one variant, the first before the second by id. */
-export interface ItemComparison {
+export interface ItemPair {
   readonly variant: string;
   readonly items: readonly [string, string];
   readonly features: ReadonlyMap<string, Contrast>;
@@ -101,7 +101,7 @@ export function compareItems(
   features: Iterable<string>,
   assessed: (item: string) => AssessedItem | undefined,
   table: LikenessTable,
-): ItemComparison | null {
+): ItemPair | null {
   const [first, second] = items;
   const [ofFirst, ofSecond] = [assessed(first.id), assessed(second.id)];
   if (!ofFirst || !ofSecond) return null;
@@ -130,7 +130,7 @@ export function compareCollection(
   compared: ReadonlySet<string>,
   assessed: (item: string) => AssessedItem | undefined,
   tableOf: (variant: string) => LikenessTable | undefined,
-): readonly ItemComparison[] {
+): readonly ItemPair[] {
   const itemsOf = grouping(items.values(), ({ variant }) => variant);
   return [...variants.values()].flatMap((variant) => {
     const table = tableOf(variant.id);

@@ -5,22 +5,22 @@ import sharp from "sharp";
 import { bandsOf } from "../../plots/case-plan/case-plan-part.ts";
 import { packageVersion } from "../../source/package-folder.ts";
 import { askedFor } from "../asked-for.ts";
-import { type CardContent, cardDrawing, photographBox } from "./card-drawing.ts";
+import { type PreviewContent, photographBox, previewDrawing } from "./preview-drawing.ts";
 
-/** Raise it where the code alone changes what a card looks like; each release of the package does so too. */
+/** Raise it where the code alone changes what a preview picture looks like; each release of the package does so too. */
 const pipeline = 2;
 const encoding = { quality: 82, progressive: true, mozjpeg: false } as const;
 
-/** A card is made anew unless the cached one is whole: its digest stands at the head of its file. */
+/** A preview picture is made anew unless the cached one is whole: its digest stands at the head of its file. */
 const digestLength = 32;
 
 /**
- * Puts a photograph on its card and keeps the JPEG in the cache, by all that decides what it shows. Returns its
- * name, which is its content's, and its path. To draw a card takes a hundredth of a second, so a card that is
- * known is not drawn.
+ * Puts a photograph on its preview picture and keeps the JPEG in the cache, by all that decides what it shows. Returns
+ * its name, which is its content's, and its path. To draw one takes a hundredth of a second, so one that is known is
+ * not drawn.
  */
-export async function renderCard(
-  content: CardContent,
+export async function renderPreviewPicture(
+  content: PreviewContent,
   photograph: string,
   cacheFolder: string,
   outFolder: string,
@@ -35,15 +35,15 @@ export async function renderCard(
   const name = `${key}-card.jpg`;
   const file = path.join(outFolder, name);
   const cached = path.join(cacheFolder, "cards", key);
-  const known = await wholeCard(cached);
-  const card = known ?? (await composed(cardDrawing(content), picture));
-  await (known ? askedFor(cached) : write(cached, Buffer.concat([digestOf(card), card])));
-  await write(file, card);
+  const known = await wholePicture(cached);
+  const preview = known ?? (await composed(previewDrawing(content), picture));
+  await (known ? askedFor(cached) : write(cached, Buffer.concat([digestOf(preview), preview])));
+  await write(file, preview);
   return { name, file };
 }
 
 /** Of the parts only what the plan shows of them. */
-const keyOf = ({ text, parts, accent }: CardContent): unknown => [
+const keyOf = ({ text, parts, accent }: PreviewContent): unknown => [
   text,
   accent,
   parts.map((part) => [part.weight, part.plan, part.summary, bandsOf(part)]),
@@ -62,11 +62,11 @@ async function composed(drawing: string, picture: Buffer): Promise<Buffer> {
 
 const digestOf = (bytes: Buffer): Buffer => createHash("sha256").update(bytes).digest();
 
-async function wholeCard(cached: string): Promise<Buffer | null> {
+async function wholePicture(cached: string): Promise<Buffer | null> {
   const bytes = await readFile(cached).catch(() => null);
   if (!bytes) return null;
-  const card = bytes.subarray(digestLength);
-  return digestOf(card).equals(bytes.subarray(0, digestLength)) ? card : null;
+  const picture = bytes.subarray(digestLength);
+  return digestOf(picture).equals(bytes.subarray(0, digestLength)) ? picture : null;
 }
 
 /** Under another name first: a file that has its name is whole. */

@@ -1,9 +1,9 @@
 /** The picture that stands for an entry where somebody links to it. */
-export interface Card {
+export interface PreviewPicture {
   readonly address: string;
   readonly width: number;
   readonly height: number;
 }
 
 /** By the id of the item. */
-export type Cards = ReadonlyMap<string, Card>;
+export type PreviewPictures = ReadonlyMap<string, PreviewPicture>;

@@ -1,11 +1,11 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { addUnder } from "../../lists/grouping.ts";
 import { tellsPrivate } from "../../records/checks/check-private.ts";
-import { keptAndTold, type PrivateWords } from "../../records/checks/private-words.ts";
+import { type PrivateWords, textsByPrivacy } from "../../records/checks/private-words.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import type { RecordText } from "../../source/read-texts.ts";
-import { wordsOf } from "../groups/told-serials.ts";
+import { readableText } from "../groups/mentioned-serials.ts";
 
 /** The words of a text that may be of a name, in one form of Unicode; to look for any word takes ten times as long. */
 const capitals = (text: string): string[] =>
@@ -31,7 +31,7 @@ function documentsOf(text: RecordText): SourceDocument[] {
  * Names that items keep private, told by any other record: what an item tells of its own is seen to where it is read. A
  * record is taken apart only where it has the first word of such a name, with a capital.
  */
-export function namesTold(names: readonly PrivateWords[], texts: readonly RecordText[]): Diagnostic[] {
+export function findPrivateNames(names: readonly PrivateWords[], texts: readonly RecordText[]): Diagnostic[] {
   const keepers = new Map<string, Set<string>>();
   const byFirst = new Map<string, PrivateWords[]>();
   for (const name of names) {
@@ -47,11 +47,11 @@ export function namesTold(names: readonly PrivateWords[], texts: readonly Record
   return texts.flatMap((text) => {
     const isOthers = ({ words }: PrivateWords) =>
       text.kind !== "item" || !keepers.get(words.toLowerCase())?.has(text.id);
-    const words = new Set(capitals(wordsOf(text)));
+    const words = new Set(capitals(readableText(text)));
     const maybe = [...words].flatMap((word) => byFirst.get(word) ?? []).filter(isOthers);
     if (maybe.length === 0) return [];
     return documentsOf(text).flatMap((document) => {
-      const { told } = keptAndTold(document);
+      const { told } = textsByPrivacy(document);
       return maybe.flatMap((name) => tellsPrivate(name, document, told));
     });
   });

@@ -9,14 +9,14 @@ import { checkTexts } from "../../publication/references/check-texts.ts";
 import { datesAhead } from "../../records/checks/dates-ahead.ts";
 import { privateNames } from "../../records/checks/private-words.ts";
 import type { Collection } from "../../records/collection.ts";
-import { buildCollection } from "../../records/intake/build-collection.ts";
+import { collectionFrom } from "../../records/intake/collection-from.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { readTexts } from "../../source/read-texts.ts";
 import { recordValidator } from "../../validation/record-validator.ts";
 import { wordsFor } from "../../words/languages.ts";
 import { misplacedTemplates } from "../overrides/misplaced-templates.ts";
 import { deadLinks } from "./dead-links.ts";
-import { namesTold } from "./told-names.ts";
+import { findPrivateNames } from "./private-names.ts";
 
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
@@ -29,7 +29,7 @@ export interface LoadedCollection {
  * Content → records → assessments: the first half of the way, which `check` and `build` share. Where it is said what day
  * it is, dates that lie ahead are told of, too.
  */
-export function loadCollection(root: string, today?: DayNumber): LoadedCollection {
+export function checkCollection(root: string, today?: DayNumber): LoadedCollection {
   const texts = readTexts(root);
   const read = recordsIn(texts);
   const isRead = new Set([...read.records, ...read.tables].map(({ file }) => file));
@@ -37,14 +37,14 @@ export function loadCollection(root: string, today?: DayNumber): LoadedCollectio
   const unread = texts.files
     .filter(({ file }) => !isRead.has(file))
     .map(({ id, file }) => ({ id, text: textOf.get(file) ?? "" }));
-  const { collection, diagnostics } = buildCollection(read, recordValidator());
+  const { collection, diagnostics } = collectionFrom(read, recordValidator());
   const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
   const found = [
     ...read.diagnostics,
     ...diagnostics,
     ...ahead,
     ...deadLinks(texts.texts, unread),
-    ...namesTold(privateNames(collection?.items.values() ?? []), texts.texts),
+    ...findPrivateNames(privateNames(collection?.items.values() ?? []), texts.texts),
     ...misplacedTemplates(root),
   ];
   const filesRead = read.files.length;

@@ -1,22 +1,22 @@
 import { availableParallelism } from "node:os";
 import path from "node:path";
-import type { Card } from "../../images/card/card.ts";
-import { type CardText, cardSize } from "../../images/card/card-drawing.ts";
-import { renderCard } from "../../images/card/render-card.ts";
 import type { Images } from "../../images/image-set.ts";
+import { type PreviewText, previewSize } from "../../images/preview-picture/preview-drawing.ts";
+import type { PreviewPictures } from "../../images/preview-picture/preview-picture.ts";
+import { renderPreviewPicture } from "../../images/preview-picture/render-preview-picture.ts";
 import { slots } from "../../images/slots.ts";
 import { shareInterval } from "../../pages/views/completeness-words.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import type { Words } from "../../words/words.ts";
 import type { CopiedFile } from "../assets/assets.ts";
 
-/** A card for every item that has a photograph, from the cache where it is there. */
-export async function renderCards(
+/** A preview picture for every item that has a photograph, from the cache where it is there. */
+export async function renderPreviewPictures(
   cacheFolder: string,
   { items, settings }: PublishedCollection,
   words: Words,
   images: Images,
-): Promise<{ readonly cards: ReadonlyMap<string, Card>; readonly copied: readonly CopiedFile[] }> {
+): Promise<{ readonly previewPictures: PreviewPictures; readonly copied: readonly CopiedFile[] }> {
   const workers = slots(availableParallelism());
   const site = path.join(cacheFolder, "site");
   const made = await Promise.all(
@@ -26,25 +26,30 @@ export async function renderCards(
         ? [
             workers(async () => {
               const content = {
-                text: cardText(item, settings.title, words),
+                text: previewText(item, settings.title, words),
                 parts: item.parts,
                 accent: settings.theme.accent,
               };
               const photograph = path.join(site, image.fallback.address);
-              const card = await renderCard(content, photograph, cacheFolder, path.join(site, "images"));
-              return { id: item.id, address: `/images/${card.name}`, from: card.file };
+              const picture = await renderPreviewPicture(
+                content,
+                photograph,
+                cacheFolder,
+                path.join(site, "images"),
+              );
+              return { id: item.id, address: `/images/${picture.name}`, from: picture.file };
             }),
           ]
         : [];
     }),
   );
   return {
-    cards: new Map(made.map(({ id, address }) => [id, { address, ...cardSize }])),
+    previewPictures: new Map(made.map(({ id, address }) => [id, { address, ...previewSize }])),
     copied: [...new Map(made.map(({ from, address }) => [address, { from, address }])).values()],
   };
 }
 
-function cardText(item: PublishedItem, collection: string, words: Words): CardText {
+function previewText(item: PublishedItem, collection: string, words: Words): PreviewText {
   const { item: say, verdicts, photographs } = words.pages;
   const { weighted } = item.completeness;
   return {

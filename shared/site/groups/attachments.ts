@@ -8,7 +8,7 @@ const items = "content/items/";
 const ofFolder = /^content\/items\/[^/]+\//;
 
 /** Which of the photographs and recordings of a collection an item may show. */
-export interface FilesBeside {
+export interface Attachments {
   readonly of: (item: RecordText) => readonly string[];
 }
 
@@ -16,7 +16,7 @@ export interface FilesBeside {
  * What lies in an item's own folder, and in folders in it, is all its own. An item that is a file of its own shares its
  * folder with every other: of that it has what it names, however deep that lies.
  */
-export function filesBeside({ beside }: CollectionTexts): FilesBeside {
+export function attachmentsOf({ beside }: CollectionTexts): Attachments {
   const byFolder = grouping(beside, (file) => ofFolder.exec(file)?.[0] ?? items);
   let byName: ReadonlyMap<string, string> | undefined;
   return {

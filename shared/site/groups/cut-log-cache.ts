@@ -4,7 +4,7 @@ import { type CutLog, cutLog, type LogCutter } from "./cut-log.ts";
 type Cuts = Readonly<Record<string, CutLog>>;
 
 /** Logs as they were cut the last time: to take ten thousand rows apart again takes longer than to read what came of it. */
-export class KeptLogs {
+export class CutLogCache {
   readonly #tool: string;
   readonly #known: Cuts;
   readonly #cuts: Record<string, CutLog> = {};

@@ -8,7 +8,7 @@ import { intakeOf } from "./intake.ts";
 import { itemsOf } from "./items-of.ts";
 import { namedRecords } from "./named-records.ts";
 import { referencesOf } from "./references-of.ts";
-import { hazardsOf, scalesOf, sourcesOf } from "./registers-of.ts";
+import { bibliographyFrom, hazardsOf, scalesOf } from "./registers-of.ts";
 import { sightingsOf } from "./sightings-of.ts";
 
 export interface BuiltCollection {
@@ -21,7 +21,7 @@ export interface BuiltCollection {
  * From what was read to what is known: validated, resolved, checked against each other. Reports every problem.
  * `itemFiles` is how many items the whole collection has, where only a part of it was read.
  */
-export function buildCollection(
+export function collectionFrom(
   read: ReadCollection,
   validator: Validator,
   itemFiles = read.files.filter((file) => file.kind === "item").length,
@@ -37,7 +37,7 @@ export function buildCollection(
       : undefined;
   const hazards = hazardsOf(intake);
   const scales = scalesOf(intake);
-  const sources = sourcesOf(intake);
+  const sources = bibliographyFrom(intake);
   const references = referencesOf(intake);
   const items = itemsOf(intake, references, settings?.publish ?? publishedUnlessSaid);
   const sightings = sightingsOf(intake, references);

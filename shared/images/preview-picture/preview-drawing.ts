@@ -3,13 +3,13 @@ import { element } from "../../plots/drawing/svg-markup.ts";
 import { fittedText } from "./fitted-text.ts";
 import { type Typeface, typefaces } from "./typeface.ts";
 
-export const cardSize = { width: 1200, height: 630 } as const;
+export const previewSize = { width: 1200, height: 630 } as const;
 
-/** Where the photograph stands on the card. */
+/** Where the photograph stands on the preview picture. */
 export const photographBox = { x: 0, y: 0, width: 744, height: 496 } as const;
 
-/** What stands on the card of an outfit. */
-export interface CardText {
+/** What stands on the preview picture of an outfit. */
+export interface PreviewText {
   readonly collection: string;
   readonly title: string;
   /** What it is held to be, and what the evidence says of that. */
@@ -19,9 +19,9 @@ export interface CardText {
   readonly completeWords: string;
 }
 
-/** All that decides what a card's drawing looks like. */
-export interface CardContent {
-  readonly text: CardText;
+/** All that decides what a preview picture's drawing looks like. */
+export interface PreviewContent {
+  readonly text: PreviewText;
   readonly parts: readonly CasePlanPart[];
   /** #rrggbb; that of the style sheets where the collection has none of its own. */
   readonly accent?: string | undefined;
@@ -37,9 +37,9 @@ const ownAccent = "#17594a";
 const column = { x: 788, width: 368 } as const;
 const margin = 44;
 
-/** The card without its photograph: paper, case plan and writing, all of it as outlines. */
-export function cardDrawing({ text, parts, accent = ownAccent }: CardContent): string {
-  const { width, height } = cardSize;
+/** The preview picture without its photograph: paper, case plan and writing, all of it as outlines. */
+export function previewDrawing({ text, parts, accent = ownAccent }: PreviewContent): string {
+  const { width, height } = previewSize;
   const plan = planMarkup(parts);
   const { serif, italic, sans } = typefaces;
 

@@ -25,7 +25,7 @@ export interface BuildResult {
 }
 
 /** The whole way, from a folder of Markdown to a site that stands. What nothing has changed of is not made again. */
-export async function buildCollection(
+export async function buildSite(
   root: string,
   out: string,
   audience: Audience,

@@ -4,19 +4,19 @@ import { topLine } from "../../source/top-word.ts";
 import { documentOf, fieldOf, stringsIn, yamlOf } from "./written-record.ts";
 
 /** The serial of an item, told by a text, with what the item itself says of publishing it. Plain data. */
-export interface ToldSerial {
+export interface MentionedSerial {
   readonly serial: string;
   readonly publish: Partial<Item["publish"]>;
 }
 
 /** What an item says of publishing; read in full only where it may say anything. */
-export function publishingOf(item: RecordText): ToldSerial["publish"] {
+export function publishingOf(item: RecordText): MentionedSerial["publish"] {
   if (topLine(yamlOf(item), "publish") === undefined) return {};
-  return (fieldOf(item, "publish") as ToldSerial["publish"] | null | undefined) ?? {};
+  return (fieldOf(item, "publish") as MentionedSerial["publish"] | null | undefined) ?? {};
 }
 
 /** A text as it stands; where letters in it may be written as escapes of YAML or JSON, with what those say. */
-export function wordsOf(record: RecordText): string {
+export function readableText(record: RecordText): string {
   const { text } = record;
   return yamlOf(record).includes("\\") ? [text, ...stringsIn(documentOf(record)?.data)].join("\n") : text;
 }
