@@ -736,7 +736,7 @@ export const englishPages = {
     counts: "What is counted",
     estimates: "What is estimated",
     rounding:
-      "Pages round for reading: whole examples, whole percent, of a completeness with two ends the certain one down and the possible one up, two figures for years and rates. The data files keep every digit.",
+      "Pages round for reading: whole examples, whole percent, of a completeness with two ends the certain one down and the possible one up, two figures for years and rates, but no more than two decimals. The data files keep every digit.",
     completeness: {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",

@@ -6,12 +6,11 @@ export function articleTemplate(page: ArticlePage, site: PageSite): Html {
   const { templates, words } = site;
   const say = words.pages.articles;
   const chapter = templates["parts/chapter"];
-  const byline = [page.byline, page.revised].filter((text) => text !== null).join(". ");
   return html`<article class="essay">
 ${templates["parts/opening"](
   {
     page,
-    below: html`${byline !== "" && html`<p class="byline">${byline}</p>`}${page.abstract && html`<p class="abstract">${page.abstract}</p>`}`,
+    below: html`${page.byline && html`<p class="byline">${page.byline}</p>`}${page.abstract && html`<p class="abstract">${page.abstract}</p>`}`,
   },
   site,
 )}

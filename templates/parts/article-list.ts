@@ -7,10 +7,9 @@ export function articleList(articles: readonly ArticleSummary[], { link }: PageS
     ({
       article,
       byline,
-      revised,
       abstract,
     }) => html`<li><p class="article-title"><a href="${link(article.address)}">${article.name}</a></p>
-${(byline !== null || revised !== null) && html`<p class="small">${[byline, revised].filter((text) => text !== null).join(". ")}</p>`}
+${byline && html`<p class="small">${byline}</p>`}
 ${abstract && html`<p>${abstract}</p>`}</li>`,
   )}</ul>`;
 }

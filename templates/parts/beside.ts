@@ -1,6 +1,6 @@
 import type { ComparedCell, ComparedRow, ComparedRows } from "../../shared/pages/compare/compare-rows.ts";
 import type { Link } from "../../shared/pages/page.ts";
-import { type Html, html, joined } from "../html.ts";
+import { type Html, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
 export interface Beside {
@@ -10,7 +10,7 @@ export interface Beside {
 }
 
 const cellText = ({ text, units, notes, state }: ComparedCell): Html =>
-  html`<td${state && html` class="state-${state}"`}><span class="is">${text}</span>${units !== null && html` <span class="units">${units}</span>`}${notes.length > 0 && html`<small>${joined(notes, ". ")}</small>`}</td>`;
+  html`<td${state && html` class="state-${state}"`}><span class="is">${text}</span>${units !== null && html` <span class="units">${units}</span>`}${notes && html`<small>${notes}</small>`}</td>`;
 
 /** Outfits side by side, features before parts. Wider than a small screen, it scrolls within itself. */
 export function beside({ label, outfits, rows }: Beside, { words, link }: PageSite): Html {

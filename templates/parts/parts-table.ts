@@ -32,7 +32,7 @@ export function partRow(row: PartRow, site: PageSite): Html {
 <td class="state">${row.state}</td>
 <td class="number units" data-label="${say.units}">${row.units}</td>
 <td class="marks">${joined(row.marks, ", ")}</td>
-<td class="remarks">${joined(row.remarks, ". ")}${row.hazards.map(
+<td class="remarks">${row.remarks}${row.hazards.map(
     ({ id, name }) =>
       html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${name}</span></a>`,
   )}${whereSeen(row, site)}</td>

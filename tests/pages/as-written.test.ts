@@ -3,7 +3,7 @@ import { noMedia } from "../../shared/images/media.ts";
 import { indexCollection } from "../../shared/pages/collection-index.ts";
 import { nearestView } from "../../shared/pages/item/item-completing.ts";
 import { sightingsPages } from "../../shared/pages/variant/sightings-page.ts";
-import { partInWords } from "../../shared/pages/views/item-parts.ts";
+import { remarksInWords } from "../../shared/pages/views/item-parts.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { english } from "../../shared/words/english.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
@@ -33,9 +33,7 @@ describe("what is written in a line of free text", () => {
   const index = () => indexCollection(published, english, noMedia, new Map());
 
   it("keeps its hyphens on the page of an item, where an id loses them", () => {
-    const remarks = published.items[0]?.parts
-      .flatMap((part) => partInWords(part, english).remarks)
-      .join("; ");
+    const remarks = published.items[0]?.parts.flatMap((part) => remarksInWords(part, english)).join("; ");
     expect(remarks).toMatch(/so-so.*re-soldered 1962-03/i);
     expect(remarks).toContain("later tin");
   });

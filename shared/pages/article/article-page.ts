@@ -1,4 +1,5 @@
 import type { PublishedArticle } from "../../publication/published.ts";
+import { remarksInARow } from "../../words/ended.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { authorInLinkedData, authorInWords } from "../citation/author-names.ts";
 import { type CiteView, citeView, dataLink } from "../citation/cite-view.ts";
@@ -13,16 +14,16 @@ import { gatherNotes, type Note } from "../prose/notes.ts";
 
 export interface ArticleSummary {
   readonly article: Link;
-  readonly byline: string | null;
-  readonly revised: string | null;
+  /** By whom, and when it was revised; empty where neither is recorded. */
+  readonly byline: string;
   readonly abstract: string | null;
 }
 
 export interface ArticlePage extends PageHead {
   readonly kind: "article";
   readonly id: string;
-  readonly byline: string | null;
-  readonly revised: string | null;
+  /** By whom, and when it was revised; empty where neither is recorded. */
+  readonly byline: string;
   readonly abstract: string | null;
   readonly blocks: readonly ArticleBlock[];
   /** What each figure of the text rests on. */
@@ -41,9 +42,10 @@ export function articleSummary(article: PublishedArticle, { words }: CollectionI
   const say = words.pages.articles;
   return {
     article: { address: addresses.article(article.id), name: article.title },
-    byline:
-      article.authors.length === 0 ? null : say.by(words.pages.list(article.authors.map(authorInWords))),
-    revised: article.updated && say.revised(words.date(article.updated)),
+    byline: remarksInARow([
+      ...(article.authors.length === 0 ? [] : [say.by(words.pages.list(article.authors.map(authorInWords)))]),
+      ...(article.updated ? [say.revised(words.date(article.updated))] : []),
+    ]),
     abstract: article.abstract,
   };
 }
@@ -52,7 +54,7 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
   const { collection, words } = index;
   const say = words.pages.articles;
   const address = addresses.article(article.id);
-  const { byline, revised, abstract } = articleSummary(article, index);
+  const { byline, abstract } = articleSummary(article, index);
   const description = firstSentence(article.abstract ?? article.title);
   const notes = gatherNotes();
   const blocks = articleBlocks(article.text, { page: address, below: 1, index, notes });
@@ -78,7 +80,6 @@ export function articlePage(article: PublishedArticle, index: CollectionIndex): 
     }),
     id: article.id,
     byline,
-    revised,
     abstract,
     blocks,
     notes: notes.list(),

@@ -1,9 +1,10 @@
 import type { Contrast, PublishedItem, PublishedItemPart } from "../../publication/published.ts";
+import { remarksInARow } from "../../words/ended.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { Link } from "../page.ts";
 import { levelSentence, shareInterval, unitsInWords } from "../views/completeness-words.ts";
-import { type PartState, partInWords, plain } from "../views/item-parts.ts";
+import { type PartState, partInWords, plain, remarksInWords } from "../views/item-parts.ts";
 
 /** An outfit as it is set beside others, by the build or by a browser that has read its data file. */
 export interface ComparedOutfit
@@ -21,7 +22,8 @@ export interface ComparedCell {
   readonly text: string;
   /** In how many units, where it was issued several. */
   readonly units: string | null;
-  readonly notes: readonly string[];
+  /** Its marks and remarks; empty where there are none. */
+  readonly notes: string;
   /** For the eye; the text says the same. */
   readonly state: PublishedItemPart["summary"] | null;
 }
@@ -50,7 +52,7 @@ export type ContrastOf = (kind: "feature" | "part", id: string) => Contrast;
 const cell = (text: string, more: Partial<ComparedCell> = {}): ComparedCell => ({
   text,
   units: null,
-  notes: [],
+  notes: "",
   state: null,
   ...more,
 });
@@ -66,9 +68,10 @@ function named(
 
 function partCell(part: ComparedOutfit["parts"][number] | undefined, words: Words): ComparedCell {
   if (!part) return cell(words.pages.compare.notOfVariant);
-  const { state, units, marks, remarks } = partInWords(part, words);
+  const { state, units, marks } = partInWords(part, words);
   const isSeveral = part.units.expected > 1 || part.units.surplus > 0;
-  return cell(state, { units: isSeveral ? units : null, notes: [...marks, ...remarks], state: part.summary });
+  const notes = remarksInARow([...marks, ...remarksInWords(part, words)]);
+  return cell(state, { units: isSeveral ? units : null, notes, state: part.summary });
 }
 
 /** What each is, before its parts. */

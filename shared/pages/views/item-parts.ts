@@ -8,6 +8,7 @@ import type {
 } from "../../publication/published.ts";
 import { setPlace } from "../../publication/set-place.ts";
 import { unitsOfLine } from "../../publication/units-of-line.ts";
+import { remarksInARow } from "../../words/ended.ts";
 import type { Words } from "../../words/words.ts";
 import type { Link } from "../page.ts";
 import type { Named } from "../search/search-index.ts";
@@ -23,7 +24,8 @@ export interface PartRow {
   readonly standing: string;
   readonly units: string;
   readonly marks: readonly string[];
-  readonly remarks: readonly string[];
+  /** Empty where there is none. */
+  readonly remarks: string;
   readonly rate: RateView;
   /** The photographs in which it is pointed out, and the moments of the recording at which it is shown. */
   readonly seen: readonly Link[];
@@ -106,15 +108,13 @@ function partRow(part: PublishedItemPart, words: Words): Omit<PartRow, "seen" | 
     summary: part.summary,
     standing: part.standing === "issued" ? "" : words.pages.standings[part.standing],
     ...partInWords(part, words),
+    remarks: remarksInARow(remarksInWords(part, words)),
     rate: rateView(part.rate, words),
   };
 }
 
 /** What was found of a part. */
-export function partInWords(
-  part: PartState,
-  words: Words,
-): Pick<PartRow, "state" | "units" | "marks" | "remarks"> {
+export function partInWords(part: PartState, words: Words): Pick<PartRow, "state" | "units" | "marks"> {
   const { units } = part;
   const say = words.pages.item;
   const bears = part.lines.flatMap(({ marks, serial }) => [
@@ -131,7 +131,6 @@ export function partInWords(
         ? [say.expectedMarks(expected.join(", "))]
         : []),
     ],
-    remarks: remarksOf(part, words),
   };
 }
 
@@ -160,7 +159,8 @@ export function stateOf(state: PartState["summary"], units: number, { pages }: W
   return (units > 1 ? ofSeveral[state] : undefined) ?? pages.states[state];
 }
 
-function remarksOf(part: PartState, words: Words): string[] {
+/** What else is recorded of a part. */
+export function remarksInWords(part: PartState, words: Words): string[] {
   const say = words.pages.item;
   const states = new Set(part.lines.map(({ state }) => state));
   const counted = new Map<string, { readonly line: PublishedPartLine; units: number }>();
@@ -177,7 +177,7 @@ function remarksOf(part: PartState, words: Words): string[] {
       ...lineRemarks(line, words),
     ].join(", ");
     const said = text !== "" && part.lines.length > 1 ? say.several(units, text) : text;
-    return [said, note?.replace(/\.$/, "") ?? ""];
+    return [said, note ?? ""];
   });
   const { matching } = part;
   const numbers = matching === null ? [] : [say.matching[matching.verdict](matching.otherSet ?? "")];

@@ -25,7 +25,7 @@ const cellOf = ({ text, units, notes, state }: ComparedCell): HTMLElement =>
     state === null ? {} : { class: `state-${state}` },
     element("span", { class: "is" }, text),
     ...(units === null ? [] : [" ", element("span", { class: "units" }, units)]),
-    ...(notes.length === 0 ? [] : [element("small", {}, notes.join(". "))]),
+    ...(notes === "" ? [] : [element("small", {}, notes)]),
   );
 
 const bodyOf = (title: string, rows: readonly ComparedRow[], width: number): HTMLElement[] =>
