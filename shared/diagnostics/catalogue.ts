@@ -93,6 +93,7 @@ export const catalogue = {
   "repeated-sighting": warning(
     "A row of the log says of an example what another says, and is counted as well.",
   ),
+  "repeated-part": warning("A row of the log names a part twice in one cell, where it counts once."),
   "private-in-text": warning("A text that is published tells what an item keeps private."),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
@@ -127,6 +128,9 @@ export const catalogue = {
   ),
   "source-missing": warning(
     "A count, range or sighting names no source; of sightings, the first of each file is shown.",
+  ),
+  "price-incomplete": warning(
+    "A price in the log names no currency, or a currency no price; of each, the first of each file is shown.",
   ),
   "no-photograph": warning("An item has no photograph, so that nobody else can check what is written of it."),
   "mark-not-recorded": warning(

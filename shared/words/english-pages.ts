@@ -655,6 +655,7 @@ export const englishPages = {
     state: "What was there",
     condition: "Condition",
     price: "Price seen",
+    currencyUnknown: (amount: string) => `${amount}, currency not recorded`,
     source: "Source",
     present: "with",
     absent: "without",

@@ -641,6 +641,7 @@ export const germanPages: PageWords = {
     state: "Was dabei war",
     condition: "Erhaltung",
     price: "Gesehener Preis",
+    currencyUnknown: (amount) => `${amount}, Währung nicht angegeben`,
     source: "Quelle",
     present: "mit",
     absent: "ohne",

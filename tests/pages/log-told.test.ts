@@ -86,7 +86,7 @@ describe("what is made of a log says what it counts", () => {
   });
 
   it("shows a price of which nobody noted the currency", () => {
-    expect(pages.get("/sightings/chest-a/")).toContain(" 1,250 ");
+    expect(pages.get("/sightings/chest-a/")).toContain(" 1,250, currency not recorded ");
   });
 
   it("and names who edited a source", () => {

@@ -85,6 +85,37 @@ describe("a serial in the place of a name", () => {
   });
 });
 
+describe("half a price", () => {
+  const row = (example: string, price: string, currency: string) =>
+    `2021,chest-a,,${example},ledger,offer,,${price},${currency},\n`;
+
+  it("is told of at the first such row of a file, with the lines of the others", () => {
+    const whole = row("quay", "90", "EUR");
+    expect(told(whole + row("mole", "150", ""))).toEqual([
+      'log.csv:3:34 price-incomplete a price without a currency, "150"',
+    ]);
+    expect(told(whole + row("mole", "", "EUR") + row("pier", "", "GBP"))).toEqual([
+      'log.csv:3:35 price-incomplete a currency without a price, "EUR", and 1 more in this file (line 4)',
+    ]);
+    const bare = ["mole", "pier", "slip", "dock", "weir"].map((name) => row(name, "150", "")).join("");
+    expect(told(bare + row("lock", "", "EUR"))).toEqual([
+      'log.csv:2:34 price-incomplete a price without a currency, "150", and 4 more in this file (lines 3, 4, 5 and on)',
+      'log.csv:7:35 price-incomplete a currency without a price, "EUR"',
+    ]);
+  });
+});
+
+describe("a part that a cell names twice", () => {
+  it("is told of, once", () => {
+    expect(told("2019,chest-a,T52,,ledger,record,fork;board;fork;fork,,,\n")).toEqual([
+      'log.csv:2:33 repeated-part "fork" twice',
+    ]);
+    expect(told("2019,chest-a,T52,,ledger,record,rest; rest,,,\n")).toEqual([
+      'log.csv:2:33 repeated-part "rest" twice',
+    ]);
+  });
+});
+
 describe("parts with commas between them", () => {
   it("are told of with how they are written", () => {
     expect(told('2019,chest-a,T52,,ledger,record,"fork, board",,,\n')).toEqual([

@@ -43,8 +43,9 @@ export function sightingCells(row: ReadRow, vocabulary: Vocabulary): SightingCel
     }
   }
   for (const list of ["present", "absent"] as const) {
-    const names = [...(cells.get(list)?.split(";") ?? []), ...lists[list]];
-    if (names.length > 0) cells.set(list, names.join(";"));
+    // A list may name what has a column of its own.
+    const names = new Set([...(cells.get(list)?.split(";") ?? []), ...lists[list]]);
+    if (names.size > 0) cells.set(list, [...names].join(";"));
   }
   if (remarks.length > 0) cells.set("note", [cells.get("note"), ...remarks].filter(Boolean).join("; "));
   return { cells, problems };

@@ -75,8 +75,11 @@ function partWords(
 
 const priceInWords = (
   { amount, currency }: NonNullable<PublishedSighting["price"]>,
-  { words: { numbers } }: CollectionIndex,
-): string => (currency === null ? numbers.quantity(amount) : numbers.money(amount, currency));
+  { words: { numbers, pages } }: CollectionIndex,
+): string =>
+  currency === null
+    ? pages.sightings.currencyUnknown(numbers.quantity(amount))
+    : numbers.money(amount, currency);
 
 /** The outfits of a variant by the serials that they tell: what is masked is not told by which row leads to it. */
 function outfitsBySerial({ items }: PublishedVariant, index: CollectionIndex): ReadonlyMap<string, string> {

@@ -31,6 +31,8 @@ export function checkSighting(collection: Collection, report: Report, sighting: 
         remedy: withSemicolons(id, variant) ?? suggestion(id, variant.parts.keys(), (part) => told.has(part)),
       });
     }
+    for (const id of new Set(sighting[column].filter((each, at, all) => all.indexOf(each) !== at)))
+      report("repeated-part", document, [column], { found: `"${id}" twice`, expected: "each part once" });
     const both =
       column === "present" ? sighting.present.find((id) => sighting.absent.includes(id)) : undefined;
     if (both !== undefined) {

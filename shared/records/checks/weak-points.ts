@@ -1,3 +1,4 @@
+import { grouping } from "../../lists/grouping.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import type { Report } from "../report.ts";
@@ -21,6 +22,7 @@ export function reportWeakPoints(collection: Collection, report: Report): void {
     reportCustody(item, report);
   }
   reportSourceless(collection.sightings, report);
+  reportPrices(collection.sightings, report);
 }
 
 /** "a", "b" and 3 more */
@@ -91,18 +93,45 @@ function reportCustody(item: Item, report: Report): void {
 
 /** A log may have 100,000 rows of one origin: they are told of once. */
 function reportSourceless(sightings: readonly Sighting[], report: Report): void {
-  const byFile = new Map<string, { readonly first: Sighting; count: number }>();
-  for (const sighting of sightings) {
-    if (sighting.source !== undefined) continue;
-    const known = byFile.get(sighting.document.file);
-    if (known) known.count++;
-    else byFile.set(sighting.document.file, { first: sighting, count: 1 });
-  }
-  for (const { first, count } of byFile.values()) {
-    const more = count > 1 ? `, and ${(count - 1).toLocaleString("en")} more in this file` : "";
+  const sourceless = sightings.filter(({ source }) => source === undefined);
+  for (const [first, ...others] of byFile(sourceless)) {
+    if (!first) continue;
     report("source-missing", first.document, ["source"], {
-      found: `a sighting without a source${more}`,
+      found: `a sighting without a source${andMore(others)}`,
       expected: "an id of the bibliography",
     });
   }
+}
+
+/** A price is a number and its currency; a sheet may give all of its rows the one without the other. */
+function reportPrices(sightings: readonly Sighting[], report: Report): void {
+  const bare = sightings.filter(({ price, currency }) => price !== undefined && currency === undefined);
+  for (const [first, ...others] of byFile(bare)) {
+    if (!first) continue;
+    report("price-incomplete", first.document, ["price"], {
+      found: `a price without a currency, "${first.price}"${andMore(others)}`,
+      expected: "its currency, by its code (ISO 4217)",
+    });
+  }
+  const idle = sightings.filter(({ price, currency }) => price === undefined && currency !== undefined);
+  for (const [first, ...others] of byFile(idle)) {
+    if (!first) continue;
+    report("price-incomplete", first.document, ["currency"], {
+      found: `a currency without a price, "${first.currency}"${andMore(others)}`,
+      expected: "the price, or no currency",
+    });
+  }
+}
+
+const byFile = (sightings: readonly Sighting[]): Iterable<readonly Sighting[]> =>
+  grouping(sightings, ({ document }) => document.file).values();
+
+const linesShown = 3;
+
+/** ", and 5 more in this file (lines 7, 9, 12 and on)" */
+function andMore(others: readonly Sighting[]): string {
+  if (others.length === 0) return "";
+  const lines = others.slice(0, linesShown).map(({ document }) => document.locate([]).place.line);
+  const where = `${lines.length > 1 ? "lines" : "line"} ${lines.join(", ")}`;
+  return `, and ${others.length.toLocaleString("en")} more in this file (${where}${others.length > linesShown ? " and on" : ""})`;
 }
