@@ -12,6 +12,7 @@ export interface Statement {
 export type StatementId =
   // Why a figure is withheld
   | "no-sighting"
+  | "one-sighting"
   | "no-example-recorded"
   | "every-example-seen-once"
   | "not-two-lists"
@@ -22,7 +23,6 @@ export type StatementId =
   | "no-part-examined"
   | "nobody-to-compare"
   | "no-year-watched"
-  | "no-offer-seen"
   | "no-offer-decided"
   | "made-unknown"
   | "made-only-a-range"
@@ -52,6 +52,7 @@ export type StatementId =
   | "left-out-of-level"
   | "joint-confidence"
   | "counted-in-by-certain-part"
+  | "no-offer-seen"
   | "offers-as-known-now"
   | "offers-undecided"
   | "many-offers-undecided"

@@ -7,8 +7,8 @@ import { requireFrequencies } from "./sighting-frequencies.ts";
  *          with f₂ = 0: 1 - (f₁/n) · (n - 1)(f₁ - 1) / ((n - 1)(f₁ - 1) + 2)
  * Units    a share, 0 to 1
  * Assumes  n sightings, each of an example drawn at random
- * Edges    f₁ = 0 gives 1, and so does f₁ = 1 with f₂ = 0. f₁ = n: the number is given (1 for n = 1), but no
- *          example was seen again, and whoever shows it has to say so. n = 0: no estimate.
+ * Edges    f₁ = 0 gives 1, and so does f₁ = 1 with f₂ = 0. f₁ = n: the number is given, but no example was seen
+ *          again, and whoever shows it has to say so; or to withhold it, where n = 1 gives 1. n = 0: no estimate.
  * Source   Chao & Jost (2012), Ecology 93: 2533-2547; after Good (1953), Biometrika 40: 237-264
  * Checks   coverage({ sightings: 448, once: 31, twice: 18 }) => 0.930983
  *          coverage({ sightings: 168, once: 12, twice: 4 }) => 0.928855

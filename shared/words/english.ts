@@ -30,6 +30,8 @@ const offersUndecided = (values: Values): string => {
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
+  "one-sighting": () =>
+    "A single sighting does not tell how likely it is that the next one is of a known example.",
   "no-example-recorded": () => "Of no example is every part recorded that this level needs.",
   "every-example-seen-once": (values) =>
     `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "distinct"))}.`,
@@ -46,7 +48,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "nobody-to-compare": () => "No other is recorded part by part, to compare its completeness with.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
   "no-offer-seen": (values) =>
-    `No such offer is recorded in the ${numberOf(values, "years") === 1 ? "one year" : `${count(numberOf(values, "years"))} years`} watched, and without one no wait can be estimated.`,
+    `No such offer is recorded in the ${numberOf(values, "years") === 1 ? "one year" : `${count(numberOf(values, "years"))} years`} watched: the figure rests on ${numberOf(values, "years") === 1 ? "that year" : "those years"} alone.`,
   "no-offer-decided": (values) =>
     numberOf(values, "offers") === 1
       ? "Of the one offer it is not recorded whether it was of such an outfit."
@@ -191,7 +193,8 @@ const methods: Record<Method, MethodWords> = {
   coverage: {
     name: "Coverage of the log",
     asks: "How much of what could be seen has been seen?",
-    formula: "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) for n sightings.",
+    formula:
+      "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) for n sightings, at least two. Where no example was seen a second time it says next to nothing.",
     source: "Good (1953), Biometrika 40: 237–264; Chao and Jost (2012), Ecology 93: 2533–2547.",
     assumes: "The next sighting comes about as the earlier ones did.",
     changes: "Each new sighting: it rises when a known example is seen again.",
@@ -233,7 +236,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Wait for the next",
     asks: "How long until the next is offered?",
     formula:
-      "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2. Without an offer it is withheld: the formula would tell of T alone.",
+      "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2. Without an offer the median is 3T, which rests on the years watched alone.",
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Offers come at a constant rate, independently of one another.",

@@ -31,6 +31,8 @@ const offersUndecided = (values: Values): string => {
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
+  "one-sighting": () =>
+    "Ein einziger Nachweis sagt nicht, wie wahrscheinlich der nächste einem bekannten Exemplar gilt.",
   "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil festgehalten, das diese Stufe braucht.",
   "every-example-seen-once": (values) =>
     `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "distinct"))}.`,
@@ -50,7 +52,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
     "Kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe.",
   "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
   "no-offer-seen": (values) =>
-    `In ${numberOf(values, "years") === 1 ? "dem einen beobachteten Jahr" : `den ${count(numberOf(values, "years"))} beobachteten Jahren`} ist kein solches Angebot verzeichnet, und ohne eines lässt sich keine Wartezeit schätzen.`,
+    `In ${numberOf(values, "years") === 1 ? "dem einen beobachteten Jahr" : `den ${count(numberOf(values, "years"))} beobachteten Jahren`} ist kein solches Angebot verzeichnet: Die Zahl beruht allein auf ${numberOf(values, "years") === 1 ? "diesem Jahr" : "diesen Jahren"}.`,
   "no-offer-decided": (values) =>
     numberOf(values, "offers") === 1
       ? "Von dem einen Angebot ist nicht festgehalten, ob es einer solchen Garnitur galt."
@@ -202,7 +204,8 @@ const methods: Record<Method, MethodWords> = {
   coverage: {
     name: "Erfassung des Verzeichnisses",
     asks: "Wie viel von dem, was zu sehen wäre, ist gesehen worden?",
-    formula: "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) bei n Nachweisen.",
+    formula:
+      "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) bei n Nachweisen, mindestens zweien. Wo kein Exemplar ein zweites Mal gesehen wurde, sagt sie so gut wie nichts.",
     source: "Good (1953), Biometrika 40: 237–264; Chao und Jost (2012), Ecology 93: 2533–2547.",
     assumes: "Der nächste Nachweis kommt zustande wie die früheren.",
     changes: "Jeder neue Nachweis: Sie steigt, wenn ein bekanntes Exemplar wiedergesehen wird.",
@@ -246,7 +249,7 @@ const methods: Record<Method, MethodWords> = {
     name: "Warten auf das nächste",
     asks: "Wie lange dauert es, bis das nächste angeboten wird?",
     formula:
-      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot unterbleibt sie: Die Formel spräche allein von T.",
+      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot ist der Median 3T, der allein auf den beobachteten Jahren beruht.",
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",

@@ -163,9 +163,8 @@ describe("survivors", () => {
     expect(survivalRate.value).toBeNull();
   });
 
-  // Chao & Jost (2012) with f1 = n and f2 = 0, by hand: 1 - 0; 1 - 1/3; 1 - 16/18.
+  // Chao & Jost (2012) with f1 = n and f2 = 0, by hand: 1 - 1/3; 1 - 16/18.
   it.each([
-    [1, 1],
     [2, 2 / 3],
     [5, 1 / 9],
   ])(
@@ -178,6 +177,16 @@ describe("survivors", () => {
       expect(coverage.caveats.join(" ")).toMatch(/No example was seen a second time/);
     },
   );
+
+  it("is withheld of a single sighting, and so is its coverage, which the formula would call complete", () => {
+    const { survivors, coverage } = rarityOf(withLog([seen("a")]));
+    expect(survivors.insufficient).toMatch(/at least 1 survives/);
+    expect(coverage).toMatchObject({ value: null, low: null, high: null });
+    expect(coverage.insufficient).toBe(
+      "A single sighting does not tell how likely it is that the next one is of a known example.",
+    );
+    expect(coverage.caveats.join()).not.toMatch(/second time/);
+  });
 
   it("is withheld without a sighting", () => {
     const { survivors, coverage } = rarityOf(withLog([]));
@@ -386,17 +395,22 @@ describe("appearance and wait", () => {
     expect(wait.value).toBeCloseTo(10 * (2 ** (1 / 3.5) - 1), 12);
   });
 
-  // Published check B3: nothing in 8 years: 0 to 0.461110 [R]. The median wait would be 24 years, three times those watched,
-  // whatever is watched for.
-  it("has an upper end even where nothing was offered, and no wait", () => {
-    const { appearance, wait } = rarityOf(withLog([seen("a", "2003")], two, settings("watching: 2001/2008")));
-    expect(appearance.value).toBe(0);
-    expect(appearance.low).toBe(0);
+  // Published check B3: nothing in 8 years: 0 to 0.461110 [R]; a median wait of 24 years, and 3192 with 95 % below it [R].
+  it("has an upper end even where nothing was offered, and a wait that rests on the years alone", () => {
+    const none = (confidence: number) =>
+      rarityOf(withLog([seen("a", "2003")], two, settings(`watching: 2001/2008\nconfidence: ${confidence}`)));
+    const { appearance } = none(0.95);
+    expect(appearance).toMatchObject({ value: 0, low: 0 });
     expect(appearance.high).toBeCloseTo(0.46111, 5);
-    expect(wait.value).toBeNull();
-    expect(wait.insufficient).toBe(
-      "No such offer is recorded in the 8 years watched, and without one no wait can be estimated.",
-    );
+    const { wait } = none(0.9);
+    expect(wait.value).toBeCloseTo(24, 10);
+    expect(wait.high).toBeCloseTo(3192, 8);
+    for (const { caveats, insufficient } of [appearance, wait]) {
+      expect(insufficient).toBeNull();
+      expect(caveats[0]).toBe(
+        "No such offer is recorded in the 8 years watched: the figure rests on those years alone.",
+      );
+    }
   });
 
   it("takes the years of the whole log where nobody says which were watched, and says so", () => {

@@ -98,7 +98,7 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
       "once",
       "Every known example was seen only once, so nothing tells how many have never been seen; at least 2 survive.",
     ],
-    ["unseen", "No such offer is recorded in the 2 years watched, and without one no wait can be estimated."],
+    ["few", "A single sighting does not tell how likely it is that the next one is of a known example."],
     ["halves", "Of the one offer it is not recorded whether it was of such an outfit."],
     [
       "halves",
@@ -117,6 +117,14 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["outnumbering", "2 different examples are known, and 1 is said to have been made: a record is wrong."],
   ])("%s: %s", (variant, reason) => {
     expect(told(`variants/${variant}`)).toContain(reason);
+  });
+
+  // By hand, Jeffreys' prior without an offer in T = 2: 2(2² − 1) = 6.
+  it("unseen: a rate and a wait are given, and what they rest on stands beside them unasked", () => {
+    const seen = "No such offer is recorded in the 2 years watched: the figure rests on those years alone.";
+    const page = told("variants/unseen");
+    expect(page).toContain(`about 0 a year, 0 to 1.8 basis : Offered ${seen} Method`);
+    expect(page).toContain(`about 6 years, 0.1 to over 100 basis : Wait for the next offered ${seen} Method`);
   });
 
   it("alone: nobody to compare", () => {

@@ -69,20 +69,22 @@ function namingUndecided(all: number, undecided: number): Statement[] {
   return [statement(areMany ? "many-offers-undecided" : "offers-undecided", { all, undecided })];
 }
 
+/** Where there was none, both figures tell of the years alone, and nobody should read more into them. */
+const namingUnseen = (offers: Offers, years: number): Statement[] =>
+  offers.count === 0 ? [statement("no-offer-seen", { years })] : [];
+
 function basisOf(
   offers: Offers,
   watched: YearsWatched | null,
   confidence: number,
-): Omit<Basis, "unit" | "method"> & { exposure: number } {
-  const exposure = watched ? watched.last - watched.first + 1 : 0;
+): Omit<Basis, "unit" | "method"> {
   const undecided = undecidedOf(offers);
   const { all, decided } = offers.among ?? { all: offers.count, decided: offers.count };
   return {
-    exposure,
     confidence,
     inputs: {
       offers: offers.count,
-      years: exposure,
+      years: countYears(watched),
       firstYear: watched?.first ?? null,
       lastYear: watched?.last ?? null,
       ...(undecided > 0 ? { offersOfAny: all, offersRecorded: decided } : {}),
@@ -96,9 +98,11 @@ function basisOf(
   };
 }
 
+const countYears = (watched: YearsWatched | null): number => (watched ? watched.last - watched.first + 1 : 0);
+
 /** Why nothing can be said of how often or when; null where something can. */
-function whyNot({ among }: Offers, exposure: number): Statement | null {
-  if (exposure === 0) return statement("no-year-watched");
+function whyNot({ among }: Offers, years: number): Statement | null {
+  if (years === 0) return statement("no-year-watched");
   if (among && among.all > 0 && among.decided === 0)
     return statement("no-offer-decided", { offers: among.all });
   return null;
@@ -106,17 +110,33 @@ function whyNot({ among }: Offers, exposure: number): Statement | null {
 
 /** Offers a year. */
 export function assessAppearance(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
-  const { exposure, ...shared } = basisOf(offers, watched, confidence);
-  const basis: Basis = { ...shared, unit: "offers a year", method: "garwood" };
-  const why = whyNot(offers, exposure);
-  return why ? withheld(why, basis) : figure(poissonRate(offers.count, exposure, confidence), basis);
+  return fromOffers(offers, watched, poissonRate, {
+    ...basisOf(offers, watched, confidence),
+    unit: "offers a year",
+    method: "garwood",
+  });
 }
 
-/** Years until the next. Where none was seen, the formula gives three times the years watched, and has it of nothing else. */
-export function assessWait(offers: Offers, watched: YearsWatched | null, confidence: number): Figure {
-  const { exposure, ...shared } = basisOf(offers, watched, confidence);
-  const basis: Basis = { ...shared, unit: "years", method: "gamma-poisson" };
-  const unseen = offers.count === 0 ? statement("no-offer-seen", { years: exposure }) : null;
-  const why = whyNot(offers, exposure) ?? unseen;
-  return why ? withheld(why, basis) : figure(waitingTime(offers.count, exposure, confidence), basis);
+/** Years until the next. `nothing` is why it cannot even be said what is waited for. */
+export function assessWait(
+  offers: Offers,
+  watched: YearsWatched | null,
+  confidence: number,
+  nothing: Statement | null = null,
+): Figure {
+  const basis: Basis = { ...basisOf(offers, watched, confidence), unit: "years", method: "gamma-poisson" };
+  return nothing ? withheld(nothing, basis) : fromOffers(offers, watched, waitingTime, basis);
+}
+
+function fromOffers(
+  offers: Offers,
+  watched: YearsWatched | null,
+  estimate: typeof waitingTime,
+  basis: Basis,
+): Figure {
+  const years = countYears(watched);
+  const why = whyNot(offers, years);
+  if (why) return withheld(why, basis);
+  const caveats = [...namingUnseen(offers, years), ...(basis.caveats ?? [])];
+  return figure(estimate(offers.count, years, basis.confidence), { ...basis, caveats });
 }

@@ -57,12 +57,12 @@ export function assessItemRarity(
   const alone = others === 0 ? statement("nobody-to-compare") : null;
   const why = nothing ?? alone;
   const share = why ? withheld(why, basis) : figure(wilson(asCompleteAmong, compared, confidence), basis);
-  const wait = assessWait(examples.offersAsComplete(certain), examples.watched, confidence);
+  const offers = examples.offersAsComplete(certain);
   const known = asCompleteAmong - destroyed - Number(item.isDestroyed);
   return {
     asComplete: share,
     asCompleteSurvivors: survivorsAsComplete(share, survivors, known),
-    asCompleteWait: nothing ? withheld(nothing, wait) : asKnownNow(wait),
+    asCompleteWait: asKnownNow(assessWait(offers, examples.watched, confidence, nothing)),
     rank: certain === null ? null : { place: above + 1, of: compared, sharing: asCompleteAmong - above },
   };
 }

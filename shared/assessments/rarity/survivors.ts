@@ -34,20 +34,22 @@ export function sourcesOfExamples(examples: readonly Example[]): ReadonlySet<str
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
   const { sightings, once, twice } = frequenciesOf(examples);
-  const isOnceOnly = sightings > 0 && once === sightings;
+  const isOnceOnly = sightings > 1 && once === sightings;
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "coverage",
     inputs: { sightings, once, twice },
     sources: sourcesOfExamples(examples),
-    // The published formula gives a number even then (1 for a single sighting), and nobody should lean on it.
+    // The published formula gives a number even then, and nobody should lean on it.
     caveats: [
       ...(isOnceOnly ? [statement("coverage-of-none-again")] : []),
       statement("assumes-independent-sightings"),
     ],
   };
   if (sightings === 0) return withheld(statement("no-sighting"), basis);
+  // Of which the same formula would say that nothing is left to be seen.
+  if (sightings === 1) return withheld(statement("one-sighting"), basis);
   return pointFigure(coverage({ sightings, once, twice }), basis);
 }
 

@@ -32,24 +32,26 @@ const doubts: ReadonlySet<Said["says"]> = new Set([
   "known-exceed-made",
   "estimate-exceeds-made",
   "at-least-known",
+  "no-offer-seen",
   "many-offers-undecided",
 ]);
 
 export function figureView(figure: PublishedFigure, index: CollectionIndex): FigureView {
   const { words } = index;
   const method = words.methods[figure.method];
-  const doubt = figure.caveats.find(({ says }) => doubts.has(says));
+  const isDoubt = ({ says }: Said) => doubts.has(says);
+  const doubt = figure.caveats.filter(isDoubt).map(({ text }) => text);
   const hasEnds = figure.low !== null && figure.high !== null;
   return {
     phrase: words.phrase(figure),
     isKnown: figure.value !== null || hasEnds,
     withheld: figure.insufficient,
-    doubt: doubt?.text ?? null,
+    doubt: doubt.length === 0 ? null : doubt.join(" "),
     method: { name: method.name, address: addresses.method(figure.method) },
     confidence: confidenceOf(figure, index),
     inputs: figureInputs(figure, index),
     sources: figure.sources.map((id) => sourceLink(id, index)),
-    caveats: figure.caveats.filter((caveat) => caveat !== doubt).map(({ text }) => text),
+    caveats: figure.caveats.filter((caveat) => !isDoubt(caveat)).map(({ text }) => text),
     changes: method.changes,
   };
 }

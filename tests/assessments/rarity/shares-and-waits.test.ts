@@ -266,7 +266,16 @@ describe("a level of completeness", () => {
     }
     const { appearance: none, wait: never } = of(offered(bare, "2002"));
     expect(none).toMatchObject({ value: 0, low: 0 });
-    expect(never).toMatchObject({ value: null, insufficient: statement("no-offer-seen", { years: 10 }) });
+    // By hand, Jeffreys' prior: 10(2^(1/0.5) − 1).
+    expect(never.value).toBeCloseTo(30, 12);
+    for (const found of [none, never])
+      expect(found.caveats[0]).toEqual(statement("no-offer-seen", { years: 10 }));
+  });
+
+  it("is waited for by the years alone, and says that some offers are undecided, where none is known to reach it", () => {
+    const { wait } = of(offered(bare, "2002"), offered(unknown, "2004"));
+    expect(wait.value).toBeCloseTo(30, 12);
+    expect(says(wait)?.slice(0, 2)).toEqual(["no-offer-seen", "many-offers-undecided"]);
   });
 
   it("does not need of an example what it was never issued, nor decides by what is unsure", () => {
@@ -544,6 +553,13 @@ describe("as complete as this one", () => {
     expect(rank).toEqual({ place: 3, of: 3, sharing: 1 });
   });
 
+  // By hand: T = 10 and k = 0, 10(2^2 − 1).
+  it("is waited for by the years alone where none of the offers was as complete", () => {
+    const { asCompleteWait } = assess(1, [offered(bare, "2002"), offered(box, "2003")]);
+    expect(asCompleteWait.value).toBeCloseTo(30, 12);
+    expect(asCompleteWait.caveats[0]).toEqual(statement("no-offer-seen", { years: 10 }));
+  });
+
   it("has no equal in an example of which nothing is recorded, however little of it there is itself", () => {
     const { rank, asCompleteWait } = assess(0, [offered(unknown, "2002"), offered(box, "2003")]);
     expect(rank).toEqual({ place: 2, of: 2, sharing: 1 });
@@ -565,5 +581,7 @@ describe("as complete as this one", () => {
       inputs: { offers: 0 },
       insufficient: statement("no-part-in-reference"),
     });
+    // It is not that none was seen.
+    expect(says(found.asCompleteWait)).not.toContain("no-offer-seen");
   });
 });

@@ -57,6 +57,13 @@ describe("coverage", () => {
     ]);
   });
 
+  it("is withheld of one sighting, and of one example seen twice is not", () => {
+    const one = assessCoverage(logged(...seen(1, 1)), 0.95);
+    expect(one).toMatchObject({ value: null, insufficient: statement("one-sighting") });
+    expect(said(one)).toEqual(["assumes-independent-sightings"]);
+    expect(assessCoverage(logged(...seen(1, 2)), 0.95).value).toBe(1);
+  });
+
   it("is withheld without a sighting", () => {
     const none = assessCoverage([], 0.95);
     expect(none).toMatchObject({ value: null, insufficient: statement("no-sighting") });
