@@ -162,6 +162,35 @@ describe("fittedcase import sightings", () => {
     ]);
   });
 
+  it("reads in neither way a number with two readings where others of its column speak against each other", async () => {
+    const root = pilotageFolder();
+    const rows = ["1.250,00", "£ 1,200", "1.300", "12,50"].map(
+      (price, at) => `200${at};pilot-mk2;H1;${price}`,
+    );
+    const { text, imported, rejected } = await bringIn(
+      root,
+      `${["Date;Model;Serial;Price", ...rows].join("\n")}\n`,
+    );
+    expect(text).toContain(
+      '## Other numbers show "," before the decimals, and "£ 1,200" would have three of them.\n# decimal: ","\n',
+    );
+    expect(imported.out).toContain(
+      'row 3: price: Found "£ 1,200"; expected a number whose decimal sign can be told; say decimal',
+    );
+    expect(log(root).map(({ price }) => price)).toEqual(["1250", "12.5"]);
+    expect(rejected()).toMatch(/£ 1,200[\s\S]*1\.300/);
+  });
+
+  it("takes no thousandth for a price, whatever its map says", async () => {
+    const root = pilotageFolder();
+    const sheet = "Date;Model;Price\n2001;pilot-mk2;1.250,00\n2002;pilot-mk2;1,200\n2003;pilot-mk2;1.300\n";
+    const { imported } = await bringIn(root, sheet, (map) => map.replace("# decimal", "decimal"));
+    expect(imported.out).toContain(
+      'row 3: price: Found "1,200"; expected an amount that can be read in one way',
+    );
+    expect(log(root).map(({ price }) => price)).toEqual(["1250", "1300"]);
+  });
+
   it("leaves out of a list of parts what the map says tells of none", async () => {
     const root = pilotageFolder();
     const { imported, rejected } = await bringIn(

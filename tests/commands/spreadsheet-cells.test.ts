@@ -139,9 +139,21 @@ describe("a number in a spreadsheet", () => {
   it("is not guessed where a point may part thousands or decimals", () => {
     expect(readAmount("1.250", undefined)).toHaveProperty("reason");
     expect(readAmount("1.250", ",")).toMatchObject({ value: { number: 1250 } });
-    expect(readAmount("1.250", ".")).toMatchObject({ value: { number: 1.25 } });
+    expect(readAmount("1.25", ".")).toMatchObject({ value: { number: 1.25 } });
     expect([...provenDecimals(["1.250", "1.250,50"])]).toEqual([","]);
     expect(provenDecimals(["1.250", "12,50", "12.5"]).size).toBe(2);
+  });
+
+  it.each([
+    ["1.250", "."],
+    ["£ 1,200", ","],
+    ["-1,200", ","],
+  ] as const)("%s never becomes a thousandth of itself by %s before the decimals", (cell, decimal) => {
+    const read = readAmount(cell, decimal);
+    expect("reason" in read && read.reason).toBe(
+      `Found "${cell}"; expected an amount that can be read in one way only: "${decimal}" stands before the decimals, and no price has three of them.`,
+    );
+    expect(readAmount(cell, decimal === "." ? "," : ".")).toHaveProperty("value");
   });
 
   it.each(["abc", "12.34.56", "1,25,000", "--5", ""])("%j is none", (cell) => {

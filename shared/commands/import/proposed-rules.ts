@@ -1,5 +1,5 @@
 import { dateEvidence } from "../../validation/written/read-date.ts";
-import { provenDecimals } from "../../validation/written/read-number.ts";
+import { provenDecimals, speaksAgainst } from "../../validation/written/read-number.ts";
 import { yamlLine } from "../writing/yaml-line.ts";
 import type { Habits } from "./language-habits.ts";
 
@@ -33,25 +33,25 @@ export function dateLines(cells: readonly string[], habits: Habits, thisYear: nu
   ];
 }
 
-/** How the numbers of a sheet are read, by the same rule. */
-export function decimalLines(cells: readonly string[], { name, decimal }: Habits): string[] {
+/** How the numbers of a sheet are read, by the same rule, and only where no other number of it speaks against that. */
+export function decimalLines(cells: readonly string[], { name, decimal: habit }: Habits): string[] {
   if (!cells.some((cell) => /[.,]/.test(cell))) return [];
   const proven = provenDecimals(new Set(cells));
-  const [shown] = proven;
-  if (proven.size === 1 && shown)
-    return [comment("The sign before the decimals, as your numbers show."), `decimal: ${yamlLine(shown)}`];
-  // No price has three decimals: where the language's sign would make such ones, the sheet was written in another.
-  if (
-    proven.size > 0 ||
-    !decimal ||
-    cells.some((cell) => new RegExp(`\\d\\${decimal}\\d{3}(?!\\d)`).test(cell))
-  ) {
-    return [];
+  const [decimal] = proven.size === 0 ? [habit] : proven;
+  if (decimal === undefined || proven.size > 1) return [];
+  const against = cells.find((cell) => speaksAgainst(cell, decimal));
+  if (proven.size === 1 && against !== undefined) {
+    return [
+      comment(
+        `Other numbers show "${decimal}" before the decimals, and "${against}" would have three of them.`,
+      ),
+      `# decimal: ${yamlLine(decimal)}`,
+    ];
   }
-  return [
-    comment(
-      `Nothing in your numbers proves the sign before the decimals. ${name} writes "${decimal}": look whether your file does.`,
-    ),
-    `decimal: ${yamlLine(decimal)}`,
-  ];
+  if (against !== undefined) return [];
+  const reason =
+    proven.size === 1
+      ? "The sign before the decimals, as your numbers show."
+      : `Nothing in your numbers proves the sign before the decimals. ${name} writes "${decimal}": look whether your file does.`;
+  return [comment(reason), `decimal: ${yamlLine(decimal)}`];
 }

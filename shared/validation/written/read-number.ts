@@ -1,4 +1,4 @@
-import type { Read } from "./read.ts";
+import { isRefused, type Read } from "./read.ts";
 
 export type Decimal = "." | ",";
 
@@ -39,14 +39,25 @@ export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amo
   if (plain === "ambiguous") {
     return refuse('a number whose decimal sign can be told; say decimal: "." or decimal: "," in the map');
   }
+  if (plain === "thousandths") {
+    return refuse(
+      `an amount that can be read in one way only: "${decimal}" stands before the decimals, and no price has three of them`,
+    );
+  }
   if (plain === undefined)
     return refuse(decimal ? `a number with "${decimal}" before the decimals` : "a number");
   const known = sign !== undefined && currency === undefined ? sign : undefined;
   return { value: { number: Number(plain), currency, sign: known } };
 }
 
-/** Digits with one point at most; or "ambiguous" where 1.250 may be one and a quarter, or a thousand and more. */
-function plainNumber(text: string, decimal: Decimal | undefined): string | "ambiguous" | undefined {
+/**
+ * Digits with one point at most; or "ambiguous" where 1.250 may be one and a quarter, or a thousand and more;
+ * or "thousandths" where the decimal sign would make of it what nobody asks for an outfit.
+ */
+function plainNumber(
+  text: string,
+  decimal: Decimal | undefined,
+): string | "ambiguous" | "thousandths" | undefined {
   const marks = text.match(/[.,]/g) ?? [];
   if (marks.length === 0) return text;
   const last = marks.at(-1) as Decimal;
@@ -63,21 +74,28 @@ function plainNumber(text: string, decimal: Decimal | undefined): string | "ambi
   }
   if (grouped(last) && !/^-?0/.test(text)) {
     if (decimal === undefined) return "ambiguous";
-    return decimal === last ? text.replace(last, ".") : text.replace(last, "");
+    return decimal === last ? "thousandths" : text.replace(last, "");
   }
   if (!/^-?\d+[.,]\d+$/.test(text) || (decimal !== undefined && decimal !== last)) return undefined;
   return text.replace(last, ".");
 }
 
+const readsBy = (cell: string, decimal: Decimal | undefined): boolean =>
+  !isRefused(readAmount(cell, decimal));
+
 /** The decimal signs that the cells of a column prove: more than one where they speak against each other. */
 export function provenDecimals(cells: Iterable<string>): ReadonlySet<Decimal> {
   const proven = new Set<Decimal>();
   for (const cell of cells) {
+    // What can be read in two ways proves neither.
+    if (!readsBy(cell, undefined)) continue;
     for (const decimal of [".", ","] as const) {
-      const other = decimal === "." ? "," : ".";
-      const reads = !("reason" in readAmount(cell, decimal));
-      if (reads && "reason" in readAmount(cell, other)) proven.add(decimal);
+      if (readsBy(cell, decimal) && !readsBy(cell, decimal === "." ? "," : ".")) proven.add(decimal);
     }
   }
   return proven;
 }
+
+/** Whether a cell that can be read in two ways is no price by this decimal sign, and one by the other. */
+export const speaksAgainst = (cell: string, decimal: Decimal): boolean =>
+  !readsBy(cell, undefined) && !readsBy(cell, decimal) && readsBy(cell, decimal === "." ? "," : ".");
