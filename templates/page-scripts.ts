@@ -15,6 +15,11 @@ const runsOn: Readonly<Record<string, (page: Page) => boolean>> = {
 export const scriptRunsOn = (name: string, page: Page): boolean =>
   Object.hasOwn(runsOn, name) ? (runsOn[name]?.(page) ?? false) : true;
 
+/** What says something once it is asked to, in the words of the site. */
+const speaks: ReadonlySet<string> = new Set(["search-catalogue", "tick-outfits", "compare-outfits"]);
+
+export const scriptSpeaks = (name: string): boolean => speaks.has(name);
+
 /** What must have run before the first line is shown; a browser that cannot wait runs it when it comes. */
 const runsFirst: ReadonlySet<string> = new Set(["asked-address"]);
 

@@ -4,7 +4,7 @@ import type { Words } from "../shared/words/words.ts";
 import type { html, markup } from "./html.ts";
 import type { Templates } from "./templates.ts";
 
-interface SealedScript {
+export interface SealedScript {
   readonly address: string;
   /** Its digest, by which a browser knows whether it is the one that was built. */
   readonly integrity: string;
@@ -39,7 +39,7 @@ export interface Site {
     readonly printStyle: string;
     readonly scripts: readonly SiteScript[];
     /** The words of the site as a module, for scripts. */
-    readonly words: string;
+    readonly words: Omit<SiteScript, "name">;
     /** Type that is fetched at once. */
     readonly preload: readonly string[];
     /** Where a search begins; null where there is nothing to search. */

@@ -1,11 +1,22 @@
 /**
+ * The one script that stands in a page itself, of pages at former addresses: what is asked for within such a page goes
+ * along to the present one. As a file it could be held to its digest only where a host serves it, not from a disk.
+ */
+export const leadingScript =
+  'location.replace(document.querySelector("a").href + location.search + location.hash);';
+
+/** Its SHA-256, as Content Security Policy writes it. */
+const leadingDigest = "sha256-SuJj1O2Jy+FR2jvGXwnTVYFv2QdRYckJqr7LN7Ad59o=";
+
+/**
  * What a browser may do on these pages, in one place: the pages say it themselves, and the header files for static
- * hosts say it again, with what a page cannot say. Nothing comes from anywhere else, and nothing inline runs.
+ * hosts say it again, with what a page cannot say. Nothing comes from anywhere else, and of what is inline nothing runs
+ * but the script above, which is known by its digest.
  */
 const contentSecurity: Readonly<Record<string, string>> = {
   "default-src": "'none'",
   "style-src": "'self'",
-  "script-src": "'self'",
+  "script-src": `'self' '${leadingDigest}'`,
   "font-src": "'self'",
   "img-src": "'self'",
   "media-src": "'self'",

@@ -20,12 +20,12 @@ function distances({ caption, rows }: DistanceTable, link: PageSite["link"]): Ht
 }
 
 export function comparisonsTemplate(page: ComparisonsPage, site: PageSite): Html {
-  const { words, link, templates, assets } = site;
+  const { words, link, templates } = site;
   const { compare: say, finder } = words.pages;
   const chapter = templates["parts/chapter"];
   return html`${templates["parts/opening"]({ page, below: html`<p class="lead">${say.lead}</p>` }, site)}
 ${templates["parts/no-answer"](say.noAnswer)}
-<section class="composed" tabindex="-1" data-words="${link(assets.words)}" data-home="${link("/")}" aria-label="${say.sideBySide}" hidden><p class="small"><output class="told-composed">${say.loading}</output> <a href="${link(addresses.items)}">${say.addMore}</a></p><div class="composed-tables"></div></section>
+<section class="composed" tabindex="-1" data-home="${link("/")}" aria-label="${say.sideBySide}" hidden><p class="small"><output class="told-composed">${say.loading}</output> <a href="${link(addresses.items)}">${say.addMore}</a></p><div class="composed-tables"></div></section>
 <div class="comparable">
 ${
   page.variants.length === 0

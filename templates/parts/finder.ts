@@ -27,7 +27,7 @@ export function finder(view: FinderView, site: PageSite): Html {
       after,
     )}<output class="unread" id="finder-${name}-unread" data-expected="${expected}"></output> `;
   const offered = (list: readonly unknown[], blank: () => Html) => list.length > 0 && blank();
-  return html`<search>${templates["parts/no-answer"](say.noAnswer)}<form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}" data-words="${link(assets.words)}">
+  return html`<search>${templates["parts/no-answer"](say.noAnswer)}<form class="finder" hidden action="./" aria-label="${say.label}" data-index="${link(assets.search ?? "")}">
 <p class="finder-words"><label for="finder-q">${say.q}</label><input id="finder-q" name="q" type="search" autocomplete="off" spellcheck="false" aria-describedby="finder-hint"> <button type="submit">${say.find}</button></p>
 <p class="small" id="finder-hint">${say.hint}</p>
 <details class="finder-more"><summary>${say.narrow}</summary>

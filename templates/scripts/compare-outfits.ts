@@ -4,6 +4,7 @@ import type { Words } from "../../shared/words/words.ts";
 import { answered, answering, unanswered } from "./asked/answer.ts";
 import { besideTables } from "./beside/beside-table.ts";
 import { readOutfit, unitsOf } from "./beside/read-outfit.ts";
+import { siteWords } from "./words/site-words.ts";
 
 /** As many columns as anybody can read. */
 const most = 12;
@@ -71,9 +72,7 @@ function compose(section: HTMLElement): void {
       return place.replaceChildren();
     }
     try {
-      const { words } = (await import(new URL(section.dataset.words ?? "", location.href).href)) as {
-        words: Words;
-      };
+      const words = await siteWords();
       const say = words.pages.compare;
       told.value = say.loading;
       const read = await Promise.all(

@@ -13,6 +13,7 @@ import {
 } from "./finder/finder-form.ts";
 import { type Places, showFound } from "./finder/show-found.ts";
 import { hasAll, type WholeAnswer, wholeAnswer } from "./finder/whole-answer.ts";
+import { siteWords } from "./words/site-words.ts";
 
 interface Ready {
   readonly fetched: Fetched;
@@ -34,12 +35,8 @@ function search(form: HTMLFormElement, places: Places): void {
   };
 
   const prepare = (): Promise<Ready> => {
-    const { index = "", words = "" } = form.dataset;
-    ready ??= Promise.all([
-      Fetched.from(new URL(index, location.href)),
-      import(new URL(words, location.href).href) as Promise<{ words: Words }>,
-    ])
-      .then(([fetched, module]) => ({ fetched, words: module.words }))
+    ready ??= Promise.all([Fetched.from(new URL(form.dataset.index ?? "", location.href)), siteWords()])
+      .then(([fetched, words]) => ({ fetched, words }))
       .catch((problem: unknown) => {
         ready = null;
         throw problem;

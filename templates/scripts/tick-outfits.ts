@@ -1,5 +1,5 @@
-import type { Words } from "../../shared/words/words.ts";
 import { readTicks, showTicks, tick, ticked, untickAll } from "./ticks/ticked.ts";
+import { siteWords } from "./words/site-words.ts";
 
 const isSeen = (box: HTMLElement): boolean => box.getClientRects().length > 0;
 
@@ -24,10 +24,7 @@ function offerTicks(bar: HTMLElement): void {
     link.hidden = ids.length < 2;
     link.href = `${page}?items=${ids.map(encodeURIComponent).join(",")}`;
     if (ids.length === 0) return;
-    const { words } = (await import(new URL(bar.dataset.words ?? "", location.href).href)) as {
-      words: Words;
-    };
-    const say = words.pages.finder;
+    const say = (await siteWords()).pages.finder;
     // While the words came, another may have been ticked.
     const count = ticked().length;
     told.value = [say.ticked(count), ...(count < 2 ? [say.tickMore] : [])].join(" ");

@@ -46,7 +46,7 @@ export function writeSearchSite(published: PublishedCollection, folder: string):
       style: assets.style,
       printStyle: assets.printStyle,
       scripts: assets.scripts,
-      words: assets.words.address,
+      words: assets.words,
       preload: assets.preload,
       search: search.index,
     },

@@ -1,5 +1,6 @@
 import { LinkChecker } from "linkinator";
 import { describe, expect, inject, it } from "vitest";
+import { leadingScript } from "../../shared/pages/security-policy.ts";
 import { siteFiles } from "../collections/site-files.ts";
 import { htmlRules } from "./html-rules.ts";
 
@@ -43,8 +44,13 @@ describe("every page of the demonstration", () => {
   it("has no inline style, script or event attribute", () => {
     const inline =
       /<script(?![^>]*\bsrc=)(?![^>]*type="application\/ld\+json")|\sstyle="|<style|\son[a-z]+="/;
+    // The one script that the policy names by its digest.
+    const allowed = `<script>${leadingScript}</script>`;
     const found = [...siteFiles(inject("demonstration"))]
-      .filter(([file, bytes]) => file.endsWith(".html") && inline.test(bytes.toString("utf8")))
+      .filter(
+        ([file, bytes]) =>
+          file.endsWith(".html") && inline.test(bytes.toString("utf8").replaceAll(allowed, "")),
+      )
       .map(([file]) => file);
     expect(found).toEqual([]);
   });

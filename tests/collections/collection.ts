@@ -61,7 +61,7 @@ export function dataOf(files: Files, audience: Audience = "public"): Map<string,
 export function dataFilesOf(published: PublishedCollection): OutputFile[] {
   const index = catalogueOf(published);
   return [
-    ...dataFiles(index, [], "/assets/lead-on.js"),
+    ...dataFiles(index, []),
     ...published.items.map((item) => itemData(item, index)),
     ...published.variants.map(variantData),
     ...published.families.map((family) => familyData(family, index)),

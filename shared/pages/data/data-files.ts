@@ -8,17 +8,12 @@ import { articleRedirects } from "./redirects.ts";
 import { sitemap } from "./sitemap.ts";
 
 /** Every file of the whole collection beside its pages. What is for the owner alone asks no search engine in. */
-export function dataFiles(
-  index: CatalogueIndex,
-  pageAddresses: readonly string[],
-  /** Of pages at former addresses. */
-  script: string,
-): OutputFile[] {
+export function dataFiles(index: CatalogueIndex, pageAddresses: readonly string[]): OutputFile[] {
   const { audience, settings, articles } = index.collection;
   return [
     collectionData(index),
     itemsCsv(index),
-    ...articleRedirects(articles, { site: index.collection, script }),
+    ...articleRedirects(articles, index.collection),
     feed(index),
     ...headerFiles(index.collection),
     ...(audience === "public"

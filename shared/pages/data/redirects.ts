@@ -3,34 +3,24 @@ import { addresses } from "../addresses/addresses.ts";
 import { hasDisplayCard } from "../addresses/has-display-card.ts";
 import { relativeAddress } from "../addresses/relative-address.ts";
 import type { CollectionIndex } from "../collection-index.ts";
+import { contentSecurityPolicy, leadingScript, referrerPolicy } from "../security-policy.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 
 /** What every page that leads on has in common. */
-interface LeadingOn {
-  readonly site: Pick<PublishedCollection, "settings" | "audience">;
-  /** The address of the script below. */
-  readonly script: string;
-}
-
-/** What is asked for within the page goes along, which only a script can see to. */
-export const leadingScript =
-  'location.replace(document.querySelector("a").href + location.search + location.hash);\n';
+type LeadingOn = Pick<PublishedCollection, "settings" | "audience">;
 
 interface Moved {
   readonly id: string;
   readonly formerly: readonly string[];
 }
 
-/**
- * A page at a former address, which leads to the present one. Without a script it does so by itself; with one that would
- * come first. The script is no module and not sealed, since browsers refuse both in a page that is opened from disk.
- */
+/** A page at a former address, which leads to the present one. Without a script it does so by itself; with one that would come first. */
 function redirect(
   former: string,
   address: string,
   title: string,
-  { site: { settings, audience }, script }: LeadingOn,
+  { settings, audience }: LeadingOn,
 ): OutputFile {
   const to = xmlText(relativeAddress(former, address));
   return {
@@ -39,13 +29,17 @@ function redirect(
       "<!doctype html>",
       `<html lang="${xmlText(settings.language)}">`,
       '<meta charset="utf-8">',
+      `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
+      `<meta name="referrer" content="${referrerPolicy}">`,
+      '<meta name="viewport" content="width=device-width, initial-scale=1">',
       `<noscript><meta http-equiv="refresh" content="0; url=${to}"></noscript>`,
       audience === "public"
         ? `<link rel="canonical" href="${to}">`
         : '<meta name="robots" content="noindex">',
       `<title>${xmlText(title)}</title>`,
       `<p><a href="${to}">${xmlText(title)}</a></p>`,
-      `<script src="${xmlText(relativeAddress(former, script))}"></script>`,
+      ...(settings.notice === null ? [] : [`<p>${xmlText(settings.notice)}</p>`]),
+      `<script>${leadingScript}</script>`,
       "</html>",
       "",
     ].join("\n"),
@@ -64,35 +58,34 @@ const redirects = (
 export const articleRedirects = (articles: readonly PublishedArticle[], leading: LeadingOn): OutputFile[] =>
   articles.flatMap((article) => redirects(article, article.title, [addresses.article], leading));
 
-export const itemRedirects = (item: PublishedItem, index: CollectionIndex, script: string): OutputFile[] =>
+export const itemRedirects = (item: PublishedItem, index: CollectionIndex): OutputFile[] =>
   redirects(
     item,
     item.title,
     [addresses.item, ...(hasDisplayCard(item, index) ? [addresses.displayCard] : [])],
-    { site: index.collection, script },
+    index.collection,
   );
 
 /** Those of families and variants, with their lists, and of pairs of which one outfit or both had another id. */
-export function familyRedirects({ collection, items, words }: CollectionIndex, script: string): OutputFile[] {
-  const leading = { site: collection, script };
+export function familyRedirects({ collection, items, words }: CollectionIndex): OutputFile[] {
   const heldFamilies = new Set(collection.items.map(({ family }) => family.id));
   const heldVariants = new Set(collection.items.map(({ variant }) => variant.id));
   return [
     ...collection.families.flatMap((family) => {
       const lists = heldFamilies.has(family.id) ? [addresses.itemsOfFamily] : [];
-      return redirects(family, family.name, [addresses.family, ...lists], leading);
+      return redirects(family, family.name, [addresses.family, ...lists], collection);
     }),
     ...collection.variants.flatMap((variant) => {
       const lists = heldVariants.has(variant.id) ? [addresses.itemsOfVariant] : [];
       const pages = [addresses.variant, addresses.sightingsOf, ...lists];
-      return redirects(variant, variant.name, pages, leading);
+      return redirects(variant, variant.name, pages, collection);
     }),
     ...collection.comparisons.flatMap(({ items: pair }) => {
       const [first, second] = pair.map((id) => items.get(id));
       if (!first || !second) return [];
       const present = addresses.comparison(first.id, second.id);
       const title = words.pages.compare.pair(first.title, second.title);
-      return formerPairs(first, second).map((former) => redirect(former, present, title, leading));
+      return formerPairs(first, second).map((former) => redirect(former, present, title, collection));
     }),
   ];
 }

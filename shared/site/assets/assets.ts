@@ -3,7 +3,6 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import { fonts, preloadedFonts } from "../../../templates/fonts.ts";
 import type { OutputFile } from "../../pages/data/output-file.ts";
-import { leadingScript } from "../../pages/data/redirects.ts";
 import type { PublishedCollection } from "../../publication/published.ts";
 import { packageFolder } from "../../source/package-folder.ts";
 import { named, type PageScript, ScriptFiles } from "./script-files.ts";
@@ -24,8 +23,6 @@ export interface Assets {
   readonly scripts: readonly PageScript[];
   /** The words of the site's language, as a module for its scripts. */
   readonly words: PageScript;
-  /** The address of the script of pages at former addresses. */
-  readonly leadOn: string;
   /** Type that the first lines of every page need. */
   readonly preload: readonly string[];
   readonly files: readonly OutputFile[];
@@ -68,7 +65,6 @@ export function readAssets(
       .sort(([a], [b]) => (a < b ? -1 : 1))
       .map(([, text]) => shortStyle(text));
   const style = named("style", "css", [...inOrder(false), themeStyle(theme, themed.typefaces)].join("\n"));
-  const leadOn = named("lead-on", "js", leadingScript);
   const printStyle = named("print", "css", inOrder(true).join("\n"));
 
   // Compiled beside this file when it is compiled; when it runs as TypeScript, from the last compilation.
@@ -82,8 +78,7 @@ export function readAssets(
     printStyle: printStyle.address,
     scripts,
     words,
-    leadOn: leadOn.address,
-    files: [style, printStyle, leadOn, ...scriptFiles.files],
+    files: [style, printStyle, ...scriptFiles.files],
     preload: preloadOf(themed.typefaces),
     copied: [...fonts.map(([from, address]) => ({ from: require.resolve(from), address })), ...themed.copied],
   };

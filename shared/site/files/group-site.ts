@@ -108,7 +108,6 @@ export async function groupSite(
       versions.set(file.address, citedVersion(file.text));
       return asText(file);
     },
-    leadOn: frame.assets.leadOn,
   };
   let listed: readonly ListedFamily[] | undefined;
   return {
@@ -157,11 +156,9 @@ interface Making {
   readonly media: CollectionMedia;
   /** A record as a file: its page, which comes after it, names the version of its data. */
   readonly recorded: (file: OutputFile) => SiteFile;
-  /** The address of the script of pages at former addresses. */
-  readonly leadOn: string;
 }
 
-function* familyFiles({ index, recorded, leadOn }: Making): Generator<SiteFile> {
+function* familyFiles({ index, recorded }: Making): Generator<SiteFile> {
   const { collection } = index;
   for (const family of collection.families) {
     const data = familyData(family, index);
@@ -174,18 +171,18 @@ function* familyFiles({ index, recorded, leadOn }: Making): Generator<SiteFile> 
     yield* atFormerAddresses(data, variant, addresses.variantData).map(asText);
   }
   for (const page of familyPages(index)) yield { kind: "page", ...page };
-  yield* familyRedirects(index, leadOn).map(asText);
+  yield* familyRedirects(index).map(asText);
 }
 
 function* itemFiles(items: readonly PublishedItem[], making: Making): Generator<SiteFile> {
-  const { index, media, recorded, leadOn } = making;
+  const { index, media, recorded } = making;
   const { collection, words } = index;
   for (const item of items) {
     const data = itemData(item, index);
     yield recorded(data);
     yield* atFormerAddresses(data, item, addresses.itemData).map(asText);
     for (const page of itemPages(item, index)) yield { kind: "page", ...page };
-    yield* itemRedirects(item, index, leadOn).map(asText);
+    yield* itemRedirects(item, index).map(asText);
     const manifest = iiifManifest(item, collection, words, media);
     if (!manifest) continue;
     yield asText(manifest);

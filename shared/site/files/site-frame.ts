@@ -99,7 +99,7 @@ export async function siteFrame(
         style: assets.style,
         printStyle: assets.printStyle,
         scripts: assets.scripts,
-        words: assets.words.address,
+        words: assets.words,
         preload: assets.preload,
         search: null,
       },

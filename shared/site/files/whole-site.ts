@@ -82,7 +82,7 @@ export function wholeSite(
     searchFiles: search.files,
     otherFiles: () => [
       ...articles.map(text),
-      ...dataFiles(index, addressed, frame.assets.leadOn).map(text),
+      ...dataFiles(index, addressed).map(text),
       ...frame.assets.files.map(text),
       ...frame.assets.copied.map((file): SiteFile => ({ kind: "copy", ...file })),
     ],
