@@ -12,11 +12,11 @@ interface Entry {
 
 const commands: Readonly<Record<string, Entry>> = {
   init: {
-    summary: "begins a collection of your own that builds",
+    summary: "starts a collection of your own, ready to build",
     load: async () => (await import("./init/init.ts")).init,
   },
   new: {
-    summary: "writes the file of a new item, variant, family or article, to be filled in",
+    summary: "writes the file of a new item, variant, family or article, for you to fill in",
     load: async () => (await import("./new/new.ts")).newRecord,
   },
   import: {
@@ -24,15 +24,15 @@ const commands: Readonly<Record<string, Entry>> = {
     load: async () => (await import("./import/import.ts")).importTable,
   },
   export: {
-    summary: "gives back the sightings or the items as CSV",
+    summary: "writes the sightings or the items as CSV",
     load: async () => (await import("./export/export.ts")).exportTable,
   },
   check: {
-    summary: "reports every problem of a collection, and mends what is mechanical",
+    summary: "reports every problem in a collection, and can fix simple slips",
     load: async () => (await import("./check/check.ts")).check,
   },
   explain: {
-    summary: "tells what is known of an item, each figure with its method and inputs",
+    summary: "shows what is known of an item, each figure with its method and inputs",
     load: async () => (await import("./explain/explain.ts")).explain,
   },
   checklist: {
@@ -44,11 +44,11 @@ const commands: Readonly<Record<string, Entry>> = {
     load: async () => (await import("./schemas/schemas.ts")).schemas,
   },
   serve: {
-    summary: "shows the site while you write, and reloads it on a change",
+    summary: "shows the site while you write, and reloads it when something changes",
     load: async () => (await import("./serve/serve.ts")).serve,
   },
   build: {
-    summary: "checks, assesses and writes the whole site",
+    summary: "checks and assesses the collection, and writes the whole site",
     load: async () => (await import("./build/build.ts")).build,
   },
 };
@@ -59,7 +59,7 @@ const help = (): string =>
     "",
     ...Object.entries(commands).map(([name, { summary }]) => `  fittedcase ${name.padEnd(10)} ${summary}`),
     "",
-    "  fittedcase COMMAND --help tells more of one.",
+    "  For more about a command: fittedcase COMMAND --help",
   ].join("\n");
 
 /** Errors of `parseArgs` are about what the user typed, and those of a folder about where it is to be written. */
@@ -75,7 +75,7 @@ const isUsage = (problem: unknown): problem is Error =>
 function noFaultOfOurs(problem: unknown): string | null {
   if (!(problem instanceof Error)) return null;
   if (problem instanceof TemplateError) return problem.message;
-  if ("syscall" in problem) return `The machine refused: ${problem.message}.`;
+  if ("syscall" in problem) return `The system refused: ${problem.message}.`;
   return noFaultOfOurs("originalError" in problem ? problem.originalError : problem.cause);
 }
 

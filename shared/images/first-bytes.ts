@@ -8,16 +8,16 @@ import { RefusedFile } from "./refused-file.ts";
 export const firstBytes = {
   photograph: (head: Buffer): void => void rasterFormat(head),
   recording(head: Buffer): void {
-    if (!recordingFormat(head)) throw new RefusedFile(`a file that is no ${playedFormats}`);
+    if (!recordingFormat(head)) throw new RefusedFile(`a file that is not a ${playedFormats}`);
   },
   /** A WebVTT file begins with its name (WebVTT, 4.1). */
   captions(head: Buffer): void {
     if (!/^\uFEFF?WEBVTT(?:[ \t\r\n]|$)/.test(head.toString("utf8")))
-      throw new RefusedFile("a file that is no WebVTT");
+      throw new RefusedFile("a file that is not WebVTT");
   },
   /** WOFF File Format 2.0 (W3C 2022), 4: the signature. */
   typeface(head: Buffer): void {
-    if (head.toString("latin1", 0, 4) !== "wOF2") throw new RefusedFile("a file that is no WOFF2");
+    if (head.toString("latin1", 0, 4) !== "wOF2") throw new RefusedFile("a file that is not WOFF2");
   },
 } as const;
 

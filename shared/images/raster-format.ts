@@ -33,7 +33,7 @@ export function rasterFormat(bytes: Buffer): RasterFormat {
   if (starts("%PDF")) throw refused("PDF");
   const opening = bytes.toString("utf8", 0, 4096);
   if (/<svg[\s>]/i.test(opening)) throw refused("drawing (SVG)");
-  throw new RefusedFile(`a file that is no ${readFormats}`);
+  throw new RefusedFile(`a file that is not a ${readFormats}`);
 }
 
 function refused(kind: string): RefusedFile {

@@ -71,7 +71,7 @@ function refuseManyPictures(format: RasterFormat, bytes: Buffer): void {
   if (format !== "tiff") return;
   const { firstIsReduced, whole } = tiffPictures(bytes);
   if (firstIsReduced) throw new RefusedFile("a camera's raw file, of which only the preview could be read");
-  if (whole > 1) throw new RefusedFile(`a file of ${whole} pictures, where a photograph is one`);
+  if (whole > 1) throw new RefusedFile(`a file of ${whole} pictures, where a photograph is only one`);
 }
 
 function refuseUnknownColours(format: RasterFormat, bytes: Buffer, header: Metadata): void {
@@ -84,7 +84,7 @@ function refuseUnknownColours(format: RasterFormat, bytes: Buffer, header: Metad
   }
   // CIELAB is decoded to fractions whatever the file held.
   if (header.space !== "lab" && header.depth !== "uchar" && header.depth !== "ushort") {
-    throw new RefusedFile(`a picture whose channels are no whole numbers of 8 or 16 bits (${header.depth})`);
+    throw new RefusedFile(`a picture whose channels are not whole numbers of 8 or 16 bits (${header.depth})`);
   }
 }
 

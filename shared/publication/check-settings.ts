@@ -26,7 +26,7 @@ function checkLanguage({ settings }: Collection, document: SourceDocument): Diag
     diagnose("unknown-language", document.locate(["language"]), {
       found: `"${settings.language}"`,
       expected: `a language that the site's own words are written in: ${spokenLanguages.join(", ")}`,
-      remedy: "Until then they are in English.",
+      remedy: "The site's own words are in English instead.",
     }),
   ];
 }

@@ -56,9 +56,9 @@ export function checkUpdated(report: Report, { document, updated, examined }: Ch
   for (const { date, path } of [...examination, ...revisionDates(document)]) {
     if (beginning(date) <= latest) continue;
     report("updated-before-change", document, path, {
-      found: `"${date.text}", after the record was "updated" (${updated.text})`,
-      expected: "the day of the last change there",
-      remedy: 'Left out, "updated" is the newest day that the record tells of.',
+      found: `"${date.text}", which is later than "updated" (${updated.text})`,
+      expected: 'the day of the last change in "updated"',
+      remedy: 'If you leave "updated" out, the newest such day in the record is used.',
     });
   }
 }

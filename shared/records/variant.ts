@@ -139,7 +139,7 @@ function leftEmpty(document: SourceDocument, own: RawVariant): Diagnostic[] {
             diagnose("wrong-value", document.locate([field, id], "key"), {
               found: `nothing after "${id}"`,
               expected: field === "parts" ? "its fields" : "its value",
-              remedy: field === "parts" ? `Where there is nothing to say, write "${id}: {}".` : undefined,
+              remedy: field === "parts" ? `If there is nothing to say, write "${id}: {}".` : undefined,
             }),
           ],
     ),
@@ -155,7 +155,7 @@ function takenAway(document: SourceDocument, own: RawVariant, base: RawVariant):
       return [
         diagnose(code, document.locate([field, id], "key"), {
           found: `"${id}"`,
-          expected: `one of the ${field} of "${own.extends}", to be taken away`,
+          expected: `one of the ${field} of "${own.extends}", to be removed`,
           remedy: suggestion(id, Object.keys(inherited), (known) => Object.hasOwn(own[field] ?? {}, known)),
         }),
       ];
@@ -190,7 +190,7 @@ export function variantsFrom(
         diagnostics.push(
           diagnose("circular-extends", file.document.locate(["extends"]), {
             found: `a circle: ${[...trail, file.id, own.extends].join(" extends ")}`,
-            expected: "a variant that stands on its own at the end of the chain",
+            expected: "a chain that ends with a variant that extends no other",
           }),
         );
         whole = null;

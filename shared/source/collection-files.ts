@@ -96,7 +96,7 @@ export function findCollectionFiles(root: string): FoundFiles {
       diagnostics.push(
         diagnose(reason.startsWith("a link") ? "outside-root" : "unreadable-file", startOf(folder), {
           found: `a folder that cannot be read (${reason})`,
-          expected: "a folder inside the collection that may be read",
+          expected: "a folder inside the collection that can be read",
         }),
       );
       return;
@@ -133,8 +133,8 @@ function recordless(files: readonly CollectionFile[], beside: ReadonlySet<string
     if (folder === undefined) {
       return [
         diagnose("misplaced-file", startOf(file), {
-          found: "a text among the items that is the record of none",
-          expected: `the record of an item as ${file.replace(/\.[^.]+$/, "")}.md`,
+          found: "a text file among the items that is not the record of one",
+          expected: `an item's record, named ${file.replace(/\.[^.]+$/, "")}.md`,
         }),
       ];
     }
@@ -142,8 +142,8 @@ function recordless(files: readonly CollectionFile[], beside: ReadonlySet<string
     told.add(folder);
     return [
       diagnose("misplaced-file", startOf(file), {
-        found: "a text in the folder of an item that has no record",
-        expected: `the record as ${folder}index.md`,
+        found: "a text file in the folder of an item that has no record",
+        expected: `the record to be ${folder}index.md`,
       }),
     ];
   });

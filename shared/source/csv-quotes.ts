@@ -6,8 +6,7 @@ export interface QuoteFault extends Finding {
   readonly end: number;
 }
 
-const remedy =
-  "A quotation mark within a cell is written twice, and the whole cell stands in quotation marks.";
+const remedy = "Write a quotation mark within a cell twice, and put the whole cell in quotation marks.";
 
 /**
  * The first quotation mark that RFC 4180 cannot make sense of, at the place where it is mended. A reader notices one that

@@ -127,8 +127,8 @@ export function readCsv(file: string, text: string): CsvTable {
   const separator = columns.length === 1 ? /[;\t]/.exec(columns[0] ?? "")?.[0] : undefined;
   if (separator !== undefined) {
     const finding = {
-      found: `cells that ${separator === ";" ? "semicolons" : "tabs"} part`,
-      expected: "commas between them (RFC 4180)",
+      found: `cells separated by ${separator === ";" ? "semicolons" : "tabs"}`,
+      expected: "commas (RFC 4180)",
       remedy: 'Save the sheet with commas, or bring it in with "fittedcase import sightings FILE".',
     };
     return {
@@ -174,11 +174,11 @@ export function readCsv(file: string, text: string): CsvTable {
       : [
           diagnose("csv-syntax", locateRow(0), {
             found: `${columns.length} columns`,
-            expected: `${usual}, as many as there are cells in most rows, the first of them line ${locateRow(first.index).place.line}`,
+            expected: `${usual}, as many as most rows have cells (the first is line ${locateRow(first.index).place.line})`,
             remedy:
               usual > columns.length
-                ? `A column is missing from the header; or else ${cellWithComma}.`
-                : `A column is there that no row has; or else ${emptyCell}.`,
+                ? "Either the header lacks a column, or a cell that contains a comma is not in quotation marks."
+                : "Either the header has a column that no row has, or empty cells lack their commas.",
           }),
         ];
   const ofRows = ragged
@@ -190,7 +190,7 @@ export function readCsv(file: string, text: string): CsvTable {
           usual === undefined
             ? `${columns.length}, one for each column of the header`
             : `${usual}, as most rows have`,
-        remedy: `${sentence(length > (usual ?? columns.length) ? cellWithComma : emptyCell)}.`,
+        remedy: length > (usual ?? columns.length) ? cellWithComma : emptyCell,
       }),
     );
   return {
@@ -203,9 +203,8 @@ export function readCsv(file: string, text: string): CsvTable {
   };
 }
 
-const cellWithComma = "a cell that contains a comma stands in quotation marks";
-const emptyCell = "a cell that is empty has its comma, too";
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+const cellWithComma = "Put a cell that contains a comma in quotation marks.";
+const emptyCell = "Give an empty cell its comma too.";
 
 /** How many cells most rows have. */
 function usualLength(lengths: readonly number[]): number | undefined {

@@ -69,7 +69,7 @@ export function readTexts(
         {
           found: "no such file",
           expected: 'a file with at least a title, such as "title: My cases"',
-          remedy: 'A collection is begun with "fittedcase init DIR".',
+          remedy: 'To begin a collection, run "fittedcase init DIR".',
         },
       ),
     );

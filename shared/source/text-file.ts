@@ -44,7 +44,7 @@ export function readTextFile(
       return refuse(
         diagnose("unreadable-file", startOf(file), {
           found: "a pipe, socket or device",
-          expected: "a file that may be read",
+          expected: "an ordinary file",
         }),
       );
     }
@@ -62,7 +62,7 @@ export function readTextFile(
     return refuse(
       diagnose("unreadable-file", startOf(file), {
         found: `a file that cannot be read (${problem instanceof Error && "code" in problem ? problem.code : "unknown reason"})`,
-        expected: "a file that may be read",
+        expected: "a file that can be read",
       }),
     );
   }

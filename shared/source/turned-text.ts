@@ -14,8 +14,8 @@ export function turnedText(file: string, text: string): Diagnostic[] {
   const code = text.charCodeAt(at).toString(16).toUpperCase();
   return [
     diagnose("turned-text", locusBetween(file, text, at, at + 1), {
-      found: `U+${code}, which is not seen and turns the letters after it round`,
-      expected: "letters in the order in which they are read",
+      found: `U+${code}, an invisible character that changes the direction of the text after it`,
+      expected: "text in the order in which it is read",
       remedy: "Type the passage again.",
     }),
   ];

@@ -35,9 +35,9 @@ const plain: readonly Plain[] = [
   },
   {
     code: "BLOCK_IN_FLOW",
-    found: "two fields within braces and nothing between them",
+    found: "two fields in braces with nothing between them",
     expected: "a comma",
-    remedy: "Before it a comma, a bracket or a brace is missing.",
+    remedy: "A comma, a bracket or a brace is missing before the second.",
   },
   {
     code: "MISSING_CHAR",
@@ -48,27 +48,28 @@ const plain: readonly Plain[] = [
   {
     code: "BLOCK_AS_IMPLICIT_KEY",
     found: "a colon and a space within a value",
-    expected: "one field in a line",
-    remedy: "A value that holds a colon and a space stands in quotation marks.",
+    expected: "one field a line",
+    remedy: "Put a value that contains a colon and a space in quotation marks.",
   },
   {
     code: "MULTILINE_IMPLICIT_KEY",
-    found: "a line that is no field",
+    found: "a line that is not a field",
     expected: "a name, a colon and a value",
-    remedy: "The name of a field is followed by a colon and a space.",
+    remedy: "Write a colon and a space after the name of a field.",
   },
   {
     code: "BAD_SCALAR_START",
-    found: "a value that begins with a sign of YAML's own",
-    expected: "a word, or quotation marks around it",
-    remedy: "A value that begins with a sign stands in quotation marks.",
+    found: "a value that begins with a character that YAML reserves",
+    expected: "a word, or quotation marks around the value",
+    remedy: "Put a value that begins with such a character in quotation marks.",
   },
   {
     code: "UNEXPECTED_TOKEN",
     says: /at node end/,
     found: "text after the end of a value",
     expected: "the end of the line",
-    remedy: "A quotation mark within a text that stands in the same marks is written twice.",
+    remedy:
+      "Inside single quotation marks, write the same mark twice; inside double ones, write a backslash before it.",
   },
   {
     code: "MULTIPLE_DOCS",
@@ -146,7 +147,7 @@ export function* yamlFaults(
           end: twice.end,
           found: `"${twice.name}" again`,
           expected: "each field once",
-          remedy: `It is given on line ${lineOf(twice.first)} already.`,
+          remedy: `It is already given on line ${lineOf(twice.first)}.`,
         }
       : { start, end, ...inPlainWords(code, message) };
   }

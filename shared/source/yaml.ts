@@ -91,7 +91,7 @@ export function readYaml(source: YamlText): { data: unknown; diagnostics: Diagno
       data: undefined,
       diagnostics: [
         diagnose("yaml-aliases", locus, {
-          found: `aliases that unfold to more than ${mostNodes} values`,
+          found: `aliases that expand to more than ${mostNodes} values`,
           expected: "a record that can be written out",
           remedy: "Write the values where they belong.",
         }),
@@ -121,7 +121,7 @@ function halfLetters(source: YamlText, block: string, data: unknown): Diagnostic
   const at = [...block.matchAll(surrogates)].find(({ 1: half }) => half !== undefined);
   const start = source.start + (at?.index ?? 0);
   const locus = locusBetween(source.file, source.text, start, start + (at?.[1]?.length ?? 1));
-  const found = `half of a letter${at?.[1] === undefined ? "" : `, ${at[1]}`}`;
+  const found = `half of a character${at?.[1] === undefined ? "" : `, ${at[1]}`}`;
   return [diagnose("not-text", locus, { found, expected: "a whole one" })];
 }
 
@@ -166,7 +166,7 @@ const isStructure = (key: Node, document: Document): boolean =>
 
 function keyProblems(source: YamlText, block: string): Diagnostic[] {
   const document = slowlyRead(block, false);
-  const remedy = "Put text that has braces in quotation marks.";
+  const remedy = "Put text that contains braces in quotation marks.";
   const found = (what: string) => ({ found: `a ${what} as a key`, expected: "text", remedy });
   if (!document) {
     const locus = locusBetween(source.file, source.text, source.start, source.start + 1);

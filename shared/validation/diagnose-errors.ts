@@ -159,7 +159,7 @@ function explain(error: ErrorObject): Explanation | null {
         path,
         at: "key",
         found: `no field "${name}"`,
-        expected: "it to be given",
+        expected: "one",
       };
     }
     case "type":
@@ -224,7 +224,7 @@ function explain(error: ErrorObject): Explanation | null {
     case "maxItems":
       return { code: "wrong-value", ...value, found, expected: `at most ${error.params.limit}` };
     case "uniqueItems":
-      return { code: "wrong-value", ...value, found: "the same value twice", expected: "each once" };
+      return { code: "wrong-value", ...value, found: "the same value twice", expected: "each value once" };
     case "not": {
       const name = excluded(schema).find((each) => Object.hasOwn(Object(error.data), each));
       return {

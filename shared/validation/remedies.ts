@@ -35,11 +35,11 @@ export function stateRemedy(data: unknown): string | undefined {
 /** A feature that is seen, but not for certain, is one of which nothing is known. */
 export const doubtRemedy = (data: unknown): string | undefined =>
   typeof data === "object" || String(data).includes("?")
-    ? "Leave out a feature that cannot be told for certain, and say what was seen in the description."
+    ? "Leave out a feature of which you are not certain, and say in the description what was seen."
     : undefined;
 
 export const commaRemedy = (field: string, text: string): string =>
-  `A text with a comma in it stands in quotation marks: ${field}: ${JSON.stringify(text)}.`;
+  `Put a text that contains a comma in quotation marks: ${field}: ${JSON.stringify(text)}.`;
 
 /** Text that YAML reads as it stands; any other stands in quotation marks. */
 const asWritten = (text: string): string =>

@@ -179,7 +179,7 @@ describe("the page for the bench, in a browser", () => {
     await key.getByLabel("Note").fill("Bent.");
     const byHand = unpackingFile.replace("key: present ", "key: unverified ");
     writeFiles(root, { "content/items/one/index.md": byHand });
-    await key.locator(".failed").getByText("changed elsewhere meanwhile").waitFor();
+    await key.locator(".failed").getByText("has been changed elsewhere").waitFor();
     await key.getByLabel("Note").blur();
     await key.locator(".failed").getByText("Not saved: ").waitFor();
     expect(await page.locator(".unsaved").innerText()).toBe("1 not saved: Key");

@@ -229,7 +229,7 @@ describe("check, of an article", () => {
         "[^1]: A note.",
       ].join("\n"),
     );
-    const written = /(?:Write|There) .*$/;
+    const written = /(?:Write|Footnotes) .*$/;
     expect(places(found).map((place, at) => `${place} ${written.exec(found[at]?.message ?? "")}`)).toEqual([
       'chests.md:1:4 wrong-reference Write "<figure:variants/chest-a/made>".',
       'chests.md:1:40 wrong-reference Write "<figure:variants/chest-a/made>".',
@@ -237,11 +237,11 @@ describe("check, of an article", () => {
       'chests.md:2:1 wrong-reference Write "<table:variants/chest?variant=chest-a,chest-b&show=lock>".',
       'chests.md:3:35 wrong-reference Write "see [@ledger, p. 3]".',
       'chests.md:3:56 wrong-reference Write "@ledger, p. 3".',
-      "chests.md:3:78 wrong-reference There are no footnotes: say it in the text, or write a backslash before it.",
+      "chests.md:3:78 wrong-reference Footnotes are not supported: put the words into the text, or write a backslash before the bracket.",
       'chests.md:3:94 wrong-reference Write "@venn-2009".',
       'chests.md:4:8 wrong-reference Write "[@venn-2009]".',
       'chests.md:6:4 wrong-expectation Write "expect".',
-      "chests.md:10:1 wrong-reference There are no footnotes: say it in the text, or write a backslash before it.",
+      "chests.md:10:1 wrong-reference Footnotes are not supported: put the words into the text, or write a backslash before the bracket.",
     ]);
   });
 

@@ -183,7 +183,7 @@ describe("the page for the bench", () => {
       [
         "{ state: substitute, model: plain-jet }",
         "present",
-        "model plain-jet, which is said of a substitute only",
+        "model plain-jet, which applies only to a substitute",
         "{ state: present }",
       ],
       [
@@ -306,7 +306,7 @@ describe("in the local network", () => {
   it.skipIf(localAddresses().length === 0)("answers only to the whole address that it prints", async () => {
     const lan = await served(root, "--lan");
     try {
-      await expect.poll(() => lan.said()).toContain("From a phone in the same network:");
+      await expect.poll(() => lan.said()).toContain("From a phone on the same network:");
       const printed = /http:\/\/([\d.]+):\d+\/__fittedcase\/bench\/\?key=([\w-]+)/.exec(lan.said());
       const [, host = "", key = ""] = printed ?? [];
       const from = (address: string, headers = {}) =>

@@ -183,8 +183,8 @@ describe("fittedcase build", () => {
       const before = [...siteFiles(root).keys()];
       const { code, err } = await runHere(["build", "--root", root, "--out", path.join(root, inside)], root);
       expect(code).toBe(2);
-      expect(err).toMatch(/^Found ".*out", inside of (?:content|schemas|templates)\//);
-      expect(err).toContain("expected a folder for the site outside of it");
+      expect(err).toMatch(/^Found ".*out", inside (?:content|schemas|templates)\//);
+      expect(err).toContain("expected a folder outside it");
       expect([...siteFiles(root).keys()]).toEqual(before);
     },
   );
@@ -225,7 +225,7 @@ describe("fittedcase build", () => {
     const out = path.join(scratch(), "site");
     const { code, err } = await runHere(["build", "--root", root, "--out", out], root);
     expect(code).toBe(0);
-    expect(err).toBe("This collection brings code of its own, which is run: templates/pages/missing.js.\n");
+    expect(err).toBe("This collection contains code, which is run: templates/pages/missing.js.\n");
     expect(readFileSync(path.join(out, "404.html"), "utf8")).toContain("<h1>Lost</h1>");
     const style =
       [...siteFiles(out)].find(([file]) => /assets\/style\..*\.css$/.test(file))?.[1].toString() ?? "";
@@ -237,7 +237,7 @@ describe("fittedcase build", () => {
     [
       "imports what lies elsewhere",
       "import '../../lost.js';\nexport default () => '';",
-      /^templates\/pages\/missing\.js: Error: Found an import of "\.\.\/\.\.\/lost\.js", which lies outside of templates\/; expected it inside\.$/m,
+      /^templates\/pages\/missing\.js: Error: Found an import of "\.\.\/\.\.\/lost\.js", which lies outside templates\/; expected a file inside it\.$/m,
     ],
     [
       "is no JavaScript",

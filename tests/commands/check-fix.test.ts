@@ -17,7 +17,7 @@ describe("fittedcase check --fix", () => {
     const root = pilotageFolder({ [item]: before });
     const { code, out } = await runHere(["check", "--fix"], root);
     expect(code).toBe(0);
-    expect(out).toContain(`${item}:7:3  Write "sextant" for "sextnat".`);
+    expect(out).toContain(`${item}:7:3  Replaced "sextnat" with "sextant".`);
     expect(read(root, item)).toBe(
       before
         .replace("serail", "serial")
@@ -25,7 +25,7 @@ describe("fittedcase check --fix", () => {
         .replace("  sextnat: prsent", "  sextant: present")
         .replace("absnt", "absent"),
     );
-    expect((await runHere(["check", "--fix"], root)).out).toContain("Nothing to mend.");
+    expect((await runHere(["check", "--fix"], root)).out).toContain("Nothing to fix.");
   });
 
   it("puts the whole mended file in the place of the old one, with its mode, and where a link of the folder's leads", async () => {
@@ -116,7 +116,7 @@ describe("fittedcase check --fix", () => {
     const root = pilotageFolder({ [item]: "---\ntitle: One\nvariant: pilot-mk2\nserail: H2001\n---\n" });
     const { out, err } = await runHere(["check", "--fix", "--format", "json"], root);
     expect(JSON.parse(out).errors).toBe(0);
-    expect(err).toContain('Write "serial" for "serail".');
+    expect(err).toContain('Replaced "serail" with "serial".');
   });
 });
 

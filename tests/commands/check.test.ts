@@ -58,9 +58,9 @@ describe("fittedcase check", () => {
     expect(checked.code).toBe(1);
     const { diagnostics } = JSON.parse(checked.out) as Reported;
     expect(diagnostics.map(({ code, message }) => `${code} ${message}`)).toEqual([
-      "unreadable-photograph Found a file that is no JPEG, PNG, WebP, AVIF, TIFF or GIF; expected a photograph that can be shown.",
-      "unreadable-recording Found a file that is no WebM, MP4, MP3, WAV or FLAC; expected a recording that can be published.",
-      "unreadable-recording Found a file that is no WebVTT; expected captions as WebVTT.",
+      "unreadable-photograph Found a file that is not a JPEG, PNG, WebP, AVIF, TIFF or GIF; expected a photograph that can be shown.",
+      "unreadable-recording Found a file that is not a WebM, MP4, MP3, WAV or FLAC; expected a recording that can be published.",
+      "unreadable-recording Found a file that is not WebVTT; expected captions in WebVTT.",
     ]);
     const built = await runHere(["build"], root);
     expect(built.code).toBe(1);

@@ -48,8 +48,8 @@ describe("fittedcase checklist", () => {
 
   // Where browsers stand on no PATH, one may be found all the same.
   it.skipIf(installedBrowser({}) !== undefined).each([
-    [{ CHROME_PATH: "", PATH: "/nowhere" }, "Found no browser that prints by itself"],
-    [{ CHROME_PATH: "/nowhere/browser" }, "Found no browser at CHROME_PATH"],
+    [{ CHROME_PATH: "", PATH: "/nowhere" }, "Found no browser that can print a PDF"],
+    [{ CHROME_PATH: "/nowhere/browser" }, 'Found no browser at "/nowhere/browser", which CHROME_PATH names'],
   ])("says so where there is no browser to print a PDF: %j", async (environment, said) => {
     const root = pilotageFolder();
     const ran = await run(["checklist", "pilot-mk2", "--pdf"], root, environment);
@@ -103,7 +103,7 @@ parts:
         "name: Mark III\nfeatures: { arc: silver }\nparts: { lamp: { name: Lamp } }\n",
     });
     const text = html.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
-    expect(text).toContain("57 Ebbholm Pilotage outfit, Mark I, or Mark III, not told 112");
+    expect(text).toContain("57 Ebbholm Pilotage outfit, Mark I, or Mark III (not recorded) 112");
     expect(text).toContain("silver Ebbholm Pilotage outfit, Mark I; Mark III");
   });
 

@@ -108,7 +108,7 @@ assembled: [sextant]
     expect(coloured.out.replace(/\u001b\[\d+m/g, "")).toBe(plain.out);
   });
 
-  it("gives the same as data, with every digit", async () => {
+  it("gives the same as JSON, with every digit", async () => {
     const { code, out } = await runHere(["explain", "river-office", "--json"], pilotageFolder());
     const data = JSON.parse(out);
     expect(code).toBe(0);

@@ -69,7 +69,7 @@ describe("fittedcase export", () => {
     await runHere(["import", kind, "all.csv", "--root", root], folder);
     const back = await runHere(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", root], folder);
     expect(back.code).toBe(0);
-    expect(back.out).toMatch(/\n0 rows brought in; \d+ rows there already; 0 rows rejected\./);
+    expect(back.out).toMatch(/\n0 rows brought in; \d+ rows already there; 0 rows rejected\./);
     expect([...siteFiles(path.join(root, "content"))]).toEqual([...before]);
 
     // Into one that has only the references: everything comes, and is exported alike.
@@ -101,7 +101,7 @@ describe("fittedcase export", () => {
       const { code, out } = await runHere(back, folder);
       expect(code).toBe(0);
       expect(out).toMatch(
-        /\n0 rows can be brought in; [\d,]+ rows there already; 0 rows would be rejected\./,
+        /\n0 rows can be brought in; [\d,]+ rows already there; 0 rows would be rejected\./,
       );
     }
   });

@@ -225,7 +225,7 @@ describe("fittedcase check", () => {
       expect(out).toContain(now(id));
       expect(out).toContain("1 error");
       const mended = await runHere(["check", "--fix"], root);
-      expect(mended.out).toContain(`Write "${id}" for "`);
+      expect(mended.out).toContain(`with "${id}".`);
       expect(mended.code).toBe(0);
     },
   );

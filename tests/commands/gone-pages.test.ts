@@ -27,7 +27,7 @@ describe("pages that the last site had and this one has not", () => {
   it("are told of after the last line of a build, once, and with what to do", async () => {
     const { root, build, first, at } = await begun();
     expect(first.trim().split("\n")).toHaveLength(1);
-    expect(await build()).not.toContain("gone");
+    expect(await build()).not.toContain("no longer");
     rmSync(at("content/items/one"), { recursive: true });
     rmSync(at("content/articles/essay.md"));
     rmSync(at("schemas/reference/chest/chest-b.yaml"));
@@ -35,10 +35,10 @@ describe("pages that the last site had and this one has not", () => {
     const [last = "", gone] = (await build()).trim().split("\n").slice(-2);
     expect(last).toMatch(/^1 item, /);
     expect(gone).toBe(
-      "4 pages of the last site are gone: /articles/essay/, /items/duo/, /items/one/, /variants/chest-b/. " +
-        'Where a record has another id now, list the former one under "formerly", and its address leads on.',
+      "4 pages of the last site no longer exist: /articles/essay/, /items/duo/, /items/one/, /variants/chest-b/. " +
+        'If a record has a new id, list the old one under "formerly": the old address then leads to the new one.',
     );
-    expect(await build()).not.toContain("gone");
+    expect(await build()).not.toContain("no longer");
   });
 
   it("are known without the cache, and are none where their addresses lead on", async () => {
@@ -46,10 +46,10 @@ describe("pages that the last site had and this one has not", () => {
     rmSync(at(".cache"), { recursive: true });
     renameSync(at("content/items/one"), at("content/items/uno"));
     writeFiles(root, { "content/items/uno/index.md": item("formerly: [one]") });
-    expect(await build()).not.toContain("gone");
+    expect(await build()).not.toContain("no longer");
     rmSync(at(".cache"), { recursive: true });
     rmSync(at("content/articles/other.md"));
-    expect(await build()).toContain("\n1 page of the last site is gone: /articles/other/. Where");
+    expect(await build()).toContain("\n1 page of the last site no longer exists: /articles/other/. If");
   });
 
   it("are not all named where there are many", async () => {
@@ -59,7 +59,7 @@ describe("pages that the last site had and this one has not", () => {
     await build();
     for (const file of many) rmSync(at(file));
     expect(await build()).toMatch(
-      /^20 pages of the last site are gone: \/articles\/a10\/, .*\/articles\/a21\/ and 8 more\. Where/m,
+      /^20 pages of the last site no longer exist: \/articles\/a10\/, .*\/articles\/a21\/ and 8 more\. If/m,
     );
   });
 });

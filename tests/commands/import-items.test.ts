@@ -22,10 +22,10 @@ describe("fittedcase import items", () => {
     const importing = ["import", "items", file, "--map", "cases.map.yaml", "--root", root];
     const { code, out } = await runHere(importing, folder);
     expect(code).toBe(1);
-    expect(out).toContain("1 row brought in; 0 rows there already; 2 rows rejected.");
+    expect(out).toContain("1 row brought in; 0 rows already there; 2 rows rejected.");
     expect(out).toContain('row 3: arc: Found "gold"; expected "silver" or "platinum".');
     expect(out).toContain(
-      'row 4: id: Found "river-office", which content/items/river-office/index.md also is; expected one item of each id.',
+      'row 4: id: Found "river-office", which is already the id of content/items/river-office/index.md; expected a different id for each item.',
     );
     expect(readFileSync(path.join(root, "content/items/river-office/index.md"), "utf8")).toBe(before);
     expect(existsSync(path.join(root, "content/items/case-3"))).toBe(false);
@@ -42,7 +42,7 @@ describe("fittedcase import items", () => {
     expect(data.description).toContain("Found in a loft");
 
     const again = await runHere(importing, folder);
-    expect(again.out).toContain("0 rows brought in; 1 row there already; 2 rows rejected.");
+    expect(again.out).toContain("0 rows brought in; 1 row already there; 2 rows rejected.");
   });
 
   it("says where pictures must lie of an item that shows some", async () => {
@@ -97,11 +97,11 @@ describe("fittedcase import items", () => {
     const map = path.join(folder, "old list.map.yaml");
     const proposed = readFileSync(map, "utf8");
     expect(proposed).toContain(
-      "      ## Not understood. Say of each which it is, collection, offered, sold, reference, lost, stolen, destroyed, and take the # away.\n      # verliehen: ",
+      "      ## Not understood. Say for each which it is, collection, offered, sold, reference, lost, stolen, destroyed, and remove the #.\n      # verliehen: ",
     );
     const importing = ["import", "items", file, "--map", map, "--root", root];
     const { out } = await runHere(importing, folder);
-    expect(out).toContain("9 rows brought in; 0 rows there already; 1 row rejected.");
+    expect(out).toContain("9 rows brought in; 0 rows already there; 1 row rejected.");
     writeFileSync(map, proposed.replace(/# verliehen: .*/, "verliehen: collection"));
     expect((await runHere(importing, folder)).code).toBe(0);
     const statuses = words.map(
@@ -147,7 +147,7 @@ describe("fittedcase import items", () => {
       ["import", "items", file, "--map", "old list.map.yaml", "--root", root],
       folder,
     );
-    expect(out).toContain("1 row brought in; 1 row there already; 1 row rejected.");
+    expect(out).toContain("1 row brought in; 1 row already there; 1 row rejected.");
   });
 
   it.each([
@@ -181,7 +181,7 @@ describe("fittedcase import items", () => {
     const { folder, file } = spreadsheet("No,Title,Model\n1,One,pilot-mk2\n2,Two,pilot-mk2\n");
     await runHere(["import", "items", file, "--root", root], folder);
     expect(readFileSync(path.join(folder, "old list.map.yaml"), "utf8")).toContain(
-      "  ## This counts the rows, 1, 2, 3. If it is the list's own number, take the line out.\n  serial: No\n",
+      "  ## This counts the rows, 1, 2, 3. If it is the list's own number, remove the line.\n  serial: No\n",
     );
   });
 

@@ -49,11 +49,11 @@ describe("fittedcase import sightings", () => {
     expect(out).toContain(
       "windows-1252, semicolons, headings in rows 2 and 3, 7 rows; 1 empty row and 1 repetition",
     );
-    expect(out).toContain("4 rows can be brought in; 0 rows there already; 3 rows would be rejected.");
+    expect(out).toContain("4 rows can be brought in; 0 rows already there; 3 rows would be rejected.");
     expect(out).toContain(
       'row 11: absent: Found "sextent"; expected a part of "pilot-mk2", or "rest". Did you mean "sextant"?',
     );
-    expect(out).toContain("Columns that nothing reads: Nr.");
+    expect(out).toContain("Columns that are not used: Nr.");
     expect(readdirSync(path.join(root, "content/sightings"))).toEqual(["log.csv"]);
     const map = readFileSync(path.join(folder, "old list.map.yaml"), "utf8");
     expect(map).toMatch(/^sheet: \{ encoding: windows-1252, separator: semicolon, headings: \[2,3\] \}$/m);
@@ -76,13 +76,13 @@ describe("fittedcase import sightings", () => {
     );
     const { text, imported, again } = await bringIn(root, `${rows.join("\n")}\n`);
     expect(text).toMatch(
-      /^## Fields that no column was found for: example, source, list, condition, relisted, note$/m,
+      /^## Fields for which no column was found: example, source, list, condition, relisted, note$/m,
     );
     expect(imported).toMatchObject({ code: 0, err: "" });
     expect(imported.out).toContain("Rows 5, 7 say exactly what an earlier row says.");
     expect(log(root).map(({ currency }) => currency)).toEqual(Array(6).fill("EUR"));
     expect(log(root)[0]).toMatchObject({ present: "sextant" });
-    expect((await again()).out).toContain("0 rows brought in; 6 rows there already; 0 rows rejected.");
+    expect((await again()).out).toContain("0 rows brought in; 6 rows already there; 0 rows rejected.");
   });
 
   it("reads a German list by its headings, and how each was seen by its words", async () => {
@@ -143,7 +143,7 @@ describe("fittedcase import sightings", () => {
         `Price,Date seen,Model,Kind\n${cells},pilot-mk2,offer\n`,
       );
       for (const line of lines) expect(text.split("\n")).toContain(line);
-      expect(text.includes("look whether your file does")).toBe(language !== "en");
+      expect(text.includes("check whether your file does")).toBe(language !== "en");
       if (first) expect(log(root)).toMatchObject([first]);
       else expect(rejected()).not.toBeNull();
     },
@@ -153,9 +153,7 @@ describe("fittedcase import sightings", () => {
     const root = pilotageFolder({ "content/collection.yaml": "title: T\nlanguage: de\n" });
     const rows = '"2,000.50",3/25/1998,pilot-mk2,offer\n"1,000",3/12/1998,pilot-mk2,offer\n';
     const { text } = await bringIn(root, `Price,Date seen,Model,Kind\n${rows}`);
-    expect(text).toContain(
-      "dates: month-day\n## The sign before the decimals, as your numbers show.\ndecimal: .\n",
-    );
+    expect(text).toContain("dates: month-day\n## The decimal sign, as your numbers show.\ndecimal: .\n");
     expect(log(root)).toMatchObject([
       { price: "2000.5", seen: "1998-03-25" },
       { price: "1000", seen: "1998-03-12" },
@@ -213,8 +211,8 @@ describe("fittedcase import sightings", () => {
       "seen,variant,kind,serial\n1998,pilot-mk2,offer,H2101\n1999,pilot-mk2,Tausch,H2102\n",
       (map) => map.replace(/# Tausch: .*/, "Tausch: offer"),
     );
-    expect(text).toContain("Say of each which it is, offer, record, mention, and take the # away.");
-    expect(imported.out).toContain("2 rows brought in; 0 rows there already; 0 rows rejected.");
+    expect(text).toContain("Say for each which it is, offer, record, mention, and remove the #.");
+    expect(imported.out).toContain("2 rows brought in; 0 rows already there; 0 rows rejected.");
   });
 
   it("takes a column that is headed as a part is, and rejects the rows that it cannot read", async () => {
@@ -233,20 +231,22 @@ describe("fittedcase import sightings", () => {
     const rows = ["Date,Model,Case no,Price", "2001,pilot-mk2,H1,100", "2002,pilot-mk2,H2,200"];
     const without = (map: string) => map.replace(/^ {2}serial: .*\n/m, "");
     const { folder, file, text, map, imported } = await bringIn(root, `${rows.join("\n")}\n`, without);
-    expect(imported.out).not.toContain("in other words");
+    expect(imported.out).not.toContain("in different words");
     writeFileSync(map, `${without(text)}  serial: Case no\n`);
     const again = await runHere(
       ["import", "sightings", file, "--map", map, "--root", root, "--dry-run"],
       folder,
     );
-    expect(again.out).toContain("2 rows may be in content/sightings/old-list.csv already, in other words");
+    expect(again.out).toContain(
+      "2 rows may already be in content/sightings/old-list.csv, in different words",
+    );
   });
 
   it("reads local dates and numbers, and rejects the rest with the words of check", async () => {
     const root = pilotageFolder();
     const { imported, rejected } = await bringIn(root, asWindows1252(messy));
     expect(imported.code).toBe(1);
-    expect(imported.out).toContain("4 rows brought in; 0 rows there already; 3 rows rejected.");
+    expect(imported.out).toContain("4 rows brought in; 0 rows already there; 3 rows rejected.");
     expect(log(root)).toEqual([
       {
         seen: "1998-03-12",
@@ -314,7 +314,7 @@ describe("fittedcase import sightings", () => {
     const root = pilotageFolder();
     const { again, folder, map } = await bringIn(root, asWindows1252(messy));
     const before = readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8");
-    expect((await again()).out).toContain("0 rows brought in; 4 rows there already; 3 rows rejected.");
+    expect((await again()).out).toContain("0 rows brought in; 4 rows already there; 3 rows rejected.");
     expect(readFileSync(path.join(root, "content/sightings/old-list.csv"), "utf8")).toBe(before);
     const file = path.join(folder, "old list.rejected.csv");
     writeFileSync(
@@ -326,7 +326,7 @@ describe("fittedcase import sightings", () => {
     );
     const corrected = await runHere(["import", "sightings", file, "--map", map, "--root", root], folder);
     expect(corrected.code).toBe(0);
-    expect(corrected.out).toContain("3 rows brought in; 0 rows there already; 0 rows rejected.");
+    expect(corrected.out).toContain("3 rows brought in; 0 rows already there; 0 rows rejected.");
     expect(log(root)).toHaveLength(7);
     expect(log(root)[6]).toMatchObject({ seen: "2002", note: "=1+1" });
     // The log that was there keeps its bytes; the new rows stand behind them.
@@ -414,12 +414,12 @@ describe("fittedcase import sightings", () => {
   it("rejects a row with a cell beyond the headings, unless the map reads it", async () => {
     const sheet = "seen;variant;kind;note\n1999;pilot-mk2;offer;lid; and tray\n2000;pilot-mk2;offer;\n";
     const { imported, rejected, folder, map } = await bringIn(pilotageFolder(), sheet);
-    expect(imported.out).toContain("1 row brought in; 0 rows there already; 1 row rejected.");
+    expect(imported.out).toContain("1 row brought in; 0 rows already there; 1 row rejected.");
     expect(imported.out).toContain('row 2: Found "and tray" in column E, beyond the headings;');
     // As it was rejected it is rejected again.
     const file = path.join(folder, "old list.rejected.csv");
     const as = await runHere(["import", "sightings", file, "--map", map, "--root", pilotageFolder()], folder);
-    expect(as.out).toContain("0 rows brought in; 0 rows there already; 1 row rejected.");
+    expect(as.out).toContain("0 rows brought in; 0 rows already there; 1 row rejected.");
     writeFileSync(file, rejected()?.replace("lid;and tray", '"lid; and tray";') ?? "");
     const mended = pilotageFolder();
     expect((await runHere(["import", "sightings", file, "--map", map, "--root", mended], folder)).code).toBe(
@@ -439,7 +439,7 @@ describe("fittedcase import sightings", () => {
     expect(first.text).toContain("# dates: day-month");
     expect(first.imported.code).toBe(1);
     expect(first.rejected()).toContain(
-      "day and month that can be told apart; say dates: day-month or dates: month-day",
+      "a date in which day and month can be told apart; write dates: day-month or dates: month-day",
     );
     const decided = pilotageFolder();
     await bringIn(decided, sheet, (map) => map.replace("# dates: day-month", "dates: month-day"));
@@ -453,7 +453,7 @@ describe("fittedcase import sightings", () => {
       "seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk2,offer\n",
     );
     expect(imported.out).toContain("2 rows brought in");
-    expect((await again()).out).toContain("0 rows brought in; 2 rows there already");
+    expect((await again()).out).toContain("0 rows brought in; 2 rows already there");
     expect(log(root)).toHaveLength(2);
   });
 
@@ -504,9 +504,7 @@ describe("fittedcase import sightings", () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet("seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
     const { code, out } = await runHere(["import", "sightings", file, "--dry-run", "--root", root], folder);
-    expect(
-      out,
-    ).toContain(`Nothing was written. To have the map of the columns written, for you to correct, run:
+    expect(out).toContain(`Nothing was written. To write the map of the columns, for you to correct, run:
   fittedcase import sightings ${file.includes(" ") ? `"${file}"` : file} --root ${root}\n`);
     expect(out).not.toContain("--map");
     expect(code).toBe(0);

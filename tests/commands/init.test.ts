@@ -78,7 +78,7 @@ describe("fittedcase init", () => {
     expect(out).toContain("Wrote 8 files into this folder.");
     const again = await run(["init", "."], empty);
     expect(again.err).toContain(
-      'Found ".gitignore" and 2 more in this folder; expected a new or an empty folder.',
+      'Found ".gitignore" and 2 more in this folder; expected a new or empty folder.',
     );
     const repository = scratch();
     mkdirSync(path.join(repository, ".git"));
@@ -88,7 +88,7 @@ describe("fittedcase init", () => {
 
   it.each([
     [["init"], "expected one"],
-    [["init", "taken"], 'Found "notes.txt" in "taken"; expected a new or an empty folder.'],
+    [["init", "taken"], 'Found "notes.txt" in "taken"; expected a new or empty folder.'],
     [["init", "file.txt"], "Found a file"],
     [["init", "new", "--language", "english please"], "BCP 47"],
     [["init", "new", "--title", " "], "empty title"],

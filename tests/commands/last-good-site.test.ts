@@ -137,7 +137,7 @@ describe("the last good site stays as it was", () => {
     chmodSync(folder, 0o755);
     chmodSync(path.join(folder, ".site.builds"), 0o755);
     expect(ran.code).toBe(2);
-    expect(ran.err).toMatch(/The machine refused: EACCES: permission denied, .*site\.builds/);
+    expect(ran.err).toMatch(/The system refused: EACCES: permission denied, .*site\.builds/);
     expect(isWordOfAFault(ran)).toBe(false);
     expect(differences(siteFiles(out), before)).toEqual([]);
     await expectRecovery(root, out, before);
@@ -155,7 +155,7 @@ describe("the last good site stays as it was", () => {
       writeFiles(root, files);
       const ran = await start(["build", "--root", root, "--out", out], root, {}, { uid }).done;
       expect(ran.code, ran.err).toBe(0);
-      expect(ran.err).toMatch(/^Left of an earlier build, for you to remove: .*EACCES/);
+      expect(ran.err).toMatch(/^Left over from an earlier build, for you to remove: .*EACCES/);
       expect(ran.err).toContain(left);
       expect(existsSync(path.join(left, "items"))).toBe(true);
       expect(differences(siteFiles(out), before)).toContain("items/one/index.html");
@@ -222,7 +222,7 @@ describe("on a disk that is full", () => {
     forget(root);
     const ran = await build(root, out);
     expect(ran.code).toBe(2);
-    expect(ran.err).toMatch(/^The machine refused: ENOSPC: no space left on device/);
+    expect(ran.err).toMatch(/^The system refused: ENOSPC: no space left on device/);
     expect(isWordOfAFault(ran)).toBe(false);
     expect(differences(siteFiles(out), before)).toEqual([]);
     execFileSync("mount", ["-o", `remount,size=${Math.ceil((bytes * 3) / 1024)}k`, disk]);

@@ -147,7 +147,7 @@ describe("fittedcase new", () => {
     const before = read(root, "content/items/river-office/index.md");
     const { code, err } = await runHere(["new", "item", "river-office", "--variant", "pilot-mk2"], root);
     expect(code).toBe(2);
-    expect(err).toContain("already there");
+    expect(err).toContain("already exists");
     expect(read(root, "content/items/river-office/index.md")).toBe(before);
     const again = ["new", "article", "on-arcs"];
     expect((await runHere(again, root)).code).toBe(0);
@@ -156,7 +156,7 @@ describe("fittedcase new", () => {
 
   it.each([
     [["item", "x", "--variant", "pilot-mk"], "Did you mean"],
-    [["item", "x"], "fittedcase checklist FAMILY prints what tells its variants apart"],
+    [["item", "x"], "fittedcase checklist FAMILY makes a sheet that tells its variants apart"],
     [["item", "x"], "Known: pilot-mk1, pilot-mk2."],
     [["item", "../x", "--variant", "pilot-mk2"], "small letters"],
     [["item", "X y", "--variant", "pilot-mk2"], "small letters"],

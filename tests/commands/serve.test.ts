@@ -56,7 +56,7 @@ describe("fittedcase serve", () => {
     try {
       const { code, err } = await run(["serve", "--root", root, "--port", String(preview.port)], root);
       expect(code).toBe(2);
-      expect(err).toContain(`Found port ${preview.port} taken`);
+      expect(err).toContain(`Found port ${preview.port} in use`);
     } finally {
       expect(await preview.stop()).toBe(0);
     }

@@ -91,8 +91,8 @@ describe("a date in a spreadsheet", () => {
     ["1999-00", "such as 1999/2000;"],
     ["1909/0", "such as 1909/1910;"],
     // On or before a date, and on or after it: the specification's "[..1760-12-03]" and "[1760-12..]".
-    ["before 1 May 1931", 'a year after "before"; until some day is written [..1931-04-30].'],
-    ["After the 1930s", 'a year after "after"; from some day on is written [1931-05-02..].'],
+    ["before 1 May 1931", 'a year after "before"; for any time up to a certain day, write [..1931-04-30].'],
+    ["After the 1930s", 'a year after "after"; for any time from a certain day on, write [1931-05-02..].'],
     ["between 1931 and March 1938", "both years"],
     ["{1931,1938}?", "each of its dates"],
   ])("%s is refused, with what to do", (cell, reason) => {

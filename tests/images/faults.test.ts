@@ -108,11 +108,11 @@ describe("what is no raster that is read is refused by its kind", () => {
     ["phone.jpg", fileTypeBox("mif1", "mif1", "heic"), "a HEIC"],
     ["clip.jpg", fileTypeBox("isom", "isom", "mp42"), "a video or raw file"],
     ["moving.avif", fileTypeBox("avis", "avis", "msf1"), "a moving picture (AVIF sequence)"],
-    ["page.jpg", "<!DOCTYPE html><title>Not found</title>", "a file that is no JPEG"],
-    ["words.png", "Only words.", "a file that is no JPEG"],
-    ["archive.jpg", "PK\x03\x04", "a file that is no JPEG"],
-    ["bitmap.jpg", "BM\x46\0\0\0", "a file that is no JPEG"],
-    ["vips.jpg", "\x08\xf2\xa6\xb6", "a file that is no JPEG"],
+    ["page.jpg", "<!DOCTYPE html><title>Not found</title>", "a file that is not a JPEG"],
+    ["words.png", "Only words.", "a file that is not a JPEG"],
+    ["archive.jpg", "PK\x03\x04", "a file that is not a JPEG"],
+    ["bitmap.jpg", "BM\x46\0\0\0", "a file that is not a JPEG"],
+    ["vips.jpg", "\x08\xf2\xa6\xb6", "a file that is not a JPEG"],
   ])("%s", async (file, bytes, reason) => {
     expect(await reasonFor(file, bytes)).toContain(reason);
   });
@@ -202,7 +202,7 @@ describe("colours that cannot be told are refused", () => {
 
   it("channels of floating point", async () => {
     const float = quartersPicture().toColourspace("scrgb").tiff({ compression: "lzw" });
-    expect(await reasonFor("float.tif", await float.toBuffer())).toContain("no whole numbers");
+    expect(await reasonFor("float.tif", await float.toBuffer())).toContain("not whole numbers");
   });
 });
 

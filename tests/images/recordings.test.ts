@@ -134,7 +134,7 @@ describe("what is no recording", () => {
     const { root, put } = await pictureFolder();
     await put(file, bytes);
     await expect(placeRecording(root, file, folder())).rejects.toThrow(
-      "a file that is no WebM, MP4, MP3, WAV or FLAC",
+      "a file that is not a WebM, MP4, MP3, WAV or FLAC",
     );
   });
 

@@ -115,7 +115,7 @@ it("a revision after the day on which the record says that it was last changed i
       code === "updated-before-change" ? [`${file}:${line} ${message}`] : [],
     );
   const message =
-    'Found "2024-05", after the record was "updated" (2024-04-30); expected the day of the last change there. Left out, "updated" is the newest day that the record tells of.';
+    'Found "2024-05", which is later than "updated" (2024-04-30); expected the day of the last change in "updated". If you leave "updated" out, the newest such day in the record is used.';
   expect(told("2024-04-30", "2024-05")).toEqual([
     `content/articles/pegs.md:4 ${message}`,
     `content/items/one.md:5 ${message}`,
@@ -137,7 +137,7 @@ it("an examination after the day on which the record says that it was last chang
       code === "updated-before-change" ? [`${file}:${line}:${column} ${found}`] : [],
     );
   expect(told("2012-06-30", "2014-01-20")).toEqual([
-    'content/items/one.md:4:11 "2014-01-20", after the record was "updated" (2012-06-30)',
+    'content/items/one.md:4:11 "2014-01-20", which is later than "updated" (2012-06-30)',
   ]);
   expect(told("2014-01-20", "2014-01-20")).toEqual([]);
   expect(told("2014", "2014-01-20")).toEqual([]);

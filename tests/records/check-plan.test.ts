@@ -20,9 +20,9 @@ describe("compartments that lie over one another", () => {
     const told = overlapsIn(smallCollection(parts));
     expect(told).toHaveLength(1);
     expect(told[0]).toContain(
-      'a compartment of "box" that lies over those of "lens", "rule", "pen" and 1 more',
+      'a compartment of "box" that overlaps those of "lens", "rule", "pen" and 1 more',
     );
-    expect(told[0]).toContain("what holds all the others has none of its own");
+    expect(told[0]).toContain("none for the part that holds all the others");
   });
 
   it("are told of once, in the variant that the others are described after", () => {

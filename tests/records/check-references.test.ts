@@ -19,7 +19,7 @@ describe("ranges of serials", () => {
 
   it("of one prefix share no number, unless some were left unused", () => {
     expect(ranges("{ prefix: A, from: 1, to: 100 }", "{ prefix: A, from: 51, to: 150 }")).toEqual([
-      "chest-a.yaml:7 range-overlap A51 to A150, of which a part lies in A1 to A100",
+      "chest-a.yaml:7 range-overlap A51 to A150, which overlaps A1 to A100",
     ]);
     expect(ranges("{ from: 1, to: 100 }", "{ from: 100, to: 150 }")).toHaveLength(1);
     expect(ranges("{ from: 1, to: 100 }", "{ from: 101, to: 150 }")).toEqual([]);
@@ -33,7 +33,7 @@ describe("ranges of serials", () => {
 
   it("certainly share the known end of one that lies within the other", () => {
     expect(ranges("{ from: 100 }", "{ from: 51, to: 150 }")).toEqual([
-      "chest-a.yaml:7 range-overlap 51 to 150, of which a part lies in 100 and on",
+      "chest-a.yaml:7 range-overlap 51 to 150, which overlaps 100 and on",
     ]);
     expect(ranges("{ from: 51, to: 150 }", "{ to: 51 }")).toHaveLength(1);
     expect(ranges("{ to: 51 }", "{ from: 51 }")).toHaveLength(1);
@@ -103,7 +103,7 @@ describe("a variant that extends another", () => {
 
   it("is not every variant: where nothing is inherited, a part with nothing behind it is not lost", () => {
     expect(told(smallCollection("parts:\n  fork: {}\n  bow:\n", one))).toEqual([
-      'chest-a.yaml:4 wrong-value nothing after "bow" Where there is nothing to say, write "bow: {}".',
+      'chest-a.yaml:4 wrong-value nothing after "bow" If there is nothing to say, write "bow: {}".',
     ]);
   });
 });
@@ -121,7 +121,7 @@ describe("the examples of a log", () => {
   it("have one serial each, in whatever way it is written", () => {
     expect(log("the-band-set,T17", "the-band-set,T 017", "the-yard-set,T22")).toEqual([]);
     expect(log("the-band-set,T17", "the-band-set,T22").join()).toMatch(
-      /^log.csv:3 doubtful-example "T22" of "the-band-set", which has "T17" elsewhere and counts as one example/,
+      /^log.csv:3 doubtful-example "T22" as the serial of "the-band-set", which has "T17" elsewhere and counts as one example/,
     );
   });
 

@@ -35,7 +35,7 @@ describe("offers after the last year that was watched", () => {
   it("are told of once, where the years are, with how many and the latest", async () => {
     const folder = root("watching: 2001/2025\n", ...late);
     expect(told(folder)).toEqual([
-      'content/collection.yaml:2:11 offers-after-watching "2001/2025", and 2 offers seen later, the latest "2027-08", which count for nothing; years that reach as far as offers were watched for',
+      'content/collection.yaml:2:11 offers-after-watching "2001/2025", and 2 offers seen later (the latest "2027-08"), which are not counted; years that extend to the last in which offers were watched for',
     ]);
     const { written } = await buildSite(folder, path.join(folder, "_site"), "public");
     expect(written?.warnings).toBe(checkCollection(folder).diagnostics.length);

@@ -61,7 +61,7 @@ describe("one mistake is told of once", () => {
         "content/sightings/log.csv": "seen,variant,kind,source,present\n2001,chest-a,offer,ledger,fork\n",
       }),
     ).toEqual([
-      'chest-a.yaml:1:1 duplicate-id "chest-a", which schemas/reference/barrel/chest-a.yaml also is',
+      'chest-a.yaml:1:1 duplicate-id "chest-a", which is already the id of schemas/reference/barrel/chest-a.yaml',
     ]);
   });
 
@@ -71,7 +71,7 @@ describe("one mistake is told of once", () => {
         "content/items/one.md": item("parts: { fork: present }"),
         "content/sightings/log.csv": "seen,variant,serial,source,kind\n2001,T200,chest-a,ledger,offer\n",
       }),
-    ).toEqual(['log.csv:2:6 unknown-variant "T200" Variant and serial are in each other\'s place.']);
+    ).toEqual(['log.csv:2:6 unknown-variant "T200" Variant and serial are swapped.']);
   });
 
   it("of a variant that is no id at all", () => {

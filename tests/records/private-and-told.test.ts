@@ -198,8 +198,8 @@ describe("a serial that its item does not show", () => {
           "seen,variant,serial,source,kind\n2001,chest-a,H 40,ledger,offer\n2002,chest-a,H41,ledger,offer\n2003,chest-a,h40,ledger,offer\n",
       }),
     ).toEqual([
-      'sightings/log.csv:2:14 serial-in-log "H 40", which the item "one" has masked, in the open',
-      'sightings/log.csv:4:14 serial-in-log "h40", which the item "one" has masked, in the open',
+      'sightings/log.csv:2:14 serial-in-log "H 40" in full, although the item "one" has it masked',
+      'sightings/log.csv:4:14 serial-in-log "h40" in full, although the item "one" has it masked',
     ]);
   });
 });

@@ -28,10 +28,10 @@ const told = (
 
 describe("a row that is there twice", () => {
   const row = "2021-08,chest-a,T52,,ledger,offer,,749,EUR,\n";
-  const counted = "a row that says what line 2 says, and is counted as well";
+  const counted = "a row that repeats line 2, and is counted as well";
 
   it("is told of with the line of the other, each time", () => {
-    const remedy = 'An offer that was listed again says "relisted: true", or the day of each.';
+    const remedy = 'For an offer that was listed again, write "relisted: true", or give the day of each.';
     expect(told(`${row}2021-09,chest-a,T52,,ledger,offer,,749,EUR,\n${row}${row}`)).toEqual([
       `log.csv:4:1 repeated-sighting ${counted} ${remedy}`,
       `log.csv:5:1 repeated-sighting ${counted} ${remedy}`,
@@ -41,7 +41,7 @@ describe("a row that is there twice", () => {
   it("is told of where it names its example in other ways, and is no offer", () => {
     const record = "2021,chest-a,,ferry-chest,ledger,record,fork,,,seen\n";
     expect(told(record + record)).toEqual([
-      `log.csv:3:1 repeated-sighting ${counted} Take one of them out, or tell what parts them.`,
+      `log.csv:3:1 repeated-sighting ${counted} Remove one of them, or write what makes them different.`,
     ]);
   });
 
@@ -122,7 +122,7 @@ describe("parts with commas between them", () => {
       'log.csv:2:33 unknown-part "fork, board" Did you mean "fork;board"?',
     ]);
     expect(told('2019,chest-a,T52,,ledger,record,"fork, bell",,,\n')).toEqual([
-      'log.csv:2:33 unknown-part "fork, bell" Semicolons stand between the parts, as in "lens;rule".',
+      'log.csv:2:33 unknown-part "fork, bell" Separate the parts with semicolons, as in "lens;rule".',
     ]);
   });
 });

@@ -154,7 +154,7 @@ describe("a link in a text", () => {
     const text =
       "[a](#top) [b](#main_text) [c](#head) [d](../#articles) [e](../index.html#x) [f](../essay#head) [g](../../items/one/#x)";
     const root = writeCollection(files("", { "content/articles/essay.md": `---\ntitle: E\n---\n${text}\n` }));
-    expect(dead(root).map((told) => told.replace(/ which leads to no place on that page.*/, ""))).toEqual([
+    expect(dead(root).map((told) => told.replace(/ which leads nowhere on that page.*/, ""))).toEqual([
       'content/articles/essay.md: "#head",',
       'content/articles/essay.md: "../essay#head",',
     ]);
@@ -164,7 +164,7 @@ describe("a link in a text", () => {
     const told = dead(
       writeCollection(files("![a](/images/a.jpg) ![b](b.jpg) ![c](https://example.org/c.jpg)")),
     );
-    expect(told.map((each) => each.replace(/^.*?: | Photographs.*/g, ""))).toEqual([
+    expect(told.map((each) => each.replace(/^.*?: | List photographs.*/g, ""))).toEqual([
       '"b.jpg", a picture that the site does not have',
       '"https://example.org/c.jpg", a picture from elsewhere, which is left out',
     ]);

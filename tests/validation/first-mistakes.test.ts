@@ -44,7 +44,7 @@ it.each(["[brass, iron]", "{ value: brass, note: worn }", "brass?"])(
     const found = told(one(`features: { lock: ${value} }`), `features: { lock: brass }\n${parts}`);
     expect(found.filter((each) => / (?:wrong|unknown)-/.test(each))).toEqual([
       expect.stringMatching(
-        /wrong-value Found .*; expected "iron", "brass" or "steel"\. Leave out a feature that cannot be told for certain/,
+        /wrong-value Found .*; expected "iron", "brass" or "steel"\. Leave out a feature of which you are not certain/,
       ),
     ]);
   },
@@ -57,22 +57,22 @@ it("a mistake of one value is told of once", () => {
 
 describe("a first mistake is told of in words that mend it", () => {
   it.each<[string, Files, RegExp]>([
-    [
-      "a colon in a value",
-      one("note: Mint case: the late one"),
-      /yaml-syntax .* stands in quotation marks\.$/,
-    ],
+    ["a colon in a value", one("note: Mint case: the late one"), /yaml-syntax .* in quotation marks\.$/],
     [
       "a comma left out",
       one("parts:\n  lens: { state: present note: x }"),
-      /yaml-syntax .* a comma, .* is missing\.$/,
+      /yaml-syntax .* A comma, .* is missing before the second\.$/,
     ],
     [
       "two lines where one is meant",
       one('status: offered\nstorage: "strong\\nroom"'),
       /wrong-value Found "strong.room"; expected one line\.$/,
     ],
-    ["a colon left out", one("status offered\nset: x"), /yaml-syntax .* followed by a colon and a space\.$/],
+    [
+      "a colon left out",
+      one("status offered\nset: x"),
+      /yaml-syntax .* Write a colon and a space after the name of a field\.$/,
+    ],
     [
       "a quotation mark left open",
       one('set: "17\nstatus: offered\nserial: "118"'),
@@ -86,7 +86,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "a field given twice",
       one("set: a\nstatus: offered\nset: b"),
-      /index\.md:6 yaml-syntax Found "set" again; expected each field once\. It is given on line 4 already\.$/,
+      /index\.md:6 yaml-syntax Found "set" again; expected each field once\. It is already given on line 4\.$/,
     ],
     [
       "a count for a part",
@@ -140,7 +140,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "a value that begins with a sign",
       one("storage: @home"),
-      /yaml-syntax Found a value that begins with a sign of YAML's own; .* stands in quotation marks\.$/,
+      /yaml-syntax Found a value that begins with a character that YAML reserves; .* in quotation marks\.$/,
     ],
     [
       "a field by another name",
@@ -150,7 +150,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "a comma in a note in braces",
       one("extras: [{ name: Dividers, note: Not of this case, as far as I know. }]"),
-      /unknown-field Found "as far as I know\."; .* stands in quotation marks: note: "Not of this case, as far as I know\."\.$/,
+      /unknown-field Found "as far as I know\."; .* in quotation marks: note: "Not of this case, as far as I know\."\.$/,
     ],
     [
       "a remark behind a state",
@@ -189,7 +189,7 @@ describe("a first mistake is told of in words that mend it", () => {
     [
       "quotation marks within a cell of a log",
       { "content/sightings/log.csv": 'seen,variant,kind,note\n2001,chest-a,offer,a "good" lid\n' },
-      /log\.csv:2 csv-syntax Found a quotation mark within a cell; .* is written twice, /,
+      /log\.csv:2 csv-syntax Found a quotation mark within a cell; .* Write a quotation mark within a cell twice, /,
     ],
     [
       "text after a cell that was closed",
@@ -204,7 +204,7 @@ describe("a first mistake is told of in words that mend it", () => {
     ...["two.MD", "two.markdown", "two.txt", "two.yaml"].map((name): [string, Files, RegExp] => [
       `a record that is a file of its own, as ${name}`,
       { [`content/items/${name}`]: item("") },
-      /^content\/items\/two\.\w+:1 misplaced-file .* as content\/items\/two\.md\.$/,
+      /^content\/items\/two\.\w+:1 misplaced-file .* named content\/items\/two\.md\.$/,
     ]),
     [
       "an address without its beginning",
@@ -245,7 +245,7 @@ describe("a first mistake is told of in words that mend it", () => {
         "content/sightings/log.csv":
           "seen,variant,serial\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,A3\n",
       },
-      'content/sightings/log.csv:1 missing-field Found no column "kind"; expected it to be there.',
+      'content/sightings/log.csv:1 missing-field Found no column "kind"; expected one.',
     ],
     [
       "a column left out of a header that could do without",
@@ -253,7 +253,7 @@ describe("a first mistake is told of in words that mend it", () => {
         "content/sightings/log.csv":
           "seen,variant,kind\n2001,chest-a,offer,A1\n2002,chest-a,offer,A2\n2003,chest-a,offer,A3\n",
       },
-      "content/sightings/log.csv:1 csv-syntax Found 3 columns; expected 4, as many as there are cells in most rows, the first of them line 2. A column is missing from the header; or else a cell that contains a comma stands in quotation marks.",
+      "content/sightings/log.csv:1 csv-syntax Found 3 columns; expected 4, as many as most rows have cells (the first is line 2). Either the header lacks a column, or a cell that contains a comma is not in quotation marks.",
     ],
     [
       "an author as a text",
@@ -298,8 +298,8 @@ describe("a first mistake is told of in words that mend it", () => {
       "{ count: 240, low: 230, high: 250, source: s }",
       '"low" as well; expected either a count, or low and high',
     ],
-    ["{ low: 250, source: s }", 'no field "high"; expected it to be given'],
-    ["{ source: s }", 'no field "count"; expected it to be given'],
+    ["{ low: 250, source: s }", 'no field "high"; expected one'],
+    ["{ source: s }", 'no field "count"; expected one'],
   ])("made: %s", (made, sentence) => {
     const files = { "content/sources.yaml": "- { id: s, title: S }\n" };
     const found = told(files, `${parts}made: ${made}\n`).filter((each) => each.includes("chest-a.yaml"));
@@ -315,7 +315,7 @@ describe("a first mistake is told of in words that mend it", () => {
         accepting,
       ).filter((found) => found.includes("unaccepted-model"));
     expect(models("iron-clmap")).toEqual([
-      'content/items/one/index.md:4 unaccepted-model Found "iron-clmap", which counts for nothing; expected a model that the reference accepts, or quite another. Did you mean "iron-clamp"?',
+      'content/items/one/index.md:4 unaccepted-model Found "iron-clmap", which counts for nothing; expected a model that the reference accepts, or one with a clearly different name. Did you mean "iron-clamp"?',
     ]);
     for (const mistyped of ["iron-clmp", "iron-clammp", "iron-clampe", "ironclamp"])
       expect(models(mistyped), mistyped).toHaveLength(1);
@@ -335,14 +335,14 @@ describe("a first mistake is told of in words that mend it", () => {
       told({ "content/sightings/log.csv": `${lines.join("\n")}\n` }).flatMap((each) =>
         each.includes("csv-syntax") ? each.replace(/^.*log\.csv:/, "") : [],
       );
-    const comma = "A cell that contains a comma stands in quotation marks.";
+    const comma = "Put a cell that contains a comma in quotation marks.";
     const cells = "csv-syntax Found 5 cells; expected 4, one for each column of the header.";
     const header = "seen,variant,kind,note";
     expect(log(header, "2001,chest-a,offer,a, b", "2002,chest-a,offer,c, d", "2003,chest-a,offer,e")).toEqual(
       [`2 ${cells} ${comma}`, `3 ${cells} ${comma}`],
     );
     expect(log(header, "2001,chest-a,offer", "2002,chest-a,offer,c")).toEqual([
-      "2 csv-syntax Found 3 cells; expected 4, one for each column of the header. A cell that is empty has its comma, too.",
+      "2 csv-syntax Found 3 cells; expected 4, one for each column of the header. Give an empty cell its comma too.",
     ]);
     const [first, ...others] = log(
       "seen,variant,kind",

@@ -15,23 +15,23 @@ function goneInWords(gone: readonly string[]): string {
   const more = gone.length - namedAtMost;
   const named = gone.slice(0, namedAtMost).join(", ") + (more > 0 ? ` and ${more} more` : "");
   return (
-    `${counted(gone.length, "page")} of the last site ${gone.length === 1 ? "is" : "are"} gone: ${named}. ` +
-    'Where a record has another id now, list the former one under "formerly", and its address leads on.'
+    `${counted(gone.length, "page")} of the last site no longer ${gone.length === 1 ? "exists" : "exist"}: ${named}. ` +
+    'If a record has a new id, list the old one under "formerly": the old address then leads to the new one.'
   );
 }
 
 export const build: Command = {
   usage: "fittedcase build [--root DIR] [--out DIR] [--private]",
   help: [
-    "Checks the collection, assesses it and writes the whole site. A build that fails, or is killed, leaves the",
-    "last good site as it was.",
+    "Checks the collection, assesses it and writes the whole site. If a build fails or is killed, the last",
+    "good site stays as it was.",
     "",
-    "  --root DIR   the collection's folder; the current one where unsaid",
-    "  --out DIR    where the site goes; _site in the collection's folder where unsaid",
-    "  --private    the owner's own site, with owners, prices and serials in full; _private where unsaid",
+    "  --root DIR   the collection's folder (default: the current one)",
+    "  --out DIR    where the site goes (default: _site in the collection's folder)",
+    "  --private    the owner's own site, with owners, prices and serials in full (default folder: _private)",
     "",
     "Example: fittedcase build --root my-cases",
-    "Ends with 0; 1 where the content has errors; 2 where the command is wrong.",
+    "Exit codes: 0 done; 1 the content has errors; 2 the command is wrong.",
   ].join("\n"),
   async run(args, terminal) {
     const { cwd, out, err } = terminal;
@@ -73,7 +73,7 @@ export const build: Command = {
     }
     if (gone.length > 0) out(goneInWords(gone));
     for (const { folder, reason } of leftover)
-      err(`Left of an earlier build, for you to remove: ${folder} (${reason}).`);
+      err(`Left over from an earlier build, for you to remove: ${folder} (${reason}).`);
     return 0;
   },
 };

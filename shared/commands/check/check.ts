@@ -17,17 +17,17 @@ const mostRounds = 5;
 export const check: Command = {
   usage: "fittedcase check [--root DIR] [--format text|json|sarif] [--fix]",
   help: [
-    "Reports every problem of a collection at once: where it is, what was found, what was expected, and how to mend",
-    "it. Errors keep the site from being built; warnings are for you to judge. Of photographs and recordings it reads",
-    "how they begin; one that breaks off or is damaged further on is found out by build.",
+    "Reports every problem in a collection at once: where it is, what was found, what was expected, and how to correct",
+    "it. Errors keep the site from being built; warnings are for you to judge. Only the beginning of photographs and",
+    "recordings is read; one that breaks off, or is damaged further on, is found by build.",
     "",
-    "  --root DIR      the collection's folder; the current one where unsaid",
+    "  --root DIR      the collection's folder (default: the current one)",
     "  --format FORMAT text for people; json; sarif for editors and build servers (SARIF 2.1.0)",
-    "  --fix           first mends what needs no judgement: a misspelt field, part, value or id with exactly one",
-    "                  near name, and tabs that indent YAML. The rest of each file stays as it is, byte for byte.",
+    "  --fix           first fixes what needs no judgement: a misspelt field, part, value or id with exactly one",
+    "                  similar name, and tabs that indent YAML. The rest of each file stays as it is, byte for byte.",
     "",
     "Example: fittedcase check --root my-cases --fix",
-    "Ends with 0; 1 where the content has errors; 2 where the command is wrong.",
+    "Exit codes: 0 done; 1 the content has errors; 2 the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values } = parseArgs({
@@ -55,9 +55,7 @@ export const check: Command = {
         loaded = checkCollection(root, today);
       }
       const told =
-        mended.length === 0
-          ? "Nothing to mend."
-          : `Mended:\n${mended.map((line) => `  ${line}`).join("\n")}\n`;
+        mended.length === 0 ? "Nothing to fix." : `Fixed:\n${mended.map((line) => `  ${line}`).join("\n")}\n`;
       // What is for a program to read holds nothing else.
       (format === "text" ? out : err)(told);
     }

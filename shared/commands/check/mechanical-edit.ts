@@ -9,7 +9,6 @@ export interface Edit {
   /** What stands there now, without quotation marks. */
   readonly from: string;
   readonly text: string;
-  readonly says: string;
 }
 
 /** Names that are checked against a list, so that the one near name on it is what was meant. */
@@ -34,6 +33,5 @@ export function mechanicalEdit(diagnostic: Diagnostic): Edit | undefined {
     place: { file, line, column, endLine, endColumn },
     from,
     text,
-    says: `Write "${text}" for "${from}".`,
   };
 }

@@ -34,7 +34,10 @@ export function mendFiles(root: string, diagnostics: readonly Diagnostic[]): str
       own,
       ofFile.flatMap((each) => mechanicalEdit(each) ?? []),
     );
-    const lines = done.map(({ place, says }) => `${file}:${place.line}:${place.column}  ${says}`);
+    const lines = done.map(
+      ({ place, from, text: to }) =>
+        `${file}:${place.line}:${place.column}  Replaced "${from}" with "${to}".`,
+    );
     let mended = text;
     if (ofFile.some(({ code, remedy }) => code === "yaml-syntax" && remedy === "Indent with spaces.")) {
       const spaced = withoutTabs(text, file.endsWith(".md"));

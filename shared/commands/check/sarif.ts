@@ -18,8 +18,8 @@ const region = ({ line, column, endLine, endColumn }: Place) => ({
   endColumn,
 });
 
-const fixOf = ({ place, text, says }: Edit) => ({
-  description: { text: says },
+const fixOf = ({ place, from, text }: Edit) => ({
+  description: { text: `Replace "${from}" with "${text}".` },
   artifactChanges: [
     {
       artifactLocation: artifact(place.file),

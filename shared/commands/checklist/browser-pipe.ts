@@ -33,7 +33,7 @@ export function startBrowser(browser: string, args: readonly string[]): BrowserP
   };
   const closed = new Promise<void>((resolve) => child.once("close", () => resolve()));
   child.once("error", failAll);
-  child.once("exit", () => failAll(new Error("The browser ended before it had printed.")));
+  child.once("exit", () => failAll(new Error("The browser stopped before it had printed.")));
   to.on("error", failAll);
 
   let rest = Buffer.alloc(0);

@@ -80,6 +80,6 @@ ${features(family)}
 ${tables.join("\n")}
 <section><h2>Things in the case that are not listed</h2>${emptyLines(4)}</section>
 <section><h2>Labels, plates and papers, word for word</h2>${emptyLines(6)}</section>
-<section><h2>Photographs taken, and whatever else</h2>${emptyLines(4)}</section>`,
+<section><h2>Photographs taken, and anything else</h2>${emptyLines(4)}</section>`,
   );
 }

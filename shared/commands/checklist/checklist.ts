@@ -40,9 +40,9 @@ function browserForPrinting(): string {
   const named = process.env.CHROME_PATH;
   throw new UsageError(
     named
-      ? `Found no browser at CHROME_PATH, "${named}"; expected the file of one that can be run.`
-      : `Found no browser that prints by itself; expected one of ${browserNames.join(", ")} on PATH, or its file in ` +
-          "CHROME_PATH. Without --pdf you get a page that any browser prints, to paper or to PDF.",
+      ? `Found no browser at "${named}", which CHROME_PATH names; expected one that can be run.`
+      : `Found no browser that can print a PDF; expected one of ${browserNames.join(", ")} on PATH, or its file in ` +
+          "CHROME_PATH. Without --pdf you get a page that any browser can print, on paper or as a PDF.",
   );
 }
 
@@ -52,17 +52,17 @@ export const checklist: Command = {
     "Writes a sheet to print and tick at the bench: cautions first, the features to look at, then every part in the",
     "order of unpacking, with a box for each unit, what to look for, and room for marks, serial and condition. For an",
     "item it also says what is on record; for a variant it is blank. One HTML file, black on white, for A4: open it in",
-    "a browser and print it. A sheet of an item shows serials in full. To tick on a phone instead, see: fittedcase serve",
+    "a browser and print it. A sheet for an item shows serials in full. To tick on a phone instead, see: fittedcase serve",
     "For a family it is a sheet to tell the variants apart: every feature with its values, which variants each value",
     "means, where to look, and the serials of each variant.",
     "",
-    "  --pdf       a PDF instead, printed by a browser of this machine: the one that CHROME_PATH names, else Chromium,",
-    "              Chrome or Edge where they are installed",
-    "  --out FILE  where the sheet goes; checklist-ID.html, or .pdf, in the current folder where unsaid",
-    "  --root DIR  the collection's folder; the current one where unsaid",
+    "  --pdf       a PDF instead, printed by a browser on this machine: the one that CHROME_PATH names, or else Chromium,",
+    "              Chrome or Edge, if installed",
+    "  --out FILE  where the sheet goes (default: checklist-ID.html, or .pdf, in the current folder)",
+    "  --root DIR  the collection's folder (default: the current one)",
     "",
     "Example: fittedcase checklist first-pattern",
-    "Ends with 0; 1 where the collection cannot be read; 2 where there is no such item or variant.",
+    "Exit codes: 0 done; 1 the collection cannot be read; 2 there is no such id, or the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values, positionals } = parseArgs({

@@ -16,7 +16,9 @@ function featureRows({ id, name, look, effort, values }: Feature, variants: read
       const having = variants.filter(({ features }) => features.get(id)?.includes(value));
       const means = [
         having.map((variant) => variant.name).join("; ") || "none of those known",
-        ...(silent.length > 0 ? [`or ${silent.map((variant) => variant.name).join("; ")}, not told`] : []),
+        ...(silent.length > 0
+          ? [`or ${silent.map((variant) => variant.name).join("; ")} (not recorded)`]
+          : []),
       ].join(", ");
       const heading =
         at > 0
@@ -53,6 +55,6 @@ ${beforeYouBegin(
 <section><h2>How to fill it in</h2><p>Read the serial first, then look from the top down, as far as you need. Tick what you see; leave blank what you did not look at. It can only be a variant that stands beside every tick, and whose serials hold the one that you read.</p></section>
 <section><h2>The variants, and their serials</h2><table><thead><tr><th scope="col">It is</th><th scope="col">Variant</th><th scope="col">Known serials</th></tr></thead><tbody>${serials.join("")}</tbody></table></section>
 ${features.length > 0 ? `<section><h2>What tells them apart</h2>${table}</section>` : ""}
-<section><h2>Whatever else</h2>${emptyLines(6)}</section>`,
+<section><h2>Anything else</h2>${emptyLines(6)}</section>`,
   );
 }

@@ -10,5 +10,5 @@ export function ownCode(root: string): string | null {
   const files = filesBelow(path.join(root, "templates")).filter((file) => /\.[cm]?js$/.test(file));
   if (files.length === 0) return null;
   const names = files.map((file) => path.relative(root, file).split(path.sep).join("/"));
-  return `This collection brings code of its own, which is run: ${names.join(", ")}.`;
+  return `This collection contains code, which is run: ${names.join(", ")}.`;
 }

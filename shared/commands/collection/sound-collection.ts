@@ -7,6 +7,6 @@ export function soundCollection(root: string, err: (text: string) => void): Load
   const { sound, diagnostics, filesRead } = checkCollection(root);
   if (sound) return sound;
   err(reportAsText(diagnostics.filter(isError), filesRead));
-  err("Nothing is told of a collection that has errors. Mend them first.");
+  err("Nothing can be said of a collection that has errors. Correct them first.");
   return null;
 }

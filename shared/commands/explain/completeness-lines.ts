@@ -51,7 +51,7 @@ export function completenessLines({ item }: Explained, setting: Setting): string
         )
       : []),
     ...list("missing", found.missing),
-    ...list("in part gone", found.partial, short),
+    ...list("partly gone", found.partial, short),
     ...list("substitutes", found.substitutes),
     ...list("unverified", found.unverified),
     ...list("not examined", found.unexamined),

@@ -16,16 +16,16 @@ import { itemReport } from "./item-report.ts";
 export const explain: Command = {
   usage: "fittedcase explain ITEM [--root DIR] [--json]",
   help: [
-    "Tells what is known of one item: whether it is what it is held to be, what of it is there, whether its parts",
-    "belong to the time of issue, how rare one as complete is, and through whose hands it went. Each figure comes",
-    "with its method, inputs, sources and caveats; a figure that the evidence does not carry says why.",
-    "It is the owner's view: nothing is masked.",
+    "Shows what is known of one item: whether it is what it is held to be, how much of it is there, whether its parts",
+    "belong to the time of issue, how rare one as complete is, and who has held it. Each figure comes with its method,",
+    "inputs, sources and caveats. Where the evidence is not enough for a figure, the reason is given instead.",
+    "This is the owner's view: nothing is masked.",
     "",
-    "  --root DIR   the collection's folder; the current one where unsaid",
-    "  --json       the same as data, with every digit",
+    "  --root DIR   the collection's folder (default: the current one)",
+    "  --json       the same as JSON, with every digit",
     "",
     "Example: fittedcase explain brennock-school-outfit",
-    "Ends with 0; 1 where the content has errors; 2 where there is no such item.",
+    "Exit codes: 0 done; 1 the content has errors; 2 there is no such item, or the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err, colour, columns }) {
     const { values, positionals } = parseArgs({

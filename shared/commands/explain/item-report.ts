@@ -21,7 +21,7 @@ export function itemReport(explained: Explained, setting: Setting): string {
     ["Rarity of one as complete as this", ownRarityLines(explained, setting)],
     [`Rarity of ${item.variant.name}`, variantRarityLines(explained, setting)],
     ["Provenance", provenanceLines(explained, setting)],
-    ["Kept to yourself", confidential(explained, setting)],
+    ["Kept private", confidential(explained, setting)],
     ["Methods", methodLines(figures, setting)],
     ["Sources", sourceLines([...figures, ...item.parts.map(({ rate }) => rate)], cited, setting)],
   ];

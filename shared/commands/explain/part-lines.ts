@@ -32,7 +32,7 @@ export function partLines(
         part.quantity > 1 || part.units.surplus > 0 ? unitWords(part.units) : part.summary.replace("-", " ");
       const rate =
         part.rate.value === null
-          ? "no recorded example tells of it"
+          ? "no recorded example mentions it"
           : `had by ${words.phrase(part.rate)}: ${part.rate.inputs.having} of ${part.rate.inputs.recorded} recorded`;
       const { matching } = part;
       const notes = [

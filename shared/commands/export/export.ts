@@ -14,16 +14,16 @@ import { sightingsTable } from "./sightings-table.ts";
 export const exportTable: Command = {
   usage: "fittedcase export sightings|items [--root DIR] [--out FILE] [--bom]",
   help: [
-    "Gives back the sightings, or the items, as CSV (RFC 4180, UTF-8): one row each, in the columns that import",
-    "takes. Importing the export again changes nothing. It is the owner's own: nothing is masked or left out.",
-    "A cell that a spreadsheet would run as a formula has an apostrophe in front, which import takes away again.",
+    "Writes the sightings, or the items, as CSV (RFC 4180, UTF-8): one row each, in the columns that import",
+    "accepts. Importing the export again changes nothing. It is for the owner: nothing is masked or left out.",
+    "A cell that a spreadsheet would run as a formula gets an apostrophe in front, which import removes again.",
     "",
-    "  --root DIR  the collection's folder; the current one where unsaid",
-    "  --out FILE  where the CSV goes; to the terminal where unsaid",
-    "  --bom       begins the file with a byte order mark, by which some spreadsheets know UTF-8",
+    "  --root DIR  the collection's folder (default: the current one)",
+    "  --out FILE  where the CSV goes (default: the terminal)",
+    "  --bom       begins the file with a byte order mark, by which some spreadsheets recognise UTF-8",
     "",
     "Example: fittedcase export sightings --out log.csv",
-    "Ends with 0; 1 where the content has errors, so that something would be missing; 2 where the command is wrong.",
+    "Exit codes: 0 done; 1 the content has errors, so something would be missing; 2 the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values, positionals } = parseArgs({

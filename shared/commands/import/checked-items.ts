@@ -82,7 +82,7 @@ export function checkedItems(
       if (same && (first === each || repeats)) return { row, fate: "known" };
       return refuse({
         field: "id",
-        reason: `Found "${id}", which ${file} also is; expected one item of each id.`,
+        reason: `Found "${id}", which is already the id of ${file}; expected a different id for each item.`,
       });
     }
     // The same row twice in one spreadsheet is one item.
@@ -91,7 +91,7 @@ export function checkedItems(
     if (refused.length > 0) return refuse(...refused);
     if (!built.collection?.items.has(id)) {
       const reason =
-        "Found a row that rests on a reference with errors; expected a collection that passes check.";
+        "Found a row that depends on a reference with errors; expected a collection that passes check.";
       return refuse({ field: "variant", reason });
     }
     return { row, fate: "new", content: { id, file, text } };

@@ -118,7 +118,7 @@ export function checkedSheet({ kind, file, mapFile, bytes, known }: Job, mapText
   const unused = columns.filter(({ heading }) => !used.has(heading)).map(({ heading }) => heading);
   const about = [
     `${file}: ${encoding}, ${separatorWords[sheet.separator]}, ${where}, ${counted(data.rows.length, "row")}${left.length > 0 ? `; ${left.join(" and ")} left out` : ""}.`,
-    ...(unused.length > 0 ? [`Columns that nothing reads: ${unused.join("; ")}.`] : []),
+    ...(unused.length > 0 ? [`Columns that are not used: ${unused.join("; ")}.`] : []),
   ];
   return { kind, sheet, encoding, headingRows, about, rows };
 }

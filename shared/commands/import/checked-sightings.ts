@@ -94,7 +94,7 @@ export function checkedSightings(
     if (refused.length > 0) return { row, fate: "rejected", problems: refused };
     if (!sighting) {
       const reason =
-        "Found a row that rests on a reference with errors; expected a collection that passes check.";
+        "Found a row that depends on a reference with errors; expected a collection that passes check.";
       return { row, fate: "rejected", problems: [{ field: "variant", reason }] };
     }
     const key = sightingKey(sighting);

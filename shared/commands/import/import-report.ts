@@ -57,10 +57,10 @@ export function twinLines(rows: readonly CheckedRow<unknown>[]): string[] {
   const which = `${twins.length === 1 ? "Row" : "Rows"} ${twins.slice(0, 5).join(", ")}${more}`;
   return twins.length === 1
     ? [
-        `${which} says exactly what an earlier row says. It counts as a sighting of its own: take it out if it is a copy.`,
+        `${which} says exactly what an earlier row says. It counts as a separate sighting: remove it if it is a copy.`,
       ]
     : [
-        `${which} say exactly what an earlier row says. They count as sightings of their own: take out what are copies.`,
+        `${which} say exactly what an earlier row says. They count as separate sightings: remove any that are copies.`,
       ];
 }
 
@@ -72,7 +72,7 @@ export function alikeLines(rows: readonly CheckedRow<unknown>[]): string[] {
   if (alike.length === 0) return [];
   const files = [...new Set(alike)].join(", ");
   return [
-    `${counted(alike.length, "row")} may be in ${files} already, in other words: with the same date and variant, and nothing that speaks against it. Each would count as a sighting of its own: take out what are copies.`,
+    `${counted(alike.length, "row")} may already be in ${files}, in different words: with the same date and variant, and nothing that speaks against it. Each would count as a separate sighting: remove any that are copies.`,
   ];
 }
 
@@ -84,7 +84,7 @@ export function previewLines(rows: readonly CheckedRow<unknown>[], most = 5): st
       const line = value.replace(/\s+/g, " ");
       return `${name} ${line.length > 40 ? `${line.slice(0, 39)}…` : line}`;
     });
-    const mark = fate === "rejected" ? " (would be rejected)" : fate === "known" ? " (is there already)" : "";
+    const mark = fate === "rejected" ? " (would be rejected)" : fate === "known" ? " (already there)" : "";
     const more = said.length > 12 ? ` · and ${said.length - 12} more` : "";
     return `  row ${row.number}${mark}: ${said.slice(0, 12).join(" · ") || "nothing"}${more}`;
   });

@@ -41,7 +41,7 @@ function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
   const { fresh, known, rejected } = tallyRows(rows);
   const parts = [
     `${counted(fresh, "row")} ${would ? "can be brought in" : "brought in"}`,
-    `${counted(known, "row")} there already`,
+    `${counted(known, "row")} already there`,
     `${counted(rejected, "row")} ${would ? "would be rejected" : "rejected"}`,
   ];
   return [`${parts.join("; ")}.`, ...twinLines(rows), ...alikeLines(rows), ...reasonLines(rows)];
@@ -61,14 +61,14 @@ function preview(job: Job, rootFlag: string, { out }: Terminal): ExitCode {
   if (!there && !job.dryRun) writeFileSync(job.mapPath, text, { flag: "wx" });
   const command = `  fittedcase import ${job.kind} ${quoted(job.file)}`;
   if (!there && job.dryRun) {
-    out("\nNothing was written. To have the map of the columns written, for you to correct, run:");
+    out("\nNothing was written. To write the map of the columns, for you to correct, run:");
     out(`${command}${rootFlag}`);
     return 0;
   }
   const wrote = there
-    ? `The map ${job.mapFile} is there already; it was used and left as it is.`
+    ? `The map ${job.mapFile} already exists; it was used and left as it is.`
     : `Wrote ${job.mapFile}, which says how each column is read.`;
-  out(`\n${wrote} Nothing was brought in yet. Look through the map, correct it, and then run:`);
+  out(`\n${wrote} Nothing was brought in yet. Check the map, correct it where needed, and then run:`);
   out(`${command} --map ${quoted(job.mapFile)}${rootFlag}`);
   return 0;
 }
@@ -96,24 +96,24 @@ function bringIn(job: Job, { out, err, cwd }: Terminal): ExitCode {
 export const importTable: Command = {
   usage: "fittedcase import sightings|items FILE.csv [--map MAP.yaml] [--root DIR] [--dry-run]",
   help: [
-    "Brings a spreadsheet in, as it comes: commas, semicolons or tabs; UTF-8, UTF-16 or Windows-1252; titles above",
-    "the headings, merged and repeated headings, empty rows; dates and numbers as people write them.",
+    "Brings in a spreadsheet saved as CSV, as it is: commas, semicolons or tabs; UTF-8, UTF-16 or Windows-1252;",
+    "titles above the headings, merged and repeated headings, empty rows; dates and numbers as people write them.",
     "",
-    "Without --map it proposes how the columns are read, writes that to FILE.map.yaml beside the spreadsheet for you",
+    "Without --map it proposes how to read the columns, writes that to FILE.map.yaml beside the spreadsheet for you",
     "to correct, and shows what would come of it. Nothing is brought in yet.",
     "With --map it brings the rows in: sightings into content/sightings/, items into content/items/. A row that is",
-    "there already is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
-    "be read in two ways, goes into FILE.rejected.csv with its reason; correct it there and import that file.",
-    "One that you have changed is never written over: what is rejected later goes into FILE.rejected-2.csv.",
-    "In a column of a single part, a count below what was issued leaves the remaining units unexamined.",
+    "already there is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
+    "be read in two ways, goes into FILE.rejected.csv with the reason; correct it there and import that file.",
+    "A file that you have changed is never overwritten: rows that are rejected later go into FILE.rejected-2.csv.",
+    "In a column for a single part, a count below what was issued leaves the remaining units unexamined.",
     "",
     "  --map MAP.yaml  the map of the columns",
-    "  --root DIR      the collection's folder; the current one where unsaid",
+    "  --root DIR      the collection's folder (default: the current one)",
     "  --dry-run       shows what would be done, and writes nothing",
     "",
     'Example: fittedcase import sightings "old list.csv"',
     '         fittedcase import sightings "old list.csv" --map "old list.map.yaml"',
-    "Ends with 0; 1 where rows were rejected; 2 where the command or the map is wrong.",
+    "Exit codes: 0 done; 1 rows were rejected; 2 the command or the map is wrong.",
   ].join("\n"),
   async run(args, terminal) {
     const { cwd, err } = terminal;
@@ -143,7 +143,7 @@ export const importTable: Command = {
     const others = kind === "sightings" ? "content/items/" : "content/sightings/";
     const broken = known.errors.filter((error) => !error.file.startsWith(others));
     if (broken.length > 0) {
-      err(`${reportAsText(broken, known.read.files.length)}\nNothing was brought in: mend these first.`);
+      err(`${reportAsText(broken, known.read.files.length)}\nNothing was brought in: correct these first.`);
       return 1;
     }
     const mapFile = values.map ?? beside(file, ".map.yaml");

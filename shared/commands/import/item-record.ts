@@ -93,7 +93,7 @@ export function itemRecord(row: ReadRow, vocabulary: Vocabulary): ItemRecord {
     else if (order.includes(field)) {
       problems.push({
         field,
-        reason: `Found "${cell}"; expected a list or a mapping in YAML, such as the export writes.`,
+        reason: `Found "${cell}"; expected a list or a mapping in YAML, as export writes it.`,
       });
     }
   }

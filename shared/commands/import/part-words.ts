@@ -15,6 +15,6 @@ export function readPartWord(cell: string): Read<PartWord> {
   if (/^\d{1,4}$/.test(word) && word !== "0") return { value: { count: Number(word) } };
   const flag = readFlag(cell);
   return isRefused(flag)
-    ? { reason: `Found "${cell}"; expected one of ${states.join(", ")}, or yes, no, or how many.` }
+    ? { reason: `Found "${cell}"; expected one of ${states.join(", ")}, or yes, no or a number.` }
     : { value: { state: flag.value ? "present" : "absent" } };
 }

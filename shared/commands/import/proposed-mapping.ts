@@ -88,7 +88,7 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
     const found = matches.fields.get(field.name);
     if (found && field.name === "serial" && countsRows(found, rows))
       lines.push(
-        comment("This counts the rows, 1, 2, 3. If it is the list's own number, take the line out.", "  "),
+        comment("This counts the rows, 1, 2, 3. If it is the list's own number, remove the line.", "  "),
       );
     if (found) lines.push(...fieldLines(field, found));
     else lines.push(...missingField(field));
@@ -102,19 +102,21 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
       "",
       comment(
         name === "parts"
-          ? "Columns of single parts: yes, no, a state, or how many."
-          : "Columns of single features.",
+          ? "Columns for single parts: yes, no, a state or a number."
+          : "Columns for single features.",
       ),
     );
     lines.push(`${name}:`, ...[...group].map(([id, { heading }]) => `  ${yamlLine(id)}: ${column(heading)}`));
   }
   const unread = matches.unused.map(({ heading }) => heading);
-  if (unread.length > 0) lines.push("", comment(`Columns that nothing reads: ${unread.join("; ")}`));
+  if (unread.length > 0) lines.push("", comment(`Columns that are not used: ${unread.join("; ")}`));
   const without = fieldsOf(kind).filter(
     ({ name, reader }) => !matches.fields.has(name) && reader !== "record-kind" && reader !== "structure",
   );
   if (without.length > 0)
-    lines.push(comment(`Fields that no column was found for: ${without.map(({ name }) => name).join(", ")}`));
+    lines.push(
+      comment(`Fields for which no column was found: ${without.map(({ name }) => name).join(", ")}`),
+    );
   if (columns.length === 0) lines.push(comment("No column was found."));
   return `${lines.join("\n")}\n`;
 
@@ -137,8 +139,8 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
       "    values:",
       comment(
         few
-          ? `Not understood. Say of each which it is, ${few.all.join(", ")}, and take the # away.`
-          : "Not known to the collection. Say what each stands for, and take the # away.",
+          ? `Not understood. Say for each which it is, ${few.all.join(", ")}, and remove the #.`
+          : "Not known to the collection. Say what each stands for, and remove the #.",
         "      ",
       ),
       ...translation(unknown, known),
@@ -148,7 +150,7 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
   function missingField(field: Field): string[] {
     const [variant] = names.variants;
     if (field.name === "variant" && variant && names.variants.length === 1) {
-      return [comment("The only variant that there is.", "  "), `  variant: { always: ${variant.id} }`];
+      return [comment("The only variant there is.", "  "), `  variant: { always: ${variant.id} }`];
     }
     if (field.reader === "record-kind") {
       const guess = matches.fields.has("price") ? "offer" : "record";
@@ -167,7 +169,7 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
       ];
     if (field.name === "source")
       return [
-        comment("Where the rows are recorded: an id of content/sources.yaml.", "  "),
+        comment("Where the rows are recorded: the id of a source in content/sources.yaml.", "  "),
         "  # source: { always: … }",
       ];
     return [];

@@ -17,7 +17,7 @@ export function dateLines(cells: readonly string[], habits: Habits, thisYear: nu
     : proofs.size === 0 && habits.order
       ? [
           comment(
-            `Nothing in your file proves which comes first in 3/12/1998. ${habits.name} puts the ${word(habits.order)} first: look whether your file does.`,
+            `Nothing in your file proves which comes first in 3/12/1998. ${habits.name} puts the ${word(habits.order)} first: check whether your file does too.`,
           ),
           `dates: ${habits.order}`,
         ]
@@ -28,7 +28,7 @@ export function dateLines(cells: readonly string[], habits: Habits, thisYear: nu
   return [
     ...order,
     ...(twoDigitYears
-      ? [comment(`Years of two digits are taken as ${from} to ${thisYear}.`), `two-digit-years-from: ${from}`]
+      ? [comment(`Two-digit years are read as ${from} to ${thisYear}.`), `two-digit-years-from: ${from}`]
       : []),
   ];
 }
@@ -51,7 +51,7 @@ export function decimalLines(cells: readonly string[], { name, decimal: habit }:
   if (against !== undefined) return [];
   const reason =
     proven.size === 1
-      ? "The sign before the decimals, as your numbers show."
-      : `Nothing in your numbers proves the sign before the decimals. ${name} writes "${decimal}": look whether your file does.`;
+      ? "The decimal sign, as your numbers show."
+      : `Nothing in your numbers proves the decimal sign. ${name} writes "${decimal}": check whether your file does too.`;
   return [comment(reason), `decimal: ${yamlLine(decimal)}`];
 }

@@ -91,7 +91,7 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
     for (const { index, heading } of beyond) {
       const cell = row.cells[index];
       if (!cell) continue;
-      const reason = `Found "${cell}" in ${heading}, beyond the headings; expected nothing there. A cell that contains the separator stands in quotation marks; a column that says something has a heading.`;
+      const reason = `Found "${cell}" in ${heading}, beyond the headings; expected nothing there. Put a cell that contains the separator in quotation marks, and give a heading to every column that holds something.`;
       problems.push({ field: "", reason });
     }
     const variantReading = mapping.fields.get("variant");
@@ -113,7 +113,7 @@ export function rowReader(mapping: Mapping, columns: readonly Column[], vocabula
           const { number, currency, sign } = amount.value;
           if (sign !== undefined && !currencyGiven) {
             return refuse(
-              `Found "${cell}"; expected a currency that can be told; say currency: { always: … } in the map.`,
+              `Found "${cell}"; expected a currency that is clear; write currency: { always: … } in the map.`,
             );
           }
           fields.set(field, String(number));

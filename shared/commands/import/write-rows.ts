@@ -38,6 +38,6 @@ function addToLog(root: string, file: string, rows: readonly ReadonlyMap<string,
   const existing = readFileSync(full, "utf8").replace(/^\uFEFF/, "");
   if (replaceText(root, file, (now) => now === existing, logText(existing, rows))) return;
   throw new UsageError(
-    `Found "${file}" changed meanwhile, or behind a link that leads out of the collection; expected a file inside it that nobody writes to. Nothing was brought in: import again.`,
+    `Found "${file}" changed meanwhile, or behind a link that leads out of the collection; expected a file inside it that nobody else is writing to. Nothing was brought in: import again.`,
   );
 }

@@ -23,26 +23,26 @@ const isNoticed = (name: string) => !name.startsWith(".") || name === ".gitignor
 function refuseUnlessEmpty(folder: string, shown: string): void {
   if (!existsSync(folder)) return;
   if (!statSync(folder).isDirectory())
-    throw new UsageError(`Found a file, ${shown}; expected a new or an empty folder.`);
+    throw new UsageError(`Found a file, ${shown}; expected a new or empty folder.`);
   const [first, ...more] = readdirSync(folder).filter(isNoticed);
   if (first === undefined) return;
   const others = more.length === 0 ? "" : ` and ${more.length} more`;
-  throw new UsageError(`Found "${first}"${others} in ${shown}; expected a new or an empty folder.`);
+  throw new UsageError(`Found "${first}"${others} in ${shown}; expected a new or empty folder.`);
 }
 
 export const init: Command = {
   usage: "fittedcase init DIR [--title T] [--language L] [--yes]",
   help: [
-    "Writes a starter collection that builds into a new or an empty folder: a family, two variants, one item as a",
+    "Writes a starter collection, ready to build, into a new or empty folder: a family, two variants, one item as a",
     "worked example with comments, a log of sightings and its sources. All of it is invented and says so; replace it",
     "bit by bit with your own.",
     "",
     "  --title T      title of the catalogue",
     "  --language L   language of the site (BCP 47), such as en",
-    "  --yes          ask nothing, take the defaults",
+    "  --yes          ask nothing, use the defaults",
     "",
     'Example: fittedcase init my-cases --title "The cases at Ferry House"',
-    "Ends with 0, or 2 where the folder is not empty.",
+    "Exit codes: 0 done; 2 the folder is not empty, or the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, ask }) {
     const { values, positionals } = parseArgs({
@@ -86,7 +86,7 @@ export const init: Command = {
         `  fittedcase check --root ${quoted}                     every problem at once`,
         `  fittedcase build --root ${quoted}                     the site, in ${path.join(dir, "_site")}`,
         `  fittedcase new family ID --root ${quoted}             a family of your own, then variants and items`,
-        `  fittedcase import sightings FILE.csv --root ${quoted} a spreadsheet, as it comes`,
+        `  fittedcase import sightings FILE.csv --root ${quoted} a spreadsheet, as it is`,
       ].join("\n"),
     );
     return 0;

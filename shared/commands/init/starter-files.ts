@@ -7,17 +7,17 @@ export interface Choices {
 }
 
 const collection = ({ title, language }: Choices) => `title: ${yamlLine(title)}
-## Where the site will stand. Feeds and links need it.
+## The address at which the site will be. Feeds and links need it.
 url: https://example.org/
 ## Language of the site's own words (BCP 47).
 language: ${language}
 ## The years in which you watched for offers, first and last. "Offers a year" is counted over them.
 watching: 2005/2024
-## How sure the intervals are.
+## The confidence of the intervals.
 confidence: 0.95
 ## What everybody may see: serials shown, masked in their last digits, or hidden; prices shown or hidden.
 publish: { serial: masked, price: hidden }
-## A line at the foot of every page. Take it away with the last of the invented records.
+## A line at the foot of every page. Remove it with the last of the invented records.
 notice: The records in this catalogue are invented, to begin with. They will give way to real ones.
 `;
 
@@ -28,7 +28,7 @@ maker: Tarn & Hobbelin, Wendle Ferry
 description: >-
   A case of instruments with which the inspectors of the Corn Office of the Wendle Marches sampled, sieved and weighed
   grain on the quay.
-## In the order in which one unpacks.
+## In the order of unpacking.
 groups:
   case: The case
   tools: Sampling and sieving
@@ -52,7 +52,7 @@ const first = `## Invented. A variant says what was issued: every part, how many
 id: grain-case-first
 name: Grain Case, First Issue
 issued: 1911/1919
-## Where nobody recorded how many were made, leave this out: it is then estimated from the serials.
+## If nobody recorded how many were made, leave this out: it is then estimated from the serials.
 made: { count: 160, source: corn-register, page: 12 }
 serials:
   - { prefix: G, from: 1, to: 160, made: 1911/1919, source: corn-register }
@@ -65,7 +65,7 @@ parts:
     group: case
     ## core: the thing itself; issued: belongs to a complete outfit; consumable: was used up; optional: issued to some.
     standing: core
-    ## How much it counts beside the others.
+    ## How much it counts compared with the other parts.
     weight: 5
     ## {set} stands for the set's own number.
     marks: ["{set}"]
@@ -116,7 +116,7 @@ parts:
     group: papers
     standing: issued
     look: A printed card in the lid, behind the label.
-## Levels of completeness, the best first.
+## Levels of completeness, best first.
 levels:
   - { id: as-issued, name: Complete as issued, needs: { standing: [core, issued, consumable] } }
   - { id: less-consumables, name: Complete less consumables, needs: { standing: [core, issued] } }
@@ -124,7 +124,7 @@ levels:
 sources: [corn-register]
 `;
 
-const second = `## Invented. A variant that takes all of another and says only where it differs.
+const second = `## Invented. A variant that takes over everything from another and says only where it differs.
 id: grain-case-second
 name: Grain Case, Second Issue
 extends: grain-case-first
@@ -138,7 +138,7 @@ features:
   lid-label: brass
   probe-tip: slotted
 parts:
-  ## null takes a part away that the other variant had.
+  ## null removes a part that the other variant had.
   lens: null
   thermometer:
     name: Thermometer

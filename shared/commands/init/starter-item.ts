@@ -18,7 +18,7 @@ status: collection
 ## What you saw of the features that tell the variants apart. Leave out what you did not look at.
 features:
   lid-label: paper
-  ## The tip of the probe was not looked at, so it does not stand here.
+  ## The tip of the probe was not looked at, so it is not listed here.
 
 ## What you found, part by part.
 parts:
@@ -48,7 +48,7 @@ provenance:
   - { date: 1913~/1940, event: in service, holder: Corn Office of the Wendle Marches, evidence: register, source: corn-register }
   - { date: 2011-10-22/.., event: acquired, from: A. Fennick, evidence: receipt, source: quay-sales, private: [from] }
 
-## A photograph lies beside this file; alt tells what it shows to those who do not see it. Callouts point parts out:
+## A photograph lies beside this file; alt describes it for those who cannot see it. Callouts point parts out:
 ## at is how far from the left and how far from the top of the upright picture, as shares of its width and height.
 # photos:
 #   - { file: open-case.jpg, alt: The open case from above., callouts: [{ part: balance, at: [0.3, 0.5] }] }

@@ -17,7 +17,7 @@ export function articleScaffold(title: string, today: string, examples: ArticleE
     `updated: ${today}`,
     ...explanation("What the article says, in a few sentences."),
     offer("abstract: …"),
-    ...explanation("The text below can carry what the data say; check tells where it no longer does:"),
+    ...explanation("The text below can carry what the data say; check says where it no longer does:"),
     `##   <figure:variants/${variant}/survivors>   a figure in a sentence`,
     `##   <table:variants/${family}>   <plot:variants/${variant}/sightings>   each in a paragraph of its own`,
     `##   [@${source}, p. 31]   a citation`,
@@ -25,7 +25,7 @@ export function articleScaffold(title: string, today: string, examples: ArticleE
     `##   variants/${variant}/distinct at least 20`,
     "---",
     "",
-    "Begin here. The text is Markdown: a blank line parts two paragraphs, `## ` begins a heading.",
+    "Begin here. The text is Markdown: a blank line separates two paragraphs, `## ` begins a heading.",
     "",
   ].join("\n");
 }

@@ -4,7 +4,7 @@ import { explanation, offer } from "./comment-lines.ts";
 export const familyScaffold = (id: string, name: string, maker: string | undefined): string =>
   [
     ...explanation(
-      "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with ## explains.",
+      "A line that begins with one # is not in use yet: remove the # and the space to use it. A line that begins with ## explains.",
     ),
     `id: ${id}`,
     `name: ${yamlLine(name)}`,
@@ -12,7 +12,7 @@ export const familyScaffold = (id: string, name: string, maker: string | undefin
     ...explanation("What these outfits were, in a paragraph or two."),
     offer("description: …"),
     "",
-    ...explanation("The groups of parts, in the order in which one unpacks them."),
+    ...explanation("The groups of parts, in the order of unpacking."),
     "groups:",
     "  case: The case",
     offer("upper-tray: Upper tray", 2),

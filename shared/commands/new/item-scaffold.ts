@@ -28,7 +28,7 @@ export function itemScaffold(
   const lines = [
     "---",
     ...explanation(
-      "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with " +
+      "A line that begins with one # is not in use yet: remove the # and the space to use it. A line that begins with " +
         "## explains. A part that you leave out counts as not examined, which is not the same as absent.",
     ),
     ...explanation(
@@ -53,7 +53,9 @@ export function itemScaffold(
   if (features.length > 0) {
     lines.push(
       "",
-      ...explanation("What tells the variants apart. Bring in the one line of each that you see."),
+      ...explanation(
+        "What tells the variants apart. For each feature, remove the # from the one line that you see.",
+      ),
       "features:",
     );
     for (const feature of features) {

@@ -59,7 +59,7 @@ function needed(value: string | undefined, flag: string, records: ReadonlyMap<st
     ids.length === 0 ? " There is none yet." : ids.length > 12 ? "" : ` Known: ${ids.join(", ")}.`;
   const apart =
     flag === "--variant" && ids.length > 1
-      ? " Where you do not know which it is, fittedcase checklist FAMILY prints what tells its variants apart."
+      ? " If you do not know which it is, fittedcase checklist FAMILY makes a sheet that tells its variants apart."
       : "";
   throw new UsageError(`Found no ${flag}; expected one.${known_}${apart}`);
 }
@@ -76,7 +76,7 @@ const kinds: Readonly<Record<string, Kind>> = {
         "a variant",
       );
       const other = read.files.find((file) => file.kind === "item" && file.id === id);
-      if (other) throw new UsageError(`Found "${other.file}" already there; it was left as it is.`);
+      if (other) throw new UsageError(`Found "${other.file}", which already exists; it was left as it is.`);
       const title = flags.title ?? `${variant.name}, ${titleFrom(id)}`;
       const family = collection.families.get(variant.family);
       const { serial, set } = flags;
@@ -105,7 +105,7 @@ const kinds: Readonly<Record<string, Kind>> = {
       const familyId = flags.family ?? base?.family ?? needed(undefined, "--family", collection.families);
       const family = known(collection.families, familyId, "a family");
       const other = read.files.find((file) => file.kind === "variant" && file.id === id);
-      if (other) throw new UsageError(`Found "${other.file}" already there; it was left as it is.`);
+      if (other) throw new UsageError(`Found "${other.file}", which already exists; it was left as it is.`);
       const name = flags.name ?? titleFrom(id);
       return {
         kind: "variant",
@@ -117,7 +117,7 @@ const kinds: Readonly<Record<string, Kind>> = {
             : base
               ? variantFromVariant(id, name, base, family)
               : variantScaffold(id, name, family),
-        next: `Fill it in, and begin an item of it with: fittedcase new item ID --variant ${id}`,
+        next: `Fill it in, then start an item of it with: fittedcase new item ID --variant ${id}`,
       };
     },
   },
@@ -128,7 +128,7 @@ const kinds: Readonly<Record<string, Kind>> = {
       id,
       file: `schemas/reference/${id}/family.yaml`,
       text: familyScaffold(id, flags.name ?? titleFrom(id), flags.maker),
-      next: `Name its groups and features, and begin a variant with: fittedcase new variant ID --family ${id}`,
+      next: `Name its groups and features, then start a variant with: fittedcase new variant ID --family ${id}`,
     }),
   },
   article: {
@@ -159,21 +159,21 @@ function todayHere(now = new Date()): string {
 export const newRecord: Command = {
   usage: "fittedcase new item|variant|family|article ID [flags] [--root DIR]",
   help: [
-    "Writes the file of a new record, with everything that it may say as comments to bring in. The file passes",
-    "check as it is. Nothing is ever written over a file that is there.",
+    "Writes the file of a new record. Everything that the record can say is in it as comments, for you to use. The file",
+    "passes check as it is. An existing file is never overwritten.",
     "",
     "  new item ID --variant V [--title T] [--serial S] [--set N]",
-    "      every part of the variant to tick, in the order of unpacking, each with its caution, and what to look for",
+    "      every part of the variant to tick, in the order of unpacking, with cautions and what to look for",
     "  new variant ID --family F [--name N]",
-    "  new variant ID --from VARIANT      a variant that takes all of another, to say where it differs",
-    "  new variant ID --from-item ITEM    a variant begun from an item that does not fit the one it is held to be",
+    "  new variant ID --from VARIANT      a variant that takes over another, for you to say where it differs",
+    "  new variant ID --from-item ITEM    a variant started from an item that does not fit the one it is held to be",
     "  new family ID [--name N] [--maker M]",
     "  new article ID [--title T]",
-    "  --root DIR   the collection's folder; the current one where unsaid",
+    "  --root DIR   the collection's folder (default: the current one)",
     "",
     "An id is part of an address: small letters, digits and single hyphens.",
     "Example: fittedcase new item attic-case --variant first-pattern --set 118",
-    "Ends with 0; 1 where the content has errors in the way; 2 where the command is wrong.",
+    "Exit codes: 0 done; 1 errors in the content stand in the way; 2 the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options });

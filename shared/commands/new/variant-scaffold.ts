@@ -6,17 +6,17 @@ import { yamlLine } from "../writing/yaml-line.ts";
 import { explanation, offer } from "./comment-lines.ts";
 
 const beginning = explanation(
-  "A line that begins with one # waits for you: take the # and the space away to bring it in. What begins with ## explains.",
+  "A line that begins with one # is not in use yet: remove the # and the space to use it. A line that begins with ## explains.",
 );
 
 const whenIssued = (example: string): string[] => [
-  ...explanation("When it was issued, as EDTF: a year, or two with a slash between."),
+  ...explanation("When it was issued, as EDTF: a year, or two years with a slash between them."),
   offer(`issued: ${example}`),
 ];
 
 const numbers: readonly string[] = [
   ...explanation(
-    "How many were made, where somebody recorded it; without it the number is estimated from the serials.",
+    "How many were made, if somebody recorded it; without it the number is estimated from the serials.",
   ),
   offer("made: { count: 0, source: …, page: 1 }"),
   ...explanation("Ranges of serials. Leave out an end that nobody knows."),
@@ -48,7 +48,7 @@ export function variantScaffold(id: string, name: string, family: Family): strin
     ...whenIssued("1931/1938"),
     ...numbers,
     "",
-    ...explanation("What tells it from the other variants. Several values stand in a list, [one, other]."),
+    ...explanation("What tells it from the other variants. Write several values as a list, [one, other]."),
     "features:",
     ...[...family.features.values()].flatMap((feature) => [
       ...explanation(`${feature.name}. ${feature.look ?? ""}`.trim(), 2),
@@ -66,7 +66,7 @@ export function variantScaffold(id: string, name: string, family: Family): strin
     ),
     ...explanation("renewed; optional: issued to some.", 4),
     "    standing: core",
-    ...explanation("How much it counts beside the other parts.", 4),
+    ...explanation("How much it counts compared with the other parts.", 4),
     "    weight: 1",
     offer("quantity: 1", 4),
     ...explanation("Marks that a right one bears. {set} stands for the set's own number.", 4),
@@ -85,7 +85,7 @@ export function variantScaffold(id: string, name: string, family: Family): strin
     ...explanation("Its compartment in the case: left, top, width, height, in any one unit.", 4),
     offer("plan: [0, 0, 10, 5]", 4),
     "",
-    ...explanation("Levels of completeness, the best first."),
+    ...explanation("Levels of completeness, best first."),
     "levels:",
     "  - { id: as-issued, name: Complete as issued, needs: { standing: [core, issued, consumable] } }",
     "  - { id: less-consumables, name: Complete less consumables, needs: { standing: [core, issued] } }",
@@ -104,7 +104,7 @@ export function variantFromVariant(
     ...beginning,
     `id: ${id}`,
     `name: ${yamlLine(name)}`,
-    ...explanation(`It takes all of ${base.id}; write here only where it differs.`),
+    ...explanation(`It takes over everything from ${base.id}; write here only where it differs.`),
     `extends: ${base.id}`,
     ...ownNumbers(base),
     "",
@@ -119,9 +119,7 @@ export function variantFromVariant(
         .map((value) => offer(`${feature}: ${yamlLine(value)}`, 2)),
     ]),
     "",
-    ...explanation(
-      "Parts: null takes one away; a part with fields changes those fields, or adds a new part.",
-    ),
+    ...explanation("Parts: null removes one; a part with fields changes those fields, or adds a new part."),
     "parts:",
     ...groupsInOrder(base.parts.values(), family?.groups.keys() ?? []).flatMap((group) =>
       group.flatMap((part) => [
@@ -163,7 +161,7 @@ export function variantFromItem(
     if (only(lines, "absent")) {
       return [
         ...explanation(
-          `${known.name} is absent from ${item.id}: lost, or never there? Bring this in where it was never there.`,
+          `${known.name} is absent from ${item.id}: lost, or never there? Remove the # if it was never there.`,
           2,
         ),
         offer(`${part}: null`, 2),
@@ -191,7 +189,9 @@ export function variantFromItem(
     ...beginning,
     `id: ${id}`,
     `name: ${yamlLine(name)}`,
-    ...explanation(`Begun from ${item.id}. It takes all of ${base.id} but for what was seen to differ.`),
+    ...explanation(
+      `Started from ${item.id}. It takes over everything from ${base.id} except what was seen to differ.`,
+    ),
     `extends: ${base.id}`,
     ...ownNumbers(base),
     "",

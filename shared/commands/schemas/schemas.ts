@@ -15,15 +15,15 @@ export const schemas: Command = {
   usage: "fittedcase schemas [--root DIR] [--out DIR]",
   help: [
     "Writes JSON Schemas of your collection, with its own part ids, feature values, variants and sources. An editor",
-    "that reads JSON Schema in YAML, and in the front matter of Markdown, then completes what you type, shows what to",
-    "look for, and underlines what check would report. Run it again when a reference has changed.",
+    "that applies JSON Schema to YAML, and to the front matter of Markdown, then completes what you type, shows what to",
+    "look for, and underlines what check would report. Run the command again when a reference has changed.",
     "",
-    "  --root DIR  the collection's folder; the current one where unsaid",
-    "  --out DIR   where the schemas go; editor-schemas in the collection's folder where unsaid",
+    "  --root DIR  the collection's folder (default: the current one)",
+    "  --out DIR   where the schemas go (default: editor-schemas in the collection's folder)",
     "",
-    "It prints which schema is for which files, in the form that editors take as yaml.schemas.",
+    "It prints which schema belongs to which files, as the setting that editors call yaml.schemas.",
     "Example: fittedcase schemas",
-    "Ends with 0; 1 where the collection cannot be read; 2 where the command is wrong.",
+    "Exit codes: 0 done; 1 the collection cannot be read; 2 the command is wrong.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values } = parseArgs({

@@ -46,11 +46,11 @@ export function refusal(request: IncomingMessage, access: Access, addressKey: st
   const { headers, socket } = request;
   const hostName = (headers.host ?? "").replace(/:\d+$/, "");
   const isHere = ownNames.has(hostName) && loopback.has(socket.remoteAddress ?? "");
-  if (!isHere && !access.hosts.includes(hostName)) return "This preview answers to its own address only.";
+  if (!isHere && !access.hosts.includes(hostName)) return "This preview answers only at its own address.";
   if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`)
-    return "This preview answers to its own pages only.";
+    return "This preview answers only its own pages.";
   if (!isHere && !isKey(access, cookieOf(request)) && !isKey(access, addressKey))
-    return "This preview does not know this device, or was started anew: scan the code in the terminal again, or open the whole address that stands there.";
+    return "This preview does not know this device, or has been restarted: scan the code in the terminal again, or open the whole address shown there.";
   return null;
 }
 
@@ -63,5 +63,5 @@ export function writeRefusal(
   if (headers.origin !== `http://${headers.host}`) return "Only a page of this preview may write.";
   const site = headers["sec-fetch-site"];
   if (site !== undefined && site !== "same-origin") return "Only a page of this preview may write.";
-  return isKey(access, form.get("key")) ? null : "This page is of an earlier preview. Load it again.";
+  return isKey(access, form.get("key")) ? null : "This page belongs to an earlier preview. Load it again.";
 }

@@ -9,12 +9,12 @@ export function lanLines({ hosts, key }: Access, port: number): string[] {
   if (first === undefined) return [];
   return [
     "",
-    "From a phone in the same network:",
+    "From a phone on the same network:",
     ...addresses.map((address) => `  ${address}`),
     "",
     renderUnicodeCompact(first, { border: 2 }),
     "",
     "Whoever has this address can read the preview and write into your items until you press Ctrl-C. It is not",
-    "encrypted: use it only in a network that you trust.",
+    "encrypted: use it only on a network that you trust.",
   ];
 }

@@ -17,20 +17,20 @@ const watched = ["content", "schemas", "templates"];
 export const serve: Command = {
   usage: "fittedcase serve [--root DIR] [--port NUMBER] [--lan]",
   help: [
-    "Builds the site, shows it at an address of this machine, and builds it again whenever a file changes. A mistake in",
-    "a file appears in the open page, over the last good one, until it is mended.",
+    "Builds the site, shows it at an address on this machine, and updates it whenever a file changes. A mistake in a",
+    "file appears on the open page, above its last good version, until it is corrected.",
     "",
-    "It also has a page for the bench, for each outfit: every part in the order of unpacking, what to look for, and",
-    "what to tick; each tick is written into the item's file at once, which otherwise stays as it is.",
+    "It also has a page for each outfit to use at the bench: every part in the order of unpacking, what to look for,",
+    "and what to tick. Each tick is written into the item's file at once; the rest of the file stays as it is.",
     "",
-    "  --root DIR     the collection's folder; the current one where unsaid",
-    "  --port NUMBER  of the address; 8080 where unsaid, 0 for any that is free",
-    "  --lan          answers in the local network too, so that a phone beside the case can reach it. Whoever has the",
-    "                 address that is then printed can read the preview and write into items: give it to nobody, and",
-    "                 use it only in a network that you trust, since it is not encrypted.",
+    "  --root DIR     the collection's folder (default: the current one)",
+    "  --port NUMBER  the port of the address (default: 8080); 0 for any that is free",
+    "  --lan          answers on the local network too, so that a phone beside the case can reach it. Whoever has the",
+    "                 address that is then printed can read the preview and write into items: give it to nobody else, and",
+    "                 use it only on a network that you trust, since it is not encrypted.",
     "",
     "Example: fittedcase serve --port 8080",
-    "Ends with 0 on Ctrl-C; 2 where the command is wrong, or the port is taken.",
+    "Exit codes: 0 on Ctrl-C; 2 the command is wrong, or the port is in use.",
   ].join("\n"),
   async run(args, { cwd, out, err }) {
     const { values } = parseArgs({
@@ -47,7 +47,7 @@ export const serve: Command = {
     }
     const hosts = values.lan ? localAddresses() : [];
     if (values.lan && hosts.length === 0)
-      throw new UsageError("Found no local network that this machine is in; --lan expects one.");
+      throw new UsageError("Found no local network on this machine; --lan needs one.");
     const access = newAccess(hosts);
     const root = rootFolder(cwd, values.root);
     const site = path.join(cacheFolder(root), "preview/site");
@@ -68,7 +68,7 @@ export const serve: Command = {
         reject(
           problem.code === "EADDRINUSE"
             ? new UsageError(
-                `Found port ${port} taken, perhaps by another preview; expected a free one, such as --port 0.`,
+                `Found port ${port} in use, perhaps by another preview; expected a free one. With --port 0 one is chosen for you.`,
               )
             : problem,
         ),

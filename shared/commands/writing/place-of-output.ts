@@ -20,11 +20,11 @@ export function refuseOutput(root: string, target: string, shown: string): void 
   const isLink = lstatSync(target, { throwIfNoEntry: false })?.isSymbolicLink() ?? false;
   if ((isLink && isWithin(home, place)) || (isWithin(root, target) && !isWithin(home, folder)))
     throw new UsageError(
-      `Found a link at "${shown}", or on the way there; expected a place of its own. Take the link away, or choose another --out.`,
+      `Found a link at "${shown}", or on the way there; expected a place of its own. Remove the link, or choose another --out.`,
     );
 }
 
 export function requireFolder(target: string, shown: string): void {
   if (!existsSync(path.dirname(target)))
-    throw new UsageError(`Found no folder for "${shown}"; expected one that is there.`);
+    throw new UsageError(`Found no folder for "${shown}"; expected one that exists.`);
 }

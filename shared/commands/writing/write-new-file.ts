@@ -16,6 +16,6 @@ export function writeNewFile(root: string, file: string, text: string): void {
     writeFileSync(full, text, { flag: "wx" });
   } catch (problem) {
     if (!(problem instanceof Error && "code" in problem && problem.code === "EEXIST")) throw problem;
-    throw new UsageError(`Found "${file}" already there; it was left as it is.`);
+    throw new UsageError(`Found "${file}", which already exists; it was left as it is.`);
   }
 }

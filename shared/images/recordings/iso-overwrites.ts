@@ -27,7 +27,7 @@ export function isoOverwrites(given: ByteSource): Overwrite[] {
     rest = box.end;
     if (box.type === "moof") {
       throw new RefusedFile(
-        "a film in fragments (moof), in which picture and sound cannot be told from the rest",
+        "a film in fragments (moof), in which picture and sound cannot be told from everything else",
         "Save it again without fragments.",
       );
     }

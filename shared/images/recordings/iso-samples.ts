@@ -15,7 +15,8 @@ export function sampleRanges(source: ByteSource, table: IsoBox): (readonly [numb
   const bytesOf = (type: string) => {
     const box = boxes.get(type);
     if (!box) return Buffer.alloc(0);
-    if (box.end - box.data > longestTable) throw new RefusedFile(`a table of samples (${type}) without end`);
+    if (box.end - box.data > longestTable)
+      throw new RefusedFile(`a table of samples (${type}) that never ends`);
     return source.read(box.data, box.end - box.data);
   };
   const long = boxes.has("co64");

@@ -53,7 +53,7 @@ export async function placeRecording(root: string, file: string, folder: string)
   try {
     const source = byteSource(descriptor);
     const format = recordingFormat(source.read(0, headLength));
-    if (!format) throw new RefusedFile(`a file that is no ${playedFormats}`);
+    if (!format) throw new RefusedFile(`a file that is not a ${playedFormats}`);
     const name = `${contentHash(source)}.${format.extension}`;
     const target = path.join(folder, name);
     if (!existsSync(target)) copyWithout(original, target, overwritesOf[format.container](source));

@@ -30,7 +30,7 @@ export function plotAt(
   if (root !== "variants" && root !== "items") {
     return { problem: unknownName(root, '"variants" or "items"', ["variants", "items"]) };
   }
-  const nothing = { found: "nothing to draw", expected: "records that this drawing can be made from" };
+  const nothing = { found: "nothing to draw", expected: "records from which this drawing can be made" };
   const plots = root === "variants" ? variantPlots : itemPlots;
   const wrongName = unknownName([name, ...more].join("/"), `a drawing of ${root}`, Object.keys(plots));
   if (root === "variants") {

@@ -92,8 +92,8 @@ export function membersOf(reading: Reading): ReadonlyMap<string, Reading> {
         ["weighted", shares(weighted)],
         ["counted", units(counted)],
         ["level", { kind: "level", level }],
-        ["consumable", standing("what was used up", consumable)],
-        ["optional", standing("what is optional", optional)],
+        ["consumable", standing("consumables", consumable)],
+        ["optional", standing("optional parts", optional)],
       ]);
     }
     case "shares":

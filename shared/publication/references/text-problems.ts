@@ -50,7 +50,7 @@ function wordless(mention: Mention, known: Known): Problem | null {
     code: "misplaced-reference",
     finding: {
       found: mention.kind === "reference" ? `"${mention.reference.raw}"` : `"${mention.cite.text}"`,
-      expected: "words, which are printed here as they stand",
+      expected: "words only, since they are printed here as they stand",
       remedy: "Put it into the text below.",
     },
   };
@@ -69,7 +69,7 @@ function mistaken({ kind, raw, meant, sources }: Slip, known: Known): Problem | 
   }[kind];
   const remedy =
     kind === "footnote"
-      ? "There are no footnotes: say it in the text, or write a backslash before it."
+      ? "Footnotes are not supported: put the words into the text, or write a backslash before the bracket."
       : meant && `Write "${kind === "citation" ? ofKnownSources(meant, known) : meant}".`;
   return {
     code: kind === "fence" ? "wrong-expectation" : "wrong-reference",
@@ -173,9 +173,9 @@ function unprintable(reading: Reading, { path, raw }: DataReference): Problem | 
   return {
     code: "figure-withheld",
     finding: {
-      found: `a figure that is withheld. ${reason.replace(/\.$/, "")}`,
-      expected: "one that a sentence can carry",
-      remedy: `Write "${raw.replace(/>$/, "/insufficient>")}" to print the reason.`,
+      found: "a figure that is withheld",
+      expected: "one for which the evidence is enough",
+      remedy: `${reason} Write "${raw.replace(/>$/, "/insufficient>")}" to print the reason.`,
     },
   };
 }

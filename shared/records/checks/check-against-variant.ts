@@ -18,7 +18,7 @@ export function checkSerial(
     found: `"${serial}"`,
     expected: isLegible(serial)
       ? `a serial within the ranges of "${id}": ${rangesInWords(serials)}`
-      : `letters and a number, as in ${rangesInWords(serials)}; what cannot be read in full is held against no range`,
+      : `letters and a number, as in ${rangesInWords(serials)}; a serial that cannot be read in full is compared with no range`,
   });
 }
 
@@ -34,6 +34,6 @@ export function checkNotBefore(
   if (!issued || !date || first === null || date.latest === null || date.latest >= first) return;
   report("sighting-before-made", document, path, {
     found: `"${date.text}"`,
-    expected: `a date not before "${issued.text}", when the variant was first issued`,
+    expected: `a date no earlier than "${issued.text}", when the variant was first issued`,
   });
 }

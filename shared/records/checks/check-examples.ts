@@ -73,8 +73,8 @@ function checkIds(byName: ByName, items: readonly Item[], report: Report): void 
       found: `"${name}", which counts as a different example from the item "${id}"`,
       expected:
         example === undefined
-          ? `"example: ${name}" in that item, too, where they are one`
-          : `"${example}", as that item has it, where they are one`,
+          ? `"example: ${name}" in that item too, if they are one`
+          : `"${example}", as in that item, if they are one`,
     });
   }
 }
@@ -94,7 +94,7 @@ function checkColumns(
     if (!row || !bearing || bearing.some(({ example }) => example?.trim() === name)) continue;
     report("doubtful-example", row.document, ["example"], {
       found: `"${name}", a serial of this variant, which as a name counts as a different example`,
-      expected: "a name that is no serial",
+      expected: "a name that is not a serial",
       remedy: 'Did you mean the column "serial"?',
     });
   }
@@ -113,10 +113,10 @@ function checkSerials(byName: ByName, items: readonly Item[], report: Report): v
       first ??= serial;
       if (serialKey(first) !== serialKey(serial))
         report("doubtful-example", document, ["serial"], {
-          found: `"${serial}" of "${name}", which has "${first}" elsewhere and counts as one example`,
-          expected: "one serial for one example, or a name of its own for each",
+          found: `"${serial}" as the serial of "${name}", which has "${first}" elsewhere and counts as one example`,
+          expected: "one serial for each example, or a different name for each",
           remedy:
-            'Where it is the outfit of one of your items, "example" beside the "serial" of that item says which is right.',
+            'If it is the outfit of one of your items, write "example" beside "serial" in that item: its serial is then the right one.',
         });
     }
   }

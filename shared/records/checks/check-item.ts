@@ -85,7 +85,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
       const place = ["parts", id, ...(lines.length > 1 ? [at] : [])];
       if (model === undefined && (state === "substitute" || rest === "substitute") && bestCredit(part) > 0) {
         report("unaccepted-model", document, place, {
-          found: "a substitute without its model, which counts for nothing certain",
+          found: "a substitute without a model, so that none of it is certain to count",
           expected: `its "model"; the reference accepts ${[...part.accepts.keys()].map((each) => `"${each}"`).join(", ")}`,
         });
       }
@@ -93,7 +93,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
       if (meant === undefined) continue;
       report("unaccepted-model", document, [...place, "model"], {
         found: `"${model}", which counts for nothing`,
-        expected: "a model that the reference accepts, or quite another",
+        expected: "a model that the reference accepts, or one with a clearly different name",
         remedy: `Did you mean "${meant}"?`,
       });
     }

@@ -58,9 +58,9 @@ export function checkPlan(
     const list = more > 0 ? [...named, `${more} more`] : named;
     const isHolder = others.length > 2 && others.length === sound.length - 1;
     report("plan-overlap", document, ["parts", id, "plan"], {
-      found: `a compartment of "${id}" that lies over ${others.length > 1 ? "those" : "that"} of ${joined(list)}`,
+      found: `a compartment of "${id}" that overlaps ${others.length > 1 ? "those" : "that"} of ${joined(list)}`,
       expected: isHolder
-        ? "compartments side by side; what holds all the others has none of its own"
+        ? "compartments side by side, and none for the part that holds all the others"
         : "compartments side by side",
     });
   }

@@ -19,7 +19,7 @@ export const tellsPrivate = (
   placesOf(words, document, told).map(({ written, place }) =>
     diagnose("private-in-text", place, {
       found: `"${written}", which the item "${item}" keeps private under "${field}"`,
-      expected: "what is private to stand in no text that is published",
+      expected: "no published text to contain it",
     }),
   );
 

@@ -86,7 +86,7 @@ function checkFormerAddresses(kind: string, records: ReadonlyMap<string, Moved>,
       if (holder) {
         report("duplicate-id", document, ["formerly", at], {
           found: `"${former}", which leads to ${holder}`,
-          expected: "an address that nothing else has",
+          expected: "an address that nothing else claims",
         });
       } else taken.set(former, `"${id}"`);
     }

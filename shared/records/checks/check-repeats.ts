@@ -22,12 +22,12 @@ export function checkRepeats(sightings: readonly Sighting[], report: Report): vo
       for (const { document, kind } of others) {
         const { file, line } = first.document.locate([]).place;
         report("repeated-sighting", document, [], {
-          found: `a row that says what line ${line}${file === document.file ? "" : ` of ${file}`} says, and is counted as well`,
+          found: `a row that repeats line ${line}${file === document.file ? "" : ` of ${file}`}, and is counted as well`,
           expected: "each sighting once",
           remedy:
             kind === "offer"
-              ? 'An offer that was listed again says "relisted: true", or the day of each.'
-              : "Take one of them out, or tell what parts them.",
+              ? 'For an offer that was listed again, write "relisted: true", or give the day of each.'
+              : "Remove one of them, or write what makes them different.",
         });
       }
     }

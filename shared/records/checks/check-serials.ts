@@ -40,7 +40,7 @@ function checkAddresses(report: Report, item: Item, serial: string) {
     report("serial-in-address", item.document, path, {
       found: `the address "${address}", which spells out the serial`,
       expected: "an address that does not",
-      remedy: `${remedy}, or say "publish: { serial: shown }".`,
+      remedy: `${remedy}, or write "publish: { serial: shown }".`,
     });
   };
   check(item.id, ["serial"], "Rename the item");
@@ -51,9 +51,9 @@ function checkAddresses(report: Report, item: Item, serial: string) {
 function checkLogged(report: Report, { document }: Sighting, serial: string, item: Item | undefined) {
   if (!item) return;
   report("serial-in-log", document, ["serial"], {
-    found: `"${serial}", which the item "${item.id}" has ${item.publish.serial}, in the open`,
-    expected: 'a row that names the example ("example:", in both) and gives no serial',
-    remedy: 'Where it was published before anyway, say "publish: { serial: shown }" in the item.',
+    found: `"${serial}" in full, although the item "${item.id}" has it ${item.publish.serial}`,
+    expected: 'a row that names the example ("example:" in both) and gives no serial',
+    remedy: 'If it has been published already, write "publish: { serial: shown }" in the item.',
   });
 }
 
@@ -61,7 +61,7 @@ function checkLogged(report: Report, { document }: Sighting, serial: string, ite
 function checkBearers(report: Report, item: Item, serial: string, other: Item) {
   if (item.example !== undefined && item.example === other.example) return;
   report("same-serial", item.document, ["serial"], {
-    found: `"${serial}", which "${other.id}" has, too`,
-    expected: 'a serial of its own; or in both the same "example", where it is one outfit described twice',
+    found: `"${serial}", which "${other.id}" has too`,
+    expected: 'a different serial, or the same "example" in both if it is one outfit described twice',
   });
 }

@@ -12,7 +12,7 @@ function withSemicolons(names: string, { parts }: Variant): string | undefined {
   if (each.length < 2) return undefined;
   return each.every((name) => name === "rest" || parts.has(name))
     ? `Did you mean "${each.join(";")}"?`
-    : 'Semicolons stand between the parts, as in "lens;rule".';
+    : 'Separate the parts with semicolons, as in "lens;rule".';
 }
 
 /** A row of a log against its variant. */

@@ -33,8 +33,8 @@ function checkOverlaps(report: Report, document: SourceDocument, path: Path, ran
     const other = ranges.slice(0, at).find((each) => isCounted(each) && overlap(each, range));
     if (!other || !isCounted(range)) continue;
     report("range-overlap", document, [...path, at], {
-      found: `${rangesInWords([range])}, of which a part lies in ${rangesInWords([other])}`,
-      expected: "each number in one range",
+      found: `${rangesInWords([range])}, which overlaps ${rangesInWords([other])}`,
+      expected: "each number in one range only",
     });
   }
 }
@@ -59,13 +59,16 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
   if (own("made") && variant.made) {
     checkSource(collection, report, document, ["made", "source"], variant.made.source);
     if (variant.made.source === undefined) {
-      const finding = { found: "a number made without a source", expected: "an id of the bibliography" };
+      const finding = {
+        found: "a number made without a source",
+        expected: "the id of a source in content/sources.yaml",
+      };
       report("source-missing", document, ["made"], finding, "key");
     }
     if (variant.made.high < variant.made.low) {
       const finding = {
         found: `${variant.made.low} to ${variant.made.high}`,
-        expected: "a high that is not below the low",
+        expected: 'a "high" that is not below "low"',
       };
       report("range-reversed", document, ["made", "high"], finding);
     }
@@ -75,7 +78,10 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
     checkOverlaps(report, document, ["serials"], variant.serials);
     for (const [at, range] of variant.serials.entries()) {
       if (range.source !== undefined) continue;
-      const finding = { found: "a range of serials without a source", expected: "an id of the bibliography" };
+      const finding = {
+        found: "a range of serials without a source",
+        expected: "the id of a source in content/sources.yaml",
+      };
       report("source-missing", document, ["serials", at], finding);
     }
   }
@@ -129,7 +135,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
     if (unknown !== undefined) {
       const finding = {
         found: `"${unknown}" in a mark`,
-        expected: '"{set}", the number of the set, or what is written',
+        expected: '"{set}" for the number of the set, or the mark as it is written',
       };
       report("wrong-value", document, ["parts", id, "marks"], finding);
     }

@@ -13,7 +13,7 @@ export function checkWatching(
   if (![watching.earliest, watching.latest].every(Number.isFinite)) {
     report("wrong-value", document, ["watching"], {
       found: `"${watching.text}"`,
-      expected: 'years with both their ends, such as "2003/2024"',
+      expected: 'a first and a last year, such as "2003/2024"',
     });
     return;
   }
@@ -26,7 +26,7 @@ export function checkWatching(
   if (!latest) return;
   const offers = later.length === 1 ? "1 offer" : `${later.length} offers`;
   report("offers-after-watching", document, ["watching"], {
-    found: `"${watching.text}", and ${offers} seen later, the latest "${latest.text}", which count${later.length === 1 ? "s" : ""} for nothing`,
-    expected: "years that reach as far as offers were watched for",
+    found: `"${watching.text}", and ${offers} seen later (the latest "${latest.text}"), which ${later.length === 1 ? "is" : "are"} not counted`,
+    expected: "years that extend to the last in which offers were watched for",
   });
 }

@@ -14,7 +14,10 @@ export function datesAhead(collection: Collection, today: DayNumber): Diagnostic
   const look = (document: SourceDocument, path: Path, date: EdtfDate | undefined): void => {
     const earliest = date?.earliest;
     if (date === undefined || typeof earliest !== "number" || earliest <= today) return;
-    const finding = { found: `"${date.text}", which is still to come`, expected: "a day that has been" };
+    const finding = {
+      found: `"${date.text}", which is in the future`,
+      expected: "a day no later than today",
+    };
     diagnostics.push(diagnose("date-ahead", placeIn(document, path), finding));
   };
   for (const { document, examined, updated, provenance } of collection.items.values()) {

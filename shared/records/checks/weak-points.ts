@@ -66,7 +66,7 @@ function reportMarks(item: Item, variant: Variant, report: Report): void {
   if (first !== undefined) {
     const finding = {
       found: `${someOf(without)} present without the marks that the reference expects${others ? `, and ${others}` : ""}`,
-      expected: `"marks" as read on each, or "unverified"`,
+      expected: `"marks", as read on each, or "unverified"`,
     };
     report("mark-not-recorded", item.document, ["parts", first], finding, "key");
   } else if (other && others) {
@@ -87,7 +87,7 @@ function reportCustody(item: Item, report: Report): void {
   const found = bare.length === 1 ? "an event" : `${bare.length} events`;
   report("evidence-missing", item.document, ["provenance", first.at], {
     found: `${found} without evidence (${bare.map(({ date }) => date).join("; ")})`,
-    expected: '"evidence", how it is known, or "source"',
+    expected: '"evidence" (how it is known) or "source"',
   });
 }
 
@@ -98,7 +98,7 @@ function reportSourceless(sightings: readonly Sighting[], report: Report): void 
     if (!first) continue;
     report("source-missing", first.document, ["source"], {
       found: `a sighting without a source${andMore(others)}`,
-      expected: "an id of the bibliography",
+      expected: "the id of a source in content/sources.yaml",
     });
   }
 }

@@ -42,7 +42,7 @@ export function collectionFrom(
   const items = itemsOf(intake, references, settings?.publish ?? publishedUnlessSaid);
   const sightings = sightingsOf(intake, references);
   const articles = new Map(
-    namedRecords(recordsOf("article"), "one article of each id", report)
+    namedRecords(recordsOf("article"), "a different id for each article", report)
       .filter(({ document }) => isSound(document, validator.of("article")))
       .map(({ id, document }) => [id, articleFrom(id, document)]),
   );

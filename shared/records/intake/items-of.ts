@@ -12,7 +12,7 @@ export function itemsOf(
 ): ReadonlyMap<string, Item> {
   const items = new Map<string, Item>();
   const validatorFor = itemValidators(validator, families);
-  for (const { id, document } of namedRecords(recordsOf("item"), "one item of each id", report)) {
+  for (const { id, document } of namedRecords(recordsOf("item"), "a different id for each item", report)) {
     const variant = variantOf(document);
     if (isSoundOfVariant(document, validatorFor(variant)) && variant)
       items.set(id, itemFrom(id, document, publish));

@@ -28,13 +28,16 @@ export function namedRecords(
     if (own !== undefined && own !== id) {
       report("id-mismatch", document, ["id"], {
         found: inWords(own),
-        expected: `"${id}", as the file is named`,
+        expected: `"${id}", the name of the file`,
       });
       return false;
     }
     const other = seen.get(id);
     if (other !== undefined) {
-      report("duplicate-id", document, [], { found: `"${id}", which ${other} also is`, expected });
+      report("duplicate-id", document, [], {
+        found: `"${id}", which is already the id of ${other}`,
+        expected,
+      });
       return false;
     }
     seen.set(id, file);

@@ -19,7 +19,11 @@ export interface References {
 export function referencesOf(intake: Intake): References {
   const { recordsOf, filesOf, validator, report, tell, isSound } = intake;
   const families = new Map<string, Family>();
-  for (const { id, document } of namedRecords(recordsOf("family"), "one family of each id", report)) {
+  for (const { id, document } of namedRecords(
+    recordsOf("family"),
+    "a different id for each family",
+    report,
+  )) {
     if (isSound(document, validator.of("family"))) families.set(id, familyFrom(id, document));
   }
 
@@ -30,7 +34,7 @@ export function referencesOf(intake: Intake): References {
   const claimants = grouping(recordsOf("variant"), ({ id }) => id);
   const variantFiles = namedRecords(
     recordsOf("variant"),
-    "one variant of each id in the whole collection",
+    "a different id for each variant in the whole collection",
     report,
   )
     .filter(({ document }) => isSound(document, validator.of("variant")))
@@ -53,7 +57,7 @@ export function referencesOf(intake: Intake): References {
           found: `"${id}"`,
           expected: "the id of a variant reference",
           remedy: idsOfFiles.has(String(serial))
-            ? "Variant and serial are in each other's place."
+            ? "Variant and serial are swapped."
             : suggestion(id, variants.values()),
         });
       }

@@ -43,7 +43,7 @@ export function* sightingRows({
     );
     if (isTable && missing.length > 0) {
       for (const column of missing)
-        report("missing-field", header, [], { found: `no column "${column}"`, expected: "it to be there" });
+        report("missing-field", header, [], { found: `no column "${column}"`, expected: "one" });
       continue;
     }
     tell(table.diagnostics);

@@ -171,8 +171,8 @@ function deadEnd(
     if (isOwn && way && mayBePicture(way.path)) return null;
     return {
       found: `"${address}", a picture ${isOwn ? "that the site does not have" : "from elsewhere, which is left out"}`,
-      expected: "words, figures, tables and drawings in a text",
-      remedy: 'Photographs stand under "photos" of an item; a text links to its page.',
+      expected: "only words, figures, tables and drawings in a text",
+      remedy: 'List photographs under "photos" of an item, and link to its page.',
     };
   }
   if (!isSafeLink(href))
@@ -193,7 +193,7 @@ function deadEnd(
   const place = rest.slice(rest.indexOf("#"));
   if (!pageOfArticle.test(path) || !rest.includes("#") || placeInArticle.test(place)) return null;
   return {
-    found: `"${address}", which leads to no place on that page`,
+    found: `"${address}", which leads nowhere on that page`,
     expected: "the address of a whole page",
     remedy: "A heading in an article has no address of its own.",
   };

@@ -20,7 +20,7 @@ export async function momentsAfterEnd(root: string, items: Iterable<Item>): Prom
       found.push(
         diagnose("moment-after-end", document.locate(["video", "moments", at, "at"]), {
           found: `"${timeInDigits(seconds)}"`,
-          expected: `a moment of the recording, which is over at ${timeInDigits(Math.ceil(length))}`,
+          expected: `a moment within the recording, which ends at ${timeInDigits(Math.ceil(length))}`,
         }),
       );
     }

@@ -36,7 +36,7 @@ export function refusedFiles(
       const recordings = (
         [
           ["src", "a recording that can be published"],
-          ["captions", "captions as WebVTT"],
+          ["captions", "captions in WebVTT"],
         ] as const
       ).flatMap(([field, expected]) => {
         const found = reasonFor(video?.[field]);
@@ -74,7 +74,7 @@ function ofTheme({ theme, document }: LoadedSettings, reasons: ReadonlyMap<strin
       const face = theme[role];
       return typeof face === "object"
         ? Object.entries(face).flatMap(([which, name]) =>
-            told("unreadable-typeface", [role, which], name, "a file of type as WOFF2"),
+            told("unreadable-typeface", [role, which], name, "a typeface as a WOFF2 file"),
           )
         : [];
     }),

@@ -35,7 +35,7 @@ export function refuseWithinSources(root: string, out: string): void {
     const folder = path.join(root, name);
     if (!existsSync(folder) || !isWithin(realpathSync(folder), place)) continue;
     throw new OutFolderError(
-      `Found "${out}", inside of ${name}/, where the collection itself lies; expected a folder for the site outside of it, such as "${path.join(root, "_site")}".`,
+      `Found "${out}", inside ${name}/, where the collection itself lies; expected a folder outside it, such as "${path.join(root, "_site")}".`,
     );
   }
 }
@@ -47,7 +47,7 @@ export function refuseToReplace(out: string): void {
   if (stat.isDirectory() && readdirSync(out).length === 0) return;
   const found = stat.isSymbolicLink() ? "a link" : "something";
   throw new OutFolderError(
-    `Found ${found} at "${out}" that Fittedcase did not build; expected an empty or a new folder. Choose another --out, or move it away.`,
+    `Found ${found} at "${out}" that Fittedcase did not build; expected an empty or new folder. Choose another --out, or move it away.`,
   );
 }
 
@@ -55,7 +55,7 @@ export function refuseToReplace(out: string): void {
 export function refuseLinked(folder: string, purpose: string): void {
   if (!lstatSync(folder, { throwIfNoEntry: false })?.isSymbolicLink()) return;
   throw new OutFolderError(
-    `Found a link at "${folder}", where ${purpose}; expected a folder, or nothing. Take the link away.`,
+    `Found a link at "${folder}", where ${purpose}; expected a folder, or nothing. Remove the link.`,
   );
 }
 

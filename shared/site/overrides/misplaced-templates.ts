@@ -55,8 +55,8 @@ function told(file: string): Diagnostic {
   const nearest = nearestName(stem, among.map(stemOf));
   const meant = among.find((name) => stemOf(name) === nearest);
   return diagnose("misplaced-file", startOf(`templates/${file}`), {
-    found: "a file that stands in for none of the tool's own templates",
-    expected: "the name of one, such as templates/pages/item.js, or a sheet in templates/styles/",
+    found: "a file that replaces none of the tool's own templates",
+    expected: "the name of one, such as templates/pages/item.js, or a style sheet in templates/styles/",
     remedy: meant === undefined ? undefined : `Did you mean "templates/${meant}.js"?`,
   });
 }

@@ -24,5 +24,7 @@ export async function resolve(specifier: string, context: Context, next: Next): 
   if (folder === undefined || key === undefined || !found.url.startsWith("file:")) return found;
   if (found.url.startsWith(folder)) return { ...found, url: `${found.url.split("?")[0]}?${key}` };
   if (found.url.includes("/node_modules/")) return found;
-  throw new Error(`Found an import of "${specifier}", which lies outside of templates/; expected it inside`);
+  throw new Error(
+    `Found an import of "${specifier}", which lies outside templates/; expected a file inside it`,
+  );
 }

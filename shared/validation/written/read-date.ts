@@ -72,8 +72,8 @@ function readMarked(written: string, ofWhole: Doubt, rules: DateRules): Read<str
   if (!/^\d{4}$/.test(year.text)) {
     return {
       reason: isBefore
-        ? 'a year after "before"; until some day is written [..1931-04-30].'
-        : 'a year after "after"; from some day on is written [1931-05-02..].',
+        ? 'a year after "before"; for any time up to a certain day, write [..1931-04-30].'
+        : 'a year after "after"; for any time from a certain day on, write [1931-05-02..].',
     };
   }
   const beside = (years: number) =>

@@ -37,7 +37,7 @@ export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amo
   if (!/^-?\d[\d.,]*$/.test(text)) return refuse("a number");
   const plain = plainNumber(text, decimal);
   if (plain === "ambiguous") {
-    return refuse('a number whose decimal sign can be told; say decimal: "." or decimal: "," in the map');
+    return refuse('a number whose decimal sign is clear; write decimal: "." or decimal: "," in the map');
   }
   if (plain === "thousandths") {
     return refuse(

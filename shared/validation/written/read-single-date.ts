@@ -43,7 +43,7 @@ export function readSingleDate(text: string, rules: DateRules): Read<string> {
     const month = Number(last);
     if (month >= 1 && month <= 12) return { value: `${first}-${two(month)}` };
     return {
-      reason: `a month, or two years in full such as ${first}/${yearEndingIn(last, first)}; a season of EDTF is read where the map says dates: edtf.`,
+      reason: `a month, or two years in full such as ${first}/${yearEndingIn(last, first)}; an EDTF season is read only where the map says dates: edtf.`,
     };
   }
   match = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?:,?\s+\d{1,2}:\d{2}.*)?$/.exec(text);
@@ -77,7 +77,7 @@ function year(written: string, rules: DateRules): Read<number> {
   if (from === undefined) {
     return {
       reason:
-        "a year of four digits; say two-digit-years-from: 1930 in the map to have 98 read as 1998 and 12 as 2012.",
+        "a year of four digits; write two-digit-years-from: 1930 in the map to have 98 read as 1998 and 12 as 2012.",
     };
   }
   return { value: from + ((Number(written) - (from % 100) + 100) % 100) };
@@ -96,7 +96,8 @@ function readDayAndMonth(match: RegExpExecArray, rules: DateRules): Read<string>
   }
   if (order === undefined) {
     return {
-      reason: "day and month that can be told apart; say dates: day-month or dates: month-day in the map.",
+      reason:
+        "a date in which day and month can be told apart; write dates: day-month or dates: month-day in the map.",
     };
   }
   const full = year(written, rules);

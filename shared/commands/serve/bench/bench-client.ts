@@ -165,7 +165,7 @@ async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void>
     if (saved.isStale && card) after(() => renew(card, saved.said));
     else if (response.ok && version) version.value = saved.version;
   } catch {
-    tell(form, "Not saved yet: the preview does not answer. It is tried again by itself.", true);
+    tell(form, "Not saved yet: the preview does not answer. It will be tried again automatically.", true);
     end(form, body, "again");
   }
 }
@@ -315,7 +315,7 @@ async function lookAgain(): Promise<void> {
     again.href = location.href;
     again.textContent = "Load the page again.";
     const said = document.createElement("p");
-    said.append("Other parts are asked for by now. ", again);
+    said.append("The list of parts has changed. ", again);
     show(said);
     return;
   }
@@ -327,9 +327,9 @@ async function lookAgain(): Promise<void> {
     if (form && isTouched(form) && !wishes.has(form))
       tellOfChange(
         form,
-        "What the file says of this was changed elsewhere meanwhile. What you entered stands here still.",
+        "What the file says of this has been changed elsewhere. What you entered is still here.",
       );
-    else replace(card, fresh, "It was changed elsewhere, to what stands here now.");
+    else replace(card, fresh, "It was changed elsewhere; this is what the file says now.");
   }
 }
 

@@ -57,7 +57,7 @@ export function benchIndex(reference: BenchReference, records: readonly BenchRec
   const list =
     rows.length > 0
       ? `<ul class="outfits">${rows.join("")}</ul>`
-      : "<p>There is no item yet. Begin one with: fittedcase new item ID --variant VARIANT</p>";
+      : "<p>There is no item yet. Start one with: fittedcase new item ID --variant VARIANT</p>";
   return page(
     "At the bench",
     title,
@@ -155,7 +155,7 @@ ${beforeYouBegin(cautions, [...variant.parts.values()], "this page")}
       frame,
       itemValue(data),
       'data-fields="item"',
-      `${field("set", "Set no.", shownValue(data.set))}${field("serial", variant.serials.length > 0 ? "Serial" : "Serial, if any", shownValue(data.serial))}${field("examined", "Examined on, as 2026-03-14", shownValue(data.examined))}`,
+      `${field("set", "Set no.", shownValue(data.set))}${field("serial", variant.serials.length > 0 ? "Serial" : "Serial, if any", shownValue(data.serial))}${field("examined", "Examined on (such as 2026-03-14)", shownValue(data.examined))}`,
     )}</article></section>
 ${featureForms.length > 0 ? `<section><h2>What tells the variants apart</h2>${featureForms.join("\n")}</section>` : ""}
 ${groups.join("\n")}

@@ -87,7 +87,7 @@ export async function answerBench(
   const reference = benchReference(root);
   const record = benchRecord(root, reference, id);
   const title = reference.collection?.settings.title ?? "At the bench";
-  if (!record) return html(404, benchNotice(title, "Not here", `There is no item "${id}".`, benchAddress));
+  if (!record) return html(404, benchNotice(title, "Not found", `There is no item "${id}".`, benchAddress));
   if (isRead) return html(200, benchItem(reference, record, access.key, url.searchParams.get("another")));
   if (request.method !== "POST") return plain(405, "Nothing can be written here in this way.");
 

@@ -16,7 +16,7 @@ export function lostFields(line: Line, asked: string, part: Part): ReadonlyMap<s
   const lost = new Map<string, string>();
   if (asked === line.state) return lost;
   if (line.state === "substitute" && line.model !== undefined)
-    lost.set("model", "which is said of a substitute only");
+    lost.set("model", "which applies only to a substitute");
   const isGone = asked === "absent" || asked === "not-issued";
   if (isGone && Number(line.quantity ?? 0) > part.quantity)
     lost.set("quantity", `of which ${part.quantity} ${part.quantity === 1 ? "was" : "were"} issued`);

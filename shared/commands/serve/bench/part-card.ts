@@ -103,7 +103,7 @@ function lineFields(
   );
   return `${several ? `<p class="entry">Entry ${at + 1}</p>` : ""}${chosen}${quantityFields(part, at, line)}
 <details${said ? " open" : ""}><summary>Marks, serial, condition, note</summary>
-${field(`${at}.marks`, "Marks read, with ; between", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model, of a substitute", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">\n${xmlText(value("note"))}</textarea></label></details>`;
+${field(`${at}.marks`, "Marks read, separated by ;", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model (of a substitute)", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">\n${xmlText(value("note"))}</textarea></label></details>`;
 }
 
 /** One part: its caution, then what to look for, then what was found. */
@@ -132,7 +132,7 @@ export function partCard(
       : "";
   const more =
     part.quantity > 1
-      ? `<p class="small more"${lines.length === 0 || another ? " hidden" : ""}><a href="?another=${part.id}#part-${part.id}">Units of different kinds: one more entry</a></p>`
+      ? `<p class="small more"${lines.length === 0 || another ? " hidden" : ""}><a href="?another=${part.id}#part-${part.id}">Units of different kinds: add an entry</a></p>`
       : "";
   return `<article class="part" id="part-${part.id}" data-name="${xmlText(part.name)}" aria-labelledby="name-${part.id}">
 <h3 id="name-${part.id}">${xmlText(part.name)} <small>${part.standing}${part.quantity > 1 ? `, ${part.quantity} issued` : ""}</small></h3>

@@ -91,7 +91,7 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   if (form.get("version") !== valueVersion(raw))
     return refuse(
       409,
-      "Not saved: what the file says of this was changed elsewhere meanwhile. What you entered stands here still.",
+      "Not saved: what the file says of this has been changed elsewhere. What you entered is still here.",
     );
   if (asks !== "" && form.get("confirmed") !== asks)
     return {
@@ -114,6 +114,6 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   }
   return refuse(
     422,
-    `Not saved: this is written in a form that can only be changed in the file itself, ${file.file}.`,
+    `Not saved: this is written in a way that can only be changed in the file itself, ${file.file}.`,
   );
 }
