@@ -1,6 +1,7 @@
 import type { Method } from "../assessments/figure.ts";
 import type { StatementId } from "../assessments/statement.ts";
 import { dateReader } from "./dates.ts";
+import { englishFigureNames } from "./english-figure-names.ts";
 import { englishPages } from "./english-pages.ts";
 import { englishPlots } from "./english-plots.ts";
 import { plural } from "./english-plural.ts";
@@ -150,7 +151,7 @@ const phrase = figurePhrase(numbers, {
 
 const methods: Record<Method, MethodWords> = {
   documented: {
-    name: "Documented number",
+    name: `${englishFigureNames.variant.made}, as documented`,
     asks: "How many were made?",
     formula: "The number in the cited source, as it stands there.",
     source: "The source named beside the figure.",
@@ -158,7 +159,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Another record with another number.",
   },
   "serial-ranges": {
-    name: "Number made, from serials",
+    name: `${englishFigureNames.variant.made}, from serials`,
     asks: "How many were made, where no record says so?",
     formula:
       "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and no more than there are numbers before the next range of its prefix, or after the one before; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1; low is w, high the largest N for which (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
@@ -169,7 +170,7 @@ const methods: Record<Method, MethodWords> = {
       "A serial above the largest seen where the end is not known, or below the smallest where the start is not; a record that numbers were left unused.",
   },
   chao1: {
-    name: "Survivors, from repeat sightings",
+    name: englishFigureNames.variant.survivors,
     asks: "How many survive, counting those that nobody has recorded?",
     formula:
       "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval, or where S = D the one below, for n sightings. From all three numbers go those known to be destroyed.",
@@ -180,7 +181,7 @@ const methods: Record<Method, MethodWords> = {
       "Seeing a known example again, which brings it down, or one nobody has seen, which brings it up.",
   },
   chapman: {
-    name: "Survivors, from two lists",
+    name: englishFigureNames.variant.survivorsTwoList,
     asks: "How many survive, by how far two independent lists agree?",
     formula:
       "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval above the r that the lists name between them, or r alone where N is no more. From all three numbers go those known to be destroyed.",
@@ -191,7 +192,7 @@ const methods: Record<Method, MethodWords> = {
       "An example found on both lists, which brings it down, or on one of them only, which brings it up.",
   },
   coverage: {
-    name: "Coverage of the log",
+    name: englishFigureNames.variant.coverage,
     asks: "How much of what could be seen has been seen?",
     formula:
       "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) for n sightings, at least two. Where no example was seen a second time it says next to nothing.",
@@ -200,7 +201,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Each new sighting: it rises when a known example is seen again.",
   },
   "survival-ratio": {
-    name: "Survival rate",
+    name: englishFigureNames.variant.survivalRate,
     asks: "Of those made, what share survives?",
     formula:
       "Survivors / made; low is the low of the one over the high of the other, high the reverse, at most 1. Where both are estimated, the confidence is at least the sum of theirs less 1.",
@@ -217,7 +218,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Each further example of which it is recorded; the interval narrows as they become more.",
   },
   "share-of-survivors": {
-    name: "Survivors that are at least so complete",
+    name: englishFigureNames.item.asCompleteSurvivors,
     asks: "How many survive that are at least as complete?",
     formula: "Survivors × share, end by end; the confidence is at least the sum of theirs less 1.",
     source: "Interval arithmetic.",
@@ -225,7 +226,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Whatever changes one of its two figures.",
   },
   garwood: {
-    name: "Appearance",
+    name: englishFigureNames.variant.appearance,
     asks: "How often is one offered?",
     formula: "k offers in T years: k/T; interval χ²(α/2; 2k)/2T to χ²(1 − α/2; 2k + 2)/2T.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
@@ -233,7 +234,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Each new offer, and each year of watching without one.",
   },
   "gamma-poisson": {
-    name: "Wait for the next",
+    name: englishFigureNames.variant.wait,
     asks: "How long until the next is offered?",
     formula:
       "P(W > t) = (T / (T + t))^(k + ½), Jeffreys' prior: the median T(2^(1/(k + ½)) − 1), with the quantiles α/2 and 1 − α/2. Without an offer the median is 3T, which rests on the years watched alone.",
@@ -270,6 +271,7 @@ export const english: Words = {
   seen: (edtf) => `One seen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
+  figures: englishFigureNames,
   methods,
   plots: englishPlots,
   pages: englishPages,

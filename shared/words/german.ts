@@ -3,6 +3,7 @@ import type { StatementId } from "../assessments/statement.ts";
 import { countedIn } from "./counted.ts";
 import { dateReader } from "./dates.ts";
 import { figurePhrase } from "./figure-phrase.ts";
+import { germanFigureNames } from "./german-figure-names.ts";
 import { germanPages } from "./german-pages.ts";
 import { germanPlots } from "./german-plots.ts";
 import { numberWords } from "./numbers.ts";
@@ -159,7 +160,7 @@ const phrase = figurePhrase(numbers, {
 
 const methods: Record<Method, MethodWords> = {
   documented: {
-    name: "Belegte Zahl",
+    name: `${germanFigureNames.variant.made}, wie belegt`,
     asks: "Wie viele wurden gefertigt?",
     formula: "Die Zahl in der angeführten Quelle, wie sie dort steht.",
     source: "Die Quelle, die neben der Zahl genannt ist.",
@@ -167,7 +168,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Eine andere Angabe mit einer anderen Zahl.",
   },
   "serial-ranges": {
-    name: "Gefertigte Zahl, aus Seriennummern",
+    name: `${germanFigureNames.variant.made}, aus Seriennummern`,
     asks: "Wie viele wurden gefertigt, wo keine Quelle es sagt?",
     formula:
       "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und nicht mehr, als es Nummern vor der nächsten Reihe desselben Vorsatzes oder nach der vorigen gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1; die untere Grenze ist w, die obere das größte N mit (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
@@ -179,7 +180,7 @@ const methods: Record<Method, MethodWords> = {
       "Eine Nummer über der größten bekannten, wo das Ende, oder unter der kleinsten, wo der Anfang nicht bekannt ist; ein Beleg, dass Nummern ungenutzt blieben.",
   },
   chao1: {
-    name: "Erhaltene, aus wiederholten Nachweisen",
+    name: germanFigureNames.variant.survivors,
     asks: "Wie viele sind erhalten, die nie verzeichneten mitgezählt?",
     formula:
       "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; log-normales Intervall oder, wo S = D ist, das unten genannte, bei n Nachweisen. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
@@ -191,7 +192,7 @@ const methods: Record<Method, MethodWords> = {
       "Ein bekanntes Exemplar wiederzusehen, was die Zahl senkt, oder eines, das niemand kannte, was sie hebt.",
   },
   chapman: {
-    name: "Erhaltene, aus zwei Listen",
+    name: germanFigureNames.variant.survivorsTwoList,
     asks: "Wie viele sind erhalten, danach, wie weit zwei unabhängige Listen übereinstimmen?",
     formula:
       "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; log-normales Intervall über den r, die beide zusammen nennen, oder r allein, wo N nicht größer ist. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
@@ -202,7 +203,7 @@ const methods: Record<Method, MethodWords> = {
       "Ein Exemplar, das sich auf beiden Listen findet, was die Zahl senkt, oder nur auf einer, was sie hebt.",
   },
   coverage: {
-    name: "Erfassung des Verzeichnisses",
+    name: germanFigureNames.variant.coverage,
     asks: "Wie viel von dem, was zu sehen wäre, ist gesehen worden?",
     formula:
       "C = 1 − (f₁/n) · (n − 1)f₁ / ((n − 1)f₁ + 2f₂) bei n Nachweisen, mindestens zweien. Wo kein Exemplar ein zweites Mal gesehen wurde, sagt sie so gut wie nichts.",
@@ -211,7 +212,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Jeder neue Nachweis: Sie steigt, wenn ein bekanntes Exemplar wiedergesehen wird.",
   },
   "survival-ratio": {
-    name: "Erhaltener Anteil",
+    name: germanFigureNames.variant.survivalRate,
     asks: "Welcher Anteil der gefertigten ist erhalten?",
     formula:
       "Erhaltene / gefertigte; untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1. Wo beide geschätzt sind, ist die Sicherheit mindestens die Summe der beiden weniger 1.",
@@ -229,7 +230,7 @@ const methods: Record<Method, MethodWords> = {
       "Jedes weitere Exemplar, von dem es festgehalten wird; das Intervall wird enger, je mehr es sind.",
   },
   "share-of-survivors": {
-    name: "Erhaltene, die mindestens so vollständig sind",
+    name: germanFigureNames.item.asCompleteSurvivors,
     asks: "Wie viele sind erhalten, die mindestens so vollständig sind?",
     formula:
       "Erhaltene × Anteil, Ende für Ende; die Sicherheit ist mindestens die Summe der beiden weniger 1.",
@@ -238,7 +239,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Was immer eine der beiden Zahlen ändert.",
   },
   garwood: {
-    name: "Häufigkeit der Angebote",
+    name: germanFigureNames.variant.appearance,
     asks: "Wie oft wird eines angeboten?",
     formula: "k Angebote in T Jahren: k/T; Intervall χ²(α/2; 2k)/2T bis χ²(1 − α/2; 2k + 2)/2T.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
@@ -246,7 +247,7 @@ const methods: Record<Method, MethodWords> = {
     changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",
   },
   "gamma-poisson": {
-    name: "Warten auf das nächste",
+    name: germanFigureNames.variant.wait,
     asks: "Wie lange dauert es, bis das nächste angeboten wird?",
     formula:
       "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot ist der Median 3T, der allein auf den beobachteten Jahren beruht.",
@@ -292,6 +293,7 @@ export const german: Words = {
   seen: (edtf) => `Eines, gesehen ${when(edtf)}`,
   statement: ({ says, values }) => statements[says](values),
   phrase,
+  figures: germanFigureNames,
   methods,
   plots: germanPlots,
   pages: germanPages,

@@ -1,6 +1,7 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { Statement } from "../assessments/statement.ts";
 import type { PageWords } from "./english-pages.ts";
+import type { FigureNames } from "./figure-names.ts";
 import type { NumberWords } from "./numbers.ts";
 import type { PlotWords } from "./plot-words.ts";
 
@@ -35,6 +36,7 @@ export interface Words {
   readonly statement: (statement: Statement) => string;
   /** A figure as a reader meets it: "about 26, 22 to 44". */
   readonly phrase: (figure: FigurePhrase) => string;
+  readonly figures: FigureNames;
   readonly methods: Readonly<Record<Method, MethodWords>>;
   /** What the drawings say of themselves. */
   readonly plots: PlotWords;

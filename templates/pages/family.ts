@@ -7,6 +7,7 @@ export function familyTemplate(page: FamilyPage, site: PageSite): Html {
   const { words, link, templates } = site;
   const { family: say, item: ofItem } = words.pages;
   const chapter = templates["parts/chapter"];
+  const { made: asMade, survivors: asSurviving } = words.figures.variant;
   const isAlone = page.variants.length < 2;
   const figure = (label: string, view: FamilyPage["known"][number]["made"]) =>
     templates["parts/figure"]({ label, figure: view }, site);
@@ -24,9 +25,9 @@ ${chapter(
     id: "known",
     title: say.known,
     matter: withRoles(
-      html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${say.made}</th><th scope="col">${say.survivors}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
+      html`<table class="known"><thead><tr><th scope="col">${say.variant}</th><th scope="col">${say.issued}</th><th scope="col">${asMade}</th><th scope="col">${asSurviving}</th><th scope="col" class="number">${say.seen}</th><th scope="col" class="number">${say.here}</th></tr></thead><tbody>${page.known.map(
         ({ variant, issued, made, survivors, sightings, here }) =>
-          html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${say.made}">${figure(`${say.made}, ${variant.name}`, made)}</td><td data-label="${say.survivors}">${figure(`${say.survivors}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
+          html`<tr><th scope="row"><a href="${link(variant.address)}">${variant.name}</a></th><td data-label="${say.issued}">${issued ?? "—"}</td><td data-label="${asMade}">${figure(`${asMade}, ${variant.name}`, made)}</td><td data-label="${asSurviving}">${figure(`${asSurviving}, ${variant.name}`, survivors)}</td><td class="number" data-label="${say.seen}"><a href="${link(sightings.address)}">${sightings.name}</a></td><td class="number" data-label="${say.here}">${here}</td></tr>`,
       )}</tbody></table>`,
     ),
   },

@@ -17,15 +17,15 @@ describe("fittedcase explain", () => {
     expect(out).toMatch(/level +Instrument only\n/);
     // The worked figure of the contract: Chao1 for D = 21, f1 = 9, f2 = 6 is 26.14, 22.13 to 44.41.
     expect(out).toMatch(
-      /Survivors: about 26, 22 to 44\n +method +Survivors, from repeat sightings, 95% interval/,
+      /Surviving, from repeat sightings: about 26, 22 to 44\n +method +Surviving, from repeat sightings, 95% interval/,
     );
     expect(out).toMatch(
       /inputs +different examples 21, seen once 9, seen twice 6, sightings 39\n +sources +works-ledger/,
     );
     expect(out).toMatch(/works-ledger\n +Ledger of finished sets/);
-    expect(out).toMatch(/Made: 412\n +method +Documented number\n +inputs .*page 31/);
+    expect(out).toMatch(/Made: 412\n +method +Made, as documented\n +inputs .*page 31/);
     // Refused, with the reason.
-    expect(out).toMatch(/Survivors, from two lists: not known\. No sighting names the list/);
+    expect(out).toMatch(/Surviving, from two lists: not known\. No sighting names the list/);
     expect(out).toMatch(/Confirmed\./);
     // By hand: 1931 to 1960, 2001 and the examination, of 1931 to 2026.
     expect(out).toMatch(/documented +32 of 96 calendar years since issue/);
@@ -50,9 +50,9 @@ describe("fittedcase explain", () => {
     for (const level of ["Complete", "Instrument only"])
       for (const figure of [
         "of the recorded examples",
-        "survivors that reach it",
-        "appearance",
-        "wait for the next",
+        "surviving that reach it",
+        "offered",
+        "wait for the next offered",
       ])
         expect(out).toContain(`\n  ${level}, ${figure}: `);
   });

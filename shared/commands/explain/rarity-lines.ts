@@ -1,39 +1,30 @@
 import type { RarityClass } from "../../assessments/rarity/scale-class.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
+import { english } from "../../words/english.ts";
+import { itemFigures, levelFigures, variantFigures } from "../../words/figure-names.ts";
 import type { Explained } from "./explained.ts";
 import { figureLines, labelled, type Setting } from "./figure-lines.ts";
 
 type NamedFigures = readonly (readonly [string, PublishedFigure])[];
 
-const ownFigures = ({ item: { rarity } }: Explained): NamedFigures => [
-  ["Recorded examples at least as complete", rarity.asComplete],
-  ["Survivors at least as complete", rarity.asCompleteSurvivors],
-  ["Wait for the next one as complete", rarity.asCompleteWait],
-];
+const namesOf = english.figures;
 
-const variantFigures = ({ variant: { rarity } }: Explained): NamedFigures => [
-  ["Made", rarity.made],
-  ["Coverage of the log", rarity.coverage],
-  ["Survivors", rarity.survivors],
-  ["Survivors, from two lists", rarity.survivorsTwoList],
-  ["Survival rate", rarity.survivalRate],
-  ["Appearance", rarity.appearance],
-  ["Wait for the next", rarity.wait],
-];
+const ownFigures = ({ item: { rarity } }: Explained): NamedFigures =>
+  itemFigures.map((name) => [namesOf.item[name], rarity[name]]);
+
+const ofVariant = ({ variant: { rarity } }: Explained): NamedFigures =>
+  variantFigures.map((name) => [namesOf.variant[name], rarity[name]]);
 
 const apart = (figures: NamedFigures, setting: Setting): string[] =>
   figures.flatMap(([name, figure]) => ["", ...figureLines(name, figure, setting)]);
 
-const levelFigures = ({ item, variant: { rarity } }: Explained): NamedFigures =>
+const ofLevels = ({ item, variant: { rarity } }: Explained): NamedFigures =>
   item.levels.flatMap(({ id, name }) => {
     const figures = Object.hasOwn(rarity.levels, id) ? rarity.levels[id] : undefined;
     if (!figures) return [];
-    return [
-      [`${name}, of the recorded examples`, figures.share],
-      [`${name}, survivors that reach it`, figures.survivors],
-      [`${name}, appearance`, figures.appearance],
-      [`${name}, wait for the next`, figures.wait],
-    ] as const;
+    return levelFigures.map(
+      (figure) => [english.pages.variant.ofLevel(name, namesOf.level[figure]), figures[figure]] as const,
+    );
   });
 
 /** How rare one as complete as this is. */
@@ -57,8 +48,8 @@ export function variantRarityLines(explained: Explained, setting: Setting): stri
       setting,
     ),
     ...(scaleName ? labelled("class", `${classSpan(rarity.class, classWords)} (${scaleName})`, setting) : []),
-    ...apart(variantFigures(explained), setting),
-    ...apart(levelFigures(explained), setting),
+    ...apart(ofVariant(explained), setting),
+    ...apart(ofLevels(explained), setting),
   ];
 }
 
@@ -70,6 +61,4 @@ function classSpan(known: RarityClass | null, classWords: (id: string) => string
 
 /** Every figure of a report, in its order. */
 export const figuresOf = (explained: Explained): PublishedFigure[] =>
-  [...ownFigures(explained), ...variantFigures(explained), ...levelFigures(explained)].map(
-    ([, figure]) => figure,
-  );
+  [...ownFigures(explained), ...ofVariant(explained), ...ofLevels(explained)].map(([, figure]) => figure);

@@ -1,5 +1,6 @@
 import { isMasked } from "../../publication/masked-sign.ts";
 import type { PublishedItem, PublishedVariant } from "../../publication/published.ts";
+import { itemFigures } from "../../words/figure-names.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { hasDisplayCard } from "../addresses/has-display-card.ts";
@@ -15,6 +16,7 @@ import {
   type ClassView,
   classView,
   countedInWords,
+  inAddress,
   type LabelledFigure,
   variantFigures,
 } from "../variant/variant-rarity.ts";
@@ -247,11 +249,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     findings,
     noPartIssued: isNoneIssued(item) && findings.length === 0 ? say.noPartIssued : null,
     rarity: {
-      here: [
-        figure("as-complete", say.asComplete, item.rarity.asComplete),
-        figure("as-complete-survivors", say.asCompleteSurvivors, item.rarity.asCompleteSurvivors),
-        figure("as-complete-wait", say.asCompleteWait, item.rarity.asCompleteWait),
-      ],
+      here: itemFigures.map((name) => figure(inAddress(name), words.figures.item[name], item.rarity[name])),
       rank: placed,
       variant: variant ? variantFigures(variant, index) : [],
       class: classed,

@@ -4,6 +4,7 @@ import type {
   PublishedItem,
   PublishedVariant,
 } from "../../publication/published.ts";
+import { itemFigures, variantFigures } from "../../words/figure-names.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import type { Link } from "../page.ts";
@@ -19,25 +20,15 @@ export interface MethodExample {
 export type MethodExamples = Readonly<Partial<Record<Method, MethodExample>>>;
 
 function* ofVariant(variant: PublishedVariant, { words }: CollectionIndex): Generator<MethodExample> {
-  const say = words.pages.variant;
   const at = { address: addresses.variant(variant.id), name: variant.name };
-  const { rarity } = variant;
-  yield { label: say.made, at, figure: rarity.made };
-  yield { label: say.survivors, at, figure: rarity.survivors };
-  yield { label: say.survivorsTwoList, at, figure: rarity.survivorsTwoList };
-  yield { label: say.survivalRate, at, figure: rarity.survivalRate };
-  yield { label: say.coverage, at, figure: rarity.coverage };
-  yield { label: say.appearance, at, figure: rarity.appearance };
-  yield { label: say.wait, at, figure: rarity.wait };
+  for (const name of variantFigures)
+    yield { label: words.figures.variant[name], at, figure: variant.rarity[name] };
   for (const { name, rate } of variant.parts) yield { label: name, at, figure: rate };
 }
 
 function* ofItem(item: PublishedItem, { words }: CollectionIndex): Generator<MethodExample> {
-  const say = words.pages.item;
   const at = { address: addresses.item(item.id), name: item.title };
-  yield { label: say.asComplete, at, figure: item.rarity.asComplete };
-  yield { label: say.asCompleteSurvivors, at, figure: item.rarity.asCompleteSurvivors };
-  yield { label: say.asCompleteWait, at, figure: item.rarity.asCompleteWait };
+  for (const name of itemFigures) yield { label: words.figures.item[name], at, figure: item.rarity[name] };
 }
 
 /** An example teaches most where its interval is open: a share of none or of all comes last. */

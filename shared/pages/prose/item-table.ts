@@ -40,9 +40,7 @@ function heading(field: Extract<ItemColumn, { kind: "field" }>["field"], { words
     level: catalogue.level,
     missing: item.lists.missing,
     rank: catalogue.rank,
-    asComplete: item.asComplete,
-    asCompleteSurvivors: item.asCompleteSurvivors,
-    asCompleteWait: item.asCompleteWait,
+    ...words.figures.item,
   }[field];
 }
 

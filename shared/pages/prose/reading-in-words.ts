@@ -125,42 +125,26 @@ function basisOf(at: ReadingAt, index: CollectionIndex): Basis | null {
   }
   if (whole.kind === "rank") {
     const figure = figureView(item.rarity.asComplete, index);
-    return note("asComplete", pages.item.asComplete, figure);
+    return note("asComplete", words.figures.item.asComplete, figure);
   }
   if (whole.kind !== "figure") return null;
-  const labels: Readonly<Record<string, string>> = {
-    asComplete: pages.item.asComplete,
-    asCompleteSurvivors: pages.item.asCompleteSurvivors,
-    asCompleteWait: pages.item.asCompleteWait,
-  };
   const name = names[0] ?? "";
-  return note(name, labels[name] ?? name, figureView(whole.figure, index));
+  return note(name, nameOf(words.figures.item, name), figureView(whole.figure, index));
 }
 
+/** The name of the figure that a reference asks for. */
+const nameOf = (names: Readonly<Record<string, string>>, figure: string): string => names[figure] ?? figure;
+
 function variantLabel(
-  { rarity, parts, levels }: PublishedVariant,
+  { parts, levels }: PublishedVariant,
   [group = "", id = "", name = ""]: readonly string[],
   { words }: CollectionIndex,
 ): string {
   const say = words.pages.variant;
   if (group === "parts") return say.partFound(parts.find((part) => part.id === id)?.name ?? id);
   if (group === "levels") {
-    const labels: Readonly<Record<string, string>> = {
-      share: say.levelShare,
-      survivors: say.levelSurvivors,
-      appearance: say.appearance,
-      wait: say.wait,
-    };
-    return say.ofLevel(levels.find((level) => level.id === id)?.name ?? id, labels[name] ?? name);
+    const level = levels.find((each) => each.id === id)?.name ?? id;
+    return say.ofLevel(level, nameOf(words.figures.level, name));
   }
-  const labels: Partial<Record<keyof typeof rarity, string>> = {
-    made: say.made,
-    survivors: say.survivors,
-    survivorsTwoList: say.survivorsTwoList,
-    survivalRate: say.survivalRate,
-    coverage: say.coverage,
-    appearance: say.appearance,
-    wait: say.wait,
-  };
-  return labels[group as keyof typeof rarity] ?? group;
+  return nameOf(words.figures.variant, group);
 }

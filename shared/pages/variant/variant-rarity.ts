@@ -4,6 +4,7 @@ import type {
   PublishedVariant,
   Said,
 } from "../../publication/published.ts";
+import { levelFigures as levelNames, variantFigures as variantNames } from "../../words/figure-names.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { type FigureView, figureView } from "../views/figure-view.ts";
 
@@ -21,20 +22,17 @@ export interface ClassView {
   readonly scale: string;
 }
 
+/** "survivors-two-list": the name of a figure as addresses have names. */
+export const inAddress = (name: string): string =>
+  name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
 /** How many were made, how many are left, how often one turns up. */
 export function variantFigures(variant: PublishedVariant, index: CollectionIndex): LabelledFigure[] {
-  const say = index.words.pages.variant;
-  const { rarity } = variant;
-  const figures = [
-    ["made", say.made, rarity.made],
-    ["survivors", say.survivors, rarity.survivors],
-    ["survivors-two-list", say.survivorsTwoList, rarity.survivorsTwoList],
-    ["survival-rate", say.survivalRate, rarity.survivalRate],
-    ["appearance", say.appearance, rarity.appearance],
-    ["wait", say.wait, rarity.wait],
-    ["coverage", say.coverage, rarity.coverage],
-  ] as const;
-  return figures.map(([id, label, figure]) => ({ id, label, figure: figureView(figure, index) }));
+  return variantNames.map((name) => ({
+    id: inAddress(name),
+    label: index.words.figures.variant[name],
+    figure: figureView(variant.rarity[name], index),
+  }));
 }
 
 /** What the figures of a variant are made from, and as of when. */
@@ -49,19 +47,12 @@ export function levelFigures(
   level: string,
   index: CollectionIndex,
 ): LabelledFigure[] {
-  const say = index.words.pages.variant;
   const ofLevel = Object.hasOwn(rarity.levels, level) ? rarity.levels[level] : undefined;
   if (!ofLevel) return [];
-  const figures = [
-    ["share", say.levelShare, ofLevel.share],
-    ["survivors", say.levelSurvivors, ofLevel.survivors],
-    ["appearance", say.appearance, ofLevel.appearance],
-    ["wait", say.wait, ofLevel.wait],
-  ] as const;
-  return figures.map(([id, label, figure]) => ({
-    id: `level-${level}-${id}`,
-    label,
-    figure: figureView(figure, index),
+  return levelNames.map((name) => ({
+    id: `level-${level}-${name}`,
+    label: index.words.figures.level[name],
+    figure: figureView(ofLevel[name], index),
   }));
 }
 
