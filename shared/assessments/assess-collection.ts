@@ -1,6 +1,6 @@
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
-import { isAtHand } from "../records/item.ts";
+import { isAtHand } from "../terms/states.ts";
 import { assessCompleteness } from "./completeness.ts";
 import { type Reallocation, reallocate } from "./completing.ts";
 import { assessFamilyKey, type FamilyKey } from "./family-key.ts";

@@ -1,8 +1,8 @@
 import type { Extra, PartLine } from "../records/item.ts";
 import { neededBy } from "../records/needed-parts.ts";
-import { isMain, type Standing, standings } from "../records/states.ts";
-import { unitsOfLine } from "../records/units-of-line.ts";
 import { bestCredit, type Level, type Part } from "../records/variant.ts";
+import { isMain, type Standing, standings } from "../terms/states.ts";
+import { unitsOfLine } from "../terms/units-of-line.ts";
 
 export interface Bounds {
   readonly low: number;

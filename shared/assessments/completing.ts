@@ -1,8 +1,8 @@
 import { grouping } from "../lists/grouping.ts";
 import type { Item } from "../records/item.ts";
-import { isMain } from "../records/states.ts";
-import { unitsOfLine } from "../records/units-of-line.ts";
 import type { Variant } from "../records/variant.ts";
+import { isMain } from "../terms/states.ts";
+import { unitsOfLine } from "../terms/units-of-line.ts";
 import type { Completeness, PartFinding } from "./completeness.ts";
 
 /** A part that an item lacks, and what a right one would add. */

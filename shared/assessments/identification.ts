@@ -1,10 +1,10 @@
 import type { Feature } from "../records/family.ts";
 import { isLegible, rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
+import type { Verdict } from "../terms/verdicts.ts";
 import { type Statement, statement } from "./statement.ts";
 import { tellingFeatures } from "./telling-features.ts";
 import { areToldBySerial } from "./telling-serials.ts";
-import type { Verdict } from "./verdicts.ts";
 
 export interface Candidate {
   readonly variant: string;

@@ -1,7 +1,7 @@
 import type { Item } from "../records/item.ts";
 import type { Hazard } from "../records/register.ts";
-import { isMain } from "../records/states.ts";
 import type { Variant } from "../records/variant.ts";
+import { isMain } from "../terms/states.ts";
 import { type Completeness, isAnyExamined } from "./completeness.ts";
 import { type Spare, sparesOf, type Want, wantsOf } from "./completing.ts";
 import { assessDating, type Dating } from "./dating.ts";

@@ -1,8 +1,8 @@
 import type { PartLine } from "../records/item.ts";
 import { foldSerial } from "../records/serial.ts";
 import { isMarkOfSet, numbersOfSet } from "../records/set-marks.ts";
-import { markOfSet, setPlace } from "../records/set-place.ts";
 import type { Part } from "../records/variant.ts";
+import { markOfSet, setPlace } from "../terms/set-place.ts";
 
 /**
  * `matching`: every expected mark is there. `other-set`: a mark where the set's number should be is another's.

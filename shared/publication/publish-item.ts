@@ -9,9 +9,9 @@ import { assessProvenance, type Provenance } from "../assessments/provenance.ts"
 import type { Family } from "../records/family.ts";
 import type { CustodyEvent, Item, PartLine } from "../records/item.ts";
 import { lastChanged } from "../records/revision.ts";
-import { markOfSet, setPlace } from "../records/set-place.ts";
-import { isFate } from "../records/states.ts";
 import type { Variant } from "../records/variant.ts";
+import { markOfSet, setPlace } from "../terms/set-place.ts";
+import { isFate } from "../terms/states.ts";
 import type { Words } from "../words/words.ts";
 import { publishSerial, type Redact, type RedactAny, redactorFor } from "./masking.ts";
 import { publishFigure } from "./publish-figure.ts";

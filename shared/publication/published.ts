@@ -9,12 +9,12 @@ import type { RarityClass } from "../assessments/rarity/scale-class.ts";
 import type { StatementId } from "../assessments/statement.ts";
 import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
-import type { Verdict } from "../assessments/verdicts.ts";
 import type { Theme } from "../records/collection.ts";
 import type { Money, PartLine } from "../records/item.ts";
-import type { PersonName } from "../records/person-name.ts";
 import type { Sighting } from "../records/sighting.ts";
-import type { Standing, State, Status } from "../records/states.ts";
+import type { PersonName } from "../terms/person-name.ts";
+import type { Standing, State, Status } from "../terms/states.ts";
+import type { Verdict } from "../terms/verdicts.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
 export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };

@@ -1,6 +1,6 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
-import type { PersonName } from "./person-name.ts";
+import type { PersonName } from "../terms/person-name.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { asDate, asList } from "./text.ts";
 

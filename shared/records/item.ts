@@ -1,7 +1,7 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
+import type { State, Status } from "../terms/states.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
-import type { State, Status } from "./states.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
 export type SerialPublishing = "shown" | "masked" | "hidden";
@@ -74,10 +74,6 @@ export interface Video {
   readonly captions: string | undefined;
   readonly moments: readonly { readonly part: string; readonly seconds: number }[];
 }
-
-/** Whether it is at hand, so that a part can be put into it or taken out of it. */
-export const isAtHand = ({ status }: Pick<Item, "status">): boolean =>
-  status === "collection" || status === "offered";
 
 export interface Item {
   readonly id: string;

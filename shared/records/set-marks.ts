@@ -1,5 +1,5 @@
+import { markOfSet } from "../terms/set-place.ts";
 import { foldSerial } from "./serial.ts";
-import { markOfSet } from "./set-place.ts";
 
 /** The last figures of a set's number, where something stands before them. */
 const lastFigures = (set: string): string[] => /^.*?\D(\d+)$/.exec(set.trim())?.slice(1) ?? [];

@@ -1,6 +1,6 @@
 import type { SourceDocument } from "../source/document.ts";
+import type { PersonName } from "../terms/person-name.ts";
 import { bareDoi } from "./doi.ts";
-import type { PersonName } from "./person-name.ts";
 
 /** A bibliography record in CSL-JSON fields; what the formatter does not know is kept for the data files. */
 export interface Source {

@@ -2,9 +2,9 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
 import type { SourceDocument } from "../source/document.ts";
+import type { Standing } from "../terms/states.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
-import type { Standing } from "./states.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
 export interface Part {

@@ -1,5 +1,5 @@
 import { typeNames } from "../diagnostics/type-names.ts";
-import type { Fate } from "../records/states.ts";
+import type { Fate } from "../terms/states.ts";
 import { ended, isOnePage } from "./ended.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";

@@ -3,6 +3,7 @@ const rooms = [
   "lists",
   "diagnostics",
   "dates",
+  "terms",
   "statistics",
   "source",
   "validation",

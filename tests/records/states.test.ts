@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { states, statuses } from "../../shared/records/states.ts";
+import { states, statuses } from "../../shared/terms/states.ts";
 
 /** Every list of choices that a schema has, wherever it stands in it. */
 function choicesIn(node: unknown): string[][] {

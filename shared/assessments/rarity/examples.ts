@@ -4,8 +4,8 @@ import { joinedSets } from "../../lists/joined-sets.ts";
 import type { Item } from "../../records/item.ts";
 import { serialKey } from "../../records/serial.ts";
 import type { Sighting } from "../../records/sighting.ts";
-import { isMain } from "../../records/states.ts";
 import type { Part, Variant } from "../../records/variant.ts";
+import { isMain } from "../../terms/states.ts";
 import type { Bounds, Completeness } from "../completeness.ts";
 
 /** "not-issued" where this example never had the part; else its certain and possible share. */

@@ -1,4 +1,4 @@
-import { type State, states } from "../../records/states.ts";
+import { type State, states } from "../../terms/states.ts";
 import { isRefused, type Read } from "../../validation/written/read.ts";
 import { readFlag } from "./readings.ts";
 

@@ -1,5 +1,5 @@
-import { setPlace } from "../../records/set-place.ts";
 import type { Part } from "../../records/variant.ts";
+import { setPlace } from "../../terms/set-place.ts";
 import type { Caution } from "../words/cautions.ts";
 import { markWords } from "../words/mark-words.ts";
 import { yamlLine } from "../writing/yaml-line.ts";

@@ -1,4 +1,4 @@
-import { markOfSet, setPlace } from "../../records/set-place.ts";
+import { markOfSet, setPlace } from "../../terms/set-place.ts";
 
 /** A mark of the reference as it is to be looked for, where the set's number may not be known. */
 export const markWords = (mark: string, set: string | undefined): string =>

@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { isFate } from "../../publication/states.ts";
+import { isFate } from "../../terms/states.ts";
 
 /** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. What is gone has no place. */
 const most = 2000;

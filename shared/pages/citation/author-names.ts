@@ -1,5 +1,5 @@
-import { nameInFull } from "../../publication/name-in-full.ts";
 import type { PublishedArticle } from "../../publication/published.ts";
+import { nameInFull } from "../../terms/person-name.ts";
 
 export type Author = PublishedArticle["authors"][number];
 

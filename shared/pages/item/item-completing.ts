@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { isFate } from "../../publication/states.ts";
+import { isFate } from "../../terms/states.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { comparisonAddress } from "../compare/compare-page.ts";

@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { isFate } from "../../publication/states.ts";
+import { isFate } from "../../terms/states.ts";
 import type { Words } from "../../words/words.ts";
 
 /** What has become of an outfit that is nowhere to be had. */

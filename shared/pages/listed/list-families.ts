@@ -1,7 +1,7 @@
 import { grouping } from "../../lists/grouping.ts";
 import { casePlan } from "../../plots/case-plan/case-plan.ts";
 import type { PublishedFamily, PublishedItem, PublishedVariant } from "../../publication/published.ts";
-import { isFate } from "../../publication/states.ts";
+import { isFate } from "../../terms/states.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { citedByFamily } from "../citation/cited-pages.ts";
 import type { CollectionIndex } from "../collection-index.ts";

@@ -1,5 +1,5 @@
-import { isAtHand } from "../../publication/at-hand.ts";
 import type { PublishedItem } from "../../publication/published.ts";
+import { isAtHand } from "../../terms/states.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { Link } from "../page.ts";

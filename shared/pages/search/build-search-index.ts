@@ -1,4 +1,5 @@
-import { statuses, verdicts } from "../../publication/states.ts";
+import { statuses } from "../../terms/states.ts";
+import { verdicts } from "../../terms/verdicts.ts";
 import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import type { ListedItem } from "../listed/listed-family.ts";
 import type { SearchedItem } from "../listed/searched-item.ts";

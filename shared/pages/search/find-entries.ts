@@ -1,5 +1,6 @@
 import { fold } from "../../diagnostics/fold.ts";
-import { statuses, verdicts } from "../../publication/states.ts";
+import { statuses } from "../../terms/states.ts";
+import { verdicts } from "../../terms/verdicts.ts";
 import { askedNumber } from "./asked-numbers.ts";
 import { wordsIn } from "./folded-words.ts";
 import { matchWord, type OpenWords } from "./match-word.ts";

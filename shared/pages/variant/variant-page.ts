@@ -1,6 +1,6 @@
 import type { PublishedSerialRange, PublishedVariant } from "../../publication/published.ts";
 import type { variantPlots } from "../../publication/references/plot-at.ts";
-import { markOfSet } from "../../publication/set-place.ts";
+import { markOfSet } from "../../terms/set-place.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { entriesOnPage } from "../addresses/pager.ts";
 import { type CiteView, citeView, dataLink } from "../citation/cite-view.ts";

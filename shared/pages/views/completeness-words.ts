@@ -1,5 +1,5 @@
 import type { PublishedItem } from "../../publication/published.ts";
-import { isMain } from "../../publication/states.ts";
+import { isMain } from "../../terms/states.ts";
 import { shareBounds } from "../../words/share-bounds.ts";
 import type { Words } from "../../words/words.ts";
 

@@ -6,8 +6,8 @@ import type {
   PublishedItemPart,
   PublishedPartLine,
 } from "../../publication/published.ts";
-import { setPlace } from "../../publication/set-place.ts";
-import { unitsOfLine } from "../../publication/units-of-line.ts";
+import { setPlace } from "../../terms/set-place.ts";
+import { unitsOfLine } from "../../terms/units-of-line.ts";
 import { remarksInARow } from "../../words/ended.ts";
 import type { Words } from "../../words/words.ts";
 import type { Link } from "../page.ts";

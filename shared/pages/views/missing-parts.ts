@@ -1,5 +1,5 @@
 import type { PublishedItem, PublishedItemPart } from "../../publication/published.ts";
-import { isMain } from "../../publication/states.ts";
+import { isMain } from "../../terms/states.ts";
 import type { Words } from "../../words/words.ts";
 
 export interface MissingPart {

@@ -1,8 +1,9 @@
 import type { Renamed } from "../../diagnostics/nearest-name.ts";
 import type { DataReference } from "../../prose/reference.ts";
+import { statuses } from "../../terms/states.ts";
+import { verdicts } from "../../terms/verdicts.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem } from "../published.ts";
-import { statuses, verdicts } from "../states.ts";
 import { type Resolved, unknownAmong, unknownName } from "./resolved.ts";
 import type { TableAt } from "./table-at.ts";
 

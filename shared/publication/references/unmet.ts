@@ -10,8 +10,8 @@ import {
   numbersOf,
   withPercent,
 } from "../../prose/expectation.ts";
+import { verdicts } from "../../terms/verdicts.ts";
 import type { Lookup } from "../lookup.ts";
-import { verdicts } from "../states.ts";
 import type { Reading } from "./reading.ts";
 import { type ReadingAt, readingAt } from "./reading-at.ts";
 import type { Problem } from "./resolved.ts";

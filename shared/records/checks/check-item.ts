@@ -1,9 +1,9 @@
 import { isMistyped, suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Path } from "../../source/document.ts";
+import { unitsOfLine } from "../../terms/units-of-line.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import type { Report } from "../report.ts";
-import { unitsOfLine } from "../units-of-line.ts";
 import { bestCredit, type Part } from "../variant.ts";
 import { checkNotBefore, checkSerial } from "./check-against-variant.ts";
 import { checkHazard, checkSource } from "./check-named.ts";

@@ -1,9 +1,9 @@
 import { grouping } from "../../lists/grouping.ts";
+import { markOfSet, setPlace } from "../../terms/set-place.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import type { Report } from "../report.ts";
 import { isMarkOfSet } from "../set-marks.ts";
-import { markOfSet, setPlace } from "../set-place.ts";
 import type { Sighting } from "../sighting.ts";
 import type { Part, Variant } from "../variant.ts";
 

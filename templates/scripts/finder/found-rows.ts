@@ -1,7 +1,8 @@
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
 import { shareOfStep } from "../../../shared/pages/search/share-steps.ts";
 import { standingInWords } from "../../../shared/pages/views/standing-words.ts";
-import { statuses, verdicts } from "../../../shared/publication/states.ts";
+import { statuses } from "../../../shared/terms/states.ts";
+import { verdicts } from "../../../shared/terms/verdicts.ts";
 import type { Words } from "../../../shared/words/words.ts";
 
 function completeness({ columns }: OpenCatalogue, entry: number, words: Words): string {

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessCompleteness } from "../../../shared/assessments/completeness.ts";
 import type { PartLine } from "../../../shared/records/item.ts";
-import type { Standing, State } from "../../../shared/records/states.ts";
 import type { Level, Part } from "../../../shared/records/variant.ts";
+import type { Standing, State } from "../../../shared/terms/states.ts";
 import { line, part } from "./given.ts";
 
 const anyLine = fc

@@ -1,7 +1,7 @@
 import { findPart } from "../../../assessments/completeness.ts";
 import { partLine } from "../../../records/item.ts";
-import type { State } from "../../../records/states.ts";
 import type { Part } from "../../../records/variant.ts";
+import type { State } from "../../../terms/states.ts";
 import { unitWords } from "../../words/unit-words.ts";
 import { type AskedPart, shownValue } from "./submitted-changes.ts";
 

@@ -17,3 +17,7 @@ export const statuses = ["collection", "offered", "sold", "reference", ...fates]
 export type Status = (typeof statuses)[number];
 
 export const isFate = (status: Status): status is Fate => (fates as readonly string[]).includes(status);
+
+/** Whether an outfit is at hand, so that a part can be put into it or taken out of it. */
+export const isAtHand = ({ status }: { readonly status: Status }): boolean =>
+  status === "collection" || status === "offered";
