@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { dayNumber } from "../../dates/day-number.ts";
 import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
 import { checkCollection } from "../../site/checks/check-collection.ts";
@@ -6,6 +7,7 @@ import { momentsAfterEnd } from "../../site/checks/moments-after-end.ts";
 import { unshowableFiles } from "../../site/checks/unshowable-files.ts";
 import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
+import { today } from "../today.ts";
 import { mendFiles } from "./mend-files.ts";
 import { reportAsSarif } from "./sarif.ts";
 
@@ -43,16 +45,17 @@ export const check: Command = {
       throw new UsageError(`Found --format "${format}"; expected ${Object.keys(reporters).join(" or ")}.`);
     }
     const root = rootFolder(cwd, values.root);
-    // With a day to spare, for those whose day begins before that of Greenwich.
-    const today = Math.floor(Date.now() / 86_400_000) + 1;
-    let loaded = checkCollection(root, today);
+    const { year, month, day } = today();
+    // With a day to spare, for what was written where the day begins earlier.
+    const lastDay = dayNumber(year, month, day) + 1;
+    let loaded = checkCollection(root, lastDay);
     if (values.fix) {
       const mended: string[] = [];
       for (let round = 0; round < mostRounds; round++) {
         const done = mendFiles(root, loaded.diagnostics);
         if (done.length === 0) break;
         mended.push(...done);
-        loaded = checkCollection(root, today);
+        loaded = checkCollection(root, lastDay);
       }
       const told =
         mended.length === 0 ? "Nothing to fix." : `Fixed:\n${mended.map((line) => `  ${line}`).join("\n")}\n`;

@@ -1,6 +1,7 @@
 import { reportAsText } from "../../diagnostics/report.ts";
 import type { KnownCollection } from "../collection/known-collection.ts";
 import { UsageError } from "../command.ts";
+import { today } from "../today.ts";
 import { checkedItems, type ItemFile } from "./checked-items.ts";
 import type { CheckedRow } from "./checked-row.ts";
 import { checkedSightings } from "./checked-sightings.ts";
@@ -47,10 +48,7 @@ function encodingOf(bytes: Uint8Array, mapping: Mapping | undefined): Encoding {
   return (marked ? undefined : mapping?.encoding) ?? detectEncoding(bytes);
 }
 
-export function proposeMap(
-  { kind, file, mapFile, bytes, known }: Job,
-  thisYear = new Date().getFullYear(),
-): string {
+export function proposeMap({ kind, file, mapFile, bytes, known }: Job): string {
   const encoding = detectEncoding(bytes);
   const sheet = readSheet(decodedText(bytes, encoding));
   const vocabulary = vocabularyOf(known.collection);
@@ -68,7 +66,7 @@ export function proposeMap(
       headingRows,
       columns,
       rows,
-      thisYear,
+      thisYear: today().year,
       language: known.collection.settings.language,
     },
     {

@@ -9,6 +9,7 @@ import { type KnownCollection, knownCollection } from "../collection/known-colle
 import { recordProblems } from "../collection/record-problems.ts";
 import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
+import { today } from "../today.ts";
 import { cautionsOf } from "../words/cautions.ts";
 import { writeNewFile } from "../writing/write-new-file.ts";
 import { articleScaffold } from "./article-scaffold.ts";
@@ -150,10 +151,9 @@ const kinds: Readonly<Record<string, Kind>> = {
   },
 };
 
-/** The day here, where the case stands on the table. */
-function todayHere(now = new Date()): string {
-  const two = (number: number) => String(number).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+function todayAsWritten(): string {
+  const { year, month, day } = today();
+  return [year, month, day].map((number) => String(number).padStart(2, "0")).join("-");
 }
 
 export const newRecord: Command = {
@@ -198,7 +198,7 @@ export const newRecord: Command = {
     const root = rootFolder(cwd, values.root);
     const collection = knownCollection(root, err);
     if (!collection) return 1;
-    const { text, next, ...record } = kind.make(id, values, collection, todayHere());
+    const { text, next, ...record } = kind.make(id, values, collection, todayAsWritten());
     const problems = recordProblems(collection.read, record, text).filter(isError);
     if (problems.length > 0) {
       err(`${reportAsText(problems, 1)}\nNothing was written.`);
