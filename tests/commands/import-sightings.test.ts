@@ -173,7 +173,7 @@ describe("fittedcase import sightings", () => {
       '## Other numbers show "," before the decimals, and "£ 1,200" would have three of them.\n# decimal: ","\n',
     );
     expect(imported.out).toContain(
-      'row 3: price: Found "£ 1,200"; expected a number whose decimal sign can be told; say decimal',
+      'row 3: price: Found "£ 1,200"; expected a number whose decimal sign is clear; write decimal',
     );
     expect(log(root).map(({ price }) => price)).toEqual(["1250", "12.5"]);
     expect(rejected()).toMatch(/£ 1,200[\s\S]*1\.300/);
