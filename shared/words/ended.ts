@@ -9,6 +9,3 @@ export const ended = (text: string): string => text + endOf(text);
 /** Remarks one after another, a point between them; the last ends as it is written. */
 export const remarksInARow = (remarks: readonly string[]): string =>
   remarks.map((remark, at) => (at < remarks.length - 1 ? ended(remark) : remark)).join(" ");
-
-/** One page as a bibliography gives it: a number, perhaps with a letter, or a Roman one; "31f." is two. */
-export const isOnePage = (pages: string): boolean => /^(?:\p{L}?\d+[a-eg-z]?|[ivxlcdm]+)$/iu.test(pages);

@@ -1,6 +1,7 @@
 import { typeNames } from "../diagnostics/type-names.ts";
 import type { Fate } from "../terms/states.ts";
-import { ended, isOnePage } from "./ended.ts";
+import { citedPages } from "./cited-pages.ts";
+import { ended } from "./ended.ts";
 import { englishCompare } from "./english-compare.ts";
 import { englishFinder } from "./english-finder.ts";
 import { englishPhotographs } from "./english-photographs.ts";
@@ -28,6 +29,13 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** How a label, and the name of a thing, are written within a sentence. */
 const inText = (label: string): string => label.toLowerCase();
+
+/** What names itself, a folio or a plate, needs no name from us. */
+const pagesAre = { one: "p.", several: "pp." };
+const placeInSource = (place: string): string => {
+  const pages = citedPages(place);
+  return pages === null ? place : `${pagesAre[pages]} ${place}`;
+};
 
 /** What the pages say of themselves in English. A second language is a file of the same shape. */
 export const englishPages = {
@@ -138,6 +146,7 @@ export const englishPages = {
       low: "lowest",
       high: "highest",
       page: "page",
+      place: "place in the source",
       ranges: "serial ranges",
       offers: "offers",
       years: "years watched",
@@ -465,7 +474,7 @@ export const englishPages = {
   variant: {
     description: (name: string, issued: string | null) =>
       `${name}${issued === null ? "" : `, issued ${issued}`}: what was issued, how many were made and how many survive.`,
-    extends: "Described after",
+    extends: "Described as differing from",
     partFound: (part: string) => `${part}: share of the recorded examples that have it in full`,
     ofLevel: (level: string, label: string) => `${level}, ${inText(label)}`,
     issued: "Issued",
@@ -515,7 +524,7 @@ export const englishPages = {
         ? `${prefix && `${prefix}…, `}neither end known`
         : `${from === null ? "(start not known)" : prefix + from} to ${to === null ? "(end not known)" : prefix + to}`,
     skipped: "some numbers left unused",
-    page: (page: string) => `${isOnePage(page) ? "p." : "pp."} ${page}`,
+    page: placeInSource,
     noSerials: "No range of serials is known.",
     partSerials: "Serials of the parts",
     partSerialsNote: "By these a part put in later can be told from one that was there at issue.",
@@ -607,7 +616,7 @@ export const englishPages = {
     /** Where nobody is named as its author. */
     asEditors: (editors: string, count: number) => `${editors} (${count === 1 ? "ed." : "eds"})`,
     accessed: (date: string) => `accessed ${date}`,
-    pages: (pages: string) => `${isOnePage(pages) ? "p." : "pp."} ${pages}`,
+    pages: placeInSource,
     sightings: (count: number, variant: string) => `${plural(count, "sighting")} of ${variant}`,
     none: "There is no source yet.",
     types: {

@@ -1,5 +1,5 @@
 import type { Unit } from "../assessments/figure.ts";
-import { longestWait, type NumberWords } from "./numbers.ts";
+import type { NumberWords } from "./numbers.ts";
 import type { FigurePhrase } from "./words.ts";
 
 /** What a language says around the numbers of a figure. */
@@ -13,7 +13,7 @@ interface PhraseWords {
 
 /** The same figure has the same wording wherever it stands. */
 export function figurePhrase({ count, share, estimate, wait }: NumberWords, say: PhraseWords) {
-  const written: Record<Unit, (value: number) => string> = {
+  const shown: Record<Unit, (value: number) => string> = {
     examples: count,
     share,
     years: wait,
@@ -26,12 +26,14 @@ export function figurePhrase({ count, share, estimate, wait }: NumberWords, say:
     "offers a year": say.aYear,
   };
   return ({ value, low, high, unit }: FigurePhrase): string => {
-    const [show, measure] = [written[unit], measured[unit]];
+    const [show, measure] = [shown[unit], measured[unit]];
     const interval = low === null || high === null ? null : say.interval(show(low), show(high));
     if (value === null) return interval === null ? say.unknown : measure(interval);
-    const phrase = measure(show(value));
+    const written = show(value);
+    const phrase = measure(written);
     if (interval === null || low === high) return phrase;
-    if (unit !== "years" || value <= longestWait) return `${say.about(phrase)}, ${interval}`;
-    return interval === show(value) ? phrase : `${phrase}, ${interval}`;
+    // "under 1%" and "over 100 years" are about nothing, and no other number is near to 0.
+    if (value !== 0 && /^\p{Nd}/u.test(written)) return `${say.about(phrase)}, ${interval}`;
+    return interval === written ? phrase : `${phrase}, ${interval}`;
   };
 }

@@ -1,3 +1,4 @@
+import { citedPages } from "./cited-pages.ts";
 import { countedIn, digitsIn } from "./counted.ts";
 import { ended } from "./ended.ts";
 import type { PageWords } from "./english-pages.ts";
@@ -32,6 +33,9 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const inText = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 const teile = (count: number) => counted(count, "Teil", "Teile");
 const nachweise = (count: number) => counted(count, "Nachweis", "Nachweise");
+
+/** What names itself, a folio or a plate, needs no name from us. */
+const placeInSource = (place: string): string => (citedPages(place) === null ? place : `S. ${place}`);
 
 /** What the pages say of themselves in German. */
 export const germanPages: PageWords = {
@@ -139,6 +143,7 @@ export const germanPages: PageWords = {
       low: "untere Grenze",
       high: "obere Grenze",
       page: "Seite",
+      place: "Stelle in der Quelle",
       ranges: "Nummernreihen",
       offers: "Angebote",
       years: "beobachtete Jahre",
@@ -454,7 +459,7 @@ export const germanPages: PageWords = {
   variant: {
     description: (name, issued) =>
       `${name}${issued === null ? "" : `, ausgegeben ${issued}`}: was dazugehörte, wie viele gefertigt wurden und wie viele erhalten sind.`,
-    extends: "Beschrieben nach",
+    extends: "Beschrieben im Unterschied zu",
     partFound: (part) => `${part}: Anteil der festgehaltenen Exemplare, die es vollzählig haben`,
     ofLevel: (level, label) => `${level}: ${label}`,
     issued: "Ausgegeben",
@@ -503,7 +508,7 @@ export const germanPages: PageWords = {
         ? `${prefix && `${prefix}…, `}kein Ende bekannt`
         : `${from === null ? "(Anfang nicht bekannt)" : prefix + from} bis ${to === null ? "(Ende nicht bekannt)" : prefix + to}`,
     skipped: "einige Nummern ungenutzt",
-    page: (page) => `S. ${page}`,
+    page: placeInSource,
     noSerials: "Keine Nummernreihe ist bekannt.",
     partSerials: "Nummern der Teile",
     partSerialsNote:
@@ -594,7 +599,7 @@ export const germanPages: PageWords = {
     editedBy: (editors) => `hrsg. von ${editors}`,
     asEditors: (editors) => `${editors} (Hrsg.)`,
     accessed: (date) => `abgerufen: ${date}`,
-    pages: (pages) => `S. ${pages}`,
+    pages: placeInSource,
     sightings: (count, variant) => `${nachweise(count)} von ${variant}`,
     none: "Es gibt noch keine Quelle.",
     types: {

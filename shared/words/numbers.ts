@@ -46,7 +46,7 @@ function moneyFormat(language: string, currency: string, isWhole: boolean): Intl
 }
 
 /** In years. */
-export const longestWait = 100;
+const longestWait = 100;
 
 /** Rounded down for a least and up for a most: to two digits, and to whole years from a hundred up. */
 function boundary(value: number, bound: Bound): number {

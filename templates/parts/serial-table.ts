@@ -15,6 +15,6 @@ export function serialTable({ caption, ranges }: SerialTable, site: PageSite): H
 <thead><tr><th scope="col">${say.range}</th><th scope="col">${say.rangeMade}</th><th scope="col">${say.rangeSource}</th></tr></thead>
 <tbody>${ranges.map(
     ({ range, made, source, page, remarks }) =>
-      html`<tr><th scope="row">${range}</th><td>${made ?? "—"}</td><td>${links(source) ?? "—"}${page !== null && `, ${page}`}${remarks !== "" && html` <small>${remarks}</small>`}</td></tr>`,
+      html`<tr><th scope="row">${range}</th><td>${made ?? "—"}</td><td><span>${links(source) ?? "—"}${page !== null && `, ${page}`}</span>${remarks !== "" && html` <small>${remarks}</small>`}</td></tr>`,
   )}</tbody></table>`;
 }

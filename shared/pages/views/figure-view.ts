@@ -1,4 +1,5 @@
 import type { Input, PublishedFigure, Said, Unit } from "../../publication/published.ts";
+import { citedPages } from "../../words/cited-pages.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { sourceLink } from "../citation/source-reference.ts";
 import type { CollectionIndex } from "../collection-index.ts";
@@ -93,7 +94,11 @@ export function figureInputs(
   };
   return Object.entries(figure.inputs)
     .filter(([, value]) => value !== null && !(Array.isArray(value) && value.length === 0))
-    .map(([key, value]) => ({ name: nameOf(key), value: write(key, value) }));
+    .map(([key, value]) => ({
+      // A folio or a plate is no page.
+      name: nameOf(key === "page" && citedPages(String(value)) === null ? "place" : key),
+      value: write(key, value),
+    }));
 }
 
 const numbersOf = (fields: readonly (readonly [string, Input])[]) => {
