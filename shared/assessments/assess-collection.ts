@@ -2,7 +2,6 @@ import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
 import { isAtHand } from "../terms/states.ts";
 import { assessCompleteness } from "./completeness.ts";
-import { type Reallocation, reallocate } from "./completing.ts";
 import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
 import { assessHazards, type HazardFinding } from "./hazards.ts";
 import { assessIdentification } from "./identification.ts";
@@ -12,6 +11,7 @@ import { type YearsWatched, yearsWatched } from "./rarity/appearance.ts";
 import { type Example, examplesOf } from "./rarity/examples.ts";
 import { rankExamples } from "./rarity/ranked-examples.ts";
 import { assessVariantRarity, type VariantRarity } from "./rarity/variant-rarity.ts";
+import { type Reallocation, reallocate } from "./reallocation.ts";
 import { compareVariants, type VariantComparison } from "./variant-comparison.ts";
 import { variantLikeness } from "./variant-likeness.ts";
 
@@ -88,7 +88,10 @@ export function assessCollection(
       hazards: assessHazards(variant.parts.values(), () => true, [], hazards),
       reallocation: reallocate(
         variant,
-        examined.filter(({ item }) => isAtHand(item)),
+        // What a case needs, and what it could do without, is in doubt where it may be of another variant.
+        examined.filter(
+          ({ item, identification }) => isAtHand(item) && identification.verdict !== "contradicted",
+        ),
       ),
     });
     const { table, nearestOf } = variantLikeness(variant, features.keys(), examples, examined);

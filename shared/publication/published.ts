@@ -123,6 +123,8 @@ export interface PublishedWant {
   readonly part: string;
   readonly units: number;
   readonly gain: number;
+  /** Ids of levels. */
+  readonly neededFor: readonly string[];
 }
 
 export interface PublishedReallocation {
@@ -241,7 +243,7 @@ export interface PublishedItem {
     readonly gaps: readonly Gap[];
     readonly caveats: readonly string[];
   };
-  /** What it lacks, in the order of what each part would add to its certain completeness. */
+  /** What it lacks, in the order of what each part would add to its certain completeness; what adds nothing comes last. */
   readonly wants: readonly PublishedWant[];
   readonly spares: readonly { readonly part: string; readonly units: number }[];
   readonly nearest: readonly PublishedLikeness[];

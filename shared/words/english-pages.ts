@@ -352,9 +352,11 @@ export const englishPages = {
       revisions: "what was changed in this entry",
     },
     wants: "What would make it whole",
-    wantsNote: "The part that would add most comes first. What it adds is counted by weight.",
+    wantsNote:
+      "The part that would add most comes first. What it adds is counted by weight; what is counted apart adds nothing, and comes last.",
     wantsUnits: "Wanted",
     wantsAdds: "Adds",
+    neededFor: (levels: string) => `needed for ${levels}`,
     spares: "Spare here",
     nearest: "Most alike",
     nearestNote: "By features and parts known of both; what is not known of either is left out.",
@@ -533,7 +535,7 @@ export const englishPages = {
     levelParts: "The parts it needs",
     reallocation: "What could be completed here",
     reallocationNote:
-      "Only spare parts are moved, and the gain is the largest possible. Moving parts changes what an object is: an outfit completed in this way is called assembled wherever it is shown.",
+      "Only spare parts are moved, and only between outfits whose variant nothing speaks against. One that bears the number of another set goes to that set where it is wanted there; with all others the gain is the largest possible. Moving parts changes what an object is: an outfit completed in this way is called assembled wherever it is shown.",
     moved: "Part",
     movedUnits: "Units",
     movedFrom: "From",
@@ -670,7 +672,7 @@ export const englishPages = {
   wants: {
     title: "What is wanted",
     description: "What the outfits at hand lack, what they have to spare, and what could complete what.",
-    lead: "What the outfits at hand lack, by what each part would add, and what they have to spare. Those sold, held for reference or gone are left out, and what was meant to be used up is not sought.",
+    lead: "What the outfits at hand lack, by what each part would add, and what they have to spare. Those sold, held for reference or gone are left out. Things used up and optional things are sought where a level of completeness needs them, and come last.",
     wanted: "Wanted",
     spare: "To spare",
     spareNote: "Beyond what their own cases need.",

@@ -333,9 +333,11 @@ export const germanPages: PageWords = {
       revisions: "was an diesem Eintrag geändert wurde",
     },
     wants: "Was es ganz machen würde",
-    wantsNote: "Das Teil, das am meisten bringen würde, steht zuerst. Was es bringt, zählt nach Gewicht.",
+    wantsNote:
+      "Das Teil, das am meisten bringen würde, steht zuerst. Was es bringt, zählt nach Gewicht; was für sich zählt, bringt nichts und steht zuletzt.",
     wantsUnits: "Gesucht",
     wantsAdds: "Bringt",
+    neededFor: (levels) => `nötig für ${levels}`,
     spares: "Hier übrig",
     nearest: "Am ähnlichsten",
     nearestNote:
@@ -518,7 +520,7 @@ export const germanPages: PageWords = {
     levelParts: "Die Teile, die sie braucht",
     reallocation: "Was sich hier vervollständigen ließe",
     reallocationNote:
-      "Nur übrige Teile werden bewegt, und der Gewinn ist der größtmögliche. Teile zu bewegen, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengesetzt, wo immer sie gezeigt wird.",
+      "Nur übrige Teile werden bewegt, und nur zwischen Garnituren, deren Variante nichts widerspricht. Eines, das die Nummer eines anderen Satzes trägt, geht an diesen Satz, wenn es dort gesucht wird; mit allen übrigen ist der Gewinn der größtmögliche. Teile zu bewegen, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengesetzt, wo immer sie gezeigt wird.",
     moved: "Teil",
     movedUnits: "Stück",
     movedFrom: "Aus",
@@ -654,7 +656,7 @@ export const germanPages: PageWords = {
     title: "Was gesucht wird",
     description:
       "Was den Garnituren im Hause fehlt, was sie übrig haben und was welche vervollständigen könnte.",
-    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte, zum Vergleich gehaltene und solche, die nicht mehr da sind, zählen nicht mit, und was zum Verbrauch gedacht war, wird nicht gesucht.",
+    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte, zum Vergleich gehaltene und solche, die nicht mehr da sind, zählen nicht mit. Was zum Verbrauch bestimmt oder wahlweise ist, wird gesucht, wo eine Stufe der Vollständigkeit es braucht, und steht zuletzt.",
     wanted: "Gesucht",
     spare: "Übrig",
     spareNote: "Mehr, als die eigenen Kästen brauchen.",

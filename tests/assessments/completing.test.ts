@@ -39,8 +39,8 @@ describe("what would make it whole", () => {
     ).get("/data/items/one.json") as { wants: { part: string; units: number; gain: number }[] };
     // Weights 2, 1, 1: the body is half of it all, one lens of two an eighth. The hook was not examined.
     expect(one.wants).toEqual([
-      { part: "body", units: 1, gain: 0.5 },
-      { part: "lens", units: 1, gain: 0.125 },
+      { part: "body", units: 1, gain: 0.5, neededFor: [] },
+      { part: "lens", units: 1, gain: 0.125, neededFor: [] },
     ]);
   });
 

@@ -1,15 +1,28 @@
 import { describe, expect, it } from "vitest";
 import { assessCompleteness } from "../../shared/assessments/completeness.ts";
-import { reallocate, sparesOf, wantsOf } from "../../shared/assessments/completing.ts";
-import type { PartLine } from "../../shared/records/item.ts";
+import { sparesOf, wantsOf } from "../../shared/assessments/completing.ts";
+import { reallocate } from "../../shared/assessments/reallocation.ts";
+import type { Item, PartLine } from "../../shared/records/item.ts";
+import type { Level } from "../../shared/records/variant.ts";
 import { line, part, variant } from "./properties/given.ts";
 import { item } from "./properties/given-collection.ts";
 
-// Weights 1 + 2 + 5 = 8 of the parts that count.
+const level = (id: string, needs: Partial<Level["needs"]>): Level => ({
+  id,
+  name: id,
+  needs: { standing: [], parts: [], groups: [], ...needs },
+});
+
+// Weights 1 + 2 + 5 = 8 of the parts that count. No level needs the strap.
 const reference = variant("a", {
+  levels: [
+    level("full", { standing: ["core", "issued", "consumable"] }),
+    level("ready", { parts: ["hook", "oil"] }),
+  ],
   parts: [
     part("hook", {
       quantity: 2,
+      marks: ["{set}"],
       accepts: new Map([
         ["tin", 0.5],
         ["true", 1],
@@ -22,8 +35,8 @@ const reference = variant("a", {
   ],
 });
 
-const examined = (lines: Record<string, PartLine[]>, id = "one") => {
-  const one = item(id, { parts: new Map(Object.entries(lines)) });
+const examined = (lines: Record<string, PartLine[]>, id = "one", more: Partial<Item> = {}) => {
+  const one = item(id, { parts: new Map(Object.entries(lines)), ...more });
   return { item: one, completeness: assessCompleteness(reference, one) };
 };
 const has = (quantity: number, more: Partial<PartLine> = {}) => [line("present", { quantity, ...more })];
@@ -32,11 +45,12 @@ const lacks = [line("absent")];
 describe("wanted", () => {
   const wants = (lines: Record<string, PartLine[]>) => wantsOf(reference, examined(lines));
 
-  it("is what counts and is gone, the most that it would add first", () => {
+  it("is what is gone, the most that it would add first, and last what is counted apart where a level needs it", () => {
     expect(wants({ hook: lacks, oil: lacks, lens: lacks, body: lacks, strap: lacks })).toEqual([
-      { part: "body", units: 1, gain: 5 / 8 },
-      { part: "lens", units: 1, gain: 2 / 8 },
-      { part: "hook", units: 2, gain: 1 / 8 },
+      { part: "body", units: 1, gain: 5 / 8, neededFor: ["full"] },
+      { part: "lens", units: 1, gain: 2 / 8, neededFor: ["full"] },
+      { part: "hook", units: 2, gain: 1 / 8, neededFor: ["full", "ready"] },
+      { part: "oil", units: 1, gain: 0, neededFor: ["full", "ready"] },
     ]);
   });
 
@@ -47,7 +61,7 @@ describe("wanted", () => {
 
   it("weighs more where something was never issued", () => {
     expect(wants({ hook: lacks, body: [line("not-issued")] })).toEqual([
-      { part: "hook", units: 2, gain: 1 / 3 },
+      { part: "hook", units: 2, gain: 1 / 3, neededFor: ["full", "ready"] },
     ]);
   });
 
@@ -103,8 +117,8 @@ describe("wanted", () => {
 describe("spare", () => {
   const spares = (lines: Record<string, PartLine[]>) => sparesOf(reference, examined(lines));
 
-  it("is what is there beyond what the case needs, of whatever standing", () => {
-    expect(spares({ hook: has(5), oil: has(2), lens: has(1), body: lacks })).toEqual([
+  it("is what is there beyond what the case needs, of parts that are sought", () => {
+    expect(spares({ hook: has(5), oil: has(2), lens: has(1), body: lacks, strap: has(3) })).toEqual([
       { part: "hook", units: 3 },
       { part: "oil", units: 1 },
     ]);
@@ -168,6 +182,15 @@ describe("spare units go where they gain most", () => {
     expect(found?.variant).toBe("a");
   });
 
+  it("of what is counted apart as well, where a level needs it: that adds nothing", () => {
+    expect(moves({ to: { oil: lacks, strap: lacks }, from: { oil: has(4), strap: has(4) } })).toEqual({
+      variant: "a",
+      moves: [{ part: "oil", from: "from", to: "to", units: 1 }],
+      gain: 0,
+      items: [],
+    });
+  });
+
   it("as one move where several units go the same way", () => {
     expect(moves({ from: { hook: has(4) }, to: { hook: lacks } })).toEqual({
       variant: "a",
@@ -205,7 +228,7 @@ describe("spare units go where they gain most", () => {
     expect(moves({ to: { hook: halves }, from: { hook: has(4) } })).toBeNull();
     expect(moves({ to: { hook: lacks }, from: { hook: has(2) } })).toBeNull();
     expect(moves({ to: { lens: lacks }, from: { hook: has(4) } })).toBeNull();
-    expect(moves({ to: { oil: lacks, strap: lacks }, from: { oil: has(4), strap: has(4) } })).toBeNull();
+    expect(moves({ to: { strap: lacks }, from: { strap: has(4) } })).toBeNull();
     expect(moves({ both: { hook: [line("present", { quantity: 3 }), line("substitute")] } })).toBeNull();
     expect(moves({})).toBeNull();
   });
@@ -247,5 +270,48 @@ describe("spare units go where they gain most", () => {
       gain: 1 / 16,
       items: [{ before: 1 / 16, after: 1 / 8 }],
     });
+  });
+});
+
+describe("a spare unit that bears the number of another set", () => {
+  const sent = (sets: Record<string, Record<string, PartLine[]>>) =>
+    reallocate(
+      reference,
+      Object.entries(sets).map(([set, lines]) => examined(lines, `no-${set.toLowerCase()}`, { set })),
+    )?.moves.map(({ from, to, units }) => `${from} ${to} ${units}`);
+  const marked = (quantity: number, ...marks: string[]) => line("present", { quantity, marks });
+  const hook = (...lines: PartLine[]) => ({ hook: lines });
+
+  it("goes to that set, though another would gain as much or more", () => {
+    const giver = hook(marked(2, "7"), marked(1, "9"));
+    expect(sent({ 7: giver, 8: hook(...lacks), 9: hook(...lacks) })).toEqual(["no-7 no-9 1"]);
+    const small = { lens: [line("not-issued")], body: [line("not-issued")] };
+    expect(sent({ 7: giver, 8: { ...hook(...lacks), ...small }, 9: hook(...lacks) })).toEqual([
+      "no-7 no-9 1",
+    ]);
+  });
+
+  it("goes where it gains most if that set does not want it, or is not here", () => {
+    const giver = hook(marked(2, "7"), marked(1, "9"));
+    expect(sent({ 7: giver, 8: hook(...lacks), 9: hook(...has(2)) })).toEqual(["no-7 no-8 1"]);
+    expect(sent({ 7: giver, 8: hook(...lacks) })).toEqual(["no-7 no-8 1"]);
+  });
+
+  it("goes there first, and the others after it", () => {
+    // Of five two are needed: one of the three others bears 9, and is the first to go.
+    const giver = hook(marked(4, "7"), marked(1, "9"));
+    expect(sent({ 7: giver, 8: hook(...lacks), 9: hook(...lacks) })).toEqual(["no-7 no-8 2", "no-7 no-9 1"]);
+  });
+
+  it("is no more than the case can spare, nor one that belongs to it, or bears its number too", () => {
+    const few = hook(marked(1, "7"), marked(2, "9"));
+    expect(sent({ 7: few, 8: hook(...lacks), 9: hook(...lacks) })).toEqual(["no-7 no-9 1"]);
+    const tied = hook(...has(2), line("present", { quantity: 1, marks: ["9"], belongs: "set" }));
+    expect(sent({ 7: tied, 8: hook(...lacks), 9: hook(...lacks) })).toEqual(["no-7 no-8 1"]);
+    // A small part bears the last figures of a set alone, which E-90 and D-90 share.
+    const both = hook(marked(3, "90"));
+    expect(sent({ "E-90": both, "A-1": hook(...lacks), "D-90": hook(...lacks) })).toEqual([
+      "no-e-90 no-a-1 1",
+    ]);
   });
 });

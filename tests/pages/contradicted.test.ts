@@ -56,29 +56,41 @@ describe("an outfit whose evidence speaks against its label says so wherever it 
   });
 });
 
-// Both have a part to spare that the other lacks, and neither agrees with its label.
-it("so does the way to complete one of them from another, and the outfit that opens the catalogue", async () => {
-  const parts = "parts: { key: { name: Key }, tray: { name: Tray } }";
-  const root = writeCollection(
-    smallCollection(`features: { lock: brass }\n${parts}\n`, {
-      "content/items/one.md": item(
-        "features: { lock: iron }\nparts: { key: { state: present, quantity: 2 }, tray: absent }",
-      ).replace("A chest", "One"),
-      "content/items/two.md": item("features: { lock: iron }\nparts: { key: absent, tray: absent }").replace(
-        "A chest",
-        "Two",
-      ),
-    }),
-  );
-  const site = path.join(root, "site");
-  expect((await runHere(["build", "--root", root, "--out", site], root)).code).toBe(0);
-  const words = (file: string) =>
-    readFileSync(path.join(site, file), "utf8")
-      .replace(/<[^>]+>/g, " ")
-      .replace(/\s+/g, " ");
-  for (const page of ["wants/index.html", "variants/chest-a/index.html"])
-    expect(words(page)).toMatch(
-      /One contradicted Two contradicted .*Two contradicted certain 0%, would be 50%/,
+// What the case of one needs is in doubt, and so is what the other could do without: each may be of another variant.
+describe("an outfit whose evidence speaks against its label, beside one that lacks what it could give", () => {
+  const brass = "features: { lock: brass }\nparts";
+  const iron = "features: { lock: iron }\nparts";
+  const giver = "{ key: { state: present, quantity: 2 }, tray: absent }";
+  const taker = "{ key: absent, tray: absent }";
+  const built = async (one: string, two: string) => {
+    const root = writeCollection(
+      smallCollection("features: { lock: brass }\nparts: { key: { name: Key }, tray: { name: Tray } }\n", {
+        "content/items/one.md": item(one).replace("A chest", "One"),
+        "content/items/two.md": item(two).replace("A chest", "Two"),
+      }),
     );
-  expect(words("index.html")).toContain("One (contradicted): 50% complete by weight");
+    const site = path.join(root, "site");
+    expect((await runHere(["build", "--root", root, "--out", site], root)).code).toBe(0);
+    return (file: string) =>
+      readFileSync(path.join(site, file), "utf8")
+        .replace(/<[^>]+>/g, " ")
+        .replace(/\s+/g, " ");
+  };
+
+  it.each([
+    [brass, brass, true],
+    [iron, brass, false],
+    [brass, iron, false],
+  ])("neither gives nor is completed: %j, %j", async (one, two, isCompletable) => {
+    const words = await built(`${one}: ${giver}`, `${two}: ${taker}`);
+    for (const page of ["wants/index.html", "variants/chest-a/index.html"]) {
+      expect(words(page).includes("What could be completed here")).toBe(isCompletable);
+      expect(words(page).includes("Two certain 0%, would be 50%")).toBe(isCompletable);
+    }
+  });
+
+  it("says so where it opens the catalogue", async () => {
+    const words = await built(`${iron}: ${giver}`, `${iron}: ${taker}`);
+    expect(words("index.html")).toContain("One (contradicted): 50% complete by weight");
+  });
 });

@@ -3,6 +3,7 @@ import { isFate } from "../../terms/states.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { comparisonAddress } from "../compare/compare-page.ts";
+import { whatItAdds } from "../listed/wanted-parts.ts";
 import type { Link } from "../page.ts";
 
 export interface CompletingView {
@@ -12,10 +13,8 @@ export interface CompletingView {
 }
 
 /** What would make it whole, the part that adds most first; and what it could give. Of one that is gone, neither. */
-export function completingView(
-  { wants, spares, parts, status }: PublishedItem,
-  { words }: CollectionIndex,
-): CompletingView {
+export function completingView(item: PublishedItem, { words }: CollectionIndex): CompletingView {
+  const { wants, spares, parts, status } = item;
   if (isFate(status)) return { wants: [], spares: [] };
   const { numbers } = words;
   const link = (id: string): Link => ({
@@ -23,10 +22,10 @@ export function completingView(
     name: parts.find((part) => part.id === id)?.name ?? id,
   });
   return {
-    wants: wants.map(({ part, units, gain }) => ({
-      part: link(part),
-      units: numbers.count(units),
-      adds: gain === 0 ? "—" : numbers.share(gain),
+    wants: wants.map((want) => ({
+      part: link(want.part),
+      units: numbers.count(want.units),
+      adds: whatItAdds(item, want, words),
     })),
     spares: spares.map(({ part, units }) => ({ part: link(part), units: numbers.count(units) })),
   };

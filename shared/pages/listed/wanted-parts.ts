@@ -1,4 +1,4 @@
-import type { PublishedItem } from "../../publication/published.ts";
+import type { PublishedItem, PublishedWant } from "../../publication/published.ts";
 import { isAtHand } from "../../terms/states.ts";
 import type { Words } from "../../words/words.ts";
 import { addresses } from "../addresses/addresses.ts";
@@ -33,33 +33,48 @@ export function joinedParts(lists: readonly WantedParts[]): WantedParts {
   return { parts: all.slice(0, mostParts), count: lists.reduce((sum, { count }) => sum + count, 0) };
 }
 
-function partOf(item: PublishedItem, id: string, units: number, gain: number, words: Words): PartOfItem {
-  return {
-    part: {
-      address: `${addresses.item(item.id)}#part-${id}`,
-      name: item.parts.find((part) => part.id === id)?.name ?? id,
-    },
-    item: { address: addresses.item(item.id), name: item.title },
-    variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
-    doubt: contradictionOf(item, words),
-    units: words.numbers.count(units),
-    gain,
-    adds: words.numbers.share(gain),
-  };
+/** What it would add to the completeness of its case; of what is counted apart, the levels that need it. */
+export function whatItAdds(
+  { levels }: PublishedItem,
+  { gain, neededFor }: PublishedWant,
+  words: Words,
+): string {
+  if (gain > 0) return words.numbers.share(gain);
+  const names = levels.filter(({ id }) => neededFor.includes(id)).map(({ name }) => name);
+  return words.pages.item.neededFor(words.pages.list(names));
 }
+
+const partOf = (
+  item: PublishedItem,
+  { part: id, units }: Pick<PublishedWant, "part" | "units">,
+  words: Words,
+): Omit<PartOfItem, "gain" | "adds"> => ({
+  part: {
+    address: `${addresses.item(item.id)}#part-${id}`,
+    name: item.parts.find((part) => part.id === id)?.name ?? id,
+  },
+  item: { address: addresses.item(item.id), name: item.title },
+  variant: { address: addresses.variant(item.variant.id), name: item.variant.name },
+  doubt: contradictionOf(item, words),
+  units: words.numbers.count(units),
+});
 
 const counted = (parts: readonly PartOfItem[]): WantedParts => joinedParts([{ parts, count: parts.length }]);
 
 export const wantedParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
   counted(
-    items
-      .filter(isAtHand)
-      .flatMap((item) => item.wants.map((want) => partOf(item, want.part, want.units, want.gain, words))),
+    items.filter(isAtHand).flatMap((item) =>
+      item.wants.map((want) => ({
+        ...partOf(item, want, words),
+        gain: want.gain,
+        adds: whatItAdds(item, want, words),
+      })),
+    ),
   );
 
 export const spareParts = (items: readonly PublishedItem[], words: Words): WantedParts =>
   counted(
     items
       .filter(isAtHand)
-      .flatMap((item) => item.spares.map(({ part, units }) => partOf(item, part, units, 0, words))),
+      .flatMap((item) => item.spares.map((spare) => ({ ...partOf(item, spare, words), gain: 0, adds: "" }))),
   );

@@ -3,22 +3,16 @@ import { shareBounds } from "../../words/share-bounds.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import type { Link } from "../page.ts";
-import { contradictionOf } from "../views/contradiction.ts";
-
-/** An outfit, with a word where the evidence speaks against its variant. */
-interface Moving extends Link {
-  readonly doubt: string | null;
-}
 
 /** What could be completed here out of spare parts, should their owner wish it. */
 export interface ReallocationView {
   readonly moves: readonly {
     readonly part: Link;
     readonly units: string;
-    readonly from: Moving;
-    readonly to: Moving;
+    readonly from: Link;
+    readonly to: Link;
   }[];
-  readonly items: readonly { readonly item: Moving; readonly before: string; readonly after: string }[];
+  readonly items: readonly { readonly item: Link; readonly before: string; readonly after: string }[];
 }
 
 export function reallocationView(
@@ -27,10 +21,9 @@ export function reallocationView(
 ): ReallocationView | null {
   if (!reallocation || reallocation.moves.length === 0) return null;
   const { count } = words.numbers;
-  const itemLink = (id: string): Moving => ({
+  const itemLink = (id: string): Link => ({
     address: addresses.item(id),
     name: items.get(id)?.title ?? id,
-    doubt: contradictionOf(items.get(id), words),
   });
   return {
     moves: reallocation.moves.map(({ part, units, from, to }) => ({

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessCompleteness } from "../../../shared/assessments/completeness.ts";
-import { reallocate } from "../../../shared/assessments/completing.ts";
+import { reallocate } from "../../../shared/assessments/reallocation.ts";
 import { line, part, variant } from "./given.ts";
 import { item } from "./given-collection.ts";
 
