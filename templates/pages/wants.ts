@@ -8,7 +8,7 @@ export function wantsTemplate(page: WantsPage, site: PageSite): Html {
   const { wants: say, item: ofItem, variant: ofVariant } = words.pages;
   const chapter = templates["parts/chapter"];
   const row = ({ part, item, variant, doubt, units }: WantsPage["spare"][number], adds?: string) =>
-    html`<tr><th scope="row"><a href="${link(part.address)}">${part.name}</a></th><td data-label="${say.outfit}"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${doubt !== null && html`, <em>${doubt}</em>`}</small></td><td class="number" data-label="${say.units}">${units}</td>${adds !== undefined && html`<td class="number" data-label="${ofItem.wantsAdds}">${adds}</td>`}</tr>`;
+    html`<tr><th scope="row"><a href="${link(part.address)}">${part.name}</a></th><td data-label="${say.outfit}"><a href="${link(item.address)}">${item.name}</a> <small>${variant.name}${doubt !== null && html`, <em>${doubt}</em>`}</small></td><td class="number" data-label="${say.units}">${units}</td>${adds !== undefined && html`<td class="number adds" data-label="${ofItem.wantsAdds}">${adds}</td>`}</tr>`;
   const reservation = (rows: WantsPage["wanted"]) =>
     rows.some(({ doubt }) => doubt !== null) && html`<p class="reservation">${say.doubtNote}</p>`;
   const head = (adds: boolean) =>

@@ -9,7 +9,7 @@ export function completing({ wants, spares }: CompletingView, site: PageSite): H
     wants.length > 0 &&
     html`<table class="wants"><thead><tr><th scope="col">${say.part}</th><th scope="col" class="number">${say.wantsUnits}</th><th scope="col" class="number">${say.wantsAdds}</th></tr></thead><tbody>${wants.map(
       ({ part, units, adds }) =>
-        html`<tr><th scope="row"><a href="${part.address}">${part.name}</a></th><td class="number">${units}</td><td class="number">${adds}</td></tr>`,
+        html`<tr><th scope="row"><a href="${part.address}">${part.name}</a></th><td class="number">${units}</td><td class="number adds">${adds}</td></tr>`,
     )}</tbody></table>`
   }
 ${
