@@ -10,7 +10,7 @@ import { gonePages } from "../incremental/gone-pages.ts";
 import { spareRecord, stampOfFiles, stampOfFolders } from "../incremental/spare-site.ts";
 import type { StandingSite } from "../incremental/standing-site.ts";
 import type { BuildResult } from "./build-site.ts";
-import { type BuildTask, SiteBuild } from "./site-build.ts";
+import { type BuildTask, SiteMaker } from "./site-maker.ts";
 
 /** Before any part of the site asks for something. */
 async function removeUnaskedIn(cache: string): Promise<void> {
@@ -32,15 +32,15 @@ export async function buildOver(
   await removeUnaskedIn(cacheFolder(root));
   const staging = openStaging(out, audience, standing.record && ((folder) => standing.isSpare(folder)));
   try {
-    const build = new SiteBuild(task, standing, staging.into);
-    const made = grouped ? await build.run(grouped) : null;
+    const maker = new SiteMaker(task, standing, staging.into);
+    const made = grouped ? await maker.run(grouped) : null;
     if (!made) {
       staging.leave();
       const { diagnostics } = checkCollection(root);
-      return { written: null, diagnostics: inReadingOrder([...diagnostics, ...build.refused]), filesRead };
+      return { written: null, diagnostics: inReadingOrder([...diagnostics, ...maker.refused]), filesRead };
     }
     const { items, pages, warnings, addresses } = made.record;
-    const { written: rewritten, unchanged, lacking } = build.writing;
+    const { written: rewritten, unchanged, lacking } = maker.writing;
     const { folder, twin } = staging.into;
     const last = unchanged > rewritten ? standing.record : null;
     const spare = spareRecord(twin, last, addresses, lacking);

@@ -10,7 +10,7 @@ import type { GroupRecord, StandingSite } from "../incremental/standing-site.ts"
 import { collectGarbage } from "./collect-garbage.ts";
 import { fromWritten, GroupMaker, type MadeGroup } from "./group-maker.ts";
 import { areWorthThreads, GroupThreads, itemsIn } from "./group-threads.ts";
-import type { BuildTask } from "./site-build.ts";
+import type { BuildTask } from "./site-maker.ts";
 
 interface Order {
   readonly group: FamilyGroup;

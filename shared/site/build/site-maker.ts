@@ -30,7 +30,7 @@ interface Built {
 }
 
 /** One build into one folder: group after group, then the whole. Holds of each group what the whole is made from. */
-export class SiteBuild {
+export class SiteMaker {
   readonly #task: BuildTask;
   readonly #standing: StandingSite;
   readonly #into: SiteFolder;
