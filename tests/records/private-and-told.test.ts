@@ -177,6 +177,95 @@ describe("a name that an item keeps private", () => {
   });
 });
 
+describe("the surname alone of somebody whom an item keeps private", () => {
+  const said = (place: string, name: string) =>
+    `${place} private-in-text "${name}", the surname in a name that the item "one" keeps private under "provenance"`;
+
+  it("is told of wherever the texts of that item have it, and the whole name by itself", () => {
+    const texts = `${kept}  - { date: 2001, event: sold by QUARRENDON for 500 }\nphotos:\n  - { file: a.png, alt: "Ida Quarrendon's case, at Quarrendon's" }`;
+    expect(
+      told({
+        "content/items/one/index.md": `---\ntitle: A chest\nvariant: chest-a\n${texts}\n---\n\nI. Quarrendon, that is Ida Quarrendon, had it.\nQuarrendonian it was not; Quarrendon's it was.\n`,
+        "content/items/one/a.png": "",
+      }),
+    ).toEqual([
+      said("items/one/index.md:6:34", "QUARRENDON"),
+      'items/one/index.md:8:26 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      said("items/one/index.md:11:4", "Quarrendon"),
+      'items/one/index.md:11:24 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      said("items/one/index.md:12:27", "Quarrendon"),
+    ]);
+  });
+
+  it("is told of in the rows of the log that are of the same example, and in no other record", () => {
+    const row = (serial: string, example: string, note: string) =>
+      `2001,chest-a,offer,ledger,${serial},${example},${note}`;
+    const rows = [
+      row("H 40", "", "Of Quarrendon"),
+      row("H41", "", "Of Quarrendon"),
+      row("", "attic", "quarrendon's"),
+      row("", "", "Of Quarrendon"),
+      row("H40", "", "Of Ida Quarrendon"),
+    ];
+    const log = `seen,variant,kind,source,serial,example,note\n${rows.join("\n")}\n`;
+    expect(
+      told({
+        "content/items/one.md": item(`${kept}serial: H40\nexample: attic\npublish: { serial: shown }`),
+        "content/items/two.md": item("serial: H42\npublish: { serial: shown }\nstorage: x\n"),
+        "content/articles/on.md": "---\ntitle: On\n---\nThen Quarrendon had it.\n",
+        "content/sightings/log.csv": log,
+      }),
+    ).toEqual([
+      said("sightings/log.csv:2:36", "Quarrendon"),
+      said("sightings/log.csv:4:34", "quarrendon"),
+      'sightings/log.csv:6:35 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+    ]);
+  });
+
+  const toldOf = (from: string, text: string, more: Files = {}) =>
+    told({
+      "content/items/one.md": `${item(`provenance:\n  - { date: 1998, event: bought, from: "${from}", private: [from] }`)}${text}\n`,
+      ...more,
+    }).map((each) => / "([^"]*)", the surname/.exec(each)?.[1] ?? each);
+
+  it.each([
+    ["J. Mott", "Mott"],
+    ["Quarrendon, Ida", "Quarrendon"],
+    ["E. Gannow, boatbuilder", "Gannow"],
+    ["The executors of R. Penhallick", "Penhallick"],
+    ["Ludwig van der Berg", "Berg"],
+    ["Ida Smith-Jones", "Smith-Jones"],
+    ["Andr\u00e9 Dur\u00e9e", "Dure\u0301e"],
+  ])("of %s is %s", (name, surname) => {
+    expect(toldOf(name, `Then ${surname} had it.`)).toEqual([surname]);
+  });
+
+  it.each([
+    ["a name of one word, which may be a place", "Wick", "At Wick."],
+    ["three letters", "E. Orm", "At Orm."],
+    ["a word without a capital", "The dealer", "By a dealer."],
+    ["somebody who is not named", "Ein H\u00e4ndler", "Vom H\u00e4ndler."],
+    ["a remark", "Bought with the rest of it from Wick", "At Wick."],
+  ])("is not made of %s", (_, name, text) => {
+    expect(toldOf(name, text)).toEqual([]);
+  });
+
+  it("is not looked for where it is a word of the maker, the family or the variant", () => {
+    const family = (name: string, maker: string) => ({
+      "schemas/reference/chest/family.yaml": `name: ${name}\nmaker: ${maker}\n`,
+    });
+    const text = "A Quarrendon chest.";
+    expect(toldOf("Ida Quarrendon", text, family("Chests", "Hale"))).toEqual(["Quarrendon"]);
+    expect(toldOf("Ida Quarrendon", text, family("Chests", "Quarrendon & Hale"))).toEqual([]);
+    expect(toldOf("Ida Quarrendon", text, family("Quarrendon chests", "Hale"))).toEqual([]);
+    expect(
+      toldOf("Ida Quarrendon", text, {
+        "schemas/reference/chest/chest-a.yaml": "name: The QUARRENDON\nparts: { fork: { name: Fork } }\n",
+      }),
+    ).toEqual([]);
+  });
+});
+
 describe("a serial that its item does not show", () => {
   it("is told of at each address that spells it out", () => {
     expect(

@@ -11,6 +11,7 @@ import { checkPrivate } from "./check-private.ts";
 import { checkRepeats } from "./check-repeats.ts";
 import { checkSerials } from "./check-serials.ts";
 import { checkSighting } from "./check-sighting.ts";
+import { checkSurnames } from "./check-surnames.ts";
 import { checkVariant } from "./check-variant.ts";
 import { checkWatching } from "./check-watching.ts";
 import { reportWeakPoints } from "./weak-points.ts";
@@ -65,6 +66,7 @@ export function checkReferences(collection: Collection, around: CheckContext): D
   checkFormerAddresses("family", collection.families, report);
   checkFormerAddresses("article", collection.articles, report);
   for (const sighting of collection.sightings) checkSighting(collection, report, sighting);
+  diagnostics.push(...checkSurnames(collection));
   checkSerials(collection, report);
   checkExamples(collection, report);
   checkRepeats(collection.sightings, report);

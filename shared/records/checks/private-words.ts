@@ -4,7 +4,7 @@ import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
 import type { Item } from "../item.ts";
 
 /** A value of a record that is text, with where it stands. */
-interface Words {
+export interface Words {
   readonly path: Path;
   readonly text: string;
 }
@@ -71,7 +71,7 @@ const parties: readonly unknown[] = ["from", "to", "holder"];
  * A name of several words, of whom an entry of custody names or in what is private to the item as a whole. One word alone
  * is a place or another family as well.
  */
-const isName = ({ path, text }: Words): boolean =>
+export const isName = ({ path, text }: Words): boolean =>
   /[\p{Lu}\p{Lo}]/u.test(text) &&
   /[\p{L}\p{M}.,]\s+\p{L}/u.test(text) &&
   (path[0] === "private" || (path[0] === "provenance" && parties.includes(path.at(-1))));
@@ -97,13 +97,31 @@ const escaped = (text: string): string =>
     .join("\\s+");
 
 /** In the order in which they are kept; and of a family's name, a comma and a given name the other way about. */
-function whole(words: string): RegExp {
+export function whole(words: string): RegExp {
   const [, family, given] = /^([^,]+),\s*([^,]+)$/.exec(words) ?? [];
   const orders = family && given ? [words, `${given} ${family}`] : [words];
   return new RegExp(
     `(?<![\\p{L}\\p{N}\\p{M}])(?:${orders.map(escaped).join("|")})(?![\\p{L}\\p{N}\\p{M}])`,
     "giu",
   );
+}
+
+/** A name of more words than these is a remark. */
+const mostWords = 5;
+const shortestSurname = 4;
+/** What begins with an indefinite article is a description of somebody. */
+const article = /^(?:an?|ein(?:e[mnr]?)?)$/i;
+
+/**
+ * What a name is known by alone: its last word, or the last before a comma, where that begins with a capital, or in a script
+ * without any. Common practice, no source.
+ */
+export function surnameOf(name: string): string | undefined {
+  const words = name.split(/\s+/);
+  if (words.length < 2 || words.length > mostWords || article.test(words[0] ?? "")) return undefined;
+  const last = /^[^,]+/.exec(name)?.[0].match(/\S+(?=\s*$)/)?.[0] ?? "";
+  const letters = last.match(/\p{L}/gu) ?? [];
+  return letters.length >= shortestSurname && /^[\p{Lu}\p{Lo}]/u.test(last) ? last : undefined;
 }
 
 /** The first of some words, in whatever order they are told. */
@@ -114,8 +132,9 @@ export function placesOf(
   words: string,
   document: SourceDocument,
   told: TextsByPrivacy["told"],
+  body = document.body,
 ): { readonly written: string; readonly place: LazyLocus }[] {
-  const { file, body } = document;
+  const { file } = document;
   const pattern = whole(words);
   const written = (match: string): string => match.replace(/\s+/g, " ");
   return [
