@@ -270,8 +270,6 @@ export const englishPages = {
     howComplete: "How complete",
     howRare: "How rare",
     whatMissing: "What is missing",
-    surviving: (phrase: string) => `${phrase} ${phrase === "1" ? "survives" : "survive"}`,
-    survivorsUnknown: "Survivors not known",
     place: (place: string, of: number, sharing: string | null) =>
       of === 1
         ? "no other is recorded part by part, to compare its completeness with"
@@ -786,6 +784,11 @@ export const englishPages = {
       `${plural(items, "outfit")} of ${plural(variants, "variant")}, ${plural(sightings, "sighting")} in the log, ${plural(sources, "source")}.`,
     survive: (phrase: string) => `${phrase} ${phrase === "1" ? "survives" : "survive"}`,
     surviveUnknown: "survivors not known",
+    conflict: (survive: string, conflict: string) => `${survive}: ${conflict}`,
+    conflicts: {
+      "estimate-exceeds-made": "more than were made",
+      "known-exceed-made": "more are known than were made",
+    },
   },
   cite: {
     title: "Cite this page",

@@ -252,8 +252,6 @@ export const germanPages: PageWords = {
     howComplete: "Wie vollständig",
     howRare: "Wie selten",
     whatMissing: "Was fehlt",
-    surviving: (phrase) => `${phrase} erhalten`,
-    survivorsUnknown: "Zahl der erhaltenen nicht bekannt",
     place: (place, of, sharing) =>
       of === 1
         ? "kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe"
@@ -776,6 +774,11 @@ export const germanPages: PageWords = {
       `${counted(items, "Garnitur", "Garnituren")} in ${counted(variants, "Variante", "Varianten")}, ${nachweise(sightings)} im Verzeichnis, ${counted(sources, "Quelle", "Quellen")}.`,
     survive: (phrase) => `${phrase} erhalten`,
     surviveUnknown: "Zahl der erhaltenen nicht bekannt",
+    conflict: (survive, conflict) => `${survive}: ${conflict}`,
+    conflicts: {
+      "estimate-exceeds-made": "mehr als gefertigt wurden",
+      "known-exceed-made": "mehr bekannt als gefertigt wurden",
+    },
   },
   cite: {
     title: "Diese Seite anführen",

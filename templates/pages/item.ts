@@ -56,7 +56,7 @@ ${
     {
       id: "completing",
       title: say.wants,
-      note: say.wantsNote,
+      note: html`${say.wantsNote} <a href="${link(addresses.wants)}">${words.pages.wants.title}</a>`,
       matter: reserved(templates["parts/completing"](page.completing, site)),
     },
     site,

@@ -51,6 +51,13 @@ const telling: Files = {
   "content/collection.yaml": "title: T\nurl: https://example.org/\n",
   "content/sightings/log.csv": log,
   "content/items/alone.md": "---\ntitle: Alone\nvariant: few\ncensus: false\nparts: { body: present }\n---\n",
+  // Not counted among the sightings: in the lists, on cards and in the opening their variants' survivors stand alone.
+  ...Object.fromEntries(
+    ["exceeding", "outnumbering"].map((id) => [
+      `content/items/${id}-one.md`,
+      `---\ntitle: One of ${id}\nvariant: ${id}\ncensus: false\nparts: { body: present }\n---\n`,
+    ]),
+  ),
   ...Object.fromEntries(
     Object.entries(variants).map(([id, text]) => [`schemas/reference/chest/${id}.yaml`, text + parts]),
   ),
@@ -117,6 +124,22 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     ["outnumbering", "2 different examples are known, and 1 is said to have been made: a record is wrong."],
   ])("%s: %s", (variant, reason) => {
     expect(told(`variants/${variant}`)).toContain(reason);
+  });
+
+  // By hand, Chao1: D = 4, f1 = 3, f2 = 1, so T = 3 * 2 / (2 * 2) = 1.5, and 5.5 exceed the 5 made; var = 6/4 + 75/16 +
+  // 36/64 = 6.75, K = exp(1.96 * sqrt(ln 4)) = 10.05, and 4 + 1.5 / K = 4.15, 4 + 1.5 * K = 19.1.
+  it.each([
+    ["exceeding", "about 6, 4 to 19 survive: more than were made"],
+    ["outnumbering", "survivors not known: more are known than were made"],
+  ])("%s: wherever its survivors stand alone, %s", (variant, said) => {
+    for (const page of [
+      "",
+      "items",
+      `items/by/variant/${variant}`,
+      `items/${variant}-one`,
+      `items/${variant}-one/card`,
+    ])
+      expect(told(page).replace(/ :/g, ":").toLowerCase(), page).toContain(said);
   });
 
   // By hand, Jeffreys' prior without an offer in T = 2: 2(2² − 1) = 6.

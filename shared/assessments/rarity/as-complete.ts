@@ -3,7 +3,7 @@ import { type Basis, type Figure, figure, jointConfidence, withheld } from "../f
 import { type Statement, statement } from "../statement.ts";
 import { assessWait } from "./appearance.ts";
 import type { RankedExamples } from "./ranked-examples.ts";
-import { namingJoint } from "./survivors.ts";
+import { knownAboveLow, namingJoint } from "./survivors.ts";
 
 /** Its place among so many, and how many have that place, itself among them. */
 export interface Rank {
@@ -107,7 +107,5 @@ export function survivorsAsComplete(share: Figure, survivors: Figure, known: num
       basis,
     ),
   );
-  return low < known
-    ? { ...product, caveats: [statement("at-least-known", { known }), ...product.caveats] }
-    : product;
+  return { ...product, caveats: [...knownAboveLow(low, known), ...product.caveats] };
 }

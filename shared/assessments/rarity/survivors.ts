@@ -91,6 +91,10 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
   return figure(lessDestroyed(chao1(frequencies, confidence), destroyed), basis);
 }
 
+/** How many are on record, where the low end lies below that as a page writes it (shared/words/numbers.ts): 24.57 is read as 25. */
+export const knownAboveLow = (low: number, known: number): Statement[] =>
+  Math.round(low) < known ? [statement("at-least-known", { known })] : [];
+
 /** The number that survives, from how far two independent lists name the same examples. */
 export function assessSurvivorsFromTwoLists(examples: readonly Example[], confidence: number): Figure {
   const names = [...new Set(examples.flatMap(({ lists }) => [...lists]))].sort();
@@ -130,12 +134,8 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   }
   const estimate = lessDestroyed(seen, destroyed);
   const known = examples.length - destroyed;
-  return figure(
-    estimate,
-    estimate.low < known
-      ? { ...basis, caveats: [statement("at-least-known", { known }), ...(basis.caveats ?? [])] }
-      : basis,
-  );
+  const caveats = [...knownAboveLow(estimate.low, known), ...(basis.caveats ?? [])];
+  return figure(estimate, { ...basis, caveats });
 }
 
 type Most = Pick<Figure, "value" | "high">;

@@ -4,6 +4,7 @@ import { addresses } from "../addresses/addresses.ts";
 import { absoluteAddress } from "../citation/linked-data.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import type { Link, PageHead } from "../page.ts";
+import { survivorsInBrief } from "../variant/variant-rarity.ts";
 import { shareInterval, unitsInWords } from "../views/completeness-words.ts";
 import { drawing } from "../views/drawings.ts";
 import { missingParts } from "../views/missing-parts.ts";
@@ -67,10 +68,7 @@ export function displayCardPage(item: PublishedItem, index: CollectionIndex): Di
       { label: pages.item.issued, value: item.dating.issued ? words.date(item.dating.issued) : say.unknown },
       {
         label: pages.item.howRare,
-        value:
-          survivors === undefined || survivors.value === null
-            ? pages.item.survivorsUnknown
-            : pages.item.surviving(words.phrase(survivors)),
+        value: survivorsInBrief(survivors, words),
       },
       { label: pages.item.whatMissing, value: missingOf(item, index) },
     ],

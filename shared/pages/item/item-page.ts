@@ -18,6 +18,7 @@ import {
   countedInWords,
   inAddress,
   type LabelledFigure,
+  survivorsInBrief,
   variantFigures,
 } from "../variant/variant-rarity.ts";
 import { type CompletenessView, completenessView } from "../views/completeness-view.ts";
@@ -227,10 +228,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     brief: {
       complete: completeness.weighted,
       level: completeness.level,
-      surviving:
-        variant === undefined || variant.rarity.survivors.value === null
-          ? say.survivorsUnknown
-          : say.surviving(words.phrase(variant.rarity.survivors)),
+      surviving: pages.capital(survivorsInBrief(variant?.rarity.survivors, words)),
       survivingRange: rangeOf(variant?.rarity.survivors, words),
       class: classed?.named ?? null,
       rank: placed,

@@ -14,6 +14,7 @@ import { itemWords } from "../search/item-words.ts";
 import { gatherWords } from "../search/word-files.ts";
 import { logLine } from "../variant/sightings-page.ts";
 import { reallocationView } from "../variant/variant-completing.ts";
+import { survivorsInBrief } from "../variant/variant-rarity.ts";
 import { shareInterval } from "../views/completeness-words.ts";
 import { contradictionOf } from "../views/contradiction.ts";
 import { stateWord } from "../views/drawings.ts";
@@ -81,7 +82,6 @@ function listVariant(
   index: CollectionIndex,
 ): ListedVariant {
   const { words, collection } = index;
-  const say = words.pages.home;
   const { survivors } = variant.rarity;
   return {
     id: variant.id,
@@ -89,7 +89,7 @@ function listVariant(
     issued: variant.issued,
     items: items.length,
     sightings: variant.sightings.length,
-    survive: survivors.value === null ? say.surviveUnknown : say.survive(words.phrase(survivors)),
+    survive: survivorsInBrief(survivors, words),
     log: logLine(variant, index),
     data: variantSummary(variant),
     searched: {

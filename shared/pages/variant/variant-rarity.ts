@@ -75,8 +75,22 @@ export function classView(
   };
 }
 
-const conflicts: ReadonlySet<Said["says"]> = new Set(["known-exceed-made", "estimate-exceeds-made"]);
+type Conflict = Said["says"] & ("known-exceed-made" | "estimate-exceeds-made");
+
+const isConflict = (says: Said["says"]): says is Conflict =>
+  says === "known-exceed-made" || says === "estimate-exceeds-made";
 
 /** What is said where more are known, or estimated to survive, than were made. */
 export const conflictWithMade = ({ caveats }: PublishedFigure): string | null =>
-  caveats.find(({ says }) => conflicts.has(says))?.text ?? null;
+  caveats.find(({ says }) => isConflict(says))?.text ?? null;
+
+/** How many survive where nothing stands beside it: with a word where that speaks against the number made. */
+export function survivorsInBrief(
+  survivors: PublishedFigure | undefined,
+  { phrase, pages: { home: say } }: CollectionIndex["words"],
+): string {
+  const isKnown = survivors !== undefined && survivors.value !== null;
+  const survive = isKnown ? say.survive(phrase(survivors)) : say.surviveUnknown;
+  const conflict = survivors?.caveats.map(({ says }) => says).find(isConflict);
+  return conflict === undefined ? survive : say.conflict(survive, say.conflicts[conflict]);
+}

@@ -354,10 +354,10 @@ describe("survivors as complete", () => {
   });
 
   it("are said to be at least those on record where the low end is below", () => {
-    expect(survivorsAsComplete(share, survivors, 3).caveats[0]).toEqual(
-      statement("at-least-known", { known: 3 }),
+    expect(survivorsAsComplete(share, survivors, 4).caveats[0]).toEqual(
+      statement("at-least-known", { known: 4 }),
     );
-    expect(says(survivorsAsComplete(share, survivors, 3))).toEqual([
+    expect(says(survivorsAsComplete(share, survivors, 4))).toEqual([
       "at-least-known",
       "joint-confidence",
       "assumes-share-independent",
@@ -365,6 +365,8 @@ describe("survivors as complete", () => {
     ]);
     const even = { ...share, low: 0.3 };
     expect(says(survivorsAsComplete(even, survivors, 3))).not.toContain("at-least-known");
+    // By hand: 10 · 0.25 = 2.5, which a page writes as 3 (half away from zero), the three that are known.
+    expect(says(survivorsAsComplete(share, survivors, 3))).not.toContain("at-least-known");
   });
 
   it("are withheld with either", () => {
