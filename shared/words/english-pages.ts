@@ -720,6 +720,7 @@ export const englishPages = {
     source: "Source",
     assumes: "Takes for granted",
     example: "An example from this catalogue",
+    worked: "An example, invented",
     exampleOf: (label: string) => `${label}:`,
     gives: "gives",
     /** Below a letter in a formula: the lower and the upper end of its interval. */
@@ -736,7 +737,9 @@ export const englishPages = {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",
       formula:
-        "For each part of quantity q: low = min(1, (present + credited substitutes) / q); high adds what is unverified and what was not examined, and for a substitute of which the model is not recorded the best credit that the reference accepts. The weighted figure is Σ w·low / Σ w to Σ w·high / Σ w over principal and issued parts; the counted one the same in units.",
+        "For each part of quantity q and weight w: a units are present, s are substitutes, each by its credit, u are unverified, x were not examined; high takes for a substitute of which the model is not recorded the best credit that the reference accepts. The weighted figure is summed over principal and issued parts; the counted one is Σ q·low to Σ q·high, of Σ q units.",
+      worked:
+        "Four parts of weights 5, 3, 1 and 1, one unit of each: the first is present, the second was not examined, the third is present, the fourth is gone. By weight (5 + 1) / 10 to (5 + 3 + 1) / 10, which is 60% to 90%; by count 2 to 3 of 4 units.",
       source:
         "Worst-case bounds under missing data: Manski (1989), Journal of Human Resources 24: 343–360; Manski (2003), Partial Identification of Probability Distributions.",
       assumes:
@@ -746,16 +749,20 @@ export const englishPages = {
       name: "Identification",
       asks: "Does the object agree with its label?",
       formula:
-        "Every variant of the family is held against what was observed. A serial that cannot be read in full is held against no range. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy of the variants that remain. The key of a family asks for the smallest set of features that separates every pair of variants that can be separated: least trouble first, then fewest. The search is exact and lists every such set. It has proved its result for every family of up to 20 variants and 40 features that it was tried on, and for all but the hardest of 30 and 60; where it stops before the proof, the page says that the set is not proven smallest.",
+        "Every variant of the family is held against what was observed. A serial that cannot be read in full is held against no range. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy H of the n variants that remain, once the feature has been looked at: variant i is found with k of its values, and the sums for a value v are over the variants found with it. The key of a family asks for the smallest set of features that separates every pair of variants that can be separated: least trouble first, then fewest (F, its features, each with its effort e; V, the values of a variant). The search is exact and lists every such set. It has proved its result for every family of up to 20 variants and 40 features that it was tried on, and for all but the hardest of 30 and 60; where it stops before the proof, the page says that the set is not proven smallest.",
       source:
         "Common practice; the ranking after Shannon (1948), Bell System Technical Journal 27: 379–423; the smallest set: Garey and Johnson (1979), Computers and Intractability, problem SP6; Payne and Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
+      worked:
+        "Four variants remain. An arc that is silver on two and platinum on two leaves ½ · log₂ 2 + ½ · log₂ 2 = 1 bit of doubt; a plate that one alone has leaves ¼ · log₂ 1 + ¾ · log₂ 3 = 1.19. The arc is asked for first. Five variants whose values of five features are 11001, 01101, 00111, 10011 and 00000 need three of the features: two, of two values each, tell four apart at most.",
       assumes: "The reference lists every value with which a variant is found.",
     },
     dating: {
       name: "Dating",
       asks: "Does every part belong to the time of issue?",
       formula:
-        "A serial gives the dates of its range. Later: its earliest date lies after the latest of issue. Earlier: its latest lies before the earliest of issue. Dates marked as uncertain or approximate are taken as written.",
+        "A serial gives the dates m of its range; d are those of issue. Later, the first formula: its earliest date lies after the latest of issue. Earlier, the second: its latest lies before the earliest of issue. Dates marked as uncertain or approximate are taken as written.",
+      worked:
+        "Issued 1931/1938. A lamp from a range of 1940/1945 is later, since 1940 lies after 1938; one of 1926/1930 is earlier, since 1930 lies before 1931; one of 1930/1932 fits.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",
       assumes: "The ranges are right as their sources give them.",
     },
@@ -763,7 +770,9 @@ export const englishPages = {
       name: "Custody",
       asks: "How much of its life is documented?",
       formula:
-        "Calendar years in which an event lies, whenever within its dates, over those from first issue to the last event. The examination is one of the events. A gap runs from the latest end of one custody to the earliest start of the next; at most it is as long as their dates allow. Dates marked as uncertain or approximate are taken as written.",
+        "Calendar years Y in which an event lies, whenever within its dates, over those from first issue, t₀, to the last event, t₁. The examination is one of the events. A gap runs from the latest end a of one custody to the earliest start b of the next; at most it is as long as their dates allow. Dates marked as uncertain or approximate are taken as written.",
+      worked:
+        "Issued 1931, in service 1931/1946, had since 2001 (2001/..), examined in 2026: 16 + 26 = 42 of 2026 − 1931 + 1 = 96 calendar years. One gap: from the end of 1946 to the beginning of 2001, 54 years; from the beginning of 1946 to the end of 2001, at most 56.",
       source: "Calendar arithmetic.",
       assumes:
         "An event with two dates lasted from the one to the other, one without an end until the last day that is known; of one without a beginning only the end counts. An event in some year of several counts as one year.",

@@ -75,6 +75,8 @@ export const germanCompare: typeof englishCompare = {
     asks: "Wie ähnlich sind sie sich?",
     formula:
       "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden festgehalten sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
+    worked:
+      "Zwei Exemplare stimmen in einem Merkmal überein und unterscheiden sich in einem anderen; von einem Teil, das zu viert ausgegeben wurde, hat eines drei und das andere vier Stück: S = (1 + 0 + ¾) / 3, also 58 %.",
     source: "Gower (1971), Biometrics 27: 857–871.",
     assumes:
       "Was von einem der beiden nicht festgehalten ist, bleibt aus beiden Summen; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",

@@ -711,6 +711,7 @@ export const germanPages: PageWords = {
     source: "Quelle",
     assumes: "Setzt voraus",
     example: "Ein Beispiel aus diesem Katalog",
+    worked: "Ein Beispiel, erfunden",
     exampleOf: (label) => `${label}:`,
     gives: "ergibt",
     low: "unt",
@@ -726,7 +727,9 @@ export const germanPages: PageWords = {
       name: "Vollständigkeit",
       asks: "Was ist sicher da, und was vielleicht?",
       formula:
-        "Für jedes Teil der Stückzahl q: untere Grenze = min(1, (vorhanden + anerkannter Ersatz) / q); die obere fügt hinzu, was ungesichert ist und was nicht geprüft wurde, und für einen Ersatz, dessen Modell nicht festgehalten ist, das meiste, was die Referenz für einen anerkennt. Die Zahl nach Gewicht ist Σ w·unten / Σ w bis Σ w·oben / Σ w über Haupt- und ausgegebene Teile; die gezählte dasselbe in Stück.",
+        "Für jedes Teil der Stückzahl q und des Gewichts w: a Stück sind vorhanden, s Ersatz, soweit anerkannt, u ungesichert, x nicht geprüft; die obere Grenze nimmt für einen Ersatz, dessen Modell nicht festgehalten ist, das meiste, was die Referenz für einen anerkennt. Die Zahl nach Gewicht ist die Summe über Haupt- und ausgegebene Teile; die gezählte ist Σ q·unt bis Σ q·ob, von Σ q Stück.",
+      worked:
+        "Vier Teile der Gewichte 5, 3, 1 und 1, je ein Stück: Das erste ist vorhanden, das zweite nicht geprüft, das dritte vorhanden, das vierte fehlt. Nach Gewicht (5 + 1) / 10 bis (5 + 3 + 1) / 10, also 60 % bis 90 %; nach Stückzahl 2 bis 3 von 4.",
       source:
         "Äußerste Schranken bei fehlenden Daten: Manski (1989), Journal of Human Resources 24: 343–360; Manski (2003), Partial Identification of Probability Distributions.",
       assumes:
@@ -736,16 +739,20 @@ export const germanPages: PageWords = {
       name: "Bestimmung",
       asks: "Stimmt der Gegenstand mit seiner Bezeichnung überein?",
       formula:
-        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Eine Nummer, die nicht ganz zu lesen ist, wird an keiner Reihe gemessen. Widersprochen: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie der verbleibenden Varianten. Der Schlüssel einer Familie fragt nach der kleinsten Auswahl von Merkmalen, die jedes unterscheidbare Paar von Varianten unterscheidet: zuerst die geringste Mühe, dann die wenigsten. Die Suche ist exakt und führt jede solche Auswahl auf. Sie hat ihr Ergebnis für jede Familie von bis zu 20 Varianten und 40 Merkmalen bewiesen, an der sie erprobt wurde, und für fast alle von 30 und 60; wo sie vor dem Beweis aufhört, sagt die Seite, dass die Auswahl nicht als kleinste bewiesen ist.",
+        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Eine Nummer, die nicht ganz zu lesen ist, wird an keiner Reihe gemessen. Widersprochen: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie H der n verbleibenden Varianten, sobald das Merkmal angesehen ist: Variante i kommt mit k seiner Werte vor, und die Summen zu einem Wert v gehen über die Varianten, die mit ihm vorkommen. Der Schlüssel einer Familie fragt nach der kleinsten Auswahl von Merkmalen, die jedes unterscheidbare Paar von Varianten unterscheidet: zuerst die geringste Mühe, dann die wenigsten (F, ihre Merkmale, jedes mit seiner Mühe e; V, die Werte einer Variante). Die Suche ist exakt und führt jede solche Auswahl auf. Sie hat ihr Ergebnis für jede Familie von bis zu 20 Varianten und 40 Merkmalen bewiesen, an der sie erprobt wurde, und für fast alle von 30 und 60; wo sie vor dem Beweis aufhört, sagt die Seite, dass die Auswahl nicht als kleinste bewiesen ist.",
       source:
         "Übliche Praxis; die Reihenfolge nach Shannon (1948), Bell System Technical Journal 27: 379–423; die kleinste Auswahl: Garey und Johnson (1979), Computers and Intractability, Aufgabe SP6; Payne und Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
+      worked:
+        "Vier Varianten bleiben. Ein Bogen, der bei zweien silbern und bei zweien aus Platin ist, lässt ½ · log₂ 2 + ½ · log₂ 2 = 1 Bit Zweifel; ein Schild, das nur eine hat, lässt ¼ · log₂ 1 + ¾ · log₂ 3 = 1,19. Nach dem Bogen wird zuerst gefragt. Fünf Varianten, deren Werte in fünf Merkmalen 11001, 01101, 00111, 10011 und 00000 sind, brauchen drei der Merkmale: Zwei von je zwei Werten unterscheiden höchstens vier.",
       assumes: "Die Referenz nennt jeden Wert, mit dem eine Variante vorkommt.",
     },
     dating: {
       name: "Datierung",
       asks: "Gehört jedes Teil in die Zeit der Ausgabe?",
       formula:
-        "Eine Nummer gibt die Daten ihrer Reihe. Später: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher: Ihr spätestes liegt vor dem frühesten der Ausgabe. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
+        "Eine Nummer gibt die Daten m ihrer Reihe; d sind die der Ausgabe. Später, die erste Formel: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher, die zweite: Ihr spätestes liegt vor dem frühesten der Ausgabe. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
+      worked:
+        "Ausgegeben 1931/1938. Eine Lampe aus einer Reihe von 1940/1945 ist später, denn 1940 liegt nach 1938; eine von 1926/1930 ist früher, denn 1930 liegt vor 1931; eine von 1930/1932 passt.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",
       assumes: "Die Reihen stimmen so, wie ihre Quellen sie geben.",
     },
@@ -753,7 +760,9 @@ export const germanPages: PageWords = {
       name: "Verbleib",
       asks: "Welcher Teil seines Lebens ist belegt?",
       formula:
-        "Kalenderjahre, in denen ein Ereignis liegt, wann auch immer innerhalb seiner Daten, von denen zwischen erster Ausgabe und letztem Ereignis. Die Prüfung ist eines der Ereignisse. Eine Lücke reicht vom spätesten Ende eines Verbleibs zum frühesten Anfang des nächsten; höchstens ist sie so lang, wie deren Daten zulassen. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
+        "Kalenderjahre Y, in denen ein Ereignis liegt, wann auch immer innerhalb seiner Daten, von denen zwischen erster Ausgabe, t₀, und letztem Ereignis, t₁. Die Prüfung ist eines der Ereignisse. Eine Lücke reicht vom spätesten Ende a eines Verbleibs zum frühesten Anfang b des nächsten; höchstens ist sie so lang, wie deren Daten zulassen. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
+      worked:
+        "Ausgegeben 1931, im Dienst 1931/1946, in einer Hand seit 2001 (2001/..), geprüft 2026: 16 + 26 = 42 von 2026 − 1931 + 1 = 96 Kalenderjahren. Eine Lücke: vom Ende 1946 bis zum Anfang 2001 sind es 54 Jahre; vom Anfang 1946 bis zum Ende 2001 höchstens 56.",
       source: "Kalenderrechnung.",
       assumes:
         "Ein Ereignis mit zwei Daten dauerte vom einen zum anderen, eines ohne Ende bis zum letzten bekannten Tag; von einem ohne Anfang zählt nur das Ende. Ein Ereignis in irgendeinem von mehreren Jahren zählt als ein Jahr.",

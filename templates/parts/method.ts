@@ -19,6 +19,12 @@ export function method(view: MethodView, site: PageSite): Html {
   const { words, templates } = site;
   const say = words.pages.methods;
   const { example } = view;
+  // What is taken from a source, and from no formula, is shown by the source.
+  const sources = example && view.mathematics.length === 0 ? example.figure.sources : [];
+  const given = [
+    ...sources.map(({ name }) => name),
+    ...(example?.figure.inputs ?? []).map(({ name, value }) => `${name} ${value}`),
+  ];
   return templates["parts/chapter"](
     {
       id: view.id,
@@ -30,9 +36,10 @@ ${view.mathematics.map((formula) => html`<div class="mathematics" role="group" a
 <div><dt>${say.source}</dt><dd>${view.source}</dd></div>
 <div><dt>${say.assumes}</dt><dd>${view.assumes}</dd></div>
 ${view.changes !== null && html`<div><dt>${words.pages.figure.changes}</dt><dd>${view.changes}</dd></div>`}
+${view.worked !== null && html`<div><dt>${say.worked}</dt><dd>${formulaText(view.worked)}</dd></div>`}
 ${
   example &&
-  html`<div><dt>${say.example}</dt><dd>${templates["parts/links"]([example.at], site)}. ${say.exampleOf(example.label)} ${example.figure.inputs.map(({ name, value }) => `${name} ${value}`).join(", ")} ${say.gives} <b>${example.figure.phrase}</b>.</dd></div>`
+  html`<div><dt>${say.example}</dt><dd>${templates["parts/links"]([example.at], site)}. ${say.exampleOf(example.label)} ${given.join(", ")} ${say.gives} <b>${example.figure.phrase}</b>.</dd></div>`
 }
 </dl>`,
     },

@@ -1,8 +1,30 @@
 import temml from "temml";
 import type { Method } from "../../publication/published.ts";
 
+/** What is counted, and not estimated. */
+export const countedMethods = ["completeness", "identification", "dating", "custody", "likeness"] as const;
+
+type CountedMethod = (typeof countedMethods)[number];
+
 /** Each method's formula, in the notation of its source; the words around it are in shared/words. */
-const formulas: Readonly<Record<Method, readonly string[]>> = {
+const formulas: Readonly<Record<Method | CountedMethod, readonly string[]>> = {
+  completeness: [
+    String.raw`\text{low} = \min\left( 1, \frac{a + s}{q} \right)`,
+    String.raw`\text{high} = \min\left( 1, \frac{a + s + u + x}{q} \right)`,
+    String.raw`\left[ \frac{\sum w \cdot \text{low}}{\sum w},\; \frac{\sum w \cdot \text{high}}{\sum w} \right]`,
+  ],
+  identification: [
+    String.raw`H = \sum_v P_v \sum_i p_i \log_2 \frac{1}{p_i}`,
+    String.raw`P_v = \sum_i \frac{1}{n k_i}, \qquad p_i = \frac{1}{n k_i P_v}`,
+    String.raw`\min \sum_{f \in F} e_f`,
+    String.raw`\forall\, i, j \;\; \exists\, f \in F : \;\; V_{f, i} \cap V_{f, j} = \varnothing`,
+  ],
+  dating: [String.raw`m_{\text{low}} > d_{\text{high}}`, String.raw`m_{\text{high}} < d_{\text{low}}`],
+  custody: [
+    String.raw`\frac{\left| Y \right|}{t_1 - t_0 + 1}`,
+    String.raw`\left[ b_{\text{low}} - a_{\text{high}},\; b_{\text{high}} - a_{\text{low}} \right]`,
+  ],
+  likeness: [String.raw`S = \frac{\sum w s}{\sum w}, \qquad s = 1 - \left| x - y \right|`],
   documented: [],
   "serial-ranges": [
     String.raw`N = m + \frac{m}{k} - 1, \qquad \binom{m}{k} \big/ \binom{N_{\text{high}}}{k} \ge \alpha`,
@@ -48,7 +70,7 @@ const withoutStyle = (mathml: string): string => mathml.replace(/ style="[^"]*"/
 
 /** The formulas of a method as MathML; the ends of an interval are named in the words of the site. */
 export const formulasOf = (
-  method: Method,
+  method: Method | CountedMethod,
   { low, high }: { readonly low: string; readonly high: string },
 ): readonly string[] =>
   formulas[method].map((tex) => {

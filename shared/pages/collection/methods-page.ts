@@ -5,7 +5,7 @@ import type { CatalogueIndex } from "../listed/catalogue-index.ts";
 import { bestExamples } from "../listed/method-examples.ts";
 import type { Link, PageHead } from "../page.ts";
 import { type FigureView, figureView } from "../views/figure-view.ts";
-import { formulasOf } from "./formulas.ts";
+import { countedMethods, formulasOf } from "./formulas.ts";
 
 export interface MethodView {
   readonly id: string;
@@ -18,6 +18,8 @@ export interface MethodView {
   readonly assumes: string;
   /** What would change a figure of it. */
   readonly changes: string | null;
+  /** An invented case, small enough to be reckoned by hand. */
+  readonly worked: string | null;
   /** A figure of this collection that the method made. */
   readonly example: { readonly label: string; readonly at: Link; readonly figure: FigureView } | null;
 }
@@ -42,10 +44,10 @@ export function methodsPage(index: CatalogueIndex): MethodsPage {
       headline: say.title,
       description: say.description,
     }),
-    counted: (["completeness", "identification", "dating", "custody", "likeness"] as const).map((id) => ({
+    counted: countedMethods.map((id) => ({
       id,
       ...say[id],
-      mathematics: [],
+      mathematics: formulasOf(id, say),
       changes: null,
       example: null,
     })),
@@ -54,7 +56,8 @@ export function methodsPage(index: CatalogueIndex): MethodsPage {
       return {
         id,
         ...method,
-        mathematics: formulasOf(id as Method, words.pages.methods),
+        mathematics: formulasOf(id as Method, say),
+        worked: null,
         example: example ? { ...example, figure: figureView(example.figure, index) } : null,
       };
     }),

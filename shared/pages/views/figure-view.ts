@@ -92,8 +92,11 @@ export function figureInputs(
     if (key === "certain") return words.numbers.exactShare(value);
     return words.numbers.quantity(value);
   };
+  // A number that stands in a source went into no figure but itself.
+  const isItself = (key: string, value: Input) => (key === "low" || key === "high") && value === figure.value;
   return Object.entries(figure.inputs)
-    .filter(([, value]) => value !== null && !(Array.isArray(value) && value.length === 0))
+    .filter(([key, value]) => value !== null && !isItself(key, value))
+    .filter(([, value]) => !(Array.isArray(value) && value.length === 0))
     .map(([key, value]) => ({
       // A folio or a plate is no page.
       name: nameOf(key === "page" && citedPages(String(value)) === null ? "place" : key),
