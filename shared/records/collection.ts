@@ -2,7 +2,7 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
 import type { Article } from "./article.ts";
 import type { Family } from "./family.ts";
-import type { Item } from "./item.ts";
+import { type Item, publishing } from "./item.ts";
 import type { Hazard, Scale } from "./register.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Source } from "./source.ts";
@@ -63,7 +63,7 @@ interface RawSettings {
   "field-reference"?: boolean;
 }
 
-/** Everything that was read, resolved and found sound; nothing in it changes after this. */
+/** Everything that was read and resolved; nothing in it changes after this. */
 export interface Collection {
   readonly settings: Settings;
   readonly families: ReadonlyMap<string, Family>;
@@ -72,13 +72,15 @@ export interface Collection {
   readonly sightings: readonly Sighting[];
   readonly articles: ReadonlyMap<string, Article>;
   readonly sources: ReadonlyMap<string, Source>;
-  /** Where a bibliography could not be read at all: it may list whatever is not known otherwise. */
+  /** Where a bibliography, or the id of a source, could not be read: it may list whatever is not known otherwise. */
   readonly isMissingSources: boolean;
   readonly hazards: ReadonlyMap<string, Hazard>;
+  /** The same of the hazard register. */
+  readonly isMissingHazards: boolean;
   readonly scales: ReadonlyMap<string, Scale>;
 }
 
-export const publishedUnlessSaid: Item["publish"] = { serial: "masked", price: "hidden" };
+const publishedUnlessSaid: Item["publish"] = { serial: "masked", price: "hidden" };
 
 export function settingsFrom(document: SourceDocument): Settings {
   const raw = document.data as RawSettings;
@@ -89,7 +91,7 @@ export function settingsFrom(document: SourceDocument): Settings {
     confidence: raw.confidence ?? 0.95,
     watching: asDate(raw.watching),
     scale: raw.scale ?? "universal",
-    publish: { ...publishedUnlessSaid, ...raw.publish },
+    publish: publishing(document, raw.publish, publishedUnlessSaid),
     theme: raw.theme ?? {},
     description: raw.description,
     notice: raw.notice,

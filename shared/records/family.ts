@@ -1,10 +1,12 @@
 import type { SourceDocument } from "../source/document.ts";
+import { namesLeftOut } from "./names-left-out.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { asList, type Typed } from "./text.ts";
 
 export interface Feature {
   readonly id: string;
   readonly name: string;
+  /** None only where they do not fit. */
   readonly values: readonly string[];
   readonly look: string | undefined;
   /** 1 a glance, 2 handling, 3 dismantling. */
@@ -31,7 +33,10 @@ interface RawFamily {
   name: string;
   maker?: string;
   description?: string;
-  features?: Record<string, { name: string; values: Typed[]; look?: string; effort?: number; note?: string }>;
+  features?: Record<
+    string,
+    { name: string; values?: Typed[]; look?: string; effort?: number; note?: string }
+  >;
   groups?: Record<string, string>;
   sources?: string[];
   formerly?: string[];
@@ -40,15 +45,17 @@ interface RawFamily {
 
 export function familyFrom(id: string, document: SourceDocument): Family {
   const raw = document.data as RawFamily;
+  const broken = namesLeftOut(document, "features").map((feature) => [feature, { name: feature }] as const);
+  const features: RawFamily["features"] = { ...raw.features, ...Object.fromEntries(broken) };
   return {
     id,
     name: raw.name,
     maker: raw.maker,
     description: raw.description,
     features: new Map(
-      Object.entries(raw.features ?? {}).map(([feature, { name, values, look, effort, note }]) => [
+      Object.entries(features).map(([feature, { name, values, look, effort, note }]) => [
         feature,
-        { id: feature, name, values: values.map(String), look, effort: effort ?? 1, note },
+        { id: feature, name, values: asList(values).map(String), look, effort: effort ?? 1, note },
       ]),
     ),
     groups: new Map(Object.entries(raw.groups ?? {})),

@@ -1,8 +1,8 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
-import type { SourceDocument } from "../source/document.ts";
+import { isLeftOut, type SourceDocument } from "../source/document.ts";
 import type { State, Status } from "../terms/states.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
-import { asDate, asList, asText, type Typed } from "./text.ts";
+import { asDate, asList, asText, type Typed, unknownDate } from "./text.ts";
 
 export type SerialPublishing = "shown" | "masked" | "hidden";
 export type PricePublishing = "shown" | "hidden";
@@ -229,6 +229,17 @@ const secondsOf = (at: string | number): number =>
     .split(":")
     .reduce((total, figure) => total * 60 + Number(figure), 0);
 
+/**
+ * What a record chooses, on top of what is chosen otherwise. Where its choice does not fit, nobody knows what is to be
+ * kept, and nothing is said to give it away.
+ */
+export const publishing = (
+  document: SourceDocument,
+  own: Partial<Item["publish"]> | undefined,
+  otherwise: Item["publish"],
+): Item["publish"] =>
+  isLeftOut(document, "publish") ? { serial: "shown", price: "shown" } : { ...otherwise, ...own };
+
 /** The item as its author wrote it; the collection's publishing choices stand where the item has none. */
 export function itemFrom(id: string, document: SourceDocument, publish: Item["publish"]): Item {
   const raw = document.data as RawItem;
@@ -258,26 +269,19 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
       note: label.note,
       private: asList(label.private),
     })),
-    provenance: asList(raw.provenance).flatMap((event) => {
-      const date = asDate(event.date);
-      return date
-        ? [
-            {
-              date,
-              event: event.event,
-              from: event.from,
-              to: event.to,
-              holder: event.holder,
-              place: event.place,
-              evidence: event.evidence,
-              source: event.source,
-              price: event.price,
-              note: event.note,
-              private: asList(event.private),
-            },
-          ]
-        : [];
-    }),
+    provenance: asList(raw.provenance).map((event) => ({
+      date: asDate(event.date) ?? unknownDate,
+      event: event.event,
+      from: event.from,
+      to: event.to,
+      holder: event.holder,
+      place: event.place,
+      evidence: event.evidence,
+      source: event.source,
+      price: event.price,
+      note: event.note,
+      private: asList(event.private),
+    })),
     photos: asList(raw.photos).map((photo) => ({
       file: photo.file,
       alt: photo.alt,
@@ -304,7 +308,7 @@ export function itemFrom(id: string, document: SourceDocument, publish: Item["pu
     paid: raw.paid,
     private: raw.private,
     price: raw.price,
-    publish: { ...publish, ...raw.publish },
+    publish: publishing(document, raw.publish, publish),
     formerly: asList(raw.formerly),
     description: document.body,
     document,

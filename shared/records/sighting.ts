@@ -1,6 +1,6 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
-import { asDate, asList, asText, type Typed } from "./text.ts";
+import { asDate, asList, asText, type Typed, unknownDate } from "./text.ts";
 
 export interface Sighting {
   readonly seen: EdtfDate;
@@ -47,10 +47,8 @@ export const partNames = (written: string | readonly string[] | undefined): read
 
 export function sightingFrom(document: SourceDocument): Sighting {
   const raw = document.data as RawSighting;
-  const seen = asDate(raw.seen);
-  if (!seen) throw new Error("A sighting is only made from a row that the schema has passed.");
   return {
-    seen,
+    seen: asDate(raw.seen) ?? unknownDate,
     variant: raw.variant,
     serial: asText(raw.serial),
     example: asText(raw.example),

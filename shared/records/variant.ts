@@ -1,8 +1,11 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { suggestion } from "../diagnostics/nearest-name.ts";
-import type { SourceDocument } from "../source/document.ts";
+import { grouping } from "../lists/grouping.ts";
+import { isLeftOut, type Path, type SourceDocument } from "../source/document.ts";
+import { LeftOut } from "../source/left-out.ts";
 import type { Standing } from "../terms/states.ts";
+import { mayHaveMore, namesLeftOut } from "./names-left-out.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
 import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
@@ -65,6 +68,8 @@ export interface Variant {
   /** The newest first; none of the variant that this one extends. */
   readonly revisions: readonly Revision[];
   readonly document: SourceDocument;
+  /** What is not known of it, since it does not fit here or where it is taken from. */
+  readonly leftOut?: LeftOut | undefined;
 }
 
 interface RawPart {
@@ -76,7 +81,7 @@ interface RawPart {
   serials?: RawSerialRange[];
   marks?: Typed | Typed[];
   hazards?: string[];
-  accepts?: { model: string; credit: number }[];
+  accepts?: { model?: string; credit?: number }[];
   plan?: [number, number, number, number];
   look?: string;
   note?: string;
@@ -101,7 +106,7 @@ interface RawVariant {
   levels?: {
     id: string;
     name: string;
-    needs: { standing?: Standing[]; parts?: string[]; groups?: string[] };
+    needs?: { standing?: Standing[]; parts?: string[]; groups?: string[] };
   }[];
   description?: string;
   note?: string;
@@ -147,11 +152,11 @@ function leftEmpty(document: SourceDocument, own: RawVariant): Diagnostic[] {
 }
 
 /** What is taken away is there to be taken away: a name that is not may be another, misspelt, which stays. */
-function takenAway(document: SourceDocument, own: RawVariant, base: RawVariant): Diagnostic[] {
+function takenAway(document: SourceDocument, own: RawVariant, base: Resolved): Diagnostic[] {
   const among = (field: "parts" | "features", code: "unknown-part" | "unknown-feature") =>
     Object.entries(own[field] ?? {}).flatMap(([id, value]) => {
-      const inherited = base[field] ?? {};
-      if (value !== null || Object.hasOwn(inherited, id)) return [];
+      const inherited = base.raw[field] ?? {};
+      if (value !== null || Object.hasOwn(inherited, id) || mayHaveMore(base, field)) return [];
       return [
         diagnose(code, document.locate([field, id], "key"), {
           found: `"${id}"`,
@@ -163,9 +168,62 @@ function takenAway(document: SourceDocument, own: RawVariant, base: RawVariant):
   return [...among("parts", "unknown-part"), ...among("features", "unknown-feature")];
 }
 
+/** A variant with all that it takes from another. */
+interface Resolved {
+  readonly raw: RawVariant;
+  readonly leftOut: LeftOut | undefined;
+}
+
+/** As it is written. A part or feature of which what is said does not fit is there, with nothing said of it. */
+function asWritten(document: SourceDocument): Resolved {
+  const { leftOut } = document;
+  const raw = document.data as RawVariant;
+  if (!leftOut) return { raw, leftOut };
+  const named = <Value>(field: "parts" | "features", value: Value) =>
+    Object.fromEntries(namesLeftOut(document, field).map((name) => [name, value]));
+  return {
+    raw: {
+      ...raw,
+      parts: { ...raw.parts, ...named("parts", {}) },
+      features: { ...raw.features, ...named("features", []) },
+    },
+    leftOut,
+  };
+}
+
+/** Fields that are taken from another variant where they are not a variant's own. */
+const inheritable = ["issued", "made", "serials", "levels", "description", "note", "sources"] as const;
+
+/** What is not known of a variant that takes all from one of which nothing is. */
+const withoutBase = ({ raw, leftOut }: Resolved): Resolved => ({
+  raw,
+  leftOut: new LeftOut([
+    ...(leftOut?.paths ?? []),
+    ...inheritable.filter((field) => raw[field] === undefined).map((field) => [field]),
+    ["parts"],
+    ["features"],
+  ]),
+});
+
+/** Whether a variant says anew what is left out of the one that it extends. */
+function saysAnew(own: RawVariant, [field = "", id = "", name = ""]: Path): boolean {
+  const has = (values: unknown, key: string | number) => Object.hasOwn(Object(values), key);
+  if (field === "features") return has(own.features, id);
+  if (field !== "parts") return has(own, field);
+  const part = own.parts?.[String(id)];
+  return part === null || has(part, name);
+}
+
+function extending(own: Resolved, base: Resolved): Resolved {
+  const raw = overriding(base.raw, own.raw);
+  const inherited = (base.leftOut?.paths ?? []).filter((path) => !saysAnew(own.raw, path));
+  const paths = [...(own.leftOut?.paths ?? []), ...inherited];
+  return { raw, leftOut: paths.length > 0 ? new LeftOut(paths) : undefined };
+}
+
 /**
- * Resolves `extends` across a whole set of references; what cannot be resolved is reported and left out. One whose base is
- * there, but has errors itself, is left out without a word: without its base it would be another.
+ * Resolves `extends` across a whole set of references; what cannot be resolved is reported. Where the base is not known,
+ * since it is not there, cannot be read or leads round in a circle, nothing is known of what would be taken from it.
  */
 export function variantsFrom(
   files: readonly VariantFile[],
@@ -175,59 +233,61 @@ export function variantsFrom(
   diagnostics: Diagnostic[];
 } {
   const diagnostics: Diagnostic[] = [];
-  const byId = new Map(files.map((file) => [file.id, file]));
-  const resolved = new Map<string, RawVariant | null>();
+  const byId = grouping(files, ({ id }) => id);
+  const resolved = new Map<VariantFile, Resolved>();
 
-  const resolve = (file: VariantFile, trail: readonly string[]): RawVariant | null => {
-    const known = resolved.get(file.id);
-    if (known !== undefined) return known;
-    const own = file.document.data as RawVariant;
-    let whole: RawVariant | null = own;
-    if (own.extends === undefined) diagnostics.push(...leftEmpty(file.document, own));
-    else {
-      const base = byId.get(own.extends);
-      if (own.extends === file.id || trail.includes(own.extends)) {
-        diagnostics.push(
-          diagnose("circular-extends", file.document.locate(["extends"]), {
-            found: `a circle: ${[...trail, file.id, own.extends].join(" extends ")}`,
-            expected: "a chain that ends with a variant that extends no other",
-          }),
-        );
-        whole = null;
-      } else if (base) {
-        const inherited = resolve(base, [...trail, file.id]);
-        whole = inherited && overriding(inherited, own);
-        if (inherited) diagnostics.push(...takenAway(file.document, own, inherited));
-      } else {
-        if (!isThere(own.extends))
-          diagnostics.push(
-            diagnose("unknown-variant", file.document.locate(["extends"]), {
-              found: `"${own.extends}"`,
-              expected: "the id of another variant reference",
-              remedy: suggestion(
-                own.extends,
-                files.map(({ id, document }) => ({ id, formerly: formerlyOf(document) })),
-              ),
-            }),
-          );
-        whole = null;
-      }
-    }
-    resolved.set(file.id, whole);
+  const resolve = (file: VariantFile, trail: readonly string[]): Resolved => {
+    const known = resolved.get(file);
+    if (known) return known;
+    const own = asWritten(file.document);
+    const whole = resolveOwn(file, own, [...trail, file.id]);
+    resolved.set(file, whole);
     return whole;
   };
 
-  const variants: Variant[] = [];
-  for (const file of files) {
-    const raw = resolve(file, []);
-    if (raw) variants.push(variantOf(file, raw));
-  }
-  return { variants, diagnostics };
+  const resolveOwn = ({ document }: VariantFile, own: Resolved, trail: readonly string[]): Resolved => {
+    const { extends: id } = own.raw;
+    if (id === undefined) {
+      if (isLeftOut(document, "extends")) return withoutBase(own);
+      diagnostics.push(...leftEmpty(document, own.raw));
+      return own;
+    }
+    if (trail.includes(id)) {
+      diagnostics.push(
+        diagnose("circular-extends", document.locate(["extends"]), {
+          found: `a circle: ${[...trail.slice(trail.indexOf(id)), id].join(" extends ")}`,
+          expected: "a chain that ends with a variant that extends no other",
+        }),
+      );
+      return withoutBase(own);
+    }
+    const [base, other] = byId.get(id) ?? [];
+    // Of two with one id nobody knows which is meant.
+    if (!base || other) {
+      if (!isThere(id))
+        diagnostics.push(
+          diagnose("unknown-variant", document.locate(["extends"]), {
+            found: `"${id}"`,
+            expected: "the id of another variant reference",
+            remedy: suggestion(
+              id,
+              files.map((each) => ({ id: each.id, formerly: formerlyOf(each.document) })),
+            ),
+          }),
+        );
+      return withoutBase(own);
+    }
+    const inherited = resolve(base, trail);
+    diagnostics.push(...takenAway(document, own.raw, inherited));
+    return extending(own, inherited);
+  };
+
+  return { variants: files.map((file) => variantOf(file, resolve(file, []))), diagnostics };
 }
 
 const formerlyOf = ({ data }: SourceDocument): readonly string[] => asList((data as RawVariant).formerly);
 
-function variantOf(file: VariantFile, raw: RawVariant): Variant {
+function variantOf(file: VariantFile, { raw, leftOut }: Resolved): Variant {
   const made = raw.made ?? undefined;
   const present = <Value>(map: Record<string, Value | null> | undefined) =>
     Object.entries(map ?? {}).filter((entry): entry is [string, Value] => entry[1] !== null);
@@ -247,7 +307,7 @@ function variantOf(file: VariantFile, raw: RawVariant): Variant {
     serials: asList(raw.serials).map(serialRange),
     features: new Map(present(raw.features).map(([id, values]) => [id, asList(values).map(String)])),
     parts: new Map(present(raw.parts).map(([id, part]) => [id, partOf(id, part)])),
-    levels: asList(raw.levels).map(({ id, name, needs }) => ({
+    levels: asList(raw.levels).map(({ id, name, needs = {} }) => ({
       id,
       name,
       needs: { standing: asList(needs.standing), parts: asList(needs.parts), groups: asList(needs.groups) },
@@ -258,6 +318,7 @@ function variantOf(file: VariantFile, raw: RawVariant): Variant {
     formerly: formerlyOf(file.document),
     revisions: revisionsFrom((file.document.data as RawVariant).revisions),
     document: file.document,
+    leftOut,
   };
 }
 
@@ -273,7 +334,9 @@ function partOf(id: string, raw: RawPart): Part {
     serials: asList(raw.serials).map(serialRange),
     marks: asList(raw.marks).map(String),
     hazards: asList(raw.hazards),
-    accepts: new Map(asList(raw.accepts).map(({ model, credit }) => [model, credit])),
+    accepts: new Map(
+      asList(raw.accepts).flatMap(({ model, credit = 0 }) => (model === undefined ? [] : [[model, credit]])),
+    ),
     plan: raw.plan,
     look: raw.look,
     note: raw.note,

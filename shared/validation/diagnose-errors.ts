@@ -6,6 +6,7 @@ import { idSuggestion } from "../diagnostics/plain-words.ts";
 import { typeNames } from "../diagnostics/type-names.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
 import { inWords } from "./in-words.ts";
+import { pathOf } from "./path-of.ts";
 import {
   amountRemedy,
   commaRemedy,
@@ -23,12 +24,6 @@ interface Explanation extends Finding {
   readonly path: Path;
   readonly at: "key" | "value";
 }
-
-const pathOf = (pointer: string): Path =>
-  pointer
-    .split("/")
-    .slice(1)
-    .map((segment) => segment.replaceAll("~1", "/").replaceAll("~0", "~"));
 
 /** Each schema violation as a person would put it: what stands there, what should, and how to mend it. */
 export function diagnoseErrors(document: SourceDocument, errors: readonly ErrorObject[]): Diagnostic[] {
@@ -172,7 +167,8 @@ function explain(error: ErrorObject): Explanation | null {
       };
     case "enum":
     case "const": {
-      const allowed = ((schema.enum as unknown[]) ?? [schema.const]).map(String);
+      // A number, or true or false, may be typed as text, and reads the same.
+      const allowed = [...new Set(((schema.enum as unknown[]) ?? [schema.const]).map(String))];
       const isPart = schema.title === "part";
       // What the message names already is not named again.
       const suggested = isPart || allowed.length > fewValues ? suggestion : nearestSuggestion;

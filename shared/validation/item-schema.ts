@@ -7,18 +7,29 @@ interface Described {
 
 interface FeatureValues {
   readonly name: string;
+  /** None where they could not be read. */
   readonly values: readonly string[];
 }
+
+/** Whether there may be more parts or features than those that could be read: then none is refused. */
+interface MayHaveMore {
+  readonly parts: boolean;
+  readonly features: boolean;
+}
+
+const noMore: MayHaveMore = { parts: false, features: false };
 
 /** The item schema, narrowed to the parts and features of one variant: what its reference lists, and nothing else. */
 export function itemSchemaFor(
   itemSchema: JsonSchema,
   variant: Described,
   features: ReadonlyMap<string, FeatureValues>,
+  more = noMore,
 ): JsonSchema {
   const partState = { $ref: `${itemSchema.$id}#/$defs/partState` };
   // An empty enum is no schema; a variant without parts simply refuses every part.
-  const part = variant.parts.size > 0 ? { title: "part", enum: [...variant.parts.keys()] } : false;
+  const known = variant.parts.size > 0 ? { title: "part", enum: [...variant.parts.keys()] } : false;
+  const part = more.parts || known;
   const pointing = { type: "array", items: { type: "object", properties: { part } } };
   return {
     $schema: "https://json-schema.org/draft/2020-12/schema",
@@ -31,17 +42,17 @@ export function itemSchemaFor(
         properties: Object.fromEntries(
           [...variant.parts].map(([id, { name }]) => [id, { ...partState, description: name }]),
         ),
-        additionalProperties: false,
+        additionalProperties: more.parts,
       },
       features: {
         type: ["object", "null"],
         properties: Object.fromEntries(
           [...features].map(([id, { name, values }]) => [
             id,
-            { description: name, enum: values.flatMap(typings) },
+            { description: name, ...(values.length > 0 ? { enum: values.flatMap(typings) } : {}) },
           ]),
         ),
-        additionalProperties: false,
+        additionalProperties: more.features,
       },
       labels: pointing,
       assembled: { type: "array", items: part },
@@ -59,9 +70,15 @@ export function namesOnlyKnown(
   data: unknown,
   variant: Described,
   features: ReadonlyMap<string, FeatureValues>,
+  more = noMore,
 ): boolean {
   const item = fieldsOf(data);
-  const isPart = (id: unknown): boolean => typeof id === "string" && variant.parts.has(id);
+  const isPart = (id: unknown): boolean => more.parts || (typeof id === "string" && variant.parts.has(id));
+  const isValue = ([id, value]: [string, unknown]): boolean => {
+    const values = features.get(id)?.values;
+    if (!values) return more.features;
+    return values.length === 0 || values.some((known) => typings(known).includes(value));
+  };
   const points = (list: unknown): boolean =>
     listOf(list).every((entry) => {
       const { part } = fieldsOf(entry);
@@ -69,9 +86,7 @@ export function namesOnlyKnown(
     });
   return (
     Object.keys(fieldsOf(item.parts)).every(isPart) &&
-    Object.entries(fieldsOf(item.features)).every(
-      ([id, value]) => features.get(id)?.values.some((known) => typings(known).includes(value)) ?? false,
-    ) &&
+    Object.entries(fieldsOf(item.features)).every(isValue) &&
     listOf(item.assembled).every(isPart) &&
     points(item.labels) &&
     listOf(item.photos).every((photo) => points(fieldsOf(photo).callouts)) &&

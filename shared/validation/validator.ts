@@ -1,12 +1,11 @@
-import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
+import { Ajv2020, type ErrorObject, type ValidateFunction } from "ajv/dist/2020.js";
 import ajvFormats from "ajv-formats";
 import { parseEdtf } from "../dates/edtf-interval.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { SourceDocument } from "../source/document.ts";
 import type { JsonSchema } from "../source/record-schemas.ts";
-import { diagnoseErrors } from "./diagnose-errors.ts";
 
-export type Validate = (document: SourceDocument) => Diagnostic[];
+/** What in a document does not fit, as the schema has it; `diagnoseErrors` says it to people. */
+export type Validate = (document: Pick<SourceDocument, "data">) => readonly ErrorObject[];
 
 export interface Validator {
   readonly schemas: ReadonlyMap<string, JsonSchema>;
@@ -38,8 +37,8 @@ export function createValidator(schemas: ReadonlyMap<string, JsonSchema>): Valid
   const occasional = new Map<string, ValidateFunction>();
   const holding =
     (validate: ValidateFunction): Validate =>
-    (document) =>
-      validate(document.data) ? [] : diagnoseErrors(document, validate.errors ?? []);
+    ({ data }) =>
+      validate(data) ? [] : (validate.errors ?? []);
   return {
     schemas,
     of(kind) {

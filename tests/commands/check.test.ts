@@ -110,7 +110,7 @@ describe("fittedcase check", () => {
     expect(code).toBe(1);
     expect(out).toContain("content/items/one/index.md:4:10  error  unknown-part\n");
     expect(out).toContain("  > 4 | parts: { oil-botle: present }\n      |          ^^^^^^^^^\n");
-    expect(out).toContain("1 error and 0 warnings in 4 files.");
+    expect(out).toContain("1 error and 1 warning in 4 files.");
   });
 
   it.each([
@@ -185,16 +185,32 @@ describe("fittedcase check", () => {
     });
     expect(placed(found)).toEqual([
       "content/items/same.md:2:1 duplicate-id",
+      "content/items/same.md:4:18 missing-file",
       "content/sightings/log.csv:2:20 unknown-part",
       "content/sightings/log.csv:2:28 unknown-source",
       "content/sightings/log.csv:3:6 unknown-variant",
       "content/sightings/log.csv:3:14 wrong-value",
+      "content/sightings/log.csv:3:20 source-missing",
+      "schemas/reference/chest/chest-a.yaml:3:27 unknown-source",
+      "schemas/reference/chest/chest-a.yaml:4:31 unknown-hazard",
       "schemas/reference/chest/chest-b.yaml:2:10 circular-extends",
       "schemas/reference/chest/chest-c.yaml:2:27 unknown-source",
       "schemas/reference/chest/chest-c.yaml:3:19 wrong-value",
       "schemas/reference/chest/chest-c.yaml:3:25 unknown-feature",
       "schemas/reference/chest/chest-c.yaml:4:31 unknown-hazard",
       "schemas/reference/chest/chest-c.yaml:5:45 unknown-part",
+    ]);
+  });
+
+  it("names those that extend each other round in a circle, and none that only leads to it", async () => {
+    const found = await check({
+      ...smallCollection("extends: chest-b\n"),
+      "schemas/reference/chest/chest-b.yaml": "name: B\nextends: chest-c\n",
+      "schemas/reference/chest/chest-c.yaml": "name: C\nextends: chest-b\n",
+      "content/items/one.md": item(""),
+    });
+    expect(found.diagnostics.filter(({ code }) => code === "circular-extends")).toEqual([
+      expect.objectContaining({ found: "a circle: chest-b extends chest-c extends chest-b" }),
     ]);
   });
 

@@ -50,6 +50,17 @@ it.each(["[brass, iron]", "{ value: brass, note: worn }", "brass?"])(
   },
 );
 
+it("a value that may be typed as text or as a number is named once", () => {
+  const found = told({
+    ...one("features: { locks: yes }"),
+    "schemas/reference/chest/family.yaml":
+      "name: Chests\nfeatures: { locks: { name: Locks, values: [0, 1] } }\n",
+  });
+  expect(found.filter((each) => each.includes(" wrong-value "))).toEqual([
+    expect.stringMatching(/Found "yes"; expected "0" or "1"\./),
+  ]);
+});
+
 it("a mistake of one value is told of once", () => {
   const found = told({ "content/collection.yaml": "title: Chests\nurl: example.org\n" });
   expect(found.filter((each) => each.startsWith("content/collection.yaml:2 "))).toHaveLength(1);

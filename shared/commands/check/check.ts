@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 import { dayNumber } from "../../dates/day-number.ts";
-import { inReadingOrder } from "../../diagnostics/diagnostic.ts";
+import { type Diagnostic, inReadingOrder, isError } from "../../diagnostics/diagnostic.ts";
 import { reportAsJson, reportAsText, tally } from "../../diagnostics/report.ts";
 import { checkCollection } from "../../site/checks/check-collection.ts";
 import { momentsAfterEnd } from "../../site/checks/moments-after-end.ts";
@@ -62,14 +62,18 @@ export const check: Command = {
       // What is for a program to read holds nothing else.
       (format === "text" ? out : err)(told);
     }
-    const { sound, filesRead } = loaded;
-    const beside = sound
-      ? [
-          ...(await unshowableFiles(root, sound.collection)),
-          ...(await momentsAfterEnd(root, sound.collection.items.values())),
-        ]
-      : [];
-    const diagnostics = inReadingOrder([...loaded.diagnostics, ...beside]);
+    const { asRead, filesRead } = loaded;
+    const beside = [
+      ...(await unshowableFiles(root, asRead)),
+      ...(await momentsAfterEnd(root, asRead.items.values())),
+    ];
+    // A file that is not there is told of already.
+    const placeOf = ({ file, line, column }: Diagnostic) => `${file}:${line}:${column}`;
+    const told = new Set(beside.length === 0 ? [] : loaded.diagnostics.filter(isError).map(placeOf));
+    const diagnostics = inReadingOrder([
+      ...loaded.diagnostics,
+      ...beside.filter((each) => !told.has(placeOf(each))),
+    ]);
     out(reporters[format as keyof typeof reporters](diagnostics, filesRead));
     return tally(diagnostics).errors > 0 ? 1 : 0;
   },

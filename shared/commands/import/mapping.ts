@@ -2,6 +2,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { yamlRecord } from "../../source/record-file.ts";
 import type { JsonSchema } from "../../source/record-schemas.ts";
+import { diagnoseErrors } from "../../validation/diagnose-errors.ts";
 import { createValidator } from "../../validation/validator.ts";
 import type { Decimal } from "../../validation/written/read-number.ts";
 import type { DateOrder } from "../../validation/written/read-single-date.ts";
@@ -126,8 +127,8 @@ export type MappingResult = { readonly mapping: Mapping } | { readonly diagnosti
 export function readMapping(file: string, text: string, kind: TableKind): MappingResult {
   const { document, diagnostics } = yamlRecord(file, text);
   if (!document) return { diagnostics };
-  const problems = createValidator(new Map()).by(mapSchema(kind))(document);
-  if (problems.length > 0) return { diagnostics: problems };
+  const errors = createValidator(new Map()).by(mapSchema(kind))(document);
+  if (errors.length > 0) return { diagnostics: diagnoseErrors(document, errors) };
   const raw = document.data as RawMapping;
   return {
     mapping: {

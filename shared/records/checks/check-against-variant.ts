@@ -1,5 +1,5 @@
 import type { EdtfDate } from "../../dates/edtf-interval.ts";
-import type { Path, SourceDocument } from "../../source/document.ts";
+import { isLeftOut, type Path, type SourceDocument } from "../../source/document.ts";
 import type { Report } from "../report.ts";
 import { isLegible, isReversed, rangeOf, rangesInWords } from "../serial.ts";
 import type { Variant } from "../variant.ts";
@@ -8,12 +8,13 @@ import type { Variant } from "../variant.ts";
 export function checkSerial(
   report: Report,
   document: SourceDocument,
-  { id, serials }: Variant,
+  variant: Variant,
   serial: string | undefined,
 ): void {
+  const { id, serials } = variant;
   if (serial === undefined || serials.length === 0 || rangeOf(serials, serial)) return;
-  // What has its ends the wrong way round is told of where it stands.
-  if (serials.some(isReversed)) return;
+  // What does not fit, or has its ends the wrong way round, is told of where it stands.
+  if (serials.some(isReversed) || isLeftOut(variant, "serials")) return;
   report("serial-out-of-range", document, ["serial"], {
     found: `"${serial}"`,
     expected: isLegible(serial)
@@ -26,12 +27,14 @@ export function checkSerial(
 export function checkNotBefore(
   report: Report,
   document: SourceDocument,
-  { issued }: Variant,
+  variant: Variant,
   date: EdtfDate | undefined,
   path: Path,
 ): void {
+  const { issued } = variant;
   const first = issued?.earliest ?? null;
   if (!issued || !date || first === null || date.latest === null || date.latest >= first) return;
+  if (isLeftOut(variant, "issued")) return;
   report("sighting-before-made", document, path, {
     found: `"${date.text}"`,
     expected: `a date no earlier than "${issued.text}", when the variant was first issued`,

@@ -1,4 +1,5 @@
 import { grouping } from "../../lists/grouping.ts";
+import { isLeftOut, type SourceDocument } from "../../source/document.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import type { Report } from "../report.ts";
@@ -16,6 +17,11 @@ const loose = (name: string): string =>
     .replace(/[\s_\u2010-\u2015-]+/g, "-")
     .replace(/(?<!\d)-|-(?!\d)/g, "");
 
+/** Whether nothing of what tells one example from another was left out. */
+const isTold = ({ document }: { readonly document: SourceDocument }): boolean =>
+  !document.leftOut ||
+  !["variant", "serial", "example", "census"].some((field) => isLeftOut(document, field));
+
 const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
 
 /**
@@ -24,14 +30,15 @@ const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
  */
 export function checkExamples({ items, sightings }: Collection, report: Report): void {
   const counted = grouping(
-    [...items.values()].filter(({ census }) => census),
+    [...items.values()].filter((item) => item.census && isTold(item)),
     ({ variant }) => variant,
   );
+  const told = sightings.filter(isTold);
   const named = grouping(
-    sightings.filter((row) => nameOf(row) !== ""),
+    told.filter((row) => nameOf(row) !== ""),
     ({ variant }) => variant,
   );
-  const logged = grouping(sightings, ({ variant }) => variant);
+  const logged = grouping(told, ({ variant }) => variant);
   for (const [variant, rows] of named) {
     const own = counted.get(variant) ?? [];
     const byName = grouping(rows, nameOf);

@@ -1,5 +1,5 @@
 import { isMistyped, suggestion } from "../../diagnostics/nearest-name.ts";
-import type { Path } from "../../source/document.ts";
+import { isLeftOut, type Path } from "../../source/document.ts";
 import { unitsOfLine } from "../../terms/units-of-line.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
@@ -73,6 +73,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   checkSerial(report, document, variant, item.serial);
   for (const [at, id] of item.assembled.entries()) {
     if (!item.parts.get(id)?.every(({ state }) => state === "absent")) continue;
+    if (isLeftOut(document, "parts", id)) continue;
     report("wrong-value", document, ["assembled", at], {
       found: `"${id}" both absent and from another case`,
       expected: "a part that is there",
@@ -81,7 +82,9 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;
+    const isKnown = (field: "accepts" | "quantity") => !isLeftOut(variant, "parts", id, field);
     for (const [at, { state, rest, model }] of lines.entries()) {
+      if (!isKnown("accepts")) break;
       const place = ["parts", id, ...(lines.length > 1 ? [at] : [])];
       if (model === undefined && (state === "substitute" || rest === "substitute") && bestCredit(part) > 0) {
         report("unaccepted-model", document, place, {
@@ -99,7 +102,7 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
     }
     const units = lines.reduce((sum, line) => sum + unitsOfLine(line, lines, part), 0);
     // A unit said to be spare is meant to be more than the case needs.
-    if (units > part.quantity && !lines.some(({ belongs }) => belongs === "spare")) {
+    if (units > part.quantity && isKnown("quantity") && !lines.some(({ belongs }) => belongs === "spare")) {
       report(
         "too-many-units",
         document,

@@ -32,7 +32,7 @@ export function checkHazard(
   path: Path,
   id: string,
 ) {
-  if (collection.hazards.has(id)) return;
+  if (collection.isMissingHazards || collection.hazards.has(id)) return;
   report("unknown-hazard", document, path, {
     found: `"${id}"`,
     expected: "a hazard of the register",

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
-import { placeIn, type SourceDocument } from "../../source/document.ts";
+import type { FileKind } from "../../source/collection-files.ts";
+import { isLeftOut, placeIn, type SourceDocument } from "../../source/document.ts";
 import type { Collection } from "../collection.ts";
 import type { Report } from "../report.ts";
 import { checkUpdated } from "../revision.ts";
@@ -21,13 +22,20 @@ interface CheckContext {
   readonly settings: SourceDocument | undefined;
   /** How many items there are, those included that have errors. */
   readonly itemFiles: number;
+  /** Whether there is a record of an id that cannot be read. */
+  readonly isUnread: (kind: FileKind, id: string) => boolean;
 }
 
-/** Records against each other: whatever one of them names must be there, and must make sense where it stands. */
+/**
+ * Records against each other: whatever one of them names must be there, and must make sense where it stands. At a place of
+ * which something was left out nothing more is told.
+ */
 export function checkReferences(collection: Collection, around: CheckContext): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
-  const report: Report = (code, document, path, finding, at) =>
-    void diagnostics.push(diagnose(code, placeIn(document, path, at), finding));
+  const report: Report = (code, document, path, finding, at) => {
+    if (isLeftOut(document, ...path) && path.length > 0) return;
+    diagnostics.push(diagnose(code, placeIn(document, path, at), finding));
+  };
 
   const { scale } = collection.settings;
   if (around.settings) {
@@ -35,7 +43,7 @@ export function checkReferences(collection: Collection, around: CheckContext): D
     const rarity = [...collection.scales.values()]
       .filter((each) => each.kind === "rarity")
       .map((each) => each.id);
-    if (!rarity.includes(scale)) {
+    if (!rarity.includes(scale) && !around.isUnread("scale", scale)) {
       const finding = {
         found: `"${scale}"`,
         expected: "the id of a rarity scale",
@@ -54,7 +62,8 @@ export function checkReferences(collection: Collection, around: CheckContext): D
     for (const [at, id] of family.sources.entries())
       checkSource(collection, report, family.document, ["sources", at], id);
   }
-  for (const variant of collection.variants.values()) checkVariant(collection, report, variant);
+  for (const variant of collection.variants.values())
+    checkVariant(collection, report, variant, around.isUnread("family", variant.family));
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
     diagnostics.push(...checkPrivate(item));

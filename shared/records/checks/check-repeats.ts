@@ -5,11 +5,13 @@ import { sightingKey } from "./same-sighting.ts";
 
 /**
  * Rows of one example that say the very same: most likely one sighting, written twice and counted twice. Of rows that name
- * no example, two that are alike may tell of two; an offer that was listed again is not counted.
+ * no example, two that are alike may tell of two; an offer that was listed again is not counted; and of one that is not
+ * read whole nobody knows whether it says the same.
  */
 export function checkRepeats(sightings: readonly Sighting[], report: Report): void {
   const named = sightings.filter(
-    ({ serial, example, relisted }) => !relisted && (serial !== undefined || example !== undefined),
+    ({ serial, example, relisted, document }) =>
+      !document.leftOut && !relisted && (serial !== undefined || example !== undefined),
   );
   // The words of a row are put together only where another is of the same day and example.
   const bySeen = grouping(named, ({ seen, variant, serial, example }) =>

@@ -1,4 +1,4 @@
-import type { Path } from "../../source/document.ts";
+import { isLeftOut, type Path } from "../../source/document.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import type { Report } from "../report.ts";
@@ -60,6 +60,9 @@ function checkLogged(report: Report, { document }: Sighting, serial: string, ite
 /** One outfit may be described twice, and then says so; otherwise one of two like serials is a slip. */
 function checkBearers(report: Report, item: Item, serial: string, other: Item) {
   if (item.example !== undefined && item.example === other.example) return;
+  // What does not fit, and two of one id, are told of already.
+  if (item.id === other.id || isLeftOut(item.document, "example") || isLeftOut(other.document, "example"))
+    return;
   report("same-serial", item.document, ["serial"], {
     found: `"${serial}", which "${other.id}" has too`,
     expected: 'a different serial, or the same "example" in both if it is one outfit described twice',

@@ -1,5 +1,6 @@
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Collection } from "../collection.ts";
+import { mayHaveMore } from "../names-left-out.ts";
 import type { Report } from "../report.ts";
 import type { Sighting } from "../sighting.ts";
 import type { Variant } from "../variant.ts";
@@ -18,13 +19,13 @@ function withSemicolons(names: string, { parts }: Variant): string | undefined {
 /** A row of a log against its variant. */
 export function checkSighting(collection: Collection, report: Report, sighting: Sighting) {
   const { document } = sighting;
+  checkSource(collection, report, document, ["source"], sighting.source);
   const variant = collection.variants.get(sighting.variant);
   if (!variant) return;
-  checkSource(collection, report, document, ["source"], sighting.source);
   const told = new Set([...sighting.present, ...sighting.absent]);
   for (const column of ["present", "absent"] as const) {
     for (const id of sighting[column]) {
-      if (id === "rest" || variant.parts.has(id)) continue;
+      if (id === "rest" || variant.parts.has(id) || mayHaveMore(variant, "parts")) continue;
       report("unknown-part", document, [column], {
         found: `"${id}"`,
         expected: `a part of "${variant.id}", or "rest"`,

@@ -1,6 +1,7 @@
 import { suggestion } from "../../diagnostics/nearest-name.ts";
-import type { Path, SourceDocument } from "../../source/document.ts";
+import { isLeftOut, type Path, type SourceDocument } from "../../source/document.ts";
 import type { Collection } from "../collection.ts";
+import { mayHaveMore } from "../names-left-out.ts";
 import { neededBy } from "../needed-parts.ts";
 import type { Report } from "../report.ts";
 import { isReversed, overlap, rangesInWords, type SerialRange } from "../serial.ts";
@@ -28,10 +29,12 @@ function checkRanges(
 
 /** A number in two ranges would be counted, or dated, twice; numbers that were left unused lie within others. */
 function checkOverlaps(report: Report, document: SourceDocument, path: Path, ranges: readonly SerialRange[]) {
-  for (const [at, range] of ranges.entries()) {
-    const isCounted = (each: SerialRange) => !each.skipped && !isReversed(each);
-    const other = ranges.slice(0, at).find((each) => isCounted(each) && overlap(each, range));
-    if (!other || !isCounted(range)) continue;
+  const counted = [...ranges.entries()].filter(
+    ([at, range]) => !range.skipped && !isReversed(range) && !isLeftOut(document, ...path, at),
+  );
+  for (const [place, [at, range]] of counted.entries()) {
+    const [, other] = counted.slice(0, place).find(([, each]) => overlap(each, range)) ?? [];
+    if (!other) continue;
     report("range-overlap", document, [...path, at], {
       found: `${rangesInWords([range])}, which overlaps ${rangesInWords([other])}`,
       expected: "each number in one range only",
@@ -39,8 +42,13 @@ function checkOverlaps(report: Report, document: SourceDocument, path: Path, ran
   }
 }
 
-/** A variant reference against its family and itself. */
-export function checkVariant(collection: Collection, report: Report, variant: Variant) {
+/** A variant reference against its family, unless that cannot be read, and against itself. */
+export function checkVariant(
+  collection: Collection,
+  report: Report,
+  variant: Variant,
+  isFamilyUnread: boolean,
+) {
   const { document } = variant;
   const raw = document.data as Record<string, unknown>;
   // What a variant has from another is checked, and reported, where it was written.
@@ -52,7 +60,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
   const hasOwnSerials = (part: string): boolean =>
     Object.hasOwn((raw.parts as Record<string, object>)[part] ?? {}, "serials");
   const family = collection.families.get(variant.family);
-  if (!family) {
+  if (!family && !isFamilyUnread) {
     const finding = { found: "no family.yaml beside this variant", expected: "one, with at least a name" };
     report("missing-file", document, [], finding);
   }
@@ -92,6 +100,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
     if (!family || !own("features", id)) continue;
     const feature = family.features.get(id);
     if (!feature) {
+      if (mayHaveMore(family.document, "features")) continue;
       report(
         "unknown-feature",
         document,
@@ -106,7 +115,7 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
       continue;
     }
     for (const value of values) {
-      if (feature.values.includes(value)) continue;
+      if (feature.values.includes(value) || isLeftOut(family.document, "features", id)) continue;
       report("wrong-value", document, ["features", id], {
         found: `"${value}"`,
         expected: "a value that family.yaml declares for it",
@@ -124,7 +133,8 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
     }
     const named = family?.groups ?? new Map();
     // Where a family names none, its groups are called by their ids.
-    if (part.group !== undefined && named.size > 0 && !named.has(part.group)) {
+    const isUnnamed = part.group !== undefined && named.size > 0 && !named.has(part.group);
+    if (isUnnamed && !(family && isLeftOut(family.document, "groups"))) {
       report("unnamed-group", document, ["parts", id, "group"], {
         found: `"${part.group}"`,
         expected: "a group that family.yaml names",
@@ -149,11 +159,18 @@ export function checkVariant(collection: Collection, report: Report, variant: Va
 function checkLevels(variant: Variant, groups: ReadonlySet<string | undefined>, report: Report) {
   const { document } = variant;
   const seen = new Set<string>();
+  const isOfUnknownParts = mayHaveMore(variant, "parts");
+  const isOfUnknownGroups = isLeftOut(variant, "parts");
   for (const [at, level] of variant.levels.entries()) {
     const unknownParts = level.needs.parts.some((id) => !variant.parts.has(id));
     const unknownGroups = level.needs.groups.some((id) => !groups.has(id));
     // Of a need that is not known another message tells.
-    if (!unknownParts && !unknownGroups && neededBy(level, variant.parts).length === 0) {
+    if (
+      !unknownParts &&
+      !unknownGroups &&
+      !isOfUnknownGroups &&
+      neededBy(level, variant.parts).length === 0
+    ) {
       report("wrong-value", document, ["levels", at, "needs"], {
         found: "a level that needs no part of this variant, so that any outfit would reach it",
         expected: "a standing, part or group of which the variant has some part",
@@ -167,7 +184,7 @@ function checkLevels(variant: Variant, groups: ReadonlySet<string | undefined>, 
     }
     seen.add(level.id);
     for (const [index, id] of level.needs.parts.entries()) {
-      if (variant.parts.has(id)) continue;
+      if (isOfUnknownParts || variant.parts.has(id)) continue;
       report("unknown-part", document, ["levels", at, "needs", "parts", index], {
         found: `"${id}"`,
         expected: "a part of this variant",
@@ -175,7 +192,7 @@ function checkLevels(variant: Variant, groups: ReadonlySet<string | undefined>, 
       });
     }
     for (const [index, id] of level.needs.groups.entries()) {
-      if (groups.has(id)) continue;
+      if (isOfUnknownGroups || groups.has(id)) continue;
       report("wrong-value", document, ["levels", at, "needs", "groups", index], {
         found: `"${id}"`,
         expected: "a group that some part of this variant is in",

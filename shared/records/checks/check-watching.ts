@@ -1,5 +1,5 @@
 import { calendarYears } from "../../dates/calendar-years.ts";
-import type { SourceDocument } from "../../source/document.ts";
+import { isLeftOut, type SourceDocument } from "../../source/document.ts";
 import type { Collection } from "../collection.ts";
 import type { Report } from "../report.ts";
 
@@ -20,7 +20,11 @@ export function checkWatching(
   // Offers before these years were found in old lists. Those after them are news, and the years most often forgotten.
   const last = calendarYears(watching).last ?? Number.POSITIVE_INFINITY;
   const later = sightings.filter(
-    ({ kind, relisted, seen }) => kind === "offer" && !relisted && (calendarYears(seen).first ?? last) > last,
+    ({ kind, relisted, seen, document: row }) =>
+      kind === "offer" &&
+      !relisted &&
+      !isLeftOut(row, "relisted") &&
+      (calendarYears(seen).first ?? last) > last,
   );
   const [latest] = later.map(({ seen }) => seen).sort((a, b) => Number(b.earliest) - Number(a.earliest));
   if (!latest) return;

@@ -1,4 +1,5 @@
 import { grouping } from "../../lists/grouping.ts";
+import { isLeftOut } from "../../source/document.ts";
 import { markOfSet, setPlace } from "../../terms/set-place.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
@@ -10,15 +11,16 @@ import type { Part, Variant } from "../variant.ts";
 /** What is allowed, and rests on little: at most one warning of a sort for each record or file. */
 export function reportWeakPoints(collection: Collection, report: Report): void {
   for (const item of collection.items.values()) {
-    if (item.photos.length === 0) {
+    if (item.photos.length === 0 && !isLeftOut(item.document, "photos")) {
       const finding = {
         found: "no photograph",
         expected: "at least one, so that others can check what is written",
       };
-      report("no-photograph", item.document, ["title"], finding, "key");
+      const place = isLeftOut(item.document, "title") ? [] : ["title"];
+      report("no-photograph", item.document, place, finding, "key");
     }
     const variant = collection.variants.get(item.variant);
-    if (variant) reportMarks(item, variant, report);
+    if (variant && !isLeftOut(item.document, "assembled")) reportMarks(item, variant, report);
     reportCustody(item, report);
   }
   reportSourceless(collection.sightings, report);
@@ -47,6 +49,7 @@ function reportMarks(item: Item, variant: Variant, report: Report): void {
     const part = variant.parts.get(id);
     // One that came out of another case bears that one's marks.
     if (!part || item.assembled.includes(id)) continue;
+    if (isLeftOut(item.document, "parts", id) || isLeftOut(variant, "parts", id, "marks")) continue;
     const wanted = expectedMarks(part, item.set);
     const set = item.set ?? setPlace;
     for (const { state, belongs, marks } of lines) {
@@ -80,7 +83,9 @@ const marksInWords = (marks: readonly string[]): string =>
 
 function reportCustody(item: Item, report: Report): void {
   const bare = item.provenance.flatMap(({ evidence, source, date }, at) =>
-    evidence === undefined && source === undefined ? [{ at, date: date.text }] : [],
+    evidence === undefined && source === undefined && !isLeftOut(item.document, "provenance", at)
+      ? [{ at, date: date.text }]
+      : [],
   );
   const [first] = bare;
   if (!first) return;
@@ -93,7 +98,9 @@ function reportCustody(item: Item, report: Report): void {
 
 /** A log may have 100,000 rows of one origin: they are told of once. */
 function reportSourceless(sightings: readonly Sighting[], report: Report): void {
-  const sourceless = sightings.filter(({ source }) => source === undefined);
+  const sourceless = sightings.filter(
+    ({ source, document }) => source === undefined && !isLeftOut(document, "source"),
+  );
   for (const [first, ...others] of byFile(sourceless)) {
     if (!first) continue;
     report("source-missing", first.document, ["source"], {
@@ -105,7 +112,13 @@ function reportSourceless(sightings: readonly Sighting[], report: Report): void 
 
 /** A price is a number and its currency; a sheet may give all of its rows the one without the other. */
 function reportPrices(sightings: readonly Sighting[], report: Report): void {
-  const bare = sightings.filter(({ price, currency }) => price !== undefined && currency === undefined);
+  const halves = sightings.filter(
+    ({ price, currency, document }) =>
+      (price === undefined) !== (currency === undefined) &&
+      !isLeftOut(document, "price") &&
+      !isLeftOut(document, "currency"),
+  );
+  const bare = halves.filter(({ price }) => price !== undefined);
   for (const [first, ...others] of byFile(bare)) {
     if (!first) continue;
     report("price-incomplete", first.document, ["price"], {
@@ -113,7 +126,7 @@ function reportPrices(sightings: readonly Sighting[], report: Report): void {
       expected: "its currency, by its code (ISO 4217)",
     });
   }
-  const idle = sightings.filter(({ price, currency }) => price === undefined && currency !== undefined);
+  const idle = halves.filter(({ currency }) => currency !== undefined);
   for (const [first, ...others] of byFile(idle)) {
     if (!first) continue;
     report("price-incomplete", first.document, ["currency"], {

@@ -6,14 +6,20 @@ import type { Report } from "../report.ts";
 /** As the schemas have it: file systems take no longer names than 255, and the files of the site say more than the id. */
 const longestId = 80;
 
-/** The records whose id, which their place gives them, can stand in an address, is their own, and is the only one. */
+export interface NamedRecord extends ReadRecord {
+  /** Its id, where it can go by it: where others have it, or it is none, its file. */
+  readonly key: string;
+  readonly isNamed: boolean;
+}
+
+/** The records with the name that each goes by: an id that can stand in an address, is its own, and is the only one. */
 export function namedRecords(
   records: readonly ReadRecord[],
   expected: string,
   report: Report,
-): readonly ReadRecord[] {
+): readonly NamedRecord[] {
   const seen = new Map<string, string>();
-  return records.filter((record) => {
+  return records.map((record) => {
     const { id, document, file } = record;
     const own = (document.data as { id?: unknown } | null)?.id;
     if (!wellFormedId.test(id) || id.length > longestId) {
@@ -23,24 +29,24 @@ export function namedRecords(
         expected: isLong ? `at most ${longestId}` : "small letters, digits and single hyphens",
         remedy: isLong ? undefined : idSuggestion(id),
       });
-      return false;
+      return { ...record, key: file, isNamed: false };
     }
+    const other = seen.get(id);
     if (own !== undefined && own !== id) {
       report("id-mismatch", document, ["id"], {
         found: inWords(own),
         expected: `"${id}", the name of the file`,
       });
-      return false;
-    }
-    const other = seen.get(id);
-    if (other !== undefined) {
+    } else if (other !== undefined)
       report("duplicate-id", document, [], {
         found: `"${id}", which is already the id of ${other}`,
         expected,
       });
-      return false;
-    }
-    seen.set(id, file);
-    return true;
+    if (other === undefined) seen.set(id, file);
+    return {
+      ...record,
+      key: other === undefined ? id : file,
+      isNamed: other === undefined && (own === undefined || own === id),
+    };
   });
 }

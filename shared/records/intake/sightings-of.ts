@@ -3,13 +3,16 @@ import type { Intake } from "./intake.ts";
 import type { References } from "./references-of.ts";
 import { sightingRows } from "./sighting-rows.ts";
 
-/** The sightings that are sound, and of a variant that is. */
+/** The rows of every log. */
 export function sightingsOf(intake: Intake, { variantOf }: References): readonly Sighting[] {
   const sightings: Sighting[] = [];
   const validate = intake.validator.of("sighting");
-  for (const document of sightingRows(intake)) {
-    const variant = variantOf(document);
-    if (intake.isSoundOfVariant(document, validate) && variant) sightings.push(sightingFrom(document));
+  for (const row of sightingRows(intake)) {
+    const variant = variantOf(row);
+    const document = intake.fittingOfVariant(row, validate);
+    const sighting = sightingFrom(document);
+    sightings.push(sighting);
+    if (document.leftOut || !variant) intake.unsound.add(sighting);
   }
   return sightings;
 }

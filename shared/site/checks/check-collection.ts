@@ -21,6 +21,8 @@ import { findPrivateNames } from "./private-names.ts";
 export interface LoadedCollection {
   /** Null where the content has errors: nothing is shown of a collection that is not sound. */
   readonly sound: { readonly collection: Collection; readonly assessments: Assessments } | null;
+  /** Every record that could be read, as far as it fits: to be checked, and for nothing else. */
+  readonly asRead: Collection;
   readonly diagnostics: readonly Diagnostic[];
   readonly filesRead: number;
 }
@@ -37,21 +39,21 @@ export function checkCollection(root: string, today?: DayNumber): LoadedCollecti
   const unread = texts.files
     .filter(({ file }) => !isRead.has(file))
     .map(({ id, file }) => ({ id, text: textOf.get(file) ?? "" }));
-  const { collection, diagnostics } = collectionFrom(read, recordValidator());
-  const ahead = collection && today !== undefined ? datesAhead(collection, today) : [];
+  const { collection, asRead, diagnostics } = collectionFrom(read, recordValidator());
+  const ahead = today === undefined ? [] : datesAhead(asRead, today);
   const found = [
     ...read.diagnostics,
     ...diagnostics,
     ...ahead,
     ...deadLinks(texts.texts, unread),
-    ...findPrivateNames(privateNames(collection?.items.values() ?? []), texts.texts),
+    ...findPrivateNames(privateNames(asRead.items.values()), texts.texts),
     ...misplacedTemplates(root),
   ];
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {
-    const ofTexts = collection ? checkTexts(collection, settings, null) : [];
-    return { sound: null, diagnostics: inReadingOrder([...found, ...ofTexts]), filesRead };
+    const ofTexts = checkTexts(asRead, settings, null);
+    return { sound: null, asRead, diagnostics: inReadingOrder([...found, ...ofTexts]), filesRead };
   }
   const assessments = assessCollection(collection);
   const words = wordsFor(collection.settings.language);
@@ -63,6 +65,7 @@ export function checkCollection(root: string, today?: DayNumber): LoadedCollecti
   ];
   return {
     sound: tally(all).errors > 0 ? null : { collection, assessments },
+    asRead,
     diagnostics: inReadingOrder(all),
     filesRead,
   };

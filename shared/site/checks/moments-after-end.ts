@@ -6,6 +6,7 @@ import { headLength, recordingFormat } from "../../images/recordings/recording-f
 import { recordingLength } from "../../images/recordings/recording-length.ts";
 import { timeInDigits } from "../../pages/item/item-recording.ts";
 import type { Item } from "../../records/item.ts";
+import { isLeftOut } from "../../source/document.ts";
 
 /** Moments at which a recording is over, where it says how long it is. A part of a second is nobody's mistake. */
 export async function momentsAfterEnd(root: string, items: Iterable<Item>): Promise<Diagnostic[]> {
@@ -16,7 +17,7 @@ export async function momentsAfterEnd(root: string, items: Iterable<Item>): Prom
     const length = await lengthOf(root, folder + video.src);
     if (length === null) continue;
     for (const [at, { seconds }] of video.moments.entries()) {
-      if (seconds <= Math.ceil(length)) continue;
+      if (isLeftOut(document, "video", "moments", at, "at") || seconds <= Math.ceil(length)) continue;
       found.push(
         diagnose("moment-after-end", document.locate(["video", "moments", at, "at"]), {
           found: `"${timeInDigits(seconds)}"`,

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { refusalOf } from "../../images/first-bytes.ts";
 import type { Collection } from "../../records/collection.ts";
+import { isLeftOut } from "../../source/document.ts";
 import { refusedFiles, themeFolder } from "./refused-files.ts";
 
 /**
@@ -15,8 +16,9 @@ export async function unshowableFiles(root: string, collection: Collection): Pro
   };
   for (const { document, photos, video } of collection.items.values()) {
     const folder = document.file.slice(0, document.file.lastIndexOf("/") + 1);
-    for (const { file } of photos) await look(folder + file, "photograph");
-    if (video) await look(folder + video.src, "recording");
+    for (const [at, { file }] of photos.entries())
+      if (!isLeftOut(document, "photos", at, "file")) await look(folder + file, "photograph");
+    if (video && !isLeftOut(document, "video", "src")) await look(folder + video.src, "recording");
     if (video?.captions !== undefined) await look(folder + video.captions, "captions");
   }
   const { theme } = collection.settings;

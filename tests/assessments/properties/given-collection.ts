@@ -92,6 +92,7 @@ export const collection = ({
   articles: new Map(),
   sources: new Map(),
   isMissingSources: false,
+  isMissingHazards: false,
   hazards: new Map(),
   scales: new Map(),
   ...more,
