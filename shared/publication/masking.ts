@@ -27,13 +27,21 @@ const isNumber = (run: string | undefined): run is string => run !== undefined &
 /** Zeros before a number tell no serials apart (serialKey): G0094 is G94. */
 const withoutZeros = (run: string): string => run.replace(/^0+(?=\p{Nd})/u, "");
 
+/** A run as it stands, or as a plate may have it: with a space between any two of its characters. */
+function closeOrSpaced(run: string, asItStands = run): string {
+  const letters = [...run];
+  if (letters.length < 2) return asItStands;
+  const another = isNumber(run) ? "(?!\\s\\p{Nd}(?!\\p{N}))" : "";
+  return `(?:${asItStands}|${letters.join("\\s")}${another})`;
+}
+
 /**
  * Letters and digits of a serial, with whatever a writer may put between them, with zeros before its numbers, and with a
  * letter behind its number that tells one of several tags.
  */
 function spelling(runs: readonly string[]): RegExp | null {
   const text = runs
-    .map((run) => (isNumber(run) ? `0*${withoutZeros(run)}` : run))
+    .map((run) => closeOrSpaced(run, isNumber(run) ? `0*${withoutZeros(run)}` : run))
     .join("[\\s./\u2010-\u2015-]*");
   if (runs.join("").length < 3) return null;
   return runs.length > 1 && isNumber(runs.at(-1)) ? alone(text, "(?!\\p{N})") : alone(text);
@@ -46,7 +54,8 @@ function spelling(runs: readonly string[]): RegExp | null {
 function numberAlone(digits: string): RegExp {
   const number = withoutZeros(digits);
   if (number.length < 3) return alone(`0{${3 - number.length},}${number}`);
-  return alone(`0*${number.length < 5 ? number : [...number].join("[\\s.,'\u2019]?")}`);
+  if (number.length < 5) return alone(closeOrSpaced(number, `0*${number}`));
+  return alone(`0*${[...number].join("[\\s.,'\u2019]?")}`);
 }
 
 const runsOf = (serial: string): readonly string[] => serial.normalize("NFKC").match(/\p{L}+|\p{N}+/gu) ?? [];
@@ -73,6 +82,10 @@ const mark = (runs: readonly string[]): string =>
     .filter((run) => /^[0-9]+$/.test(run))
     .map(withoutZeros)
     .reduce((a, b) => (b.length > a.length ? b : a), "");
+
+/** A number with a space between any two of its digits. */
+const spacedNumber = /(?<!\p{Nd})\p{Nd}(?:\s\p{Nd})+(?!\p{Nd})/u;
+const spacedNumbers = new RegExp(spacedNumber, "gu");
 
 /** A pattern takes longer to make than most texts to be read, and most have nothing to be found. */
 function once<Value>(make: () => Value): () => Value {
@@ -101,7 +114,7 @@ function makeRedactor(item: Item): Redact {
       return [whole, ...numbers];
     });
   return (text) => {
-    const isParted = mayBeParted(text);
+    const isParted = mayBeParted(text) || spacedNumber.test(text);
     return secrets.reduce((redacted, { pattern, shown, has }) => {
       const found = isParted || redacted.includes(has) ? pattern() : null;
       return found ? takeOut(redacted, found, shown) : redacted;
@@ -166,6 +179,12 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
     addUnder(byNumber, number, entry);
   }
   const findIn = (text: string, isWanted: (known: Known) => boolean, told: Map<Known, RegExp>): void => {
+    const look = (entry: Entry) => {
+      const pattern = told.has(entry.known) || !isWanted(entry.known) ? null : entry.pattern();
+      if (pattern && text.search(pattern) >= 0) told.set(entry.known, pattern);
+    };
+    for (const [spaced] of text.matchAll(spacedNumbers))
+      for (const entry of byNumber.get(withoutZeros(spaced.replace(/\s/g, ""))) ?? []) look(entry);
     for (const { 0: number, index } of text.matchAll(/[0-9]+/g)) {
       const entries = byNumber.get(withoutZeros(number));
       if (!entries) continue;
@@ -174,8 +193,7 @@ export function serialFinder<Known extends { readonly serial: string }>(serials:
       for (const entry of entries) {
         if (entry.before !== undefined && entry.before !== before) continue;
         if (entry.after !== undefined && entry.after !== after) continue;
-        const pattern = told.has(entry.known) || !isWanted(entry.known) ? null : entry.pattern();
-        if (pattern && text.search(pattern) >= 0) told.set(entry.known, pattern);
+        look(entry);
       }
     }
   };

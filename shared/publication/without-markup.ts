@@ -1,12 +1,27 @@
-/** Signs that are not printed where they stand within a word, and signs that are written by their number or name. */
-const markup = /[*_~`\u00ad\u200b-\u200d\u2060\ufeff]+|&(?:#(\d{1,7})|#[xX]([\da-fA-F]{1,6})|\w{2,31});/g;
+/** Signs that are not printed where they stand within a word. */
+const unprinted = "[*_~`\\u00ad\\u200b-\\u200d\\u2060\\ufeff]";
+
+/** Letters and digits in another shape: joined, full-width, mathematical (UAX #15, compatibility equivalence). */
+const reshaped = "[\\ufb00-\\ufb06\\uff10-\\uff19\\uff21-\\uff3a\\uff41-\\uff5a\\u{1d400}-\\u{1d7ff}]";
+
+/** All of these, and signs that are written by their number or name. */
+const markup = new RegExp(
+  `${unprinted}+|&(?:#(\\d{1,7})|#[xX]([\\da-fA-F]{1,6})|\\w{2,31});|${reshaped}`,
+  "gu",
+);
 
 /** Of most texts it is seen at once that they have none. */
-const anyMarkup = /[*_~`&\u00ad\u200b-\u200d\u2060\ufeff]/;
+const anyMarkup = new RegExp(`${unprinted}|&|${reshaped}`, "u");
 
-const withinWord = /(?<=[\p{L}\p{N};])[*_~`\u00ad\u200b-\u200d\u2060\ufeff]+[\p{L}\p{N}&]|&#?\w+;/u;
+/** What may stand between the letters of a serial and its number. */
+const between = "[\\s./\\u2010-\\u2015-]*";
 
-/** Whether a word may stand in a text otherwise than it will be printed. */
+const withinWord = new RegExp(
+  `(?<=[\\p{L}\\p{N};])${unprinted}+[\\p{L}&]|(?<=[\\p{L}\\p{N};]${between})${unprinted}+${between}${unprinted}*[\\p{N}&]|&#?\\w+;|${reshaped}`,
+  "u",
+);
+
+/** Whether a word may stand in a text otherwise than it will be read. */
 export const mayBeParted = (text: string): boolean => anyMarkup.test(text) && withinWord.test(text);
 
 export interface PrintedText {
@@ -16,7 +31,7 @@ export interface PrintedText {
   readonly ends: readonly number[];
 }
 
-/** A text about as it will be printed: H214 for `H*2*14` or `H&#50;14`. */
+/** A text about as it will be read: H214 for `H*2*14` or `H&#50;14`, and for the same in full-width characters. */
 export function withoutMarkup(source: string): PrintedText {
   let text = "";
   const starts: number[] = [];
@@ -32,10 +47,13 @@ export function withoutMarkup(source: string): PrintedText {
   for (const { 0: found, 1: decimal, 2: hexadecimal, index } of source.matchAll(markup)) {
     add(source.slice(from, index), from, index);
     from = index + found.length;
-    if (!found.startsWith("&")) continue;
+    if (!found.startsWith("&")) {
+      if (/[\p{L}\p{N}]/u.test(found)) add(found.normalize("NFKC"), index, from);
+      continue;
+    }
     const code = decimal === undefined ? Number.parseInt(hexadecimal ?? "20", 16) : Number(decimal);
     // What has a name is no letter of a serial, and may stand between two.
-    add(code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : " ", index, from);
+    add(code > 0 && code <= 0x10ffff ? String.fromCodePoint(code).normalize("NFKC") : " ", index, from);
   }
   add(source.slice(from), from, source.length);
   return { text, starts, ends };

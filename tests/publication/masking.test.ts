@@ -95,11 +95,42 @@ describe("a text of its own item", () => {
     ["H&#50;14, H&#x32;14 and H&nbsp;214", "H2••, H2•• and H2••"],
     ["H\u00ad214 and H\u200b214", "H2•• and H2••"],
     ["*H214*, `H214`", "*H2••*, `H2••`"],
+    ["**H** 214", "H2••"],
+    ["H *214*", "H2••"],
+    ["H-`214`", "H2••"],
     ["An *old* plate & a key_of_4 &#38; *more*", "An *old* plate & a key_of_4 &#38; *more*"],
   ])("%j is masked as it will be read: %j", (text, shown) => {
     expect(redactorFor(masked("H214"))(text)).toBe(shown);
     expect(redactorOf(hiddenSerials([masked("H214")]))(text)).toBe(shown);
   });
+
+  // UAX #15: full-width and mathematical letters and digits are the plain ones in another shape.
+  it.each([
+    ["\uff28\uff13\uff11\uff18 on its lid", "H3•• on its lid"],
+    ["\uff48\uff13\uff11\uff18, h\uff13\uff11\uff18", "H3••, H3••"],
+    ["\u{1d407}\u{1d7d1}\u{1d7cf}\u{1d7d6}", "H3••"],
+    ["&#xff28;&#xff13;18", "H3••"],
+    ["Serial No. H 3 1 8.", "Serial No. H3••."],
+    ["h 3\u00a01\u20091\u00a08, h 3\u00a01\u20098", "h 3\u00a01\u20091\u00a08, H3••"],
+    ["\uff28 \uff13 \uff11 \uff18", "H3••"],
+    ["**H** 3 *1* 8", "H3••"],
+    ["H-3 1 8", "H3••"],
+  ])("%j is masked as well: %j", (text, shown) => {
+    expect(redactorFor(masked("H318"))(text)).toBe(shown);
+    expect(redactorOf(hiddenSerials([masked("H318")]))(text)).toBe(shown);
+  });
+
+  it("may have its number alone with a space between any two digits", () => {
+    expect(redactorFor(masked("H318"))("No. 3 1 8")).toBe("No. 3••");
+    expect(redactorOf(hiddenSerials([masked("H318")]))("No. 3 1 8")).toBe("No. 3 1 8");
+  });
+
+  it.each(["H 3 1 8 4", "H 3 18", "G 3 1 8", "H 13 1 8", "\uff27\uff13\uff11\uff18"])(
+    "%j is another",
+    (text) => {
+      expect(redactorOf(hiddenSerials([masked("H318")]))(text)).toBe(text);
+    },
+  );
 
   it("tells no serial of its parts", () => {
     const parts = new Map([["lens", [{ ...line("present"), serial: "K77421" }]]]);
