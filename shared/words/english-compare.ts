@@ -11,13 +11,13 @@ export const englishCompare = {
   beside: "beside",
   sideBySide: "Side by side",
   distancesNote:
-    "Where a row meets a column stands how alike the two are; it leads to the page of the pair. The small number beside it says on how many features and parts that rests.",
+    "Where a row meets a column, the table gives how alike the two are, and leads to the page of the pair. The small number beside it says on how many features and parts this rests.",
   distancesCaption: (variant: string) => `Likeness of the examples of ${variant}`,
   tooMany: (count: number, variant: string) =>
     `${plural(count, "example")} of ${variant} are too many for a table.`,
   tooManyList: "Tick them in their list",
   nearestPairs: "The most alike",
-  thinLast: "What was compared on less than half as much as the best compared comes last.",
+  thinLast: "Those compared on less than half as much as the best compared come last.",
   limit: (most: number) =>
     `Every pair of a variant with at most ${inDigits(most)} examples has a page of its own, until there are many. Any others are set side by side by the browser, from the data of the catalogue.`,
   anyOutfits: "Any outfits",
@@ -47,7 +47,7 @@ export const englishCompare = {
   parts: "Parts",
   differs: "What differs",
   differsNote:
-    "State, number of units, model of a substitute, whether the marks agree, dating. Condition is told and not weighed.",
+    "State, number of units, model of a substitute, whether the marks agree, dating. Condition is given but not weighed.",
   differsNone: "Nothing that is known of both differs.",
   unknown: (count: number) => `Not known of one or the other: ${plural(count, "row")}`,
   alike: (count: number) => `Alike: ${plural(count, "row")}`,
@@ -57,8 +57,8 @@ export const englishCompare = {
   loading: "The data are being fetched.",
   notFound: (ids: string) => `Not in this catalogue: ${ids}.`,
   noAnswer:
-    "Outfits that an address names are set side by side by a script, which has not run or has not got its data. What can be compared without it stands below.",
-  tooFew: "Two outfits at least are needed.",
+    "Outfits that an address names are set side by side by a script, which has not run or has not got its data. What can be compared without it is below.",
+  tooFew: "At least two outfits are needed.",
   most: (most: number) => `Only the first ${inDigits(most)} are shown.`,
   shown: (count: number) => `${plural(count, "outfit")} side by side.`,
   goesOn: "The table goes on to the side.",

@@ -34,8 +34,8 @@ export const englishFinder = {
   year: "year",
   percent: "%",
   /** Beside a blank in which something stands that is neither; what else is asked holds all the same. */
-  noYear: "Not understood, and left aside; expected a year, such as 1920.",
-  noPercent: "Not understood, and left aside; expected a number from 0 to 100, such as 80.",
+  noYear: "Not understood, and ignored; expected a year, such as 1920.",
+  noPercent: "Not understood, and ignored; expected a number from 0 to 100, such as 80.",
   orders: {
     "": "the catalogue, the best answers first",
     title: "their titles",
@@ -52,15 +52,15 @@ export const englishFinder = {
       : `${inDigits(count)} of ${plural(of, "outfit")}`,
   none: (of: number) =>
     of === 1
-      ? "The one outfit does not answer to all of this."
-      : `None of the ${plural(of, "outfit")} answers to all of this.`,
+      ? "The one outfit does not match all of this."
+      : `None of the ${plural(of, "outfit")} matches all of this.`,
   instead: (typed: string, taken: readonly string[]) =>
-    `Nothing has “${typed}”; taken instead: ${quoted(taken)}.`,
+    `Nothing has “${typed}”; searched instead for ${quoted(taken)}.`,
   ofParts: (typed: string, names: readonly string[]) =>
-    `No entry says “${typed}”; shown is what was issued with ${quoted(names.slice(0, 3))}.`,
+    `No entry says “${typed}”; shown instead: what was issued with ${quoted(names.slice(0, 3))}.`,
   reading: "The texts are being looked through as well.",
   textsUnread:
-    "Not all texts could be fetched: what they alone say may be missing here, and is looked for again with the next question.",
+    "Not all texts could be fetched. What only they say may be missing here; the next search tries again.",
   noAnswer:
     "The search needs a script, which has not run or has not got its data. The lists below lead to every outfit all the same.",
   all: "Show all again",

@@ -96,18 +96,18 @@ export const englishPages = {
   fates: {
     lost: {
       headline: "Lost",
-      said: ["Where it is now is not known. What stands here is what was known of it before."],
+      said: ["Where it is now is not known. This page gives what was known of it before."],
     },
     stolen: {
       headline: "Reported stolen",
       said: [
         "If it is offered to you, please tell the police, who can say how the matter stands, or its owner by way of this catalogue.",
-        "What the police and insurers ask for is a record after Object ID, the standard of the Getty that is now with ICOM; whoever publishes this catalogue can make one.",
+        "The police and insurers ask for an Object ID record, after the standard of the Getty that ICOM now keeps; whoever publishes this catalogue can make one.",
       ],
     },
     destroyed: {
       headline: "Destroyed or broken up",
-      said: ["It no longer exists as an outfit. What stands here is what was known of it before."],
+      said: ["It no longer exists as an outfit. This page gives what was known of it before."],
     },
   } satisfies Record<Fate, { headline: string; said: readonly string[] }>,
   efforts: ["", "at a glance", "by handling", "by taking apart"],
@@ -213,12 +213,12 @@ export const englishPages = {
     units: (low: string, high: string, expected: string) =>
       `${low === high ? low : `${low} to ${high}`} of ${expected} ${expected === "1" ? "unit" : "units"}`,
     /** Of units among which substitutes are counted. */
-    withSubstitutes: (units: string) => `${units}, a substitute as far as the reference accepts it`,
+    withSubstitutes: (units: string) => `${units}, counting a substitute as far as the reference accepts it`,
     apartByWeight: (units: string, share: string) => `${units}; ${share} by weight`,
     consumables: "Consumables",
     optional: "Optional things",
     weightMeans:
-      "By weight: each part counts for what the reference says that it matters, however heavy it is.",
+      "By weight: each part counts for as much as the reference says that it matters, however heavy it is.",
     apart: "Consumables and optional things are counted apart and never lower the figures above.",
     level: "Level reached",
     levelSure: (level: string) => `${level}, for certain`,
@@ -245,7 +245,7 @@ export const englishPages = {
     status: "Standing",
     rankOf: (place: number, of: number) => `${inDigits(place)} of ${inDigits(of)}`,
     rankNote:
-      "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part. An outfit that is not itself recorded so is placed among them by what is certain of it.",
+      "Place: by completeness, the most complete first, among the outfit itself and all other examples of its variant that are recorded part by part. An outfit that is not itself recorded part by part is placed among them by what is certain of it.",
     empty: "There is no entry yet.",
     arrangement: "Shown as",
     asList: "a list",
@@ -320,7 +320,7 @@ export const englishPages = {
     assembledNote:
       "Moving parts from one case to another changes what an object is. These came from elsewhere.",
     rarity: "How rare",
-    figuresNote: "Of each figure first the best estimate, then the range that the record allows.",
+    figuresNote: "For each figure, first the best estimate, then the range that the record allows.",
     rarityHere: "One as complete as this",
     rarityVariant: (variant: string) => `${variant}, in any state`,
     parts: "List of parts",
@@ -408,7 +408,7 @@ export const englishPages = {
     cautionsNote:
       "Read these before anything is opened, unpacked or cleaned. Local rules and licensed practice come first.",
     concerns: "Concerns",
-    identification: "On what the identification rests",
+    identification: "What the identification rests on",
     observed: "Observed",
     expected: "The variant has",
     contradictionSerial: "Its serial lies outside every range known for this variant.",
@@ -418,7 +418,7 @@ export const englishPages = {
       `Counted against ${variant}, which the evidence contradicts: it holds only if the outfit is one after all.`,
     fits: (variants: string) => `Fits ${variants}`,
     fitsNone: "Fits no variant of its family",
-    candidates: "Held against every variant of the family",
+    candidates: "Compared with every variant of the family",
     candidate: "Variant",
     speaksAgainst: "Speaks against it",
     nothingAgainst: "nothing",
@@ -468,7 +468,7 @@ export const englishPages = {
     complete: (share: string, units: string | null) =>
       `${share} complete by weight${units === null ? "" : `; ${units}`}`,
     unknown: "not known",
-    cautions: "The entry tells what to mind.",
+    cautions: "See the entry for cautions.",
     assembled: (parts: string) => `From another case: ${parts}.`,
   },
   variant: {
@@ -562,7 +562,7 @@ export const englishPages = {
     key: "Key",
     keyNote: "Begin at 1; each answer leads on.",
     bySerial: "A serial alone tells them apart: none lies in the ranges of two of them.",
-    smallest: "The fewest features that tell them apart, by the least trouble:",
+    smallest: "The fewest features that tell them apart, with the least trouble:",
     proven: "Proven: no set is smaller, or less trouble.",
     notProven: "Not proven smallest: the search was cut short, and this is the best that it met.",
     otherSets: (count: number) =>
@@ -591,14 +591,14 @@ export const englishPages = {
     others: "Other articles",
     note: "note",
     notes: "What the figures rest on",
-    notesLead: "Each figure of the text is computed from the records. Its number there leads here.",
+    notesLead: "Each figure in the text is computed from the records. Its number there leads here.",
     back: (number: number, place: number) =>
       `back to note ${number} in the text${place > 1 ? `, place ${place}` : ""}`,
     bibliography: "Sources cited",
     about: "This article",
     outfits: (count: number) =>
       count === 0
-        ? "No outfit of this catalogue answers to this."
+        ? "No outfit in this catalogue matches this."
         : `${plural(count, "outfit")} of this catalogue, the most complete first`,
   },
   sources: {
@@ -665,7 +665,7 @@ export const englishPages = {
     watching: (years: string) => `Offers were watched for: ${years}.`,
     list: (list: string) => `list: ${list}`,
     toVariant: "The figures made from them",
-    caption: "The log, the earliest first",
+    caption: "The log, earliest first",
   },
   wants: {
     title: "What is wanted",
@@ -677,14 +677,14 @@ export const englishPages = {
     outfit: "Outfit",
     units: "Units",
     nothingWanted: "Nothing is known to be missing.",
-    nothingSpare: "Nothing is to spare.",
+    nothingSpare: "There is nothing to spare.",
     doubtNote:
       "Contradicted: counted against a variant that the evidence speaks against. It holds only if the outfit is one after all.",
   },
   fields: {
     title: "Every field of a record",
     description: "What may be written in each file of a collection, and what check reports of it.",
-    lead: "For those who write for this catalogue. A dot leads into a field, [] stands for each entry of a list, and ID for an id that you choose. What is not called needed may be left out.",
+    lead: "For those who write for this catalogue. A dot leads into a field, [] stands for each entry of a list, and ID for an id that you choose. What is not marked as needed may be left out.",
     contents: "The kinds of record",
     required: "needed",
     problems: "What check reports",
@@ -716,7 +716,7 @@ export const englishPages = {
   methods: {
     title: "Methods",
     description: "Every method behind the figures of this site: formula, source, assumptions and an example.",
-    lead: "Nothing here is an opinion. Each figure comes from the records by one of these methods; where the records do not carry it, it is withheld and the reason is given.",
+    lead: "Nothing here is an opinion. Each figure comes from the records by one of these methods; where the records do not support it, it is withheld and the reason is given.",
     source: "Source",
     assumes: "Takes for granted",
     example: "An example from this catalogue",
@@ -732,7 +732,7 @@ export const englishPages = {
     counts: "What is counted",
     estimates: "What is estimated",
     rounding:
-      "Pages round for reading: whole examples, whole percent, of a completeness with two ends the certain one down and the possible one up, two figures for years and rates, but no more than two decimals. The data files keep every digit.",
+      "Pages round for reading: to whole examples and whole percent; of a completeness with two ends, the certain one down and the possible one up; years and rates to two figures, but to no more than two decimals. The data files keep every digit.",
     completeness: {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",
@@ -749,7 +749,7 @@ export const englishPages = {
       name: "Identification",
       asks: "Does the object agree with its label?",
       formula:
-        "Every variant of the family is held against what was observed. A serial that cannot be read in full is held against no range. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy H of the n variants that remain, once the feature has been looked at: variant i is found with k of its values, and the sums for a value v are over the variants found with it. The key of a family asks for the smallest set of features that separates every pair of variants that can be separated: least trouble first, then fewest (F, its features, each with its effort e; V, the values of a variant). The search is exact and lists every such set. It has proved its result for every family of up to 20 variants and 40 features that it was tried on, and for all but the hardest of 30 and 60; where it stops before the proof, the page says that the set is not proven smallest.",
+        "Every variant of the family is compared with what was observed. A serial that cannot be read in full is compared with no range. Contradicted: something observed speaks against the variant claimed. Confirmed: something agrees, nothing contradicts, and every other variant is contradicted. Otherwise possible; what to look at next is ranked by the expected entropy H of the n variants that remain, once the feature has been looked at: variant i is found with k of its values, and the sums for a value v are over the variants found with it. The key of a family asks for the smallest set of features that separates every pair of variants that can be separated: least trouble first, then fewest (F, its features, each with its effort e; V, the values of a variant). The search is exact and lists every such set. It has proved its result for every family of up to 20 variants and 40 features that it was tried on, and for all but the hardest of 30 and 60; where it stops before the proof, the page says that the set is not proven smallest.",
       source:
         "Common practice; the ranking after Shannon (1948), Bell System Technical Journal 27: 379–423; the smallest set: Garey and Johnson (1979), Computers and Intractability, problem SP6; Payne and Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
       worked:
@@ -788,7 +788,7 @@ export const englishPages = {
     allOutfits: "All outfits, to compare",
     families: "The families and their variants",
     articles: "To read",
-    basis: "On what it rests",
+    basis: "What it rests on",
     counts: (items: number, variants: number, sightings: number, sources: number) =>
       `${plural(items, "outfit")} of ${plural(variants, "variant")}, ${plural(sightings, "sighting")} in the log, ${plural(sources, "source")}.`,
     survive: (phrase: string) => `${phrase} ${phrase === "1" ? "survives" : "survive"}`,

@@ -8,7 +8,7 @@ export const englishPhotographs = {
   moment: (time: string) => `recording, ${time}`,
   closer: {
     open: "Look closely",
-    title: "Photographs, closely",
+    title: "Photographs, close up",
     previous: "Previous",
     next: "Next",
     nearer: "Nearer",

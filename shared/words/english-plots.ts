@@ -44,7 +44,7 @@ export const englishPlots: PlotWords = {
     seen: (count, number) => plural(number, count, "serial seen", "serials seen"),
     unplaced: (count, number) => `${plural(number, count, "serial")} outside these ranges`,
     misplaced: (count, number) =>
-      `${plural(number, count, "serial")} in a range of another variant than ${number === 1 ? "its" : "their"} own`,
+      `${plural(number, count, "serial")} in a range of a variant other than ${number === 1 ? "its" : "their"} own`,
     description: (ranges, notes) => sentences([...ranges, ...notes]),
     range: (span, facts) => [span, ...facts].join(", "),
     none: "No range of serials is known.",

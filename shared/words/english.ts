@@ -26,14 +26,14 @@ const atLeastSurvive = (known: number): string => {
 
 const offersUndecided = (values: Values): string => {
   const [all, undecided] = [numberOf(values, "all"), numberOf(values, "undecided")];
-  return `Of ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit; it is" : "they were of such an outfit; they are"} not counted, so that one may be offered more often, and sooner.`;
+  return `For ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit. It is" : "they were of such an outfit. They are"} not counted, so one may be offered more often, and sooner.`;
 };
 
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
   "one-sighting": () =>
     "A single sighting does not tell how likely it is that the next one is of a known example.",
-  "no-example-recorded": () => "Of no example is every part recorded that this level needs.",
+  "no-example-recorded": () => "For no example are all the parts recorded that this level needs.",
   "every-example-seen-once": (values) =>
     `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "distinct"))}.`,
   "not-two-lists": (values) =>
@@ -44,7 +44,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
     `The two lists allow for no more than ${count(numberOf(values, "high"))}, and ${plural(numberOf(values, "known"), "different example")} are known: one of the lists is not what the method takes it for.`,
   "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
   "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
-  "no-part-issued": () => "It was issued none of the core or issued parts, to compare by.",
+  "no-part-issued": () => "It was issued none of the core or issued parts, so there is nothing to compare.",
   "no-part-examined": () => "Nobody has looked for any of its core or issued parts.",
   "nobody-to-compare": () => "No other is recorded part by part, to compare its completeness with.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
@@ -52,8 +52,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
     `No such offer is recorded in the ${numberOf(values, "years") === 1 ? "one year" : `${count(numberOf(values, "years"))} years`} watched: the figure rests on ${numberOf(values, "years") === 1 ? "that year" : "those years"} alone.`,
   "no-offer-decided": (values) =>
     numberOf(values, "offers") === 1
-      ? "Of the one offer it is not recorded whether it was of such an outfit."
-      : `Of none of the ${count(numberOf(values, "offers"))} offers is it recorded whether it was of such an outfit.`,
+      ? "For the one offer it is not recorded whether it was of such an outfit."
+      : `For none of the ${count(numberOf(values, "offers"))} offers is it recorded whether it was of such an outfit.`,
   "made-unknown": () => "No record of the number made is known, and no range of serials.",
   "made-only-a-range": (values) =>
     `The record gives a range and no number: ${count(numberOf(values, "low"))} to ${count(numberOf(values, "high"))}.`,
@@ -87,7 +87,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Without the one serial that is not published in full, since the figure would give it away; where it lies beyond those counted, more may have been made."
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
-  "serial-not-read": () => "Its serial cannot be read in full, and is held against no range.",
+  "serial-not-read": () => "Its serial cannot be read in full, and is compared with no range.",
   "serials-misread": (values) => {
     const examples = numberOf(values, "examples");
     const which = "the serial of the outfit at hand counts, or else the last that was read";
@@ -122,13 +122,13 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "left-out-of-level": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
-      ? "Without one example of which not every part needed is recorded: what is known of it could show that it falls short, and never that it does not."
-      : `Without the ${count(examples)} examples of which not every part needed is recorded: what is known of such a one could show that it falls short, and never that it does not.`;
+      ? "Without one example for which not every needed part is recorded: what is known of it could show that it falls short, but never that it does not."
+      : `Without the ${count(examples)} examples for which not every needed part is recorded: what is known of such a one could show that it falls short, but never that it does not.`;
   },
   "joint-confidence": (values) =>
     `Its interval is made from those of two estimates, and holds with a confidence of at least ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
-    "An offer counts by what is known of the outfit by now; when it was made, there may have been less in the case.",
+    "An offer counts by what is known of the outfit now; when it was made, there may have been less in the case.",
   "offers-undecided": offersUndecided,
   "many-offers-undecided": offersUndecided,
   "counted-in-by-certain-part": () => "This example is counted in, by what is certain of it.",
@@ -173,7 +173,7 @@ const methods: Record<Method, MethodWords> = {
     name: englishFigureNames.variant.survivors,
     asks: "How many survive, counting those that nobody has recorded?",
     formula:
-      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval, or where S = D the one below, for n sightings. From all three numbers go those known to be destroyed.",
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval, or where S = D the one below, for n sightings. Those known to be destroyed are taken off all three numbers.",
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
@@ -182,9 +182,9 @@ const methods: Record<Method, MethodWords> = {
   },
   chapman: {
     name: englishFigureNames.variant.survivorsTwoList,
-    asks: "How many survive, by how far two independent lists agree?",
+    asks: "How many survive, judged by how far two independent lists agree?",
     formula:
-      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval above the r that the lists name between them, or r alone where N is no more. From all three numbers go those known to be destroyed.",
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 for lists of n₁ and n₂ examples with m in common; log-normal interval above the r that the lists name between them, or r alone where N is no more. Those known to be destroyed are taken off all three numbers.",
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; variance: Seber (1970), Biometrika 57.",
     assumes: "Being on one list has no bearing on being on the other.",
@@ -215,7 +215,7 @@ const methods: Record<Method, MethodWords> = {
     formula: "x / n with the score interval: (2np + z² ± z√(z² + 4npq)) / (2(n + z²)).",
     source: "Wilson (1927), Journal of the American Statistical Association 22: 209–212.",
     assumes: "The recorded examples are like the others.",
-    changes: "Each further example of which it is recorded; the interval narrows as they become more.",
+    changes: "Each further example for which it is recorded; the interval narrows as their number grows.",
   },
   "share-of-survivors": {
     name: englishFigureNames.item.asCompleteSurvivors,

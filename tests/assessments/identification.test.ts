@@ -80,7 +80,7 @@ describe("identification: does the object agree with its label?", () => {
       // As without the serial: the lid alone speaks against b and c.
       expect(verdict).toBe("confirmed");
       expect(candidates.map(({ contradictions }) => contradictions)).toEqual([[], ["lid"], ["lid"]]);
-      expect(caveats).toEqual(["Its serial cannot be read in full, and is held against no range."]);
+      expect(caveats).toEqual(["Its serial cannot be read in full, and is compared with no range."]);
     },
   );
 

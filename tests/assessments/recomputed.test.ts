@@ -228,7 +228,7 @@ describe("a scholar with nothing but the data files", () => {
     /No record of the number made/,
     /gives a range and no number/,
     /No sighting says whether/,
-    /Of no example is every part recorded/,
+    /For no example are all the parts recorded/,
   ])("meets the refusal %s in the demonstration", (reason) => {
     expect(figures.some(([, { insufficient }]) => insufficient !== null && reason.test(insufficient))).toBe(
       true,

@@ -234,7 +234,7 @@ describe("the search of the catalogue", () => {
   it("mends a slip of the finger and says so", async () => {
     const page = await site.visit("/items/?q=marhcby");
     await answered(page);
-    expect(await told(page).innerText()).toMatch(/Nothing has “marhcby”; taken instead: “marchby”/);
+    expect(await told(page).innerText()).toMatch(/Nothing has “marhcby”; searched instead for “marchby”/);
     expect((await titles(page)).length).toBeGreaterThan(0);
     await leave(page);
   });

@@ -40,7 +40,9 @@ it("counts units in one way in the list of parts, in the findings and in complet
     ["oil", "1 of 4", "1 present, 3 missing"],
     ["rag", "1", "present"],
   ]);
-  expect(completeness.counted).toBe("4.5 to 5.5 of 9 units, a substitute as far as the reference accepts it");
+  expect(completeness.counted).toBe(
+    "4.5 to 5.5 of 9 units, counting a substitute as far as the reference accepts it",
+  );
   expect(completeness.consumable).toBe("2 of 5 units; 81% by weight");
   expect(findings.find(({ id }) => id === "partial")?.findings.map(({ detail }) => detail)).toEqual([
     "1 present, 1 substitute, 1 missing",
