@@ -1,5 +1,6 @@
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
+import type { Sighting } from "../records/sighting.ts";
 import { isAtHand } from "../terms/states.ts";
 import { assessCompleteness } from "./completeness.ts";
 import { assessFamilyKey, type FamilyKey } from "./family-key.ts";
@@ -9,6 +10,7 @@ import { assessItem, type ItemAssessment } from "./item-assessment.ts";
 import { compareCollection, comparedVariants, type ItemPair, type LikenessTable } from "./item-pair.ts";
 import { type YearsWatched, yearsWatched } from "./rarity/appearance.ts";
 import { type Example, examplesOf } from "./rarity/examples.ts";
+import { levelInLog } from "./rarity/level-in-log.ts";
 import { rankExamples } from "./rarity/ranked-examples.ts";
 import { assessVariantRarity, type VariantRarity } from "./rarity/variant-rarity.ts";
 import { type Reallocation, reallocate } from "./reallocation.ts";
@@ -19,6 +21,8 @@ export interface VariantAssessment {
   readonly variant: string;
   readonly rarity: VariantRarity;
   readonly examples: readonly Example[];
+  /** Of each sighting whether its example reaches a level; null where the log does not decide. */
+  readonly reached: ReadonlyMap<Sighting, boolean | null>;
   readonly hazards: readonly HazardFinding[];
   /** What its examples here could do for each other; null where nothing spare is wanted. */
   readonly reallocation: Reallocation | null;
@@ -85,6 +89,7 @@ export function assessCollection(
       variant: variant.id,
       rarity,
       examples,
+      reached: levelInLog(variant, examples),
       hazards: assessHazards(variant.parts.values(), () => true, [], hazards),
       reallocation: reallocate(
         variant,

@@ -60,7 +60,7 @@ export function publishPart(
 }
 
 /** The log is published as it stands: whoever writes a serial into it takes it from what is public already. */
-const publishSighting = (row: Sighting, shown: Shown): PublishedSighting => ({
+const publishSighting = (row: Sighting, reaches: boolean | null, shown: Shown): PublishedSighting => ({
   seen: row.seen.text,
   serial: row.serial ?? null,
   example: row.example ?? null,
@@ -72,6 +72,7 @@ const publishSighting = (row: Sighting, shown: Shown): PublishedSighting => ({
   condition: shown(row.condition),
   price: row.price === undefined ? null : { amount: row.price, currency: row.currency ?? null },
   relisted: row.relisted,
+  reaches,
   note: shown(row.note),
 });
 
@@ -144,7 +145,7 @@ export function publishVariant(
     sources: variant.sources,
     formerly: variant.formerly,
     revisions: publishRevisions(variant.revisions, (note) => shown(note) ?? ""),
-    sightings: sightings.map((row) => publishSighting(row, shown)),
+    sightings: sightings.map((row) => publishSighting(row, assessment.reached.get(row) ?? null, shown)),
     items,
   };
 }

@@ -297,6 +297,8 @@ export interface PublishedSighting {
   /** A price of which nobody noted the currency is told as it was noted. */
   readonly price: { readonly amount: number; readonly currency: string | null } | null;
   readonly relisted: boolean;
+  /** Whether its example reaches a level of the reference, by all that the log says of it; null where that does not decide. */
+  readonly reaches: boolean | null;
   readonly note: string | null;
 }
 

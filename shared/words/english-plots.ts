@@ -54,11 +54,24 @@ export const englishPlots: PlotWords = {
     each: (count) => `each mark stands for up to ${count} sightings`,
     undated: (count, number) => `${plural(number, count, "sighting")} without a year`,
     watching: (dates) => `offers watched for, ${dates}`,
-    whole: "filled: recorded complete",
-    description: (total, number, kindCounts, years) => {
+    surfaces: {
+      filled: "filled: reaches a level of completeness",
+      half: "half filled: reaches none",
+      hollow: "hollow: too little recorded to say",
+    },
+    reach: {
+      filled: (count, number) => `${count} ${number === 1 ? "reaches" : "reach"} a level of completeness`,
+      half: (count, number) => `${count} ${number === 1 ? "reaches" : "reach"} no level`,
+      hollow: (count, number) => `${count} ${number === 1 ? "is" : "are"} too little recorded to say`,
+    },
+    description: (total, number, kindCounts, years, reached) => {
       const what = `${plural(number, total, "sighting")} in the log`;
       const when = years === null ? what : `${what}, ${years}`;
-      return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
+      const kinds = kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when;
+      return sentences([
+        kinds,
+        ...(reached.length > 0 ? [`By what the log says of them, ${reached.join(", ")}`] : []),
+      ]);
     },
     again: (count) => `${count} of them offered again`,
     kindCount: (kind, count, number) => `${count} ${kinds[kind][number === 1 ? 0 : 1]}`,

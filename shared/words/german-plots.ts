@@ -55,11 +55,26 @@ export const germanPlots: PlotWords = {
     each: (count) => `jedes Zeichen steht für bis zu ${count} Nachweise`,
     undated: (count, number) => `${counted(number, count, "Nachweis", "Nachweise")} ohne Jahr`,
     watching: (dates) => `Angebote beobachtet, ${dates}`,
-    whole: "gefüllt: vollständig festgehalten",
-    description: (total, number, kindCounts, years) => {
+    surfaces: {
+      filled: "gefüllt: erreicht eine Stufe der Vollständigkeit",
+      half: "halb gefüllt: erreicht keine",
+      hollow: "leer: zu wenig festgehalten",
+    },
+    reach: {
+      filled: (count, number) =>
+        `${count} ${rules.select(number) === "one" ? "erreicht" : "erreichen"} eine Stufe der Vollständigkeit`,
+      half: (count, number) =>
+        `${count} ${rules.select(number) === "one" ? "erreicht" : "erreichen"} keine Stufe`,
+      hollow: (count) => `von ${count} ist zu wenig festgehalten, um es zu sagen`,
+    },
+    description: (total, number, kindCounts, years, reached) => {
       const what = `${counted(number, total, "Nachweis", "Nachweise")} im Verzeichnis`;
       const when = years === null ? what : `${what}, ${years}`;
-      return `${kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when}.`;
+      const kinds = kindCounts.length > 1 ? `${when}: ${kindCounts.join(", ")}` : when;
+      return sentences([
+        kinds,
+        ...(reached.length > 0 ? [`Nach dem Verzeichnis: ${reached.join(", ")}`] : []),
+      ]);
     },
     again: (count) => `davon ${count} erneut angeboten`,
     kindCount: (kind, count, number) => `${count} ${kinds[kind][rules.select(number) === "one" ? 0 : 1]}`,

@@ -58,13 +58,16 @@ export interface PlotWords {
     readonly each: (count: string) => string;
     readonly undated: (count: string, number: number) => string;
     readonly watching: (dates: string) => string;
-    /** Marks that are filled, where some are. */
-    readonly whole: string;
+    /** What is known of a level, by how far the mark is filled: that it is reached, that none is, or too little. */
+    readonly surfaces: Readonly<Record<"filled" | "half" | "hollow", string>>;
+    /** The same of so many. */
+    readonly reach: Readonly<Record<"filled" | "half" | "hollow", (count: string, number: number) => string>>;
     readonly description: (
       total: string,
       number: number,
       kinds: readonly string[],
       years: string | null,
+      reached: readonly string[],
     ) => string;
     readonly kindCount: (kind: SightingKind, count: string, number: number) => string;
     /** Of those told of, so many are the same offer once more. */

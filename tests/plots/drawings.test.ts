@@ -309,7 +309,7 @@ describe("sightingsOverYears", () => {
         fc.constantFrom("", "1990/.."),
       ),
       kind: fc.constantFrom(...sightingKinds),
-      whole: fc.boolean(),
+      reaches: fc.constantFrom(true, false, null),
     },
     { requiredKeys: ["seen", "kind"] },
   );
@@ -357,6 +357,47 @@ describe("sightingsOverYears", () => {
     expect(all(firstDrawing(many), "text").map(textOf).join()).toMatch(
       /each mark stands for up to \d+ sightings/,
     );
+  });
+
+  /** How many marks of a class there are, each a subpath. */
+  const marked = (markup: string, className: string) =>
+    ofClass(firstDrawing(markup), "path", className).flatMap(
+      (path) => path.attributes.get("d")?.match(/M/g) ?? [],
+    ).length;
+
+  it("shows by how far a mark is filled whether a level is reached, none is, or too little is recorded", () => {
+    const sightings = [
+      { seen: "1998", kind: "offer", reaches: true },
+      { seen: "1998", kind: "offer", reaches: true },
+      { seen: "1999", kind: "offer", reaches: false },
+      { seen: "1999", kind: "record", reaches: null },
+      { seen: "2001", kind: "mention", reaches: null },
+      { seen: "2001", kind: "mention", reaches: null },
+    ] as const;
+    const markup = sightingsOverYears(sightings, options);
+    expect(expectDrawings(markup)).toBe(
+      "6 sightings in the log, 1998 to 2001: 3 offers, 1 record, 2 mentions. By what the log says of them, 2 reach a level of completeness, 1 reaches no level, 3 are too little recorded to say.",
+    );
+    expect(marked(markup, "plot-mark-filled")).toBe(2);
+    expect(marked(markup, "plot-mark-half")).toBe(1);
+    // The half-filled one has an outline of its own, and the legend an outline for each of the three kinds.
+    expect(marked(markup, "plot-mark-hollow")).toBe(1 + 3 + 3);
+    expect(all(firstDrawing(markup), "text").map(textOf).join()).toMatch(
+      /filled: reaches a level of completeness,half filled: reaches none,hollow: too little recorded to say/,
+    );
+  });
+
+  it("stacks two thousand by what is known of them, and still counts them in words", () => {
+    const sightings = repeat(2000, (at) => String(2000 + (at % 20))).map((each, at) => ({
+      ...each,
+      reaches: [true, false, null, null][at % 4] ?? null,
+    }));
+    const markup = sightingsOverYears(sightings, options);
+    expect(expectDrawings(markup)).toContain(
+      "500 reach a level of completeness, 500 reach no level, 1,000 are too little recorded to say.",
+    );
+    for (const filling of ["filled", "half", "hollow"])
+      expect(marked(markup, `plot-mark-${filling}`)).toBeGreaterThan(20);
   });
 
   it("tells in words what it shows", () => {

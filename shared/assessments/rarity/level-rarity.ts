@@ -32,7 +32,7 @@ interface Reach {
   readonly isRecorded: boolean;
 }
 
-function reachOf(example: Example, needed: readonly Part[]): Reach {
+export function reachOf(example: Example, needed: readonly Part[]): Reach {
   let isAnyIssued = false;
   let isKnown = true;
   let isShort = false;

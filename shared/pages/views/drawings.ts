@@ -102,7 +102,7 @@ function variantDrawing(
   const options = { ...place, words, stateWord: stateWord(words) };
   switch (plot) {
     case "sightings":
-      return sightingsOverYears(variant.sightings, {
+      return sightingsOverYears(variant.levels.length > 0 ? variant.sightings : withoutLevels(variant), {
         ...options,
         yearsOf,
         watching: collection.settings.watching,
@@ -118,6 +118,10 @@ function variantDrawing(
       return casePlan(variant.parts, options);
   }
 }
+
+/** Where the reference has no level there is none to reach. */
+const withoutLevels = ({ sightings }: PublishedVariant) =>
+  sightings.map(({ seen, kind, relisted }) => ({ seen, kind, relisted }));
 
 function itemDrawing(
   plot: keyof typeof itemPlots,

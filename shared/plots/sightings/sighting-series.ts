@@ -1,10 +1,10 @@
 import type { PublishedSighting } from "../../publication/published.ts";
 import type { YearsOf } from "../../words/plot-words.ts";
-import type { Shape } from "../drawing/mark-shape.ts";
+import type { MarkSurface, Shape } from "../drawing/mark-shape.ts";
 
 export interface DatedSighting extends Pick<PublishedSighting, "seen" | "kind"> {
-  /** Whether the example was recorded complete as issued; left out where that is not to be shown. */
-  readonly whole?: boolean;
+  /** Whether its example reaches a level, null where that is not known; left out where the reference has none. */
+  readonly reaches?: PublishedSighting["reaches"];
   /** Whether it is an earlier offer once more, which the figures do not count again. */
   readonly relisted?: boolean;
 }
@@ -14,8 +14,7 @@ export interface SightingSeries {
   readonly id: string;
   readonly kind: PublishedSighting["kind"];
   readonly shape: Shape;
-  /** `own`: as the shape is usually drawn, where completeness is not shown. */
-  readonly surface: "own" | "filled" | "hollow";
+  readonly surface: MarkSurface;
 }
 
 export interface PlacedSighting {
@@ -35,26 +34,29 @@ const shapes: Readonly<Record<PublishedSighting["kind"], Shape>> = {
   mention: "triangle",
 };
 const order = Object.keys(shapes);
+const orderOfSurfaces: readonly MarkSurface[] = ["own", "filled", "half", "hollow"];
 
-/** Sightings that have a year, in series of one kind and, where it is known, of one completeness. */
+/** The fuller, the more is known to be there. */
+const surfaceOf = (reaches: boolean | null): MarkSurface =>
+  reaches === null ? "hollow" : reaches ? "filled" : "half";
+
+/** Sightings that have a year, in series of one kind and, where the reference has levels, of what is known of one. */
 export function sightingSeries(sightings: readonly DatedSighting[], yearsOf: YearsOf): SightingSeriesSet {
-  const byWhole = sightings.some(({ whole }) => whole !== undefined);
   const series = new Map<string, SightingSeries>();
-  const placed = sightings.flatMap(({ seen, kind, whole }): PlacedSighting[] => {
+  const placed = sightings.flatMap(({ seen, kind, reaches }): PlacedSighting[] => {
     const years = yearsOf(seen);
     if (!years || !isYear(years.first) || !isYear(years.last)) return [];
-    const surface = byWhole ? (whole ? "filled" : "hollow") : "own";
+    const surface = reaches === undefined ? "own" : surfaceOf(reaches);
     const id = `${surface} ${kind}`;
     series.set(id, { id, kind, shape: shapes[kind], surface });
     // One of several years stands in the middle of them.
     return [{ year: Math.floor((years.first + years.last) / 2), series: id }];
   });
-  const place = ({ kind }: SightingSeries) => order.indexOf(kind);
-  const ordered = [...series.values()].sort((a, b) => place(a) - place(b) || compare(a.surface, b.surface));
+  const place = ({ kind, surface }: SightingSeries) =>
+    order.indexOf(kind) * orderOfSurfaces.length + orderOfSurfaces.indexOf(surface);
+  const ordered = [...series.values()].sort((a, b) => place(a) - place(b));
   return { series: ordered, placed };
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 export const isYear = (year: number | null | undefined): year is number =>
   typeof year === "number" && Number.isFinite(year);

@@ -1,7 +1,7 @@
 import type { PlotOptions, YearsOf } from "../../words/plot-words.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "../drawing/image-drawing.ts";
 import { legendLine } from "../drawing/legend-line.ts";
-import { markShape } from "../drawing/mark-shape.ts";
+import { lowerHalf, markShape } from "../drawing/mark-shape.ts";
 import { brokenLines, shortened } from "../drawing/text-lines.ts";
 import { textWidth } from "../drawing/text-width.ts";
 import { type Breadth, twoWidths, unitsAcross } from "../drawing/two-widths.ts";
@@ -28,7 +28,10 @@ const pitch = 9;
 const radius = 3.2;
 const mostRows = 14;
 
-/** When examples were seen: a mark for each sighting, stacked on its years, its shape telling the kind. */
+/**
+ * When examples were seen: a mark for each sighting, stacked on its years, its shape telling the kind, and how far it is
+ * filled what is known of its completeness.
+ */
 export function sightingsOverYears(sightings: readonly DatedSighting[], options: SightingsOptions): string {
   return twoWidths("sightings-over-years", options.idPrefix, (breadth, idPrefix) =>
     drawSightings(sightings, options, breadth, idPrefix),
@@ -80,9 +83,9 @@ function drawSightings(
 }
 
 const markKind = ({ shape, surface }: SightingSeries): string =>
-  surface === "own" ? `mark-${shape}` : `mark-${surface}`;
+  surface === "own" ? `mark-${shape}` : surface === "filled" ? "mark-filled" : "mark-hollow";
 
-/** Each series is one path, however many its marks. */
+/** Each series is one path, or two, however many its marks. */
 function drawMarks(
   { columns, each, abreast, step }: SightingColumns,
   series: readonly SightingSeries[],
@@ -90,18 +93,22 @@ function drawMarks(
   base: number,
 ): string {
   const marks = series.map((): string[] => []);
+  const halves: string[] = [];
   for (const { year, counts } of columns) {
     const left = (x(year) + x(year + step)) / 2 - ((abreast - 1) * pitch) / 2;
     let place = 0;
-    series.forEach(({ id, shape }, at) => {
+    series.forEach(({ id, shape, surface }, at) => {
       const most = place + Math.ceil((counts.get(id) ?? 0) / each);
       for (; place < most; place++) {
         const [column, row] = [place % abreast, Math.floor(place / abreast)];
-        marks[at]?.push(markShape(shape, left + column * pitch, base - (row + 0.5) * pitch, radius));
+        const middle = [left + column * pitch, base - (row + 0.5) * pitch] as const;
+        marks[at]?.push(markShape(shape, ...middle, radius));
+        if (surface === "half") halves.push(lowerHalf(shape, ...middle, radius));
       }
     });
   }
-  return series.map((one, at) => stroke(markKind(one), (marks[at] ?? []).join(""))).join("");
+  const whole = series.map((one, at) => stroke(markKind(one), (marks[at] ?? []).join("")));
+  return stroke("mark-half", halves.join("")) + whole.join("");
 }
 
 function drawLegend(
@@ -111,7 +118,7 @@ function drawLegend(
   { words }: SightingsOptions,
   across: number,
 ): ReturnType<typeof legendLine> {
-  const { kind, each: eachWords, undated: undatedWords, whole } = words.plots.sightings;
+  const { kind, each: eachWords, undated: undatedWords, surfaces } = words.plots.sightings;
   const { count } = words.numbers;
   const ofKinds = [...new Map(series.map((one) => [one.kind, one])).values()];
   return legendLine(
@@ -121,7 +128,9 @@ function drawLegend(
         mark: { shape: one.shape, kind: one.surface === "own" ? markKind(one) : "mark-hollow" },
       })),
       ...[
-        ...(series.some(({ surface }) => surface !== "own") ? [whole] : []),
+        ...(["filled", "half", "hollow"] as const).flatMap((surface) =>
+          series.some((one) => one.surface === surface) ? [surfaces[surface]] : [],
+        ),
         ...(each > 1 ? [eachWords(count(each))] : []),
         ...(undated > 0 ? [undatedWords(count(undated), undated)] : []),
       ].map((text) => ({ text, mark: null })),
@@ -157,15 +166,24 @@ function describe(
   sightings: readonly DatedSighting[],
   { words }: SightingsOptions,
 ): string {
-  const { none, kindCount, again, span, description, undated: undatedWords } = words.plots.sightings;
+  const { none, kindCount, again, span, description, undated: undatedWords, reach } = words.plots.sightings;
   const { count } = words.numbers;
   const total = sightings.length;
   const relisted = sightings.filter((sighting) => sighting.relisted).length;
   if (total === 0) return none;
-  const kindOf = new Map(series.map(({ id, kind }) => [id, kind]));
+  const seriesOf = new Map(series.map((one) => [one.id, one]));
+  const placedWhere = (is: (one: SightingSeries) => boolean) =>
+    placed.filter((sighting) => {
+      const one = seriesOf.get(sighting.series);
+      return one !== undefined && is(one);
+    }).length;
   const kinds = [...new Set(series.map(({ kind }) => kind))].map((kind) => {
-    const number = placed.filter((sighting) => kindOf.get(sighting.series) === kind).length;
+    const number = placedWhere((one) => one.kind === kind);
     return kindCount(kind, count(number), number);
+  });
+  const reached = (["filled", "half", "hollow"] as const).flatMap((surface) => {
+    const number = placedWhere((one) => one.surface === surface);
+    return number === 0 ? [] : [reach[surface](count(number), number)];
   });
   const years = placed.map(({ year }) => year).sort((a, b) => a - b);
   const undated = total - placed.length;
@@ -175,5 +193,5 @@ function describe(
     ...(undated > 0 ? [undatedWords(count(undated), undated)] : []),
   ];
   const when = years.length === 0 ? null : span(String(years[0]), String(years.at(-1)));
-  return description(count(total), total, facts, when);
+  return description(count(total), total, facts, when, reached);
 }
