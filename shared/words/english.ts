@@ -136,7 +136,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "at-least-known": (values) =>
     `At least ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "is" : "are"} known, whatever the low end says.`,
   "dates-as-written": () => "Some of the dates are uncertain or approximate, and are taken as written.",
-  "years-from-log": () => "The years are those that the log spans, since nobody has said which were watched.",
+  "years-from-log": () =>
+    "Nobody has said in which years offers were watched for: the log stands for them, from the first year to the last that its sightings are dated to.",
 };
 
 const interval = (low: string, high: string) => (low === high ? low : `${low} to ${high}`);
@@ -228,7 +229,8 @@ const methods: Record<Method, MethodWords> = {
   garwood: {
     name: englishFigureNames.variant.appearance,
     asks: "How often is one offered?",
-    formula: "k offers in T years: k/T; interval χ²(α/2; 2k)/2T to χ²(1 − α/2; 2k + 2)/2T.",
+    formula:
+      "k offers in T years: k/T; interval χ²(α/2; 2k)/2T to χ²(1 − α/2; 2k + 2)/2T. The years are those that were watched or, where nobody says which, those from the first to the last of the log; there a mention, or a date of more than a year, tells only where nothing else does.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
     assumes: "Offers come at a constant rate, independently of one another.",
     changes: "Each new offer, and each year of watching without one.",

@@ -145,7 +145,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "dates-as-written": () =>
     "Einige der Daten sind ungewiss oder ungefähr; sie gelten, wie sie geschrieben sind.",
   "years-from-log": () =>
-    "Die Jahre sind die, über die sich das Verzeichnis erstreckt, da niemand gesagt hat, welche beobachtet wurden.",
+    "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde: Dafür steht das Verzeichnis, vom ersten bis zum letzten Jahr, auf das seine Nachweise datiert sind.",
 };
 
 const interval = (low: string, high: string) => (low === high ? low : `${low} bis ${high}`);
@@ -241,7 +241,8 @@ const methods: Record<Method, MethodWords> = {
   garwood: {
     name: germanFigureNames.variant.appearance,
     asks: "Wie oft wird eines angeboten?",
-    formula: "k Angebote in T Jahren: k/T; Intervall χ²(α/2; 2k)/2T bis χ²(1 − α/2; 2k + 2)/2T.",
+    formula:
+      "k Angebote in T Jahren: k/T; Intervall χ²(α/2; 2k)/2T bis χ²(1 − α/2; 2k + 2)/2T. Die Jahre sind die beobachteten oder, wo niemand sagt, welche es waren, die vom ersten bis zum letzten des Verzeichnisses; eine bloße Erwähnung oder ein Datum von mehr als einem Jahr zählt dabei nur, wo es nichts anderes gibt.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
     assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
     changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",

@@ -416,8 +416,21 @@ describe("appearance and wait", () => {
   it("takes the years of the whole log where nobody says which were watched, and says so", () => {
     const { appearance } = rarityOf(withLog([seen("a", "2001", { kind: "offer" }), seen("b", "2004")]));
     expect(appearance.inputs).toMatchObject({ offers: 1, years: 4, firstYear: 2001, lastYear: 2004 });
-    expect(appearance.caveats.join()).toMatch(/years are those that the log spans/);
+    expect(appearance.caveats.join()).toMatch(/Nobody has said in which years .* the log stands for them/);
     expect(rarityOf(withLog([])).appearance.insufficient).toMatch(/years/);
+  });
+
+  // By hand: four offers in the fifteen years 2001 to 2015.
+  it("takes no years from a date of a century, nor from what was only mentioned, and does not count the vague offer", () => {
+    const offer = (example: string, year: string) => seen(example, year, { kind: "offer" });
+    const rows = [
+      ...["2001", "2006-05", "2011", "2015"].map((year) => offer(`e${year}`, year)),
+      offer("vague", "19XX"),
+      seen("old", "1890", { kind: "mention" }),
+    ];
+    const { appearance } = rarityOf(withLog(rows));
+    expect(appearance.inputs).toMatchObject({ offers: 4, years: 15, firstYear: 2001, lastYear: 2015 });
+    expect(appearance.value).toBeCloseTo(4 / 15, 12);
   });
 
   it("waits longer for one as complete", () => {

@@ -10,7 +10,7 @@ import { type Statement, statement } from "../statement.ts";
 export interface YearsWatched {
   readonly first: number;
   readonly last: number;
-  /** False where the years are those that the log happens to span. */
+  /** False where nobody states them, and the log stands for them. */
   readonly declared: boolean;
 }
 
@@ -22,21 +22,41 @@ function yearsOf(date: EdtfDate): { first: number; last: number } | null {
     : null;
 }
 
-export function yearsWatched(
-  watching: EdtfDate | undefined,
-  log: readonly Pick<Sighting, "seen">[],
-): YearsWatched | null {
+/** What of a sighting tells in which years somebody kept a log. */
+export interface Dated {
+  readonly seen: EdtfDate;
+  /** As in the log, where it may be a word that is none. */
+  readonly kind: string;
+}
+
+/** The years that are stated or, where nobody states any, those of the log. */
+export function yearsWatched(watching: EdtfDate | undefined, log: Iterable<Dated>): YearsWatched | null {
   const stated = watching && yearsOf(watching);
-  if (stated) return { ...stated, declared: true };
-  let first = Number.POSITIVE_INFINITY;
-  let last = Number.NEGATIVE_INFINITY;
-  for (const { seen } of log) {
+  return stated ? { ...stated, declared: true } : yearsOfLog(log);
+}
+
+/**
+ * From the first year of the log to its last. That an old book mentions one says of no year that anybody watched, nor does
+ * a date of a century ("19XX"): mentions tell only where there are no offers and no records, and of these those dated to
+ * more than a year only where none is dated to one.
+ */
+function yearsOfLog(log: Iterable<Dated>): YearsWatched | null {
+  const dated = [...log].flatMap(({ seen, kind }) => {
     const years = yearsOf(seen);
-    if (!years) continue;
-    first = Math.min(first, years.first);
-    last = Math.max(last, years.last);
-  }
-  return first <= last ? { first, last, declared: false } : null;
+    return years ? { ...years, kind } : [];
+  });
+  const told = thoseOrAll(dated, ({ kind }) => kind !== "mention");
+  const spans = thoseOrAll(told, ({ first, last }) => first === last);
+  if (spans.length === 0) return null;
+  const first = spans.reduce((least, span) => Math.min(least, span.first), Number.POSITIVE_INFINITY);
+  const last = spans.reduce((most, span) => Math.max(most, span.last), Number.NEGATIVE_INFINITY);
+  return { first, last, declared: false };
+}
+
+/** Those of which it holds, or all where it holds of none. */
+function thoseOrAll<Each>(all: readonly Each[], holds: (each: Each) => boolean): readonly Each[] {
+  const those = all.filter(holds);
+  return those.length > 0 ? those : all;
 }
 
 /** A new offer, seen wholly within the years watched. */

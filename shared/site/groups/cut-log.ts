@@ -11,8 +11,8 @@ export interface CutLog {
   readonly shares: readonly (readonly [family: string, text: string])[];
   /** By family, what its rows say in words, in which a serial may be told. */
   readonly words: readonly (readonly [family: string, text: string])[];
-  /** The dates of its sightings, each once. */
-  readonly dates: readonly string[];
+  /** By kind of sighting, the dates on which there were some, each once. */
+  readonly dates: readonly (readonly [kind: string, dates: readonly string[]])[];
 }
 
 export type LogCutter = (log: RecordText, familyOf: ReadonlyMap<string, string>) => CutLog | null;
@@ -27,14 +27,19 @@ export const cutLog: LogCutter = (log, familyOf) => {
   if (told.some(isError)) return null;
   const shares = new Map<string, string[]>();
   const words = new Map<string, string[]>();
-  const dates = new Set<string>();
+  const dates = new Map<string, Set<string>>();
+  const see = (kind: string, date: string) => {
+    const known = dates.get(kind);
+    if (known) known.add(date);
+    else dates.set(kind, new Set([date]));
+  };
   let header: string | null = null;
   for (const { table } of read.tables) {
     header = table.header;
     for (const row of table.rows) {
       const family = familyOf.get(row.cell("variant"));
       if (family === undefined) return null;
-      dates.add(row.cell("seen"));
+      see(row.cell("kind"), row.cell("seen"));
       addUnder(shares, family, row.line);
       for (const column of inWords) {
         const cell = row.cell(column);
@@ -44,10 +49,10 @@ export const cutLog: LogCutter = (log, familyOf) => {
   }
   for (const { document } of read.records) {
     for (const [key, entry] of Object.entries((document.data ?? {}) as Record<string, unknown>)) {
-      const { variant, seen } = (entry ?? {}) as { variant?: unknown; seen?: unknown };
+      const { variant, kind, seen } = (entry ?? {}) as { variant?: unknown; kind?: unknown; seen?: unknown };
       const family = typeof variant === "string" ? familyOf.get(variant) : undefined;
       if (family === undefined) return null;
-      if (typeof seen !== "object") dates.add(String(seen));
+      if (typeof seen !== "object") see(String(kind), String(seen));
       addUnder(shares, family, `${JSON.stringify(key)}:${JSON.stringify(entry)}`);
       for (const column of inWords) {
         const text = (entry as Record<string, unknown> | null)?.[column];
@@ -60,7 +65,7 @@ export const cutLog: LogCutter = (log, familyOf) => {
     header,
     shares: [...shares].map(([family, rows]) => [family, rows.join(between)]),
     words: [...words].map(([family, texts]) => [family, texts.join("\n")]),
-    dates: [...dates],
+    dates: [...dates].map(([kind, each]) => [kind, [...each]]),
   };
 };
 

@@ -1,5 +1,5 @@
 import { comparedVariants } from "../../assessments/item-pair.ts";
-import { type YearsWatched, yearsWatched } from "../../assessments/rarity/appearance.ts";
+import { type Dated, type YearsWatched, yearsWatched } from "../../assessments/rarity/appearance.ts";
 import { type EdtfDate, parseEdtf } from "../../dates/edtf-interval.ts";
 import { isError } from "../../diagnostics/diagnostic.ts";
 import { addUnder, grouping } from "../../lists/grouping.ts";
@@ -41,7 +41,7 @@ export interface GroupedCollection extends SharedContent {
   readonly quotedFamilies: ReadonlySet<string> | null;
   /** The serials of items that a text tells. */
   readonly serialsMentionedIn: (text: RecordText) => readonly string[];
-  /** The dates of all sightings, each once. */
+  /** From the dates of all sightings, each once. */
   readonly watched: (watching: EdtfDate | undefined) => YearsWatched | null;
 }
 
@@ -153,16 +153,17 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
     }
   }
 
-  const seen = new Map<string, EdtfDate>();
-  const see = (text: string) => {
-    const date = seen.has(text) ? undefined : parseEdtf(text);
-    if (date) seen.set(text, date);
+  const dated = new Map<string, Dated>();
+  const see = (kind: string, text: string) => {
+    const key = `${kind} ${text}`;
+    const seen = dated.has(key) ? undefined : parseEdtf(text);
+    if (seen) dated.set(key, { seen, kind });
   };
   const logs: (readonly [RecordText, CutLog])[] = [];
   for (const text of ofKind("sightings")) {
     const log = cut(text, familyOfVariant);
     if (!log) return null;
-    for (const date of log.dates) see(date);
+    for (const [kind, dates] of log.dates) for (const date of dates) see(kind, date);
     logs.push([text, log]);
   }
 
@@ -220,18 +221,15 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
       : new Set(told.flatMap((ids) => (ids ?? []).flatMap((id) => named(id) ?? []))),
     itemCount: items.size,
     serialsMentionedIn: (text) => serialsIn(readableText(text)).map(({ known }) => known.serial),
-    watched: watchedIn([...seen.values()]),
+    watched: watchedIn([...dated.values()]),
   };
 }
 
 /** Apart from the function above, all of whose logs a function within it would keep in memory. */
 const watchedIn =
-  (dates: readonly EdtfDate[]): GroupedCollection["watched"] =>
+  (log: readonly Dated[]): GroupedCollection["watched"] =>
   (watching) =>
-    yearsWatched(
-      watching,
-      dates.map((seen) => ({ seen })),
-    );
+    yearsWatched(watching, log);
 
 /** In the order in which they were found. */
 function inOrder(some: readonly RecordText[], { texts }: CollectionTexts): RecordText[] {

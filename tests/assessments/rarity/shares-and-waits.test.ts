@@ -46,25 +46,35 @@ const survivors = figure(
 const noSurvivors = withheld(statement("no-sighting"), basis);
 
 describe("the years watched", () => {
+  const log = (...rows: string[]) =>
+    rows.map((row) => {
+      const [seen = "", kind = "record"] = row.split(" ");
+      return { seen: date(seen), kind };
+    });
+
   it("are those that are stated, whatever the log has", () => {
-    expect(yearsWatched(date("2001/2010"), [{ seen: date("1990") }])).toEqual(watched);
+    expect(yearsWatched(date("2001/2010"), log("1990"))).toEqual(watched);
     expect(yearsWatched(date("2001-05"), [])).toEqual({ first: 2001, last: 2001, declared: true });
   });
 
   it.each(["2001/..", "../2010", "2001/", "/2010"])("are those of the log where %s has no end", (stated) => {
-    expect(yearsWatched(date(stated), [{ seen: date("1990") }])).toEqual({
-      first: 1990,
-      last: 1990,
-      declared: false,
-    });
+    expect(yearsWatched(date(stated), log("1990"))).toEqual({ first: 1990, last: 1990, declared: false });
   });
 
-  it("are those that the log spans, of dates that have both ends", () => {
-    const log = ["2004/2006", "2001", "2003", "1980/..", "2030/", "../1970"].map((seen) => ({
-      seen: date(seen),
-    }));
-    expect(yearsWatched(undefined, log)).toEqual({ first: 2001, last: 2006, declared: false });
-    expect(yearsWatched(undefined, log.slice(3))).toBeNull();
+  it.each<[string, readonly string[], number, number]>([
+    ["from the first to the last", ["2004", "2001-03 offer", "2003"], 2001, 2004],
+    ["of dates that have both ends", ["2001", "1980/..", "2030/", "../1970"], 2001, 2001],
+    ["by dates of a year, not of more", ["2001", "2003-05-02", "19XX offer", "2002/2009"], 2001, 2003],
+    ["by dates of more where there are no others", ["199X", "2002/2009 offer"], 1990, 2009],
+    ["by offers and records, and not by mentions", ["2001 offer", "2004", "1890 mention"], 2001, 2004],
+    ["by mentions where there is nothing else", ["1890 mention", "1902 mention", "188X mention"], 1890, 1902],
+    ["by a vague record sooner than by a mention", ["199X", "1890 mention"], 1990, 1999],
+  ])("are those of the log, %s", (_, rows, first, last) => {
+    expect(yearsWatched(undefined, log(...rows))).toEqual({ first, last, declared: false });
+  });
+
+  it("are none where the log has no date with both ends", () => {
+    expect(yearsWatched(undefined, log("1980/..", "2030/", "../1970"))).toBeNull();
     expect(yearsWatched(undefined, [])).toBeNull();
   });
 });
