@@ -5,12 +5,21 @@ import type { Variant } from "../records/variant.ts";
 const goesOn = (prefix: string, other: string): boolean =>
   prefix.startsWith(other) && /^\d+$/.test(prefix.slice(other.length));
 
-/** Whether some serial may lie in both: an end that is not known may lie anywhere. */
+/** The first and the last serial that there may be in a range: an end that is not known may lie anywhere within its limits. */
+function endsOf({
+  from,
+  to,
+  limits: { after = Number.NEGATIVE_INFINITY, before = Number.POSITIVE_INFINITY } = {},
+}: SerialRange) {
+  return { first: from ?? after + 1, last: to ?? before - 1 };
+}
+
+/** Whether some serial may lie in both. */
 function mayShare(one: SerialRange, other: SerialRange): boolean {
   const [prefix, beside] = [tight(one.prefix), tight(other.prefix)];
   if (prefix !== beside) return goesOn(prefix, beside) || goesOn(beside, prefix);
-  const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = one;
-  return (other.from ?? from) <= to && (other.to ?? to) >= from;
+  const [own, others] = [endsOf(one), endsOf(other)];
+  return own.first <= others.last && others.first <= own.last;
 }
 
 /** Whether a serial alone would tell two or more variants apart: each has ranges, and no two of them share any. */

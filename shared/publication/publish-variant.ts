@@ -29,6 +29,7 @@ const publishRange = (range: SerialRange, shown: Shown): PublishedSerialRange =>
   source: range.source ?? null,
   page: range.page ?? null,
   note: shown(range.note),
+  limits: range.limits,
 });
 
 export function publishPart(

@@ -11,6 +11,7 @@ import type { Contrast } from "../assessments/unit-contrast.ts";
 import type { ComparisonRow } from "../assessments/variant-comparison.ts";
 import type { Theme } from "../records/collection.ts";
 import type { Money, PartLine } from "../records/item.ts";
+import type { Limits } from "../records/serial.ts";
 import type { Sighting } from "../records/sighting.ts";
 import type { PersonName } from "../terms/person-name.ts";
 import type { Standing, State, Status } from "../terms/states.ts";
@@ -311,6 +312,8 @@ export interface PublishedSerialRange {
   readonly source: string | null;
   readonly page: string | null;
   readonly note: string | null;
+  /** What the ranges of other variants of the family tell of the end that is not known. */
+  readonly limits?: Limits;
 }
 
 export interface PublishedLevelRarity {

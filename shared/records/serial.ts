@@ -11,6 +11,8 @@ export interface SerialRange {
   readonly source: string | undefined;
   readonly page: string | undefined;
   readonly note: string | undefined;
+  /** What the ranges of other variants of its family tell of the end that is not known. */
+  readonly limits?: Limits;
 }
 
 export interface RawSerialRange {
@@ -85,6 +87,7 @@ export interface RangeEnds {
   readonly from: number | null | undefined;
   readonly to: number | null | undefined;
   readonly skipped: boolean;
+  readonly limits?: Limits;
 }
 
 /** What the ranges beside one tell of the end that is not known: it ends before the next of its prefix, and begins after the one before. */
@@ -93,17 +96,19 @@ export interface Limits {
   readonly before?: number;
 }
 
-/** Numbers that were left unused may lie within a range, and end none. */
+/** By the ranges given, and by those of other variants. Numbers that were left unused may lie within a range, and end none. */
 export function limitsOf<Range extends RangeEnds>(range: Range, ranges: readonly Range[]): Limits {
-  const { from, to } = range;
+  const { from, to, limits = {} } = range;
   if (isClosed(range) || (from ?? to) == null) return {};
   const prefix = tight(range.prefix);
   const beside = ranges.filter((each) => each !== range && !each.skipped && tight(each.prefix) === prefix);
   if (from != null) {
-    const next = beside.flatMap((each) => each.from ?? each.to ?? []).filter((first) => first > from);
+    const firsts = [...beside.map((each) => each.from ?? each.to), limits.before];
+    const next = firsts.flatMap((first) => first ?? []).filter((first) => first > from);
     return next.length === 0 ? {} : { before: next.reduce((a, b) => Math.min(a, b)) };
   }
-  const earlier = beside.flatMap((each) => each.to ?? each.from ?? []).filter((last) => last < (to ?? last));
+  const lasts = [...beside.map((each) => each.to ?? each.from), limits.after];
+  const earlier = lasts.flatMap((last) => last ?? []).filter((last) => last < (to ?? last));
   return earlier.length === 0 ? {} : { after: earlier.reduce((a, b) => Math.max(a, b)) };
 }
 
@@ -142,12 +147,14 @@ export function overlap(one: SerialRange, other: SerialRange): boolean {
 /** "A1 to A240, B1 and on": the ranges as somebody would say them. */
 export const rangesInWords = (ranges: readonly SerialRange[]): string =>
   ranges
-    .map(({ prefix, from, to }) => {
+    .map(({ prefix, from, to, limits: { after, before } = {} }) => {
       const [first, last] = [from, to].map((number) =>
         number === undefined ? undefined : `${prefix}${number}`,
       );
       if (first !== undefined && last !== undefined) return `${first} to ${last}`;
-      if (first !== undefined) return `${first} and on`;
-      return last === undefined ? `${prefix}…` : `up to ${last}`;
+      if (first !== undefined)
+        return `${first} and on${before === undefined ? "" : ` (before ${prefix}${before})`}`;
+      if (last === undefined) return `${prefix}…`;
+      return `up to ${last}${after === undefined ? "" : ` (after ${prefix}${after})`}`;
     })
     .join(", ");

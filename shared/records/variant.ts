@@ -7,7 +7,7 @@ import { LeftOut } from "../source/left-out.ts";
 import type { Standing } from "../terms/states.ts";
 import { mayHaveMore, namesLeftOut } from "./names-left-out.ts";
 import { type RawRevisions, type Revision, revisionsFrom } from "./revision.ts";
-import { type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
+import { limitsOf, type RawSerialRange, type SerialRange, serialRange } from "./serial.ts";
 import { asDate, asList, asText, type Typed } from "./text.ts";
 
 export interface Part {
@@ -282,7 +282,22 @@ export function variantsFrom(
     return extending(own, inherited);
   };
 
-  return { variants: files.map((file) => variantOf(file, resolve(file, []))), diagnostics };
+  const variants = files.map((file) => variantOf(file, resolve(file, [])));
+  return { variants: limitedByFamily(variants), diagnostics };
+}
+
+/** One run of numbers is shared by the variants of a family: where the next of them begins, an open range has ended. */
+function limitedByFamily(variants: readonly Variant[]): Variant[] {
+  const siblingsOf = grouping(variants, ({ family }) => family);
+  return variants.map((variant) => {
+    const others = (siblingsOf.get(variant.family) ?? []).filter((each) => each !== variant);
+    const beside = others.flatMap(({ serials }) => serials);
+    const limited = (range: SerialRange): SerialRange => {
+      const limits = limitsOf(range, beside);
+      return Object.keys(limits).length === 0 ? range : { ...range, limits };
+    };
+    return { ...variant, serials: variant.serials.map(limited) };
+  });
 }
 
 const formerlyOf = ({ data }: SourceDocument): readonly string[] => asList((data as RawVariant).formerly);

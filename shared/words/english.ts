@@ -163,7 +163,7 @@ const methods: Record<Method, MethodWords> = {
     name: `${englishFigureNames.variant.made}, from serials`,
     asks: "How many were made, where no record says so?",
     formula:
-      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and no more than there are numbers before the next range of its prefix, or after the one before; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1; low is w, high the largest N for which (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
+      "A range with both ends known counts its length. An open one is estimated: N = m + m/k − 1 for k different serials with the largest m, counted from the start, or backwards from the end where only that is known, and no more than there are numbers before the next range of its prefix, of this variant or another of the family, or after the one before; low is m, high the largest N for which C(m, k) / C(N, k) ≥ α. Where neither is known, with the span w: N = (w − 1)(k + 1)/(k − 1) − 1; low is w, high the largest N for which (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
     source:
       "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles and Brodie (1947), same journal 42: 72–91; without a known start Goodman (1954), same journal 49: 97–112.",
     assumes: "Numbers ran on without gaps, and those seen are a random sample. Several blocks are summed.",

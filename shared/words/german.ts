@@ -171,7 +171,7 @@ const methods: Record<Method, MethodWords> = {
     name: `${germanFigureNames.variant.made}, aus Seriennummern`,
     asks: "Wie viele wurden gefertigt, wo keine Quelle es sagt?",
     formula:
-      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und nicht mehr, als es Nummern vor der nächsten Reihe desselben Vorsatzes oder nach der vorigen gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1; die untere Grenze ist w, die obere das größte N mit (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
+      "Eine Reihe, deren beide Enden bekannt sind, zählt ihre Länge. Eine offene wird geschätzt: N = m + m/k − 1 bei k verschiedenen Nummern, deren größte m ist, vom Anfang an gezählt oder, wo nur das Ende bekannt ist, rückwärts von diesem, und nicht mehr, als es Nummern vor der nächsten Reihe desselben Vorsatzes, dieser Variante oder einer anderen der Familie, oder nach der vorigen gibt; die untere Grenze ist m, die obere das größte N mit C(m, k) / C(N, k) ≥ α. Wo keines von beiden bekannt ist, mit der Spannweite w: N = (w − 1)(k + 1)/(k − 1) − 1; die untere Grenze ist w, die obere das größte N mit (w + k(N − w))/w · C(w, k) / C(N, k) ≥ α.",
     source:
       "Goodman (1952), Journal of the American Statistical Association 47: 622–634; Ruggles und Brodie (1947), dieselbe Zeitschrift 42: 72–91; ohne bekannten Anfang Goodman (1954), dieselbe Zeitschrift 49: 97–112.",
     assumes:
