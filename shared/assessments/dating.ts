@@ -1,21 +1,27 @@
 import type { EdtfDate } from "../dates/edtf-interval.ts";
+import { addUnder } from "../lists/grouping.ts";
 import type { PartLine } from "../records/item.ts";
-import { rangeOf } from "../records/serial.ts";
+import { isLegible, rangeOf } from "../records/serial.ts";
 import type { Variant } from "../records/variant.ts";
 import { datesAsWritten, type Statement } from "./statement.ts";
 
 export type DatingVerdict = "fits" | "earlier" | "later" | "undated";
 
+/** `outside`: the serial can be read, and lies in none of the ranges known for the part. */
+export type SerialVerdict = DatingVerdict | "outside";
+
 export interface PartDating {
+  /** Which of the lines of its part bears the serial. */
+  readonly line: number;
   readonly serial: string;
   readonly made: string | null;
-  readonly verdict: DatingVerdict;
+  readonly verdict: SerialVerdict;
 }
 
 export interface Dating {
   readonly issued: string | null;
   readonly serial: { readonly made: string | null };
-  /** One entry for each part that bears a serial; several where several units do. */
+  /** Each part that bears a serial, with what every one of its serials says. */
   readonly parts: ReadonlyMap<string, readonly PartDating[]>;
   readonly caveats: readonly Statement[];
 }
@@ -43,15 +49,16 @@ export function assessDating(
   for (const [id, lines] of item.parts) {
     const ranges = variant.parts.get(id)?.serials ?? [];
     if (ranges.length === 0) continue;
-    for (const { serial, state } of lines) {
+    for (const [line, { serial, state }] of lines.entries()) {
       // What is not there belongs to no time.
       if (serial === undefined || state === "absent" || state === "not-issued") continue;
-      const made = rangeOf(ranges, serial)?.made;
+      const range = rangeOf(ranges, serial);
+      const made = range?.made;
       if (made && issued) compared.push(made, issued);
-      parts.set(id, [
-        ...(parts.get(id) ?? []),
-        { serial, made: made?.text ?? null, verdict: compareDates(made, issued) },
-      ]);
+      // What only stands in has the numbers of another model.
+      const isOutside = !range && state !== "substitute" && isLegible(serial);
+      const verdict = isOutside ? "outside" : compareDates(made, issued);
+      addUnder(parts, id, { line, serial, made: made?.text ?? null, verdict });
     }
   }
   return {

@@ -108,7 +108,7 @@ export const catalogue = {
     "An example was seen, held or examined before the first of its variant was issued.",
   ),
   "serial-out-of-range": warning(
-    "A serial lies outside all ranges of its variant, or cannot be read in full and is compared with none.",
+    "A serial lies outside all ranges of its variant or part, or cannot be read in full and is compared with none.",
   ),
   "feature-contradicts": warning(
     "An observed feature or serial contradicts the variant that the item is held to be.",

@@ -1,6 +1,6 @@
 import type { VariantAssessment } from "../assessments/assess-collection.ts";
 import type { PartFinding } from "../assessments/completeness.ts";
-import type { DatingVerdict, PartDating } from "../assessments/dating.ts";
+import type { PartDating, SerialVerdict } from "../assessments/dating.ts";
 import type { HazardFinding } from "../assessments/hazards.ts";
 import type { ItemAssessment } from "../assessments/item-assessment.ts";
 import type { Likeness } from "../assessments/likeness.ts";
@@ -52,7 +52,13 @@ function showing(entry: { readonly private: readonly string[] }, audience: Audie
   };
 }
 
-function publishLine(line: PartLine, item: Item, audience: Audience, redact: Redact): PublishedPartLine {
+function publishLine(
+  line: PartLine,
+  dating: PartDating | undefined,
+  item: Item,
+  audience: Audience,
+  redact: Redact,
+): PublishedPartLine {
   const show = showing(line, audience, redact);
   const how = audience === "private" ? "shown" : item.publish.serial;
   return {
@@ -68,6 +74,7 @@ function publishLine(line: PartLine, item: Item, audience: Audience, redact: Red
     model: show.text("model", line.model),
     evidence: show.text("evidence", line.evidence),
     note: show.text("note", line.note),
+    dating: dating ? { made: dating.made, verdict: dating.verdict } : null,
   };
 }
 
@@ -88,12 +95,13 @@ function publishEvent(event: CustodyEvent, audience: Audience, redact: Redact): 
   };
 }
 
-const gravest: readonly DatingVerdict[] = ["later", "undated", "earlier", "fits"];
+const gravest: readonly SerialVerdict[] = ["later", "outside", "undated", "earlier", "fits"];
 
 /** Of several units of a part, the one that raises the gravest doubt speaks for it. */
-function datingOf(units: readonly PartDating[] | undefined) {
+function datingOf(units: readonly PartDating[] | undefined): PublishedItemPart["dating"] {
   const worst = gravest.flatMap((verdict) => units?.find((unit) => unit.verdict === verdict) ?? [])[0];
-  return worst ? { made: worst.made, verdict: worst.verdict } : null;
+  if (!worst) return null;
+  return { made: worst.made, verdict: worst.verdict === "outside" ? "undated" : worst.verdict };
 }
 
 /** Of marks that are kept nothing is told, neither whether they agree. */
@@ -196,7 +204,10 @@ export function publishItem(item: Item, assessment: ItemAssessment, around: Item
         summary: summaryOf(finding),
         units: { expected, present, substitute, unverified, absent, unexamined, notIssued, surplus },
         share: finding.share,
-        lines: own.map((line) => publishLine(line, item, audience, redact)),
+        lines: own.map((line, at) => {
+          const dated = dating.parts.get(part.id)?.find((each) => each.line === at);
+          return publishLine(line, dated, item, audience, redact);
+        }),
         dating: datingOf(dating.parts.get(part.id)),
         matching: matchingOf(assessment.marks.get(part.id), own, redact, around),
         assembled: item.assembled.includes(part.id),

@@ -1,5 +1,5 @@
 import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments/completeness.ts";
-import type { DatingVerdict } from "../assessments/dating.ts";
+import type { DatingVerdict, SerialVerdict } from "../assessments/dating.ts";
 import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
@@ -67,6 +67,8 @@ export interface PublishedPartLine {
   readonly model: string | null;
   readonly evidence: string | null;
   readonly note: string | null;
+  /** What its serial says of when it was made; null where it has none, or none is known for the part. */
+  readonly dating: { readonly made: string | null; readonly verdict: SerialVerdict } | null;
 }
 
 export interface PublishedPart {
@@ -102,6 +104,7 @@ export interface PublishedItemPart extends PublishedPart {
   };
   readonly share: Bounds | null;
   readonly lines: readonly PublishedPartLine[];
+  /** By the serial that raises the gravest doubt. */
   readonly dating: { readonly made: string | null; readonly verdict: DatingVerdict } | null;
   readonly matching: {
     readonly verdict: MarkVerdict;

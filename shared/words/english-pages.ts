@@ -384,6 +384,7 @@ export const englishPages = {
       earlier: "earlier: from stock, which was normal",
       later: "later than the issue: a strong doubt",
       undated: "year not known",
+      outside: "serial outside every range known for this part",
     },
     made: (when: string) => `made ${when}`,
     custody: "Custody",
@@ -760,7 +761,7 @@ export const englishPages = {
       name: "Dating",
       asks: "Does every part belong to the time of issue?",
       formula:
-        "A serial gives the dates m of its range; d are those of issue. Later, the first formula: its earliest date lies after the latest of issue. Earlier, the second: its latest lies before the earliest of issue. Dates marked as uncertain or approximate are taken as written.",
+        "A serial gives the dates m of its range; d are those of issue. Each unit of a part is dated by its own; of the part as a whole the data give what raises the gravest doubt. Later, the first formula: its earliest date lies after the latest of issue. Earlier, the second: its latest lies before the earliest of issue. Dates marked as uncertain or approximate are taken as written.",
       worked:
         "Issued 1931/1938. A lamp from a range of 1940/1945 is later, since 1940 lies after 1938; one of 1926/1930 is earlier, since 1930 lies before 1931; one of 1930/1932 fits.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",

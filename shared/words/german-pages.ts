@@ -367,6 +367,7 @@ export const germanPages: PageWords = {
       earlier: "früher: aus dem Vorrat, was üblich war",
       later: "später als die Ausgabe: ein starker Zweifel",
       undated: "Jahr nicht bekannt",
+      outside: "Nummer außerhalb jeder Reihe, die für dieses Teil bekannt ist",
     },
     made: (when) => `gefertigt ${when}`,
     custody: "Verbleib",
@@ -750,7 +751,7 @@ export const germanPages: PageWords = {
       name: "Datierung",
       asks: "Gehört jedes Teil in die Zeit der Ausgabe?",
       formula:
-        "Eine Nummer gibt die Daten m ihrer Reihe; d sind die der Ausgabe. Später, die erste Formel: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher, die zweite: Ihr spätestes liegt vor dem frühesten der Ausgabe. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
+        "Eine Nummer gibt die Daten m ihrer Reihe; d sind die der Ausgabe. Jedes Stück eines Teils wird nach seiner eigenen datiert; für das Teil als Ganzes geben die Daten an, was den stärksten Zweifel weckt. Später, die erste Formel: Ihr frühestes Datum liegt nach dem spätesten der Ausgabe. Früher, die zweite: Ihr spätestes liegt vor dem frühesten der Ausgabe. Daten, die als ungewiss oder ungefähr bezeichnet sind, gelten, wie sie geschrieben sind.",
       worked:
         "Ausgegeben 1931/1938. Eine Lampe aus einer Reihe von 1940/1945 ist später, denn 1940 liegt nach 1938; eine von 1926/1930 ist früher, denn 1930 liegt vor 1931; eine von 1930/1932 passt.",
       source: "Extended Date/Time Format, ISO 8601-2:2019.",

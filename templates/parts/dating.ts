@@ -11,8 +11,11 @@ export function dating(
 ${issued !== null && html`<div><dt>${say.datingIssued}</dt><dd>${issued}</dd></div>`}
 ${serial !== null && html`<div><dt>${say.datingSerial}</dt><dd>${serial}</dd></div>`}
 ${parts.map(
-  ({ part, made, verdict, doubt }) =>
-    html`<div${doubt && html` class="doubt"`}><dt><a href="${part.address}">${part.name}</a></dt><dd>${made !== null && `${say.made(made)}: `}${doubt ? html`<strong>${verdict}</strong>` : verdict}</dd></div>`,
+  ({ part, dated }) =>
+    html`<div><dt><a href="${part.address}">${part.name}</a></dt><dd>${dated.map(
+      ({ units, verdict, doubt }, at) =>
+        html`${at > 0 && html`<br>`}${units !== null && `${units}: `}${doubt ? html`<strong>${verdict}</strong>` : verdict}`,
+    )}</dd></div>`,
 )}
 </dl>
 ${serialPlot !== null && html`${site.templates["parts/drawing"]({ kind: "serial", svg: serialPlot }, site)}<p class="small">${say.serialNote}</p>`}

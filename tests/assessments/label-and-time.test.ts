@@ -216,8 +216,8 @@ describe("made and issued", () => {
       [
         "scale",
         [
-          { serial: "7", made: "1919", verdict: "earlier" },
-          { serial: "200", made: "1926", verdict: "later" },
+          { line: 0, serial: "7", made: "1919", verdict: "earlier" },
+          { line: 2, serial: "200", made: "1926", verdict: "later" },
         ],
       ],
     ]);
@@ -239,9 +239,9 @@ describe("made and issued", () => {
     const found = dated({ lens: bearing("L1005", "L7", "L1200") }, "A1050", outfit);
     expect(found.serial.made).toBe("1920/1925");
     expect(found.parts.get("lens")).toEqual([
-      { serial: "L1005", made: "1930/1935", verdict: "later" },
-      { serial: "L7", made: "1900/1905", verdict: "fits" },
-      { serial: "L1200", made: null, verdict: "undated" },
+      { line: 0, serial: "L1005", made: "1930/1935", verdict: "later" },
+      { line: 1, serial: "L7", made: "1900/1905", verdict: "fits" },
+      { line: 2, serial: "L1200", made: null, verdict: "outside" },
     ]);
   });
 
@@ -251,16 +251,40 @@ describe("made and issued", () => {
     const found = dated({ scale: bearing("200", "X9") }, "A7", undated);
     expect(found).toMatchObject({ issued: "1918/1919", serial: { made: "1918/1919" } });
     expect(found.parts.get("scale")).toEqual([
-      { serial: "200", made: "1926", verdict: "later" },
-      { serial: "X9", made: null, verdict: "undated" },
+      { line: 0, serial: "200", made: "1926", verdict: "later" },
+      { line: 1, serial: "X9", made: null, verdict: "outside" },
     ]);
     expect(dated({ scale: bearing("200") }, undefined, undated)).toEqual({
       issued: null,
       serial: { made: null },
-      parts: new Map([["scale", [{ serial: "200", made: "1926", verdict: "undated" }]]]),
+      parts: new Map([["scale", [{ line: 0, serial: "200", made: "1926", verdict: "undated" }]]]),
       caveats: [],
     });
     expect(dated({}, "Z7")).toMatchObject({ issued: "1920/1925", serial: { made: null } });
+  });
+});
+
+describe("a serial of a part that lies in none of its ranges", () => {
+  const lamp = part("lamp", { serials: [range({ prefix: "L", from: 1, to: 100, made: date("1930") })] });
+  const says = (...lines: PartLine[]) =>
+    assessDating(variant("a", { issued: date("1931"), parts: [lamp] }), {
+      serial: undefined,
+      parts: new Map([["lamp", lines]]),
+    })
+      .parts.get("lamp")
+      ?.map(({ verdict }) => verdict);
+
+  it("is outside, unless it cannot be read in full, or is that of another model", () => {
+    expect(
+      says(
+        line("present", { serial: "L7" }),
+        line("present", { serial: "L300" }),
+        line("unverified", { serial: "M7" }),
+        line("present", { serial: "L3?0" }),
+        line("substitute", { serial: "M7" }),
+        line("absent", { serial: "L300" }),
+      ),
+    ).toEqual(["earlier", "outside", "outside", "undated", "undated"]);
   });
 });
 
@@ -275,7 +299,7 @@ describe("a date that is marked uncertain or approximate", () => {
   };
 
   it("is taken as written, and told of where a part is dated by it", () => {
-    const later = [{ serial: "7", made: "1907/1909", verdict: "later" }];
+    const later = [{ line: 0, serial: "7", made: "1907/1909", verdict: "later" }];
     expect(of("1900/1906~", "1907/1909").parts.get("scale")).toEqual(later);
     expect(of("1900/1906~", "1907/1909").caveats).toEqual([{ says: "dates-as-written", values: {} }]);
     expect(of("1900/1906", "1907?").caveats).toHaveLength(1);

@@ -1,3 +1,4 @@
+import { datedInWords, datedUnits } from "../../pages/views/dated-units.ts";
 import { completenessLines } from "./completeness-lines.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, methodLines, type Setting, sourceLines } from "./figure-lines.ts";
@@ -64,20 +65,20 @@ const datingWords = {
   earlier: "earlier than the issue, as stock often is",
   later: "LATER than the issue: a strong doubt that it was issued with it",
   undated: "in no dated range",
+  outside: "its serial is in NONE of the ranges known for the part",
 } as const;
 
 function dating({ item }: Explained, setting: Setting): string[] {
-  const { issued, serial, parts, caveats } = item.dating;
+  const { issued, serial, caveats } = item.dating;
   const { words } = setting;
   return [
     ...labelled("issued", issued ? words.date(issued) : "not known", setting),
     ...labelled("by its serial", serial.made ? words.date(serial.made) : "not known", setting),
-    ...Object.entries(parts).flatMap(([id, { made, verdict }]) =>
-      labelled(
-        "a part",
-        `${item.parts.find((part) => part.id === id)?.name ?? id}: ${made ? `made ${words.date(made)}, ` : ""}${datingWords[verdict]}`,
-        setting,
-      ),
+    ...item.parts.flatMap((part) =>
+      datedUnits(part, words).flatMap((units) => {
+        const told = [datedInWords(units, words), datingWords[units.verdict]].filter((each) => each !== null);
+        return labelled("a part", `${part.name}: ${told.join(", ")}`, setting);
+      }),
     ),
     ...caveats.flatMap((caveat) => labelled("bear in mind", caveat, setting)),
   ];

@@ -22,6 +22,7 @@ import {
   variantFigures,
 } from "../variant/variant-rarity.ts";
 import { type CompletenessView, completenessView } from "../views/completeness-view.ts";
+import { datedInWords, datedUnits, isDoubtful } from "../views/dated-units.ts";
 import { drawing, serialOfItem } from "../views/drawings.ts";
 import { figureView } from "../views/figure-view.ts";
 import { type HazardView, hazardViews } from "../views/hazard-view.ts";
@@ -99,9 +100,12 @@ export interface ItemPage extends PageHead {
     readonly serialPlot: string | null;
     readonly parts: readonly {
       readonly part: Link;
-      readonly made: string | null;
-      readonly verdict: string;
-      readonly doubt: boolean;
+      /** What each of its serials says, and of which units. */
+      readonly dated: readonly {
+        readonly units: string | null;
+        readonly verdict: string;
+        readonly doubt: boolean;
+      }[];
     }[];
     readonly caveats: readonly string[];
   };
@@ -265,12 +269,16 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
       issued: item.dating.issued && words.date(item.dating.issued),
       serial: item.dating.serial.made && words.date(item.dating.serial.made),
       serialPlot: serialOfItem(item, index),
-      parts: Object.entries(item.dating.parts).map(([id, { made, verdict }]) => ({
-        part: partLink(id),
-        made: made && words.date(made),
-        verdict: say.datingVerdicts[verdict],
-        doubt: verdict === "later",
-      })),
+      parts: item.parts
+        .filter(({ dating }) => dating !== null)
+        .map((part) => ({
+          part: partLink(part.id),
+          dated: datedUnits(part, words).map((units) => ({
+            units: datedInWords(units, words),
+            verdict: say.datingVerdicts[units.verdict],
+            doubt: isDoubtful(units),
+          })),
+        })),
       caveats: item.dating.caveats,
     },
     custody: custodyView(item, index),

@@ -12,6 +12,7 @@ import { remarksInARow } from "../../words/ended.ts";
 import type { Words } from "../../words/words.ts";
 import type { Link } from "../page.ts";
 import type { Named } from "../search/search-index.ts";
+import { datedUnits } from "./dated-units.ts";
 import { namedHazards } from "./hazard-view.ts";
 
 /** One row of the list of parts, as it is printed. */
@@ -181,17 +182,12 @@ export function remarksInWords(part: PartState, words: Words): string[] {
   });
   const { matching } = part;
   const numbers = matching === null ? [] : [say.matching[matching.verdict](matching.otherSet ?? "")];
-  const dated =
-    part.dating && part.dating.verdict !== "fits"
-      ? [
-          [
-            part.dating.made === null ? null : say.made(words.date(part.dating.made)),
-            say.datingVerdicts[part.dating.verdict],
-          ]
-            .filter((text) => text !== null)
-            .join(", "),
-        ]
-      : [];
+  const dated = datedUnits(part, words)
+    .filter(({ verdict }) => verdict !== "fits")
+    .map(({ some, made, verdict }) => {
+      const told = [made === null ? null : say.made(words.date(made)), say.datingVerdicts[verdict]];
+      return `${some === null ? "" : `${some}: `}${told.filter((text) => text !== null).join(", ")}`;
+    });
   return [...lines, ...numbers, ...dated, ...(part.assembled ? [say.fromElsewhere] : [])]
     .filter((text) => text !== "")
     .map(words.pages.capital);

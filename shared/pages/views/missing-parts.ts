@@ -1,6 +1,7 @@
 import type { PublishedItem, PublishedItemPart } from "../../publication/published.ts";
 import { isMain } from "../../terms/states.ts";
 import type { Words } from "../../words/words.ts";
+import { isDoubtful } from "./dated-units.ts";
 
 export interface MissingPart {
   readonly part: string;
@@ -57,7 +58,7 @@ export function someUnits(
  * What else is not as it should be, for whoever reads no further: which parts only stand in, how many bear another set's
  * number, and how many are uncertain in whatever way. Null where there is nothing of any kind.
  */
-export function elseAmiss({ completeness, parts, dating }: PublishedItem, words: Words): string | null {
+export function elseAmiss({ completeness, parts }: PublishedItem, words: Words): string | null {
   const { item: say, list } = words.pages;
   const standIns = parts
     .filter(({ id }) => completeness.substitutes.includes(id))
@@ -65,7 +66,7 @@ export function elseAmiss({ completeness, parts, dating }: PublishedItem, words:
   const doubtful = new Set([
     ...completeness.unverified,
     ...completeness.unexamined,
-    ...Object.entries(dating.parts).flatMap(([id, { verdict }]) => (verdict === "later" ? id : [])),
+    ...parts.flatMap(({ id, lines }) => (lines.some(({ dating }) => dating && isDoubtful(dating)) ? id : [])),
   ]).size;
   // What bears another's number is there all the same, and counted as certain.
   const ofOtherSet = parts.filter(({ matching }) => matching?.verdict === "other-set").length;

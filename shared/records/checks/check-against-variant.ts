@@ -2,20 +2,21 @@ import type { EdtfDate } from "../../dates/edtf-interval.ts";
 import { isLeftOut, type Path, type SourceDocument } from "../../source/document.ts";
 import type { Report } from "../report.ts";
 import { isLegible, isReversed, rangeOf, rangesInWords } from "../serial.ts";
-import type { Variant } from "../variant.ts";
+import type { Part, Variant } from "../variant.ts";
 
-/** What an outfit is said to bear, against the numbers that its variant is known to have had. */
+/** What an outfit or a part is said to bear, against the numbers that its variant, or that part, is known to have had. */
 export function checkSerial(
   report: Report,
   document: SourceDocument,
-  variant: Variant,
+  reference: Pick<Variant | Part, "id" | "serials"> & Pick<Variant, "leftOut">,
   serial: string | undefined,
+  path: Path = ["serial"],
 ): void {
-  const { id, serials } = variant;
+  const { id, serials } = reference;
   if (serial === undefined || serials.length === 0 || rangeOf(serials, serial)) return;
   // What does not fit, or has its ends the wrong way round, is told of where it stands.
-  if (serials.some(isReversed) || isLeftOut(variant, "serials")) return;
-  report("serial-out-of-range", document, ["serial"], {
+  if (serials.some(isReversed) || isLeftOut(reference, "serials")) return;
+  report("serial-out-of-range", document, path, {
     found: `"${serial}"`,
     expected: isLegible(serial)
       ? `a serial within the ranges of "${id}": ${rangesInWords(serials)}`

@@ -82,19 +82,23 @@ export function checkItem(collection: Collection, files: ReadonlySet<string>, re
   for (const [id, lines] of item.parts) {
     const part = variant.parts.get(id);
     if (!part) continue;
-    const isKnown = (field: "accepts" | "quantity") => !isLeftOut(variant, "parts", id, field);
+    const place = (at: number): Path => ["parts", id, ...(lines.length > 1 ? [at] : [])];
+    const isKnown = (field: "accepts" | "quantity" | "serials") => !isLeftOut(variant, "parts", id, field);
+    for (const [at, { state, serial }] of lines.entries()) {
+      if (!isKnown("serials") || (state !== "present" && state !== "unverified")) continue;
+      checkSerial(report, document, part, serial, [...place(at), "serial"]);
+    }
     for (const [at, { state, rest, model }] of lines.entries()) {
       if (!isKnown("accepts")) break;
-      const place = ["parts", id, ...(lines.length > 1 ? [at] : [])];
       if (model === undefined && (state === "substitute" || rest === "substitute") && bestCredit(part) > 0) {
-        report("unaccepted-model", document, place, {
+        report("unaccepted-model", document, place(at), {
           found: "a substitute without a model, so that none of it is certain to count",
           expected: `its "model"; the reference accepts ${[...part.accepts.keys()].map((each) => `"${each}"`).join(", ")}`,
         });
       }
       const meant = state === "substitute" && model !== undefined ? misspelt(model, part) : undefined;
       if (meant === undefined) continue;
-      report("unaccepted-model", document, [...place, "model"], {
+      report("unaccepted-model", document, [...place(at), "model"], {
         found: `"${model}", which counts for nothing`,
         expected: "a model that the reference accepts, or one with a clearly different name",
         remedy: `Did you mean "${meant}"?`,
