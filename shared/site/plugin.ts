@@ -26,8 +26,8 @@ export default async function fittedcase(
 }
 
 /**
- * Which of the collection's files Eleventy's server follows, and which are none of its business. Said before anything is
- * read: where a mistake ends the plugin, only so does the mended record begin with a configuration that is new.
+ * Which of the collection's files Eleventy's server watches, and which it leaves alone. Said before anything is read:
+ * where a mistake ends the plugin, only then does the corrected record start again with a new configuration.
  */
 function watch(eleventyConfig: EleventyConfig, folder: string): void {
   // All that is shown is made here: a change begins here again. Our records are no pages of the host's.

@@ -120,8 +120,8 @@ export class GroupMaker {
 const ofWhole: ReadonlySet<DiagnosticCode> = new Set(["offers-after-watching"]);
 
 /**
- * A name for each, by which those of several groups can be counted: a log without sources is told of once, however many
- * groups have sightings in it. What is shared is looked at elsewhere.
+ * A name for each warning, by which those of several groups can be counted: a log without sources counts once,
+ * however many groups have sightings in it. What all groups share is looked at elsewhere.
  */
 function warningsOf({ diagnostics }: SoundGroup, { families, texts }: FamilyGroup): string[] {
   const own = new Set(texts.map(({ file }) => file));

@@ -32,8 +32,8 @@ export interface MadeGroups {
 const asItStands = (known: GroupRecord): MadeGroup => ({ isSound: true, kept: () => known, writing: null });
 
 /**
- * Every group of a collection, where it does not stand as it should: one that the texts of the whole take something
- * from is made here, and the others, where there are many, on threads, unless one is more than a thread has room for.
+ * Makes every group of a collection that does not stand as it should. A group from which the texts of the whole take
+ * something is made here; the others, where there are many, on threads, unless one is too large for a thread.
  */
 export async function makeGroups(
   { root, audience, tool, texts, onProgress }: BuildTask,

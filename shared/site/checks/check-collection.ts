@@ -28,8 +28,8 @@ export interface LoadedCollection {
 }
 
 /**
- * Content → records → assessments: the first half of the way, which `check` and `build` share. Where it is said what day
- * it is, dates that lie ahead are told of, too.
+ * Content → records → assessments: the first half of the way, which `check` and `build` share. Where the current day
+ * is given, dates in the future are reported too.
  */
 export function checkCollection(root: string, today?: DayNumber): LoadedCollection {
   const texts = readTexts(root);

@@ -83,9 +83,9 @@ function mayHave(record: RecordText, key: string): boolean {
 }
 
 /**
- * Links and pictures of texts that lead to nothing in the site. What pages there will be is told by the names of files
- * and by what is seen in them at a glance, so that no part of the collection has to be read for another, and only a text
- * that may have such a link is.
+ * Links and pictures in texts that lead to nothing on the site. Which pages there will be is told by the names of
+ * files and by what can be seen in them at a glance. So no part of the collection has to be read for another, and a
+ * text is read only where it may have such a link.
  */
 export function deadLinks(
   texts: readonly RecordText[],

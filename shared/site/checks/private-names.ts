@@ -28,8 +28,8 @@ function documentsOf(text: RecordText): SourceDocument[] {
 }
 
 /**
- * Names that items keep private, told by any other record: what an item tells of its own is seen to where it is read. A
- * record is taken apart only where it has the first word of such a name, with a capital.
+ * Names that items keep private, given away by any other record; what an item gives away of its own is checked where
+ * it is read. A record is taken apart only where it has the first word of such a name, with a capital.
  */
 export function findPrivateNames(names: readonly PrivateWords[], texts: readonly RecordText[]): Diagnostic[] {
   const keepers = new Map<string, Set<string>>();

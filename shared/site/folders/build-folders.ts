@@ -12,8 +12,9 @@ const audiences: readonly Audience[] = ["public", "private"];
 const ofBuild = /^(\d+)-[0-9a-f]+-(public|private)(?:-twin|-last|\.link)?$/;
 
 /**
- * The name of a build's folder. No two have the same, though a process may have the number that another had: what is known
- * of the one would be believed of the other. It ends with whom it is for, so that this outlasts whatever else is known of it.
+ * The name of a build's folder. No two builds have the same name, although a process may have the number of an
+ * earlier one: what is known of the one build would be believed of the other. The name ends with whom the build is
+ * for, so that this is known even when everything else is lost.
  */
 export const newBuildName = (audience: Audience): string =>
   `${process.pid}-${randomBytes(6).toString("hex")}-${audience}`;

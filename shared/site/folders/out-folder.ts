@@ -37,8 +37,9 @@ export interface SiteFolder {
 export interface Staging {
   readonly into: SiteFolder;
   /**
-   * Puts the finished site in the place of the last one, in one rename; that one may be kept to build the next in, where
-   * there is no twin. Throws before the rename or not at all, and returns what could not be tidied up after it.
+   * Puts the finished site in the place of the last one, in one rename. The last one may be kept to build the next
+   * in, where there is no twin. Throws before the rename or not at all, and returns what could not be tidied up after
+   * it.
    */
   readonly publish: (keepsLast: boolean) => readonly Leftover[];
   /** Nothing came of it, and nothing is wrong with the folder. */
@@ -48,9 +49,9 @@ export interface Staging {
 }
 
 /**
- * The site before the one that stands, or its twin where it was made from nothing. The two have most files in common, by
- * links, so that the next is made in it by changing a few: to link ten thousand pages anew, and to take ten thousand links
- * away, takes longer than all the rest.
+ * The site before the one that stands; or the twin of that one, where it was made from nothing. The two share most
+ * files, by links, so that the next site can be made in it by changing a few. To link ten thousand pages anew, and to
+ * remove ten thousand links, takes longer than all the rest.
  */
 const spare = "spare";
 
@@ -111,8 +112,8 @@ function mayBeWritten(folder: string): boolean {
 }
 
 /**
- * False where it cannot be done: another build was sooner, has taken the one folder or put its own in the other's place;
- * or the machine does not allow it. What is not moved is swept up, now or later.
+ * False where the folder cannot be moved: another build was sooner, and took the one folder or put its own in the
+ * place of the other; or the machine does not allow it. What is not moved is swept up, now or later.
  */
 function moved(from: string, to: string): boolean {
   try {

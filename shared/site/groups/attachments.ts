@@ -13,8 +13,9 @@ export interface Attachments {
 }
 
 /**
- * What lies in an item's own folder, and in folders in it, is all its own. An item that is a file of its own shares its
- * folder with every other: of that it has what it names, however deep that lies.
+ * Everything in an item's own folder, and in folders inside it, belongs to the item. An item that is a file of its
+ * own shares its folder with all others: of that folder, only what the item names belongs to it, however deep it
+ * lies.
  */
 export function attachmentsOf({ beside }: CollectionTexts): Attachments {
   const byFolder = grouping(beside, (file) => ofFolder.exec(file)?.[0] ?? items);

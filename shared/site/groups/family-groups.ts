@@ -13,8 +13,9 @@ import { type MentionedSerial, publishingOf, readableText } from "./mentioned-se
 import { fieldOf, yamlOf } from "./written-record.ts";
 
 /**
- * Families that are built together, from their own files and from what all share. Most stand alone; those whose records
- * speak of one another are of one group. Plain data, so that another thread can be given one.
+ * Families that are built together, from their own files and from what all share. Most families are a group by
+ * themselves; those whose records refer to one another form one group. Plain data, so that a group can be given to
+ * another thread.
  */
 export interface FamilyGroup {
   readonly families: readonly string[];
@@ -99,8 +100,8 @@ export function formerIds(record: RecordText): string[] {
 }
 
 /**
- * Cuts a collection into groups of families. Null where it cannot be done: a file that cannot be read, an id that is
- * there twice, a record of no known variant; whoever reads the whole at once will find what is wrong.
+ * Cuts a collection into groups of families. Null where it cannot be cut: a file cannot be read, an id is used twice,
+ * or a record is of no known variant. Reading the collection as a whole then finds what is wrong.
  */
 export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): GroupedCollection | null {
   if (texts.diagnostics.some(isError)) return null;

@@ -26,9 +26,9 @@ export interface Writing {
 }
 
 /**
- * The way around Eleventy: what there are thousands of, the pages and data of items, is rendered by the same function,
- * written and let go. Eleventy would hold all of it until the end. A file that stands as it should is not written
- * again but linked.
+ * The way around Eleventy. The pages and data of items, of which there are thousands, are rendered by the same
+ * function, written and released; Eleventy would hold all of them until the end. A file that stands as it should is
+ * not written again but linked.
  */
 export class SiteWriter {
   readonly #into: SiteFolder;

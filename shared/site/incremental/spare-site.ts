@@ -32,8 +32,8 @@ export function spareRecord(
 }
 
 /**
- * Of files, which a disk that loses power, or somebody's hand, may have left cut short: another one as soon as one of them
- * is not what was written. Links keep all that it is made of.
+ * A stamp of files, which changes as soon as one of them is not what was written: a disk that lost power, or
+ * somebody's hand, may have cut it short. A link keeps all that the stamp is made of.
  */
 export const stampOfFiles = (site: string, addresses: readonly string[]): string =>
   digest(
@@ -46,8 +46,8 @@ export const stampOfFiles = (site: string, addresses: readonly string[]): string
   );
 
 /**
- * Of the folders that files lie in: another one as soon as somebody has added a file, taken one away or put one in the
- * place of another, since the disk notes when a folder was changed.
+ * A stamp of the folders that files lie in, which changes as soon as somebody adds a file, removes one or puts one in
+ * the place of another, since the disk notes when a folder was changed.
  */
 export function stampOfFolders(site: string, addresses: Iterable<string>): string {
   const folders = new Set(["."]);

@@ -59,8 +59,9 @@ const logs = "logs.json";
 export class LostSite extends Error {}
 
 /**
- * What is known of the site that stands at an out path, for the next build to go by. It lies in the cache, may be deleted
- * at any time, and is believed only of the very folder that it was written for, as it was left.
+ * What is known of the site that stands at an out path, for the next build to rely on. It lies in the cache, may be
+ * deleted at any time, and is believed only of the very folder for which it was written, and only while that is as it
+ * was left.
  */
 export class StandingSite {
   readonly #folder: string;

@@ -6,9 +6,9 @@ import { type FamilyGroup, mentioned } from "../groups/family-groups.ts";
 import { keyOfTexts } from "./site-keys.ts";
 
 /**
- * By variant, of everything that the pages and data of its items are made from: all examples and sightings of the
- * variant, the references of the group, the outfits whose sets its marks name, and the serials that its texts must not
- * tell. None where some text takes something from the data of others.
+ * By variant, the key of everything that the pages and data of its items are made from: all examples and sightings of
+ * the variant, the references of the group, the outfits whose sets its marks name, and the serials that its texts
+ * must not give away. There are no such keys where some text takes something from the data of others.
  */
 export function variantKeys(
   { texts, compared }: FamilyGroup,

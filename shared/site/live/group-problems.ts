@@ -6,8 +6,8 @@ import type { FamilyGroup } from "../groups/family-groups.ts";
 import type { LiveSource } from "./live-source.ts";
 
 /**
- * What is wrong with the records of a group, as far as they tell by themselves: enough to be shown at once, while the
- * whole is gone through. Logs are left out, since a group knows no more of them than its own lines.
+ * What is wrong with the records of a group, as far as these show it by themselves: enough to be shown at once, while
+ * the whole collection is being checked. Logs are left out, since a group knows only its own lines of them.
  */
 export function groupProblems(group: FamilyGroup, { grouped, texts }: LiveSource): Diagnostic[] {
   const own = [...grouped.shared, ...group.texts];

@@ -43,9 +43,9 @@ const logsByVariant = kept((text) => {
 });
 
 /**
- * A group cut down to what the page of one of its items is made from: its variant with all examples, the references of
- * the other variants, and the outfits whose set it may name by the marks of its parts, or whose serial in its text. Null where more may be in it: some
- * text takes something from the data of others.
+ * A group cut down to what the page of one of its items is made from: its variant with all examples, the references
+ * of the other variants, the outfits whose set the marks of its parts may name, and those whose serial its text may
+ * name. Null where the page may depend on more: some text takes something from the data of others.
  */
 export function itemSlice(group: FamilyGroup, item: RecordText): FamilyGroup | null {
   const variant = variantNamed(item);

@@ -26,10 +26,10 @@ const mostItems = 1000;
 export type Taken = "same" | "stale" | "unsound" | "whole" | "unread";
 
 /**
- * The site of a preview: as it was last built into a folder, and over it, in memory, whatever has changed since. A change
- * is taken in, and then made piece by piece, what is looked at first: the pages of what was edited, the groups of families
- * that depend on it, lists and search. All of it comes from the functions that build a site, and is made from the same;
- * what could not be made leaves the last good page as it is.
+ * The site of a preview: the site as it was last built into a folder and, over it in memory, whatever has changed
+ * since. A change is taken in, and then made piece by piece, what is looked at first: the pages of what was edited,
+ * the groups of families that depend on it, lists and search. All of it is made by the functions that build a site,
+ * from the same input. What cannot be made leaves the last good page as it is.
  */
 export class LiveSite {
   readonly #root: string;
@@ -132,8 +132,9 @@ export class LiveSite {
   }
 
   /**
-   * Takes in that some files, by their paths from the root, were written, added or removed. While they may still be
-   * written to it is better not to read all there are: a file that is half written looks like a new beginning.
+   * Takes in that some files, given by their paths from the root, were written, added or removed. While they may
+   * still be being written, it is better not to read the whole collection: a half-written file looks like a new
+   * beginning.
    */
   async take(files: ReadonlySet<string>, mayReadAll = true): Promise<Taken> {
     if ([...files].some((file) => file.startsWith("templates/"))) return "whole";
@@ -234,8 +235,8 @@ export class LiveSite {
   }
 
   /**
-   * Lets go of what is held in memory, since the site on disk was built again. False where that was made from something
-   * else than what was taken in here.
+   * Releases what is held in memory, since the site on disk has been built again. False where that was made from
+   * something other than what was taken in here.
    */
   rest(): boolean {
     const source = this.#source;

@@ -35,8 +35,8 @@ export async function readSource(root: string, audience: Audience, tool: string)
 }
 
 /**
- * The same after some files were written again, from as few of them as will do. Undefined where all have to be read and
- * that is not wanted yet.
+ * The same after some files were written again, reading as few of them as will do. Undefined where all would have to
+ * be read and that is not wanted yet.
  */
 export async function rereadSource(
   root: string,

@@ -11,8 +11,8 @@ import { publishingOf } from "../groups/mentioned-serials.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
- * What the cutting of a collection into groups takes from a text; null for a log, whose every line it takes. Where this
- * is as before, the groups are as before.
+ * What the cutting of a collection into groups depends on in a text; null for a log, every line of which counts. As
+ * long as this stays the same, so do the groups.
  */
 function bondsOf(text: RecordText, { serialsMentionedIn }: GroupedCollection): string | null {
   if (text.kind === "sightings") return null;

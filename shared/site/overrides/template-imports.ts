@@ -13,9 +13,10 @@ export const initialize = (folder: string): void => {
 };
 
 /**
- * Node keeps a module under its address for as long as a process lives. A template's own address names what lies in its
- * folder, and so does, by this, whatever it imports from there. What lies elsewhere would be kept, and its changes not be
- * seen; unless it is of a package, which has a version.
+ * Node keeps a module under its address for as long as a process lives. The address of a template depends on the
+ * content of its folder, and this makes the address of whatever it imports from there do the same. A module from
+ * elsewhere would be kept and its changes missed, so it is refused, unless it belongs to a package, which has a
+ * version.
  */
 export async function resolve(specifier: string, context: Context, next: Next): Promise<{ url: string }> {
   const found = await next(specifier, context);
