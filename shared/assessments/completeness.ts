@@ -154,8 +154,8 @@ function complete(
 }
 
 /**
- * The best level whose every needed part, of those that this example was issued, is whole. One that needs nothing which
- * it was issued, nobody can be said to reach.
+ * The best level of which every needed part that this example was issued is whole. A level that needs nothing which
+ * it was issued cannot be said to be reached.
  */
 function bestLevel(
   levels: readonly Level[],

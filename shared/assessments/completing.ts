@@ -35,9 +35,9 @@ const totalWeight = (variant: Variant, { completeness }: Examined): number =>
   );
 
 /**
- * The certain units of a part with no right one more, with one, two and so on, as many as it lacks: first for those that
- * are gone, then in the place of substitutes that do not count in full, the worst of them first. So no step is larger than
- * the one before it.
+ * The certain units of a part with no right one more, with one, with two and so on, up to as many as it lacks. The
+ * first take the place of units that are gone, the next that of substitutes that do not count in full, the worst
+ * first. So no step is larger than the one before it.
  */
 export function certainUnits({ present, absent, credits, expected }: PartFinding): readonly number[] {
   const creditOfBest = [0];
@@ -52,8 +52,8 @@ export function certainUnits({ present, absent, credits, expected }: PartFinding
 const sought = new WeakMap<Variant, ReadonlyMap<Part, readonly string[]>>();
 
 /**
- * The parts that are worth seeking, each with the levels that need it: all core and issued ones, and of those that are
- * counted apart such as a level needs.
+ * The parts that are worth seeking, each with the levels that need it: all core and issued ones and, of those that
+ * are counted apart, the ones that a level needs.
  */
 function soughtParts(variant: Variant): ReadonlyMap<Part, readonly string[]> {
   const known = sought.get(variant);

@@ -56,8 +56,9 @@ const occasions = (date: EdtfDate): EdtfDate[] =>
   inclusiveList(date.text).flatMap((text) => parseEdtf(text) ?? []);
 
 /**
- * The issue of one outfit, as an event on some day of the years in which all of its variant were issued: at the latest
- * when the first is known of it. None where the years of issue are not known, or something of it is known before them.
+ * The issue of one outfit, as an event on some day in the years in which its variant was issued, and no later than
+ * the first that is known of it. None where the years of issue are not known, or something of it is known before
+ * them.
  */
 function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): EdtfDate[] {
   const earliest = finite(issued?.earliest ?? null);
@@ -69,8 +70,8 @@ function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): Edtf
 }
 
 /**
- * Where all that came before has ended, at the latest, before anything that follows begins, at the earliest. At
- * most a gap lasts from the latest of the earliest ends before it to the earliest of the latest beginnings after.
+ * A gap is where all that came before has ended, at the latest, before anything that follows begins, at the earliest.
+ * It lasts at most from the latest of the earliest ends before it to the earliest of the latest beginnings after it.
  */
 function gapsBetween(dates: readonly EdtfDate[]): Gap[] {
   const gaps: Gap[] = [];

@@ -64,10 +64,10 @@ function giver(item: Item, part: Part, units: number): Giver {
 }
 
 /**
- * Which spare unit should go where. One that bears another set's number goes to that set, if it gains by it. The others go
- * where they gain most in certain completeness over all examples of a variant: a unit of one part is of no use to another,
- * whoever has one to spare lacks none, and what a case gains from each further unit never grows; so the spare units of each
- * part go one by one to where the next gains most, and no other way gains more.
+ * Which spare unit should go where. One that bears another set's number goes to that set, if the set gains by it. The
+ * others go where they add most to certain completeness, over all examples of a variant. A unit of one part is of no
+ * use to another, whoever has one to spare lacks none, and what a case gains from each further unit never grows. So
+ * the spare units of each part go one by one to where the next gains most, and no other way gains more.
  */
 export function reallocate(variant: Variant, examples: readonly Examined[]): Reallocation | null {
   const { parts } = variant;

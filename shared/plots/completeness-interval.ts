@@ -84,8 +84,8 @@ function drawInterval(
 }
 
 /**
- * What is certain is read from its end backwards, what is possible from its end onwards; near the edges they give
- * way to one another, and stand in two rows only where one has no room for both.
+ * What is certain is labelled from its end backwards, what is possible from its end onwards. Near the edges the
+ * labels give way to one another, and stand in two rows only where one row has no room for both.
  */
 function besideTheirEnds(
   [certain = 0, possible]: readonly number[],

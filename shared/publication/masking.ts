@@ -36,8 +36,8 @@ function closeOrSpaced(run: string, asItStands = run): string {
 }
 
 /**
- * Letters and digits of a serial, with whatever a writer may put between them, with zeros before its numbers, and with a
- * letter behind its number that tells one of several tags.
+ * Letters and digits of a serial, with whatever a writer may put between them, with zeros before its numbers, and
+ * with a letter after its number that distinguishes one of several tags.
  */
 function spelling(runs: readonly string[]): RegExp | null {
   const text = runs
@@ -48,8 +48,8 @@ function spelling(runs: readonly string[]): RegExp | null {
 }
 
 /**
- * The number of a serial written without its letters, as 271828 or 271 828 for H271828. Of one or two digits it stays, unless
- * zeros make it longer: such a number counts lenses, and nothing of it would be left.
+ * The number of a serial written without its letters, as 271828 or 271 828 for H271828. One of one or two digits
+ * stays, unless zeros make it longer: such a number counts lenses, and nothing of it would be left.
  */
 function numberAlone(digits: string): RegExp {
   const number = withoutZeros(digits);

@@ -53,9 +53,9 @@ const noKey: FamilyKey = {
 };
 
 /**
- * The one door. What is private passes here or nowhere: whatever stands behind it, pages, data files, feeds
- * and pictures, accepts by type only what this returns. `others`: serials of items that are not of this collection, but
- * of the one that it was cut from, and that its texts must not tell either.
+ * The one door. What is private passes here or nowhere: pages, data files, feeds and pictures accept by type only
+ * what this returns. `others`: serials of items that belong not to this collection but to the one from which it was
+ * cut, and that its texts must not give away either.
  */
 export function publishCollection(
   collection: Collection,

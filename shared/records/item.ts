@@ -230,8 +230,8 @@ const secondsOf = (at: string | number): number =>
     .reduce((total, figure) => total * 60 + Number(figure), 0);
 
 /**
- * What a record chooses, on top of what is chosen otherwise. Where its choice does not fit, nobody knows what is to be
- * kept, and nothing is said to give it away.
+ * What a record chooses to publish, over what is chosen otherwise. Where its choice is not valid, nobody knows what
+ * is to be kept private, and nothing is reported for giving it away.
  */
 export const publishing = (
   document: SourceDocument,

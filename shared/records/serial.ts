@@ -42,8 +42,8 @@ export const foldSerial = (serial: string): string =>
   serial.normalize("NFKC").replace(/\s+/g, "").toUpperCase();
 
 /**
- * The form in which two serials are one: what parts letters from their number, and zeros before it, tell no examples apart
- * either, where one log has "HQ-077" and another "HQ77".
+ * The form in which two serials are the same: what separates letters from their number, and zeros before the number,
+ * tell no examples apart, since one log has "HQ-077" where another has "HQ77".
  */
 export const serialKey = (serial: string): string => tight(serial).replace(/(?<!\p{Nd})0+(?=\p{Nd})/gu, "");
 
@@ -69,8 +69,8 @@ export function numberInRange(
 }
 
 /**
- * Whether a serial can be read as letters and a number, so that it can lie outside of a range: with a digit, and with no sign
- * that stands for what could not be read. A point between letters is that of an abbreviation ("No. H77").
+ * Whether a serial can be read as letters and a number, so that it can lie outside a range: it has a digit, and no
+ * sign that stands for what could not be read. A point between letters belongs to an abbreviation ("No. H77").
  */
 export function isLegible(serial: string): boolean {
   const folded = tight(serial);
@@ -90,7 +90,10 @@ export interface RangeEnds {
   readonly limits?: Limits;
 }
 
-/** What the ranges beside one tell of the end that is not known: it ends before the next of its prefix, and begins after the one before. */
+/**
+ * What the ranges beside one say about its end that is not known: it ends before the next range of its prefix, or
+ * begins after the one before.
+ */
 export interface Limits {
   readonly after?: number;
   readonly before?: number;
@@ -115,8 +118,8 @@ export function limitsOf<Range extends RangeEnds>(range: Range, ranges: readonly
 const isClosed = ({ from, to }: RangeEnds): boolean => from != null && to != null;
 
 /**
- * The one range in which a serial lies, for counting, dating and drawing alike: that of which both ends are known before one
- * that is open, and one that is open no further than to the next of its prefix.
+ * The one range in which a serial lies, for counting, dating and drawing alike. A range with both ends known goes
+ * before an open one, and an open one reaches no further than the next of its prefix.
  */
 export function rangeOf<Range extends RangeEnds>(
   ranges: readonly Range[],

@@ -70,7 +70,10 @@ export function isCountedOffer(row: Sighting, watched: YearsWatched | null): boo
 export interface Offers {
   readonly count: number;
   readonly sources: Iterable<string | undefined>;
-  /** Where only some outfits are asked for: how many offers there were of any, and of how many it is recorded whether they were of such a one. */
+  /**
+   * Where only some outfits are asked about: how many offers there were of any outfit, and for how many of them it is
+   * recorded whether it was of such a one.
+   */
   readonly among?: { readonly all: number; readonly decided: number };
 }
 

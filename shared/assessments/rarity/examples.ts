@@ -104,7 +104,10 @@ function grouped(occasions: readonly Occasion[]): Occasion[][] {
   return [...groups.values()];
 }
 
-/** An item without a date of examination is as it stands today; of a sighting whose end is not known only the beginning tells. */
+/**
+ * An item without a date of examination counts as it stands today; of a sighting whose end is not known, only the
+ * beginning counts.
+ */
 const latestOf = ({ seen }: Occasion) =>
   seen ? (seen.latest ?? seen.earliest ?? Number.NEGATIVE_INFINITY) : Number.POSITIVE_INFINITY;
 const earliestOf = ({ seen }: Occasion) =>

@@ -53,8 +53,9 @@ interface Evidence {
 }
 
 /**
- * Serials of a variant, one of each example: the log's are published already, and those of items where these show theirs.
- * Of several that the record has of one example all but one are misread: that of the item stands, else the last read.
+ * Serials of a variant, one for each example: those in the log are published already, those of items only where the
+ * items show theirs. Where the record has several for one example, all but one are misread: the item's own stands, or
+ * else the last that was read.
  */
 function seenSerials({ items, examples }: Evidence): SeenSerials {
   const itemsById = new Map(items.map(({ item }) => [item.id, item]));

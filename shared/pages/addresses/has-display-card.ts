@@ -1,7 +1,10 @@
 import type { PublishedItem } from "../../publication/published.ts";
 import { isFate } from "../../terms/states.ts";
 
-/** In a catalogue of more than this nobody stands everything beside its card; what is offered, a shop does. What is gone has no place. */
+/**
+ * In a catalogue larger than this, nobody stands a card beside everything; beside what is offered, a shop does. What
+ * is gone has no place for one.
+ */
 const most = 2000;
 
 export const hasDisplayCard = (

@@ -18,8 +18,8 @@ export function relativeAddress(from: string, to: string): string {
 }
 
 /**
- * Where a way leads that begins at a page: however many steps up it takes, not out of the site. Null for what can be no
- * address.
+ * Where a way leads that begins at a page: however many steps up it takes, never out of the site. Null for what
+ * cannot be an address.
  */
 export function addressFrom(
   page: string,

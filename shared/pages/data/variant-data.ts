@@ -14,8 +14,8 @@ export const variantData = (variant: PublishedVariant): OutputFile =>
   });
 
 /**
- * All figures of a variant, as they stand in its data file. The data of whatever page shows them name their version, so
- * that such a page is another version when they are.
+ * All figures of a variant, as they stand in its data file. The data of any page that shows them name their version,
+ * so that the page has another version when the figures change.
  */
 export const figuresFile = (variant: PublishedVariant): OutputFile => ({
   address: figuresAddress(variant.id),

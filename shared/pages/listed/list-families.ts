@@ -134,8 +134,8 @@ function photoOf({ photos }: PublishedItem, { images }: CollectionIndex): Opened
 }
 
 /**
- * The fullest outfit whose evidence agrees with its label, whose parts came in its own case: it shows best what a whole
- * one is. One that has been photographed comes before any that has not, and what is gone after all others.
+ * The fullest outfit whose evidence agrees with its label and whose parts came in its own case: it shows best what a
+ * whole one is. One that has been photographed comes before any that has not, and what is gone comes last.
  */
 function openedOf(items: readonly PublishedItem[], index: CollectionIndex): OpenedItem | null {
   const { pages } = index.words;

@@ -57,7 +57,10 @@ export function figureView(figure: PublishedFigure, index: CollectionIndex): Fig
   };
 }
 
-/** How sure its interval is; null where it has none: a range that was written down without a number in it is none of an estimate. */
+/**
+ * How sure its interval is; null where it has none: a range that was written down, with no number in it, is not an
+ * estimate.
+ */
 export function confidenceOf(
   { value, low, high, confidence, caveats }: PublishedFigure,
   { words }: Pick<CollectionIndex, "words">,

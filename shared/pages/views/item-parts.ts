@@ -136,8 +136,8 @@ export function partInWords(part: PartState, words: Words): Pick<PartRow, "state
 }
 
 /**
- * How much of it is there, of what was issued to this example, as completeness counts it: a substitute as far as the
- * reference accepts it, and what is unknown as there or not. The column adds up to the figure by count.
+ * How much of it is there, out of what was issued to this example, as completeness counts it: a substitute as far as
+ * the reference accepts it, and what is unknown as there or not. The column adds up to the figure by count.
  */
 function unitsOf({ units, share }: PartState, { pages, numbers, interval }: Words): string {
   if (share === null) return "—";

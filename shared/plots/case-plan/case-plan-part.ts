@@ -38,8 +38,8 @@ export interface Band {
 }
 
 /**
- * From the bottom, with what is missing on top; none where all units are in one state. What goes beyond those that belong
- * has no place.
+ * From the bottom up, with what is missing on top; none where all units are in one state. Units beyond those that
+ * belong have no place.
  */
 export function bandsOf({ units }: Pick<CasePlanPart, "units">): readonly Band[] {
   if (!units || units.expected === 0) return [];

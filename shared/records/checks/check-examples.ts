@@ -7,8 +7,8 @@ import { serialKey } from "../serial.ts";
 import type { Sighting } from "../sighting.ts";
 
 /**
- * A name without what people write now so, now so: capitals, spaces and hyphens. Between digits they part one number from
- * another.
+ * A name without what people write sometimes one way, sometimes another: capitals, spaces and hyphens. Those between
+ * digits stay, since they separate one number from another.
  */
 const loose = (name: string): string =>
   name
@@ -25,8 +25,9 @@ const isTold = ({ document }: { readonly document: SourceDocument }): boolean =>
 const nameOf = ({ example }: Sighting): string => example?.trim() ?? "";
 
 /**
- * The names of examples against each other, within a variant: one name with two serials joins what may be two outfits,
- * and two names that are nearly one, the id of an item that bears no name, or a serial, part what may be one.
+ * Compares the names of examples within a variant. One name with two serials joins what may be two outfits. Two names
+ * that are nearly one, the id of an item that bears no name, or a serial in the place of a name, separate what may be
+ * one.
  */
 export function checkExamples({ items, sightings }: Collection, report: Report): void {
   const counted = grouping(

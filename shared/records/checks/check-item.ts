@@ -21,8 +21,9 @@ function isThere(files: ReadonlySet<string>, file: string): boolean {
 const shortest = 5;
 
 /**
- * The model that was meant, where the reference accepts it: each of its words is mistyped at most. Another word, as in
- * another material, makes another model, and so does another number; and short words are soon others.
+ * The model that was meant, where the reference accepts it: each of its words is mistyped at most. A different word,
+ * as for a different material, makes another model, and so does a different number; and short words soon become
+ * others.
  */
 function misspelt(model: string, { accepts }: Part): string | undefined {
   if (accepts.has(model)) return undefined;

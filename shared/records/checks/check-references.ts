@@ -27,8 +27,8 @@ interface CheckContext {
 }
 
 /**
- * Records against each other: whatever one of them names must be there, and must make sense where it stands. At a place of
- * which something was left out nothing more is told.
+ * Checks records against each other: whatever one of them names must exist, and must make sense there. Where
+ * something was left out of a record, nothing more is reported.
  */
 export function checkReferences(collection: Collection, around: CheckContext): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];

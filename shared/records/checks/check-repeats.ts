@@ -4,9 +4,9 @@ import type { Sighting } from "../sighting.ts";
 import { sightingKey } from "./same-sighting.ts";
 
 /**
- * Rows of one example that say the very same: most likely one sighting, written twice and counted twice. Of rows that name
- * no example, two that are alike may tell of two; an offer that was listed again is not counted; and of one that is not
- * read whole nobody knows whether it says the same.
+ * Rows of one example that say exactly the same: most likely one sighting, written and counted twice. Not reported:
+ * rows that name no example, since two that are alike may be about two; an offer that was listed again, which is not
+ * counted; and a row that was not read whole, since nobody knows whether it says the same.
  */
 export function checkRepeats(sightings: readonly Sighting[], report: Report): void {
   const named = sightings.filter(

@@ -6,8 +6,8 @@ import type { Collection } from "../collection.ts";
 import { revisionDates } from "../revision.ts";
 
 /**
- * What nobody can have seen yet. It depends on the day, and so is for those who check, and no part of a site, which is
- * the same whenever it is built.
+ * What nobody can have seen yet. It depends on the current day, so it is reported to those who check, and is no part
+ * of a site, which is the same whenever it is built.
  */
 export function datesAhead(collection: Collection, today: DayNumber): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];

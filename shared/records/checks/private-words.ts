@@ -68,8 +68,8 @@ export function privateWords(id: string, kept: TextsByPrivacy["kept"]): PrivateW
 const parties: readonly unknown[] = ["from", "to", "holder"];
 
 /**
- * A name of several words, of whom an entry of custody names or in what is private to the item as a whole. One word alone
- * is a place or another family as well.
+ * A name of several words that an entry of custody names, or that is private to the item as a whole. One word alone
+ * may be a place or another family as well.
  */
 export const isName = ({ path, text }: Words): boolean =>
   /[\p{Lu}\p{Lo}]/u.test(text) &&

@@ -23,9 +23,9 @@ export interface BuiltCollection {
 }
 
 /**
- * From what was read to what is known: validated, resolved, checked against each other. Reports every problem: what does
- * not fit is left out of a record, and the rest of it is held against the others.
- * `itemFiles` is how many items the whole collection has, where only a part of it was read.
+ * From what was read to what is known: validated, resolved, checked against each other. Reports every problem. What
+ * does not fit is left out of a record, and the rest of the record is checked against the others. `itemFiles` is how
+ * many items the whole collection has, where only a part of it was read.
  */
 export function collectionFrom(
   read: ReadCollection,
