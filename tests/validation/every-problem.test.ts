@@ -143,6 +143,51 @@ describe("one run tells every problem", () => {
     ]);
   });
 
+  it("of texts: figures, tables and drawings that there will not be", () => {
+    const text = [
+      "Of <figure:variants/nope/made> and <figure:variants/chest-a/maid>, of",
+      "<figure:items/one/rank/plaice> and <figure:variants/chest-a/parts/frok/value>, as",
+      "<figure:variants/chest-a/parts/fork> and <figure:items/two/rank> say, and <figur:items/one/rank>.",
+      "",
+      "<table:variants/chset>",
+      "",
+      "<table:items?varaint=chest-a>",
+      "",
+      "<table:items?variant=chest-z&show=rank>",
+      "",
+      "<plot:items/one/costody>",
+      "",
+      "<table:items?variant=chest-a>",
+      "",
+      "```expect",
+      "variants/nope/made/value at least 3",
+      "variants/chest-a/made/value is about 3",
+      "```",
+    ].join("\n");
+    const found = errors({
+      "content/items/one.md": item([]),
+      // One that does not fit has figures of which nothing is known; so has one that cannot be read.
+      "content/items/two.md": item(["examined: 2015-13"]),
+      "content/items/three.md": "---\ntitle: A\ntitle: B\n---\n",
+      "content/articles/on.md": `---\ntitle: On chests\n---\n<figure:items/two/rnk> <figure:items/three/rank>\n${text}\n`,
+    });
+    expect(found).toEqual([
+      'on.md:5 unknown-figure "nope"',
+      'on.md:5 unknown-figure "maid"',
+      'on.md:6 unknown-figure "plaice"',
+      'on.md:6 unknown-figure "frok"',
+      'on.md:7 unknown-figure "figur:"',
+      'on.md:9 unknown-table "chset"',
+      'on.md:11 unknown-table "varaint"',
+      'on.md:13 unknown-table "chest-z"',
+      'on.md:15 unknown-plot "costody"',
+      'on.md:20 unknown-figure "nope"',
+      'on.md:21 wrong-expectation "variants/chest-a/made/value is about 3"',
+      'three.md:3 yaml-syntax "title" again',
+      'two.md:4 wrong-date "2015-13"',
+    ]);
+  });
+
   it("where the settings cannot be read, too", () => {
     expect(
       errors({

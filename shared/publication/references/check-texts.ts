@@ -2,27 +2,33 @@ import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import type { Locus } from "../../diagnostics/place.ts";
 import { isKnownSource } from "../../records/checks/check-named.ts";
 import type { Collection } from "../../records/collection.ts";
+import type { CollectionFile } from "../../source/collection-files.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
-import { type Lookup, lookupOf } from "../lookup.ts";
+import { lookupOf } from "../lookup.ts";
 import type { PublishedCollection } from "../published.ts";
+import { foreseenIn } from "./foreseen.ts";
 import { type Known, type Room, type TextProblem, textProblems } from "./text-problems.ts";
 
 /**
  * Every reference in everything that is written as Markdown, held against what is published: it runs after the
- * assessments, since there are no figures before. `publish` is called only where a text takes one; it is null
- * where the records have errors, and then only the citations are looked at.
+ * assessments, since there are no figures before. `publish` is called only where a text takes one. Where the records have
+ * errors, there is none, and references are held against the names that figures will have, with the files that cannot be
+ * read.
  */
 export function checkTexts(
   collection: Collection,
   settings: SourceDocument | undefined,
-  publish: (() => PublishedCollection) | null,
+  publish: (() => PublishedCollection) | readonly CollectionFile[],
 ): Diagnostic[] {
-  let lookup: Lookup | undefined;
+  let lookup: ReturnType<Known["lookup"]> | undefined;
   const known: Known = {
     lookup() {
-      if (publish) lookup ??= lookupOf(publish());
-      return lookup ?? null;
+      lookup ??=
+        typeof publish === "function"
+          ? { published: lookupOf(publish()) }
+          : { foreseen: foreseenIn(collection, publish) };
+      return lookup;
     },
     hasSource: (id) => isKnownSource(collection, id),
     sources: () => collection.sources.keys(),

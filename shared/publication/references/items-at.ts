@@ -1,3 +1,4 @@
+import type { Finding } from "../../diagnostics/diagnostic.ts";
 import type { Renamed } from "../../diagnostics/nearest-name.ts";
 import type { DataReference } from "../../prose/reference.ts";
 import { statuses } from "../../terms/states.ts";
@@ -36,13 +37,34 @@ interface Condition {
   readonly holds: (item: PublishedItem, value: string) => boolean;
 }
 
+const conditionNames = [
+  "variant",
+  "family",
+  "level",
+  "status",
+  "verdict",
+  "item",
+  "missing",
+  "present",
+] as const;
+type ConditionName = (typeof conditionNames)[number];
+
+const isCondition = (name: string): name is ConditionName =>
+  (conditionNames as readonly string[]).includes(name);
+
+/** What is wrong with the name of a condition. */
+export const unknownCondition = (name: string): Finding | null =>
+  name === "show" || isCondition(name)
+    ? null
+    : unknownName(name, "a condition, or show", ["show", ...conditionNames]);
+
 const unique = (values: Iterable<string>): string[] => [...new Set(values)];
 const isField = (name: string): name is (typeof itemFields)[number] =>
   (itemFields as readonly string[]).includes(name);
 
 function conditionsOf({
   collection: { variants, families, items },
-}: Lookup): Readonly<Record<string, Condition>> {
+}: Lookup): Readonly<Record<ConditionName, Condition>> {
   const parts = unique(variants.flatMap((variant) => variant.parts.map(({ id }) => id)));
   const hasPart = (item: PublishedItem, part: string) => {
     const found = item.parts.find(({ id }) => id === part);
@@ -99,12 +121,11 @@ export function itemsAt(query: DataReference["query"], lookup: Lookup): Resolved
       shown = values;
       continue;
     }
-    const condition = Object.hasOwn(conditions, name) ? conditions[name] : undefined;
-    if (!condition) {
-      return { problem: unknownName(name, "a condition, or show", ["show", ...Object.keys(conditions)]) };
-    }
-    const problem = unknownAmong(values, condition.known, condition.expected);
-    if (problem) return { problem };
+    const condition = isCondition(name) ? conditions[name] : undefined;
+    const problem = condition
+      ? unknownAmong(values, condition.known, condition.expected)
+      : unknownCondition(name);
+    if (problem || !condition) return { problem: problem ?? unknownName(name, "a condition", []) };
     items = items.filter((item) => values.some((value) => condition.holds(item, value)));
   }
   const columns: ItemColumn[] = [];

@@ -1,5 +1,7 @@
+import type { Finding } from "../../diagnostics/diagnostic.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem, PublishedVariant } from "../published.ts";
+import { unknownSubject } from "./reading-at.ts";
 import { type Resolved, unknownName } from "./resolved.ts";
 
 /** The drawings that a variant or an item has; false where its record holds nothing to draw. */
@@ -19,30 +21,28 @@ export type PlotAt =
   | { readonly kind: "variant"; readonly variant: PublishedVariant; readonly plot: keyof typeof variantPlots }
   | { readonly kind: "item"; readonly item: PublishedItem; readonly plot: keyof typeof itemPlots };
 
+/** What is wrong with the names of a path to a drawing, after those of its subject. */
+export function unknownPlot([root = "", , name = "", ...more]: readonly string[]): Finding | null {
+  const plots = root === "variants" ? variantPlots : itemPlots;
+  if (Object.hasOwn(plots, name) && more.length === 0) return null;
+  return unknownName([name, ...more].join("/"), `a drawing of ${root}`, Object.keys(plots));
+}
+
 const isKey = <Plots extends object>(plots: Plots, name: string): name is keyof Plots & string =>
   Object.hasOwn(plots, name);
 
 /** The drawing at a path such as `variants/survey-pattern-2/sightings`. */
-export function plotAt(
-  [root = "", id = "", name = "", ...more]: readonly string[],
-  lookup: Lookup,
-): Resolved<PlotAt> {
-  if (root !== "variants" && root !== "items") {
-    return { problem: unknownName(root, '"variants" or "items"', ["variants", "items"]) };
-  }
-  const nothing = { found: "nothing to draw", expected: "records from which this drawing can be made" };
-  const plots = root === "variants" ? variantPlots : itemPlots;
-  const wrongName = unknownName([name, ...more].join("/"), `a drawing of ${root}`, Object.keys(plots));
-  if (root === "variants") {
-    const variant = lookup.variants.get(id);
-    if (!variant) return { problem: unknownName(id, "the id of a variant", lookup.variants.values()) };
-    if (!isKey(variantPlots, name) || more.length > 0) return { problem: wrongName };
-    return variantPlots[name](variant)
-      ? { value: { kind: "variant", variant, plot: name } }
-      : { problem: nothing };
-  }
-  const item = lookup.items.get(id);
-  if (!item) return { problem: unknownName(id, "the id of an item", lookup.items.values()) };
-  if (!isKey(itemPlots, name) || more.length > 0) return { problem: wrongName };
-  return itemPlots[name](item) ? { value: { kind: "item", item, plot: name } } : { problem: nothing };
+export function plotAt(path: readonly string[], lookup: Lookup): Resolved<PlotAt> {
+  const problem = unknownSubject(path, lookup) ?? unknownPlot(path);
+  if (problem) return { problem };
+  const [root, id = "", name = ""] = path;
+  const variant = root === "variants" ? lookup.variants.get(id) : undefined;
+  const item = root === "items" ? lookup.items.get(id) : undefined;
+  if (variant && isKey(variantPlots, name) && variantPlots[name](variant))
+    return { value: { kind: "variant", variant, plot: name } };
+  if (item && isKey(itemPlots, name) && itemPlots[name](item))
+    return { value: { kind: "item", item, plot: name } };
+  return {
+    problem: { found: "nothing to draw", expected: "records from which this drawing can be made" },
+  };
 }

@@ -1,3 +1,5 @@
+import type { Finding } from "../../diagnostics/diagnostic.ts";
+import type { Renamed } from "../../diagnostics/nearest-name.ts";
 import type { Lookup } from "../lookup.ts";
 import type { PublishedItem, PublishedVariant } from "../published.ts";
 import { itemReading, membersOf, type Reading, variantReading } from "./reading.ts";
@@ -17,22 +19,43 @@ export interface ReadingAt {
 /** What bears evidence of its own; the rest is an end or a word of it. */
 const isWhole = ({ kind }: Reading): boolean => kind !== "number" && kind !== "reason" && kind !== "word";
 
+/** What a path can begin with. */
+export interface Subjects {
+  readonly variants: ReadonlyMap<string, Renamed>;
+  readonly items: ReadonlyMap<string, Renamed>;
+}
+
+/** What is wrong with the first two names of a path. */
+export function unknownSubject(
+  [root = "", id = ""]: readonly string[],
+  { variants, items }: Subjects,
+): Finding | null {
+  if (root !== "variants" && root !== "items")
+    return unknownName(root, '"variants" or "items"', ["variants", "items"]);
+  const known = root === "variants" ? variants : items;
+  if (known.has(id)) return null;
+  return unknownName(id, `the id of ${root === "variants" ? "a variant" : "an item"}`, known.values());
+}
+
 /** The reading at a path such as `variants/survey-pattern-2/survivors`, after the data files' own names. */
-export function readingAt(
-  [root = "", id = "", ...names]: readonly string[],
-  lookup: Lookup,
-): Resolved<ReadingAt> {
-  const isVariant = root === "variants";
-  if (!isVariant && root !== "items") {
-    return { problem: unknownName(root, '"variants" or "items"', ["variants", "items"]) };
-  }
-  const subject = subjectOf(isVariant, id, lookup);
-  if (!subject) {
-    const known = isVariant ? lookup.variants.values() : lookup.items.values();
-    return { problem: unknownName(id, `the id of ${isVariant ? "a variant" : "an item"}`, known) };
-  }
-  let reading = subject.kind === "variant" ? variantReading(subject.variant) : itemReading(subject.item);
-  let whole = reading;
+export function readingAt(path: readonly string[], lookup: Lookup): Resolved<ReadingAt> {
+  const [root, id = "", ...names] = path;
+  const problem = unknownSubject(path, lookup);
+  const subject = subjectOf(root === "variants", id, lookup);
+  if (problem || !subject) return { problem: problem ?? unknownName(id, "an id", []) };
+  const top = subject.kind === "variant" ? variantReading(subject.variant) : itemReading(subject.item);
+  const found = readingIn(top, id, names);
+  return "problem" in found ? found : { value: { subject, ...found.value } };
+}
+
+/** The reading at the names below a subject. */
+export function readingIn(
+  top: Reading,
+  id: string,
+  names: readonly string[],
+): Resolved<Omit<ReadingAt, "subject">> {
+  let reading = top;
+  let whole = top;
   let depth = 0;
   for (const [at, name] of names.entries()) {
     const members = membersOf(reading);
@@ -55,7 +78,7 @@ export function readingAt(
         : `Known: ${known.slice(0, 12).join(", ")}${known.length > 12 ? ", …" : ""}.`;
     return { problem: { found, expected, remedy } };
   }
-  return { value: { subject, reading, names: names.slice(0, depth), whole } };
+  return { value: { reading, names: names.slice(0, depth), whole } };
 }
 
 function subjectOf(isVariant: boolean, id: string, { variants, items }: Lookup): ReadingAt["subject"] | null {

@@ -19,6 +19,13 @@ export type Reading =
   /** Not a reading yet: a name is still to come. */
   | { readonly kind: "group"; readonly of: string; readonly members: ReadonlyMap<string, Reading> };
 
+/** What is read of a variant, and of an item. */
+export type ReadVariant = Pick<PublishedVariant, "id" | "rarity">;
+export interface ReadItem extends Pick<PublishedItem, "id" | "rarity" | "completeness"> {
+  readonly identification: Pick<PublishedItem["identification"], "verdict">;
+  readonly provenance: Pick<PublishedItem["provenance"], "documentedYears">;
+}
+
 const number = (value: number | null | undefined, unit: Unit | "count"): Reading => ({
   kind: "number",
   value: value ?? null,
@@ -127,7 +134,7 @@ export function membersOf(reading: Reading): ReadonlyMap<string, Reading> {
   }
 }
 
-export function variantReading({ id, rarity }: PublishedVariant): Reading {
+export function variantReading({ id, rarity }: ReadVariant): Reading {
   const { made, coverage, survivors, survivorsTwoList, survivalRate, appearance, wait } = rarity;
   return group(`the variant "${id}"`, [
     ...figures({ made, survivors, survivorsTwoList, survivalRate, coverage, appearance, wait }),
@@ -150,13 +157,7 @@ export function variantReading({ id, rarity }: PublishedVariant): Reading {
   ]);
 }
 
-export function itemReading({
-  id,
-  rarity,
-  completeness,
-  identification,
-  provenance,
-}: PublishedItem): Reading {
+export function itemReading({ id, rarity, completeness, identification, provenance }: ReadItem): Reading {
   const { asComplete, asCompleteSurvivors, asCompleteWait, rank } = rarity;
   return group(`the item "${id}"`, [
     ["completeness", { kind: "completeness", completeness }],

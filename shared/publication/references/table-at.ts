@@ -1,4 +1,6 @@
 import { areUnlike } from "../../assessments/variant-comparison.ts";
+import type { Finding } from "../../diagnostics/diagnostic.ts";
+import type { Renamed } from "../../diagnostics/nearest-name.ts";
 import type { DataReference } from "../../prose/reference.ts";
 import type { Lookup } from "../lookup.ts";
 import type { ComparisonRow, Named, PublishedFamily, PublishedItem } from "../published.ts";
@@ -25,19 +27,31 @@ export function tableAt(
   lookup: Lookup,
 ): Resolved<TableAt> {
   if (root === "items" && id === undefined) return itemsAt(query, lookup);
-  if (root !== "variants" || more.length > 0) {
-    return {
-      problem: unknownName(
-        [root, id, ...more].filter((each) => each !== undefined).join("/"),
-        '"variants/" and the id of a family, or "items" with conditions',
-        ["items", ...[...lookup.families.keys()].map((family) => `variants/${family}`)],
-      ),
-    };
-  }
+  const problem = unknownFamily([root, id ?? "", ...more], lookup.families);
   const family = lookup.families.get(id ?? "");
-  if (!family) return { problem: unknownName(id ?? "", "the id of a family", lookup.families.values()) };
+  if (problem || !family) return { problem: problem ?? unknownName(id ?? "", "the id of a family", []) };
   return comparison(family, query, lookup);
 }
+
+/** What is wrong with a path that should lead to the comparison of a family. */
+export function unknownFamily(
+  [root, id = "", ...more]: readonly string[],
+  families: ReadonlyMap<string, Renamed>,
+): Finding | null {
+  if (root !== "variants" || more.length > 0)
+    return unknownName(
+      [root, id, ...more].filter((each) => each !== "").join("/"),
+      '"variants/" and the id of a family, or "items" with conditions',
+      ["items", ...[...families.keys()].map((family) => `variants/${family}`)],
+    );
+  return families.has(id) ? null : unknownName(id, "the id of a family", families.values());
+}
+
+/** What a comparison can be narrowed by. */
+export const unknownChoice = (name: string): Finding | null =>
+  name === "variant" || name === "show"
+    ? null
+    : unknownName(name, '"variant" or "show"', ["variant", "show"]);
 
 function comparison(
   family: PublishedFamily,
@@ -47,17 +61,15 @@ function comparison(
   let chosen = family.variants;
   let rows: readonly ComparisonRow[] | null = null;
   for (const [name, values] of query) {
-    if (name !== "variant" && name !== "show") {
-      return { problem: unknownName(name, '"variant" or "show"', ["variant", "show"]) };
-    }
     const problem =
-      name === "variant"
+      unknownChoice(name) ??
+      (name === "variant"
         ? unknownAmong(
             values,
             family.variants.flatMap(({ id }) => variants.get(id) ?? []),
             `a variant of "${family.id}"`,
           )
-        : unknownAmong(values, family.comparison.flatMap(namesOf), `a feature or part of "${family.id}"`);
+        : unknownAmong(values, family.comparison.flatMap(namesOf), `a feature or part of "${family.id}"`));
     if (problem) return { problem };
     if (name === "variant") chosen = values.flatMap((id) => family.variants.filter((each) => each.id === id));
     else rows = values.flatMap((row) => family.comparison.filter((each) => namesOf(each).includes(row)));

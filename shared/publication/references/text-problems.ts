@@ -1,9 +1,11 @@
 import { nearestName, suggestion } from "../../diagnostics/nearest-name.ts";
 import type { Cite } from "../../prose/citation.ts";
 import { type Mention, mentionsIn, type Stretch } from "../../prose/mentions.ts";
-import { type DataReference, schemes } from "../../prose/reference.ts";
+import type { DataReference } from "../../prose/reference.ts";
 import { expectFence, type Slip } from "../../prose/slip.ts";
 import type { Lookup } from "../lookup.ts";
+import type { Foreseen } from "./foreseen.ts";
+import { misnamed, unknownScheme, withoutRoom, wordInSentence } from "./misnamed.ts";
 import { plotAt } from "./plot-at.ts";
 import type { Reading } from "./reading.ts";
 import { readingAt } from "./reading-at.ts";
@@ -14,8 +16,8 @@ import { unmet } from "./unmet.ts";
 export type TextProblem = Stretch & Problem;
 
 export interface Known {
-  /** Asked for only where a text takes something from the data; null where there are none yet. */
-  readonly lookup: () => Lookup | null;
+  /** Asked for only where a text takes something from the data; where there are no figures yet, the names of them. */
+  readonly lookup: () => { readonly published: Lookup } | { readonly foreseen: Foreseen };
   readonly hasSource: (id: string) => boolean;
   readonly sources: () => Iterable<string>;
 }
@@ -36,10 +38,11 @@ function problemOf(mention: Mention, room: Room, known: Known): Problem | null {
   if (room === "words") return wordless(mention, known);
   if (mention.kind === "citation") return miscited(mention.cite, known);
   const lookup = known.lookup();
-  if (!lookup) return null;
+  const hasRoom = mention.kind === "reference" && mention.alone && room === "article";
+  if ("foreseen" in lookup) return misnamed(mention, hasRoom, lookup.foreseen);
   return mention.kind === "expectation"
-    ? unmet(mention.line, lookup)
-    : misreferred(mention.reference, mention.alone && room === "article", lookup);
+    ? unmet(mention.line, lookup.published)
+    : misreferred(mention.reference, hasRoom, lookup.published);
 }
 
 /** Where words are printed as they stand, a figure or a citation would be, too. */
@@ -121,40 +124,18 @@ function misreferred(reference: DataReference, hasRoom: boolean, lookup: Lookup)
       ? { code: "unknown-figure", finding: found.problem }
       : unprintable(found.value.reading, reference);
   }
-  if (scheme !== "table" && scheme !== "plot") {
-    const nearest = nearestName(scheme, schemes);
-    return {
-      code: "unknown-figure",
-      finding: {
-        found: `"${scheme}:"`,
-        expected: '"figure:", "table:" or "plot:"',
-        remedy: nearest && `Did you mean "${nearest}:"?`,
-      },
-    };
-  }
+  if (scheme !== "table" && scheme !== "plot") return unknownScheme(scheme);
   const found = scheme === "table" ? tableAt(reference, lookup) : plotAt(path, lookup);
   if ("problem" in found) {
     return { code: scheme === "table" ? "unknown-table" : "unknown-plot", finding: found.problem };
   }
-  if (hasRoom) return null;
-  return {
-    code: "misplaced-reference",
-    finding: {
-      found: `a ${scheme === "table" ? "table" : "drawing"} where there is no room for one`,
-      expected: "it in a paragraph of its own, in an article",
-      remedy: "Put an empty line before and after it.",
-    },
-  };
+  return hasRoom ? null : withoutRoom(scheme);
 }
 
 /** A sentence prints figures and numbers; and where there is none, it can print the reason. */
-function unprintable(reading: Reading, { path, raw }: DataReference): Problem | null {
-  if (reading.kind === "word") {
-    return {
-      code: "unknown-figure",
-      finding: { found: `"${path.at(-1)}", which is a word`, expected: "a figure or a number" },
-    };
-  }
+function unprintable(reading: Reading, reference: DataReference): Problem | null {
+  const word = wordInSentence(reading, reference);
+  if (word) return word;
   if (reading.kind === "reason" && reading.text === null) {
     return {
       code: "overturned",
@@ -175,7 +156,7 @@ function unprintable(reading: Reading, { path, raw }: DataReference): Problem | 
     finding: {
       found: "a figure that is withheld",
       expected: "one for which the evidence is enough",
-      remedy: `${reason} Write "${raw.replace(/>$/, "/insufficient>")}" to print the reason.`,
+      remedy: `${reason} Write "${reference.raw.replace(/>$/, "/insufficient>")}" to print the reason.`,
     },
   };
 }

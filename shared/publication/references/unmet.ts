@@ -16,6 +16,12 @@ import type { Reading } from "./reading.ts";
 import { type ReadingAt, readingAt } from "./reading-at.ts";
 import type { Problem } from "./resolved.ts";
 
+/** A line of which nobody can tell what it expects. */
+export const unreadable = (line: string): Problem => ({
+  code: "wrong-expectation",
+  finding: { found: `"${line}"`, expected: claimForms, remedy: claimSuggestion(line) },
+});
+
 /** What is wrong with a line of a text's expectations: it cannot be read, can never be true, or is true no longer. */
 export function unmet(line: string, lookup: Lookup): Problem | null {
   const wrong = (found: string, expected: string, remedy?: string): Problem => ({
@@ -23,7 +29,7 @@ export function unmet(line: string, lookup: Lookup): Problem | null {
     finding: { found: `"${found}"`, expected, remedy },
   });
   const expectation = expectationFrom(line);
-  if (!expectation) return wrong(line, claimForms, claimSuggestion(line));
+  if (!expectation) return unreadable(line);
   const { path, claim } = expectation;
   const found = readingAt(path, lookup);
   if ("problem" in found) return { code: "unknown-figure", finding: found.problem };

@@ -38,7 +38,7 @@ export function checkCollection(root: string, today?: DayNumber): LoadedCollecti
   const textOf = new Map(texts.texts.map(({ file, text }) => [file, text]));
   const unread = texts.files
     .filter(({ file }) => !isRead.has(file))
-    .map(({ id, file }) => ({ id, text: textOf.get(file) ?? "" }));
+    .map((file) => ({ ...file, text: textOf.get(file.file) ?? "" }));
   const { collection, asRead, diagnostics } = collectionFrom(read, recordValidator());
   const ahead = today === undefined ? [] : datesAhead(asRead, today);
   const found = [
@@ -52,8 +52,11 @@ export function checkCollection(root: string, today?: DayNumber): LoadedCollecti
   const filesRead = read.files.length;
   const settings = read.records.find(({ kind }) => kind === "collection")?.document;
   if (!collection || tally(found).errors > 0) {
-    const ofTexts = checkTexts(asRead, settings, null);
-    return { sound: null, asRead, diagnostics: inReadingOrder([...found, ...ofTexts]), filesRead };
+    const more = [
+      ...(settings ? checkSettings(asRead, settings) : []),
+      ...checkTexts(asRead, settings, unread),
+    ];
+    return { sound: null, asRead, diagnostics: inReadingOrder([...found, ...more]), filesRead };
   }
   const assessments = assessCollection(collection);
   const words = wordsFor(collection.settings.language);
