@@ -99,14 +99,14 @@ export function assessCollection(
         ),
       ),
     });
-    const { table, nearestOf } = variantLikeness(variant, features.keys(), examples, examined);
+    const { table, likenessesOf } = variantLikeness(variant, features.keys(), examples, examined);
     likenessTables.set(variant.id, table);
     const { survivors } = rarity;
     const around = {
       variant,
       ranked: rankExamples(examples, watched),
       survivors,
-      nearestOf,
+      likenessesOf,
       hazards,
       confidence,
     };

@@ -8,7 +8,7 @@ import { assessDating, type Dating } from "./dating.ts";
 import type { Figure } from "./figure.ts";
 import { assessHazards, type HazardFinding, mayBeIn } from "./hazards.ts";
 import type { Identification } from "./identification.ts";
-import type { Likeness } from "./likeness.ts";
+import { type Likeness, type LikenessSpread, likenessSpread, nearestOf } from "./likeness.ts";
 import { assessMarks, type MarkFinding } from "./matching-numbers.ts";
 import { assessProvenance, type Provenance } from "./provenance.ts";
 import { assessItemRarity, type ItemRarity, type NothingCertain } from "./rarity/as-complete.ts";
@@ -24,6 +24,7 @@ export interface ItemAssessment {
   readonly wants: readonly Want[];
   readonly spares: readonly Spare[];
   readonly nearest: readonly Likeness[];
+  readonly likenesses: LikenessSpread;
   readonly rarity: ItemRarity;
   readonly provenance: Provenance;
   readonly hazards: readonly HazardFinding[];
@@ -41,7 +42,7 @@ interface VariantContext {
   readonly variant: Variant;
   readonly ranked: RankedExamples;
   readonly survivors: Figure;
-  readonly nearestOf: (item: string) => readonly Likeness[];
+  readonly likenessesOf: (item: string) => readonly Likeness[];
   readonly hazards: ReadonlyMap<string, Hazard>;
   readonly confidence: number;
 }
@@ -55,8 +56,9 @@ function certainOf(completeness: Completeness, { parts }: Variant): number | Not
 
 export function assessItem(
   { item, completeness, identification }: ExaminedItem,
-  { variant, ranked, survivors, nearestOf, hazards, confidence }: VariantContext,
+  { variant, ranked, survivors, likenessesOf, hazards, confidence }: VariantContext,
 ): ItemAssessment {
+  const likenesses = likenessesOf(item.id);
   return {
     item: item.id,
     identification,
@@ -65,7 +67,8 @@ export function assessItem(
     marks: assessMarks(variant.parts.values(), item),
     wants: wantsOf(variant, { item, completeness }),
     spares: sparesOf(variant, { item, completeness }),
-    nearest: nearestOf(item.id),
+    nearest: nearestOf(likenesses),
+    likenesses: likenessSpread(likenesses),
     rarity: assessItemRarity(
       {
         id: item.id,

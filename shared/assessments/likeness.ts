@@ -1,6 +1,6 @@
 import type { Attribute, AttributeValue } from "../statistics/gower.ts";
 import { gowerTable } from "../statistics/gower-table.ts";
-import { nearerFirst } from "../statistics/nearer-first.ts";
+import { nearerFirst, thinAmong } from "../statistics/nearer-first.ts";
 import { type Example, recordedShare } from "./rarity/examples.ts";
 
 /** One example as a row of attributes: features as seen, parts as far as they are recorded. */
@@ -34,34 +34,65 @@ export const likenessRow = (example: Example, { features, parts }: Compared): Li
   ],
 });
 
-/** What answers which of the recorded examples are most like a row: Gower (1971), unknowns left out of both sums. */
-export function nearestIn(
+/** What answers how like a row each of the other recorded examples is: Gower (1971), unknowns left out of both sums. */
+export function likenessesIn(
   rows: readonly LikenessRow[],
   attributes: readonly Attribute[],
-): (row: LikenessRow, most?: number) => readonly Likeness[] {
+): (row: LikenessRow) => readonly Likeness[] {
   const likenesses = gowerTable(
     rows.map(({ values }) => values),
     attributes,
   );
   const byKey = new Map(rows.flatMap(({ example }) => [...example.keys].map((key) => [key, example])));
-  return (row, most = 5) => {
+  return (row) => {
     // An item left out of the census may be in the log all the same.
     const itself = new Set([row.example, ...[...row.example.keys].flatMap((key) => byKey.get(key) ?? [])]);
-    const found = likenesses(row.values).flatMap(({ likeness, compared }, at) => {
+    return likenesses(row.values).flatMap(({ likeness, compared }, at) => {
       const example = rows[at]?.example;
       return likeness === null || !example || itself.has(example) ? [] : [{ example, likeness, compared }];
     });
-    const order = nearerFirst(found);
-    const isNearer = (one: Likeness, other: Likeness | undefined) =>
-      other === undefined || order(one, other) < 0;
-    const nearest: Likeness[] = [];
-    for (const near of found) {
-      if (nearest.length >= most && !isNearer(near, nearest.at(-1))) continue;
-      // Of those that are equally near the first stays before.
-      const before = nearest.findIndex((other) => isNearer(near, other));
-      nearest.splice(before < 0 ? nearest.length : before, 0, near);
-      nearest.length = Math.min(nearest.length, most);
-    }
-    return nearest;
   };
+}
+
+/** Those that are most like it, the nearest first. */
+export function nearestOf(found: readonly Likeness[], most = 5): readonly Likeness[] {
+  const order = nearerFirst(found);
+  const isNearer = (one: Likeness, other: Likeness | undefined) =>
+    other === undefined || order(one, other) < 0;
+  const nearest: Likeness[] = [];
+  for (const near of found) {
+    if (nearest.length >= most && !isNearer(near, nearest.at(-1))) continue;
+    // Of those that are equally near the first stays before.
+    const before = nearest.findIndex((other) => isNearer(near, other));
+    nearest.splice(before < 0 ? nearest.length : before, 0, near);
+    nearest.length = Math.min(nearest.length, most);
+  }
+  return nearest;
+}
+
+/** How like it the others are, all of them: what a drawing shows. */
+export interface LikenessSpread {
+  /** How many stand at each whole percent, the least alike first. At 0 and 100 stand only those that are wholly so. */
+  readonly counts: readonly (readonly [percent: number, examples: number])[];
+  /** Compared on less than half as much as the best compared, and not among them. */
+  readonly thin: number;
+}
+
+export function likenessSpread(found: readonly Likeness[]): LikenessSpread {
+  const isThin = thinAmong(found);
+  const counts = new Map<number, number>();
+  let thin = 0;
+  for (const each of found) {
+    if (isThin(each)) {
+      thin++;
+      continue;
+    }
+    const { likeness } = each;
+    const percent =
+      likeness === 0 || likeness === 1
+        ? 100 * likeness
+        : Math.min(99, Math.max(1, Math.round(100 * likeness)));
+    counts.set(percent, (counts.get(percent) ?? 0) + 1);
+  }
+  return { counts: [...counts].sort(([a], [b]) => a - b), thin };
 }

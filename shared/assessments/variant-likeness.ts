@@ -1,12 +1,13 @@
 import type { Variant } from "../records/variant.ts";
 import type { LikenessTable } from "./item-pair.ts";
-import { attributesOf, type Likeness, type LikenessRow, likenessRow, nearestIn } from "./likeness.ts";
+import { attributesOf, type Likeness, type LikenessRow, likenessesIn, likenessRow } from "./likeness.ts";
 import { type CensusItem, type Example, examplesOf } from "./rarity/examples.ts";
 
 /** By what the items of a variant are likened, to each other and to its recorded examples. */
 export interface VariantLikeness {
   readonly table: LikenessTable;
-  readonly nearestOf: (item: string) => readonly Likeness[];
+  /** Every other example that it can be compared to. */
+  readonly likenessesOf: (item: string) => readonly Likeness[];
 }
 
 export function variantLikeness(
@@ -26,12 +27,12 @@ export function variantLikeness(
     for (const alone of examplesOf(variant, [], [{ item: { ...item, census: true }, completeness }]))
       rowByItself.set(item.id, likenessRow(alone, likened));
   }
-  const nearestTo = nearestIn(rows, attributesOf(likened));
+  const likenessesTo = likenessesIn(rows, attributesOf(likened));
   return {
     table: { ...likened, rowOf: (id) => rowByItself.get(id) ?? rowOfExample.get(id) },
-    nearestOf: (id) => {
+    likenessesOf: (id) => {
       const row = rowOfExample.get(id) ?? rowByItself.get(id);
-      return row ? nearestTo(row) : [];
+      return row ? likenessesTo(row) : [];
     },
   };
 }

@@ -52,6 +52,9 @@ const noKey: FamilyKey = {
   key: { kind: "end", variants: [] },
 };
 
+/** A drawing of more outfits than these nobody would read. */
+const spreadsShown = 24;
+
 /**
  * The one door. What is private passes here or nowhere: pages, data files, feeds and pictures accept by type only
  * what this returns. `others`: serials of items that belong not to this collection but to the one from which it was
@@ -120,12 +123,24 @@ export function publishCollection(
   const variants = [...collection.variants.values()].flatMap((variant) => {
     const assessment = assessments.variants.get(variant.id);
     if (!assessment) return [];
+    const here = itemsOf.get(variant.id) ?? [];
     return [
       publishVariant(variant, assessment, {
         family: collection.families.get(variant.family),
         nameOf,
         sightings: sightingsOf.get(variant.id) ?? [],
-        items: (itemsOf.get(variant.id) ?? []).map(({ id, title }) => ({ id, name: title })),
+        items: here.map(({ id, title }) => ({ id, name: title })),
+        likenesses: here.slice(0, spreadsShown).flatMap(({ id, nearest: [nearest] }) => {
+          const spread = assessments.items.get(id)?.likenesses;
+          if (!spread) return [];
+          return [
+            {
+              item: id,
+              ...spread,
+              nearest: nearest ? { name: nearest.name, likeness: nearest.likeness } : null,
+            },
+          ];
+        }),
         words,
         hazard,
         shown,

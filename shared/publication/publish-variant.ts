@@ -14,6 +14,7 @@ import type {
   PublishedPart,
   PublishedSerialRange,
   PublishedSighting,
+  PublishedSpread,
   PublishedVariant,
 } from "./published.ts";
 
@@ -82,6 +83,7 @@ interface VariantContext {
   readonly nameOf: (variant: string) => string;
   readonly sightings: readonly Sighting[];
   readonly items: readonly Named[];
+  readonly likenesses: readonly PublishedSpread[];
   readonly words: Words;
   readonly hazard: (finding: HazardFinding) => PublishedHazard;
   readonly shown: Shown;
@@ -90,7 +92,7 @@ interface VariantContext {
 export function publishVariant(
   variant: Variant,
   assessment: VariantAssessment,
-  { family, nameOf, sightings, items, words, hazard, shown }: VariantContext,
+  { family, nameOf, sightings, items, likenesses, words, hazard, shown }: VariantContext,
 ): PublishedVariant {
   const { rarity } = assessment;
   const figure = (each: typeof rarity.made) => publishFigure(each, words);
@@ -148,5 +150,6 @@ export function publishVariant(
     revisions: publishRevisions(variant.revisions, (note) => shown(note) ?? ""),
     sightings: sightings.map((row) => publishSighting(row, assessment.reached.get(row) ?? null, shown)),
     items,
+    likenesses,
   };
 }

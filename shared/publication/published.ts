@@ -2,6 +2,7 @@ import type { Bounds, CountedBounds, StandingCompleteness } from "../assessments
 import type { DatingVerdict, SerialVerdict } from "../assessments/dating.ts";
 import type { FamilyKey, KeyStep } from "../assessments/family-key.ts";
 import type { Input, Method, Unit } from "../assessments/figure.ts";
+import type { LikenessSpread } from "../assessments/likeness.ts";
 import type { MarkVerdict } from "../assessments/matching-numbers.ts";
 import type { Gap } from "../assessments/provenance.ts";
 import type { Rank } from "../assessments/rarity/as-complete.ts";
@@ -326,6 +327,12 @@ export interface PublishedLevelRarity {
   readonly wait: PublishedFigure;
 }
 
+/** How like the other recorded examples of its variant an outfit is. */
+export interface PublishedSpread extends LikenessSpread {
+  readonly item: string;
+  readonly nearest: Pick<PublishedLikeness, "name" | "likeness"> | null;
+}
+
 export interface PublishedVariant {
   readonly id: string;
   readonly name: string;
@@ -371,6 +378,8 @@ export interface PublishedVariant {
   readonly revisions: readonly PublishedRevision[];
   readonly sightings: readonly PublishedSighting[];
   readonly items: readonly Named[];
+  /** Of the first of these, as many as are drawn. */
+  readonly likenesses: readonly PublishedSpread[];
 }
 
 export interface PublishedFamily {

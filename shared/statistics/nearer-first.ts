@@ -4,6 +4,12 @@ interface Near {
   readonly compared: number;
 }
 
+/** Which of some that are ordered together were compared on less than half as much as the best compared. */
+export function thinAmong(all: readonly Near[]): (near: Near) => boolean {
+  const best = all.reduce((most, { compared }) => Math.max(most, compared), 0);
+  return ({ compared }) => 2 * compared < best;
+}
+
 /**
  * The order of some that are more or less like another: the likest first, then those of which more is known. One thing in
  * common says little, and is easily the same: those compared on less than half as much as the best compared come last.
@@ -13,8 +19,7 @@ interface Near {
  *          nearerFirst([{ likeness: 1, compared: 2 }])({ likeness: 1, compared: 1 }, { likeness: 1, compared: 2 }) => 1
  */
 export function nearerFirst(all: readonly Near[]): (one: Near, other: Near) => number {
-  const best = all.reduce((most, { compared }) => Math.max(most, compared), 0);
-  const isThin = ({ compared }: Near) => 2 * compared < best;
+  const isThin = thinAmong(all);
   return (one, other) =>
     Number(isThin(one)) - Number(isThin(other)) ||
     other.likeness - one.likeness ||

@@ -515,6 +515,8 @@ export const englishPages = {
     plan: "Case plan",
     rates: "What is still found",
     ratesLabel: (name: string) => `Share of the recorded examples of ${name} that have each part`,
+    likeness: "How alike",
+    likenessLabel: (name: string) => `How like one another the examples of ${name} are`,
     serials: "Serials",
     serialsLabel: (name: string) => `Serials of ${name} seen, along the ranges issued`,
     range: "Numbers",

@@ -78,6 +78,16 @@ export const englishPlots: PlotWords = {
     span: (from, to) => (from === to ? from : `${from} to ${to}`),
     none: "No sighting is recorded.",
   },
+  likeness: {
+    axis: "how alike: a stroke for every other recorded example",
+    nearest: (name, share) => `most alike: ${name}, ${share}`,
+    longer: "longer where it stands for several",
+    thin: (count, number) => `${count} compared on too little ${number === 1 ? "is" : "are"} left out`,
+    more: (count, number) => `${plural(number, count, "further outfit")} not drawn`,
+    outfit: (name, count, number, range, facts) =>
+      [`${name}: ${plural(number, count, "other")} compared, ${range} alike`, ...facts].join("; "),
+    description: sentences,
+  },
   custody: {
     event: ({ event, from, to, holder, place }) =>
       [

@@ -499,6 +499,8 @@ export const germanPages: PageWords = {
     plan: "Kastenplan",
     rates: "Was noch vorkommt",
     ratesLabel: (name) => `Anteil der festgehaltenen Exemplare von ${name}, die das jeweilige Teil haben`,
+    likeness: "Wie ähnlich",
+    likenessLabel: (name) => `Wie ähnlich einander die Exemplare von ${name} sind`,
     serials: "Seriennummern",
     serialsLabel: (name) => `Nachgewiesene Nummern von ${name}, entlang der vergebenen Reihen`,
     range: "Nummern",

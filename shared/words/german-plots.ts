@@ -81,6 +81,17 @@ export const germanPlots: PlotWords = {
     span: (from, to) => (from === to ? from : `${from} bis ${to}`),
     none: "Kein Nachweis ist verzeichnet.",
   },
+  likeness: {
+    axis: "wie ähnlich: ein Strich für jedes andere festgehaltene Exemplar",
+    nearest: (name, share) => `am ähnlichsten: ${name}, ${share}`,
+    longer: "länger, wo er für mehrere steht",
+    thin: (count) => `${count} an zu wenig verglichen und weggelassen`,
+    more: (count, number) =>
+      `${counted(number, count, "weitere Garnitur", "weitere Garnituren")} nicht gezeichnet`,
+    outfit: (name, count, _number, range, facts) =>
+      [`${name}: mit ${count} anderen verglichen, ${range} ähnlich`, ...facts].join("; "),
+    description: sentences,
+  },
   custody: {
     event: ({ event, from, to, holder, place }) =>
       [

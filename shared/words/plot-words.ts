@@ -75,6 +75,26 @@ export interface PlotWords {
     readonly span: (from: string, to: string) => string;
     readonly none: string;
   };
+  readonly likeness: {
+    /** What the axis measures. */
+    readonly axis: string;
+    readonly nearest: (name: string, share: string) => string;
+    /** Of strokes that stand for more than one. */
+    readonly longer: string;
+    /** Of those compared on little. */
+    readonly thin: (count: string, number: number) => string;
+    /** Outfits of the catalogue that are not drawn. */
+    readonly more: (count: string, number: number) => string;
+    /** An outfit: how many others it was compared to, from the least alike to the most, and what is said besides. */
+    readonly outfit: (
+      name: string,
+      count: string,
+      number: number,
+      range: string,
+      facts: readonly string[],
+    ) => string;
+    readonly description: (outfits: readonly string[]) => string;
+  };
   readonly custody: {
     readonly event: (event: CustodyInWords) => string;
     readonly issued: string;
@@ -90,7 +110,9 @@ export interface PlotWords {
 }
 
 /** The part of a language's words that drawings use. */
-export type WordsForPlots = Pick<Words, "numbers" | "date" | "phrase"> & { readonly plots: PlotWords };
+export type WordsForPlots = Pick<Words, "numbers" | "date" | "phrase" | "interval"> & {
+  readonly plots: PlotWords;
+};
 
 /** What every drawing is told. */
 export interface PlotOptions {

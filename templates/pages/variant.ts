@@ -35,6 +35,7 @@ ${chapter(
   site,
 )}
 ${page.entries.length > 0 && chapter({ id: "items", title: say.items, note: page.comparisons && links([page.comparisons]), matter: html`${templates["parts/entries"]({ groups: [{ variant: null, entries: page.entries }] }, site)}${page.allEntries && html`<p>${links([page.allEntries])}</p>`}${templates["parts/ticked"]({}, site)}` }, site)}
+${page.likeness !== null && chapter({ id: "likeness", title: say.likeness, note: html`${ofItem.nearestNote} ${links([...(page.comparisons ? [page.comparisons] : []), page.likenessMethod])}`, matter: drawing("likeness", page.likeness) }, site)}
 ${chapter({ id: "plan", title: say.plan, note: page.planNote, matter: drawing("plan", page.plan) }, site)}
 ${page.hazards.length > 0 && chapter({ id: "cautions", title: ofItem.cautions, matter: templates["parts/cautions"](page.hazards, site) }, site)}
 ${chapter(

@@ -8,7 +8,7 @@ import {
   everyPairUpTo,
   pairsAtMost,
 } from "../../shared/assessments/item-pair.ts";
-import { attributesOf, likenessRow, nearestIn } from "../../shared/assessments/likeness.ts";
+import { attributesOf, likenessesIn, likenessRow, nearestOf } from "../../shared/assessments/likeness.ts";
 import { examplesOf, type RecordedShare } from "../../shared/assessments/rarity/examples.ts";
 import { compareVariants } from "../../shared/assessments/variant-comparison.ts";
 import type { Item, PartLine } from "../../shared/records/item.ts";
@@ -227,7 +227,7 @@ describe("the nearest examples", () => {
   const nearest = (of: ReturnType<typeof rows>, most?: number) => {
     const [first] = of;
     if (!first) throw new Error("One is asked for.");
-    return nearestIn(of, attributesOf(compared))(first, most).map(
+    return nearestOf(likenessesIn(of, attributesOf(compared))(first), most).map(
       ({ example, likeness, compared: known }) => [example.rows[0]?.source, likeness, known],
     );
   };

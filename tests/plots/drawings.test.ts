@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { completenessInterval, completenessMark } from "../../shared/plots/completeness-interval.ts";
 import { type Custody, custodyLine } from "../../shared/plots/custody/custody-line.ts";
+import { type LikenedOutfit, likenessStrips } from "../../shared/plots/likeness-strips.ts";
 import { partRates, type RatedPart } from "../../shared/plots/part-rates.ts";
 import { rangesSideBySide, serialRanges } from "../../shared/plots/serials/serial-ranges.ts";
 import { sightingsOverYears } from "../../shared/plots/sightings/sightings-over-years.ts";
@@ -270,7 +271,7 @@ describe("serialRanges", () => {
     }));
     const markup = rangesSideBySide(series, options);
     expect(expectDrawings(markup)).toBe(
-      "Pattern 1: S1001 to S1140, made 1905 to 1908, 1 serial seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial in a range of another variant than its own.",
+      "Pattern 1: S1001 to S1140, made 1905 to 1908, 1 serial seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial in a range of a variant other than its own.",
     );
     const [first, second] = ofClass(firstDrawing(markup), "rect", "plot-rail").map(rectangleOf);
     expect((first?.x ?? 0) + (first?.width ?? 0)).toBeCloseTo(second?.x ?? 0, 0);
@@ -283,7 +284,7 @@ describe("serialRanges", () => {
       seen: at === 0 ? ["S1200", "S 1201", "S9"] : ["S1002", "S9", "s0009"],
     }));
     expect(expectDrawings(rangesSideBySide(series, options))).toBe(
-      "Pattern 1: S1001 to S1140, made 1905 to 1908, 0 serials seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial outside these ranges. 3 serials in a range of another variant than their own.",
+      "Pattern 1: S1001 to S1140, made 1905 to 1908, 0 serials seen. Pattern 2: S1141 to S1286, made 1909 to 1912, 0 serials seen. 1 serial outside these ranges. 3 serials in a range of a variant other than their own.",
     );
   });
 
@@ -411,6 +412,77 @@ describe("sightingsOverYears", () => {
       "4 sightings in the log, 1998 to 2003: 2 offers, 1 record, 1 sighting without a year.",
     );
     expect(expectDrawings(sightingsOverYears([], options))).toBe("No sighting is recorded.");
+  });
+});
+
+describe("likenessStrips", () => {
+  const percents = fc.uniqueArray(fc.integer({ min: 0, max: 100 }), { minLength: 1, maxLength: 101 });
+  const outfit: fc.Arbitrary<LikenedOutfit> = fc.record({
+    name,
+    counts: percents.chain((each) =>
+      fc
+        .array(fc.integer({ min: 1, max: 2000 }), { minLength: each.length, maxLength: each.length })
+        .map((examples) =>
+          each.toSorted((a, b) => a - b).map((percent, at) => [percent, examples[at] ?? 1] as const),
+        ),
+    ),
+    thin: fc.nat({ max: 2000 }),
+    nearest: fc.option(fc.record({ name, likeness: fc.double({ min: 0, max: 1, noNaN: true }) })),
+  });
+  const drawn = (outfits: readonly LikenedOutfit[], left = 0) =>
+    likenessStrips(outfits, { ...options, left });
+
+  it("has room for any outfits", () => {
+    fc.assert(
+      fc.property(fc.array(outfit, { maxLength: 24 }), fc.nat({ max: 2000 }), (outfits, left) => {
+        expectDrawings(drawn(outfits, left));
+      }),
+      runs,
+    );
+  });
+
+  const among = (count: number): LikenedOutfit => {
+    const counts = new Map<number, number>();
+    for (let at = 0; at < count; at++) counts.set((at * 37) % 101, (counts.get((at * 37) % 101) ?? 0) + 1);
+    return {
+      name: "Chest 7",
+      counts: [...counts].sort(([a], [b]) => a - b),
+      thin: 0,
+      nearest: { name: "Chest 9", likeness: 1 },
+    };
+  };
+
+  it.each([0, 1, 2, 50, 2000])("has a stroke for each percent at which any of %i others stand", (count) => {
+    const markup = drawn([among(count)]);
+    expectDrawings(markup);
+    const strokes = ["plot-seen", "plot-own"].flatMap((className) =>
+      ofClass(firstDrawing(markup), "path", className).flatMap(
+        (path) => path.attributes.get("d")?.match(/M/g) ?? [],
+      ),
+    );
+    // 37 and 101 have no divisor in common, so that no two of the first 101 stand at one percent.
+    expect(strokes).toHaveLength(Math.min(count, 101));
+    expect(all(firstDrawing(markup), "text").map(textOf).join(" ").includes("stands for several")).toBe(
+      count > 101,
+    );
+  });
+
+  it("tells in words what it shows", () => {
+    const outfits: LikenedOutfit[] = [
+      {
+        name: "Chest 7",
+        counts: [
+          [41, 1],
+          [80, 2],
+          [93, 1],
+        ],
+        thin: 1,
+        nearest: { name: "Chest 9", likeness: 0.93 },
+      },
+    ];
+    expect(expectDrawings(drawn(outfits, 3))).toBe(
+      "Chest 7: 4 others compared, 41% to 93% alike; most alike: Chest 9, 93%; 1 compared on too little is left out. 3 further outfits not drawn.",
+    );
   });
 });
 

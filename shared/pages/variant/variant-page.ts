@@ -12,7 +12,7 @@ import { comparedPlace } from "../compare/comparisons-page.ts";
 import type { Link, PageHead } from "../page.ts";
 import { renderMarkdown } from "../prose/markdown.ts";
 import type { Named } from "../search/search-index.ts";
-import { drawing } from "../views/drawings.ts";
+import { drawing, likenessOfVariant } from "../views/drawings.ts";
 import { type EntryView, entryView } from "../views/entry-view.ts";
 import { type HazardView, hazardViews, namedHazards } from "../views/hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "../views/item-parts.ts";
@@ -91,6 +91,9 @@ export interface VariantPage extends PageHead {
   readonly allEntries: Link | null;
   /** Where its examples stand side by side. */
   readonly comparisons: Link | null;
+  /** SVG. */
+  readonly likeness: string | null;
+  readonly likenessMethod: Link;
   readonly reallocation: ReallocationView | null;
   readonly siblings: readonly Link[];
   readonly sources: readonly Link[];
@@ -225,6 +228,8 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       variant.items.length > 1
         ? { address: `${addresses.comparisons}#${comparedPlace(variant.id)}`, name: pages.compare.sideBySide }
         : null,
+    likeness: likenessOfVariant(variant, index),
+    likenessMethod: { address: addresses.method("likeness"), name: pages.methods.title },
     entries: variant.items.slice(0, entriesOnPage).flatMap(({ id }) => {
       const item = items.get(id);
       return item ? [entryView(item, index)] : [];

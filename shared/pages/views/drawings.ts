@@ -1,6 +1,7 @@
 import { casePlan } from "../../plots/case-plan/case-plan.ts";
 import { completenessInterval } from "../../plots/completeness-interval.ts";
 import { custodyLine } from "../../plots/custody/custody-line.ts";
+import { likenessStrips, othersOf } from "../../plots/likeness-strips.ts";
 import { partRates } from "../../plots/part-rates.ts";
 import { rangesSideBySide, serialRanges } from "../../plots/serials/serial-ranges.ts";
 import { sightingsOverYears } from "../../plots/sightings/sightings-over-years.ts";
@@ -48,6 +49,24 @@ export function serialsOfFamily(
   if (series.every(({ ranges }) => ranges.length === 0)) return null;
   const label = words.pages.family.serialsLabel(name);
   return rangesSideBySide(series, { idPrefix: "serials", words, label });
+}
+
+/** How like one another the examples of a variant are; null where no outfit can be compared to two others. */
+export function likenessOfVariant(
+  { name, items, likenesses }: PublishedVariant,
+  { words }: Pick<Index, "words">,
+): string | null {
+  const titles = new Map(items.map((item) => [item.id, item.name]));
+  const outfits = likenesses
+    .filter((spread) => othersOf(spread) > 1)
+    .map((spread) => ({ ...spread, name: titles.get(spread.item) ?? spread.item }));
+  if (outfits.length === 0) return null;
+  return likenessStrips(outfits, {
+    idPrefix: "likeness",
+    words,
+    label: words.pages.variant.likenessLabel(name),
+    left: items.length - likenesses.length,
+  });
 }
 
 /** Where the serial of an example lies among those seen of its variant; null where it is not told, or lies in no range. */

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessCompleteness } from "../../../shared/assessments/completeness.ts";
 import { sparesOf, wantsOf } from "../../../shared/assessments/completing.ts";
-import { attributesOf, likenessRow, nearestIn } from "../../../shared/assessments/likeness.ts";
+import { attributesOf, likenessesIn, likenessRow, nearestOf } from "../../../shared/assessments/likeness.ts";
 import { examplesOf } from "../../../shared/assessments/rarity/examples.ts";
 import type { Item } from "../../../shared/records/item.ts";
 import { line, part, sighting, variant } from "./given.ts";
@@ -71,7 +71,8 @@ describe("the nearest examples", () => {
             compared,
           );
         });
-        const nearestTo = nearestIn(rows, attributesOf(compared));
+        const likenessesTo = likenessesIn(rows, attributesOf(compared));
+        const nearestTo = (row: (typeof rows)[number], most: number) => nearestOf(likenessesTo(row), most);
         const likeness = (a: number, b: number) =>
           nearestTo(rows[a] as (typeof rows)[number], 9).find(({ example }) => example === rows[b]?.example)
             ?.likeness;
