@@ -43,9 +43,10 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "lists-below-known": (values) =>
     `The two lists allow for no more than ${count(numberOf(values, "high"))}, and ${plural(numberOf(values, "known"), "different example")} are known: one of the lists is not what the method takes it for.`,
   "nothing-recorded-of-part": () => "No sighting says whether an example has this part.",
-  "no-part-in-reference": () => "The reference lists no core or issued part to compare by.",
-  "no-part-issued": () => "It was issued none of the core or issued parts, so there is nothing to compare.",
-  "no-part-examined": () => "Nobody has looked for any of its core or issued parts.",
+  "no-part-in-reference": () => "The reference lists no principal or issued part to compare by.",
+  "no-part-issued": () =>
+    "It was issued none of the principal or issued parts, so there is nothing to compare.",
+  "no-part-examined": () => "Nobody has looked for any of its principal or issued parts.",
   "nobody-to-compare": () => "No other is recorded part by part, to compare its completeness with.",
   "no-year-watched": () => "Nobody has said in which years offers were watched for.",
   "no-offer-seen": (values) =>

@@ -57,6 +57,48 @@ describe("fittedcase explain", () => {
         expect(out).toContain(`\n  ${level}, ${figure}: `);
   });
 
+  it("has the words of the site for states, standings and places", async () => {
+    const { out } = await runHere(["explain", "river-office"], pilotageFolder());
+    expect(out).toMatch(/consumables +0% for certain, 100% at most; 0 to 1 of 1 unit\n/);
+    expect(out).toContain("of principal and issued parts");
+    // It is not recorded in full itself: of three shades the fourth was not looked at.
+    expect(out).toMatch(/\n {2}(In completeness, place|No other is recorded part by part)/);
+    expect(out).not.toMatch(/unexamined|\bcore\b|recorded in full/);
+    // No label stands beside nothing.
+    expect(out).not.toMatch(/\n +(inputs|sources|method) *\n/);
+  });
+
+  it("keeps the names of the parts in one column, however long their states are", async () => {
+    const parts = "{ shade: [{ state: present }, { state: substitute, model: x }, { state: unverified }] }";
+    const { out } = await runHere(
+      ["explain", "another"],
+      pilotageFolder({
+        "content/items/another.md": `---\ntitle: Another\nvariant: pilot-mk2\nparts: ${parts}\n---\n`,
+      }),
+    );
+    const rows = out.slice(out.indexOf("PART BY PART"), out.indexOf("DATING")).split("\n");
+    const columns = ["Sextant (", "Horizon shade, 4 (", "Mercury bottle (", "Oil bottle ("].map(
+      (name) => rows.find((row) => row.includes(name))?.indexOf(name) ?? Number.NaN,
+    );
+    expect(new Set(columns).size).toBe(1);
+    expect(out).toMatch(
+      /\n {4}1 present, 1 substitute, +Horizon.*\n {4}1 unverified, 1 not examined +model x\n/,
+    );
+  });
+
+  it("says of an item of which nothing is recorded just that, with what can hurt and what to do", async () => {
+    const bare = "---\ntitle: Another\nvariant: pilot-mk2\nset: 9\nstorage: Attic\n---\n";
+    const { out } = await runHere(
+      ["explain", "another"],
+      pilotageFolder({ "content/items/another.md": bare }),
+    );
+    expect(out).toContain("Nothing is recorded of it yet");
+    expect(out).toContain("fittedcase checklist another");
+    for (const told of ["Mercury: Mercury bottle", "Attic"]) expect(out).toContain(told);
+    for (const title of ["IDENTIFICATION", "RARITY", "METHODS"]) expect(out).not.toContain(title);
+    expect(out.split("\n").length).toBeLessThan(25);
+  });
+
   it("calls an outfit assembled, and says which parts came from elsewhere and whose number they bear", async () => {
     const assembled = `---
 title: Another

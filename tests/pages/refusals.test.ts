@@ -158,10 +158,13 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
 
   it.each([
     ["variants/oils", "Nobody has said in which years offers were watched for."],
-    ["items/jar", "The reference lists no core or issued part to compare by."],
-    ["items/jar", "The reference lists no core or issued part, so completeness has no meaning here."],
-    ["items/bare", "It was issued none of the core or issued parts, so there is nothing to compare."],
-    ["items/bare", "It was issued none of the core or issued parts, so completeness has no meaning here."],
+    ["items/jar", "The reference lists no principal or issued part to compare by."],
+    ["items/jar", "The reference lists no principal or issued part, so completeness has no meaning here."],
+    ["items/bare", "It was issued none of the principal or issued parts, so there is nothing to compare."],
+    [
+      "items/bare",
+      "It was issued none of the principal or issued parts, so completeness has no meaning here.",
+    ],
     ["items/bare", "Nothing: it was issued no part"],
     ["items/bare", "It was issued none of the parts of the reference."],
   ])("%s: %s", (page, reason) => {

@@ -1,4 +1,4 @@
-import { noCompleteness } from "../../pages/views/completeness-words.ts";
+import { noCompleteness, unitsInWords } from "../../pages/views/completeness-words.ts";
 import { shareBounds } from "../../words/share-bounds.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, type Setting } from "./figure-lines.ts";
@@ -15,8 +15,6 @@ export function completenessLines({ item }: Explained, setting: Setting): string
       ? `${certain}, with nothing uncertain`
       : `${certain} for certain, ${possible} at most`;
   };
-  const units = (low: number, high: number, expected: number) =>
-    `${words.interval(words.numbers.quantity(low), words.numbers.quantity(high))} of ${words.numbers.count(expected)} units`;
   const level = (id: string | null) => levels.find((each) => each.id === id)?.name ?? "none";
   const short = (id: string) => {
     const part = partOf.get(id);
@@ -27,18 +25,13 @@ export function completenessLines({ item }: Explained, setting: Setting): string
   const { weighted, counted, consumable, optional } = found;
   const apart = (label: string, standing: typeof consumable) =>
     standing
-      ? labelled(
-          label,
-          `${share(standing.weighted)}; ` +
-            units(standing.counted.low, standing.counted.high, standing.counted.expected),
-          setting,
-        )
+      ? labelled(label, `${share(standing.weighted)}; ${unitsInWords(standing.counted, words)}`, setting)
       : [];
   return [
     ...(weighted
-      ? labelled("by weight", `${share(weighted)}, of core and issued parts`, setting)
+      ? labelled("by weight", `${share(weighted)}, of principal and issued parts`, setting)
       : labelled("by weight", noCompleteness(item, words), setting)),
-    ...(counted ? labelled("in units", units(counted.low, counted.high, counted.expected), setting) : []),
+    ...(counted ? labelled("in units", unitsInWords(counted, words), setting) : []),
     ...apart("consumables", consumable),
     ...apart("optional parts", optional),
     ...(levels.length > 0

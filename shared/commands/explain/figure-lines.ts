@@ -31,7 +31,7 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
   const withheld = figure.insufficient !== null;
   const phrase = withheld ? `${words.phrase(figure)}. ${figure.insufficient}` : words.phrase(figure);
   const confidence = confidenceOf(figure, setting);
-  const detail = (label: string, text: string) => labelled(label, text, setting, 4);
+  const detail = (label: string, text: string) => (text === "" ? [] : labelled(label, text, setting, 4));
   return [
     `  ${name}: ${paint(withheld ? "yellow" : "bold", phrase)}`,
     ...detail(
@@ -44,7 +44,7 @@ export function figureLines(name: string, figure: PublishedFigure, setting: Sett
         .map(({ name, value }) => `${name} ${value}`)
         .join(", "),
     ),
-    ...(figure.sources.length > 0 ? detail("sources", figure.sources.join(", ")) : []),
+    ...detail("sources", figure.sources.join(", ")),
     ...figure.caveats.flatMap(({ text }, at) => detail(at === 0 ? "bear in mind" : "", text)),
   ];
 }

@@ -1,4 +1,5 @@
 import { datedInWords, datedUnits } from "../../pages/views/dated-units.ts";
+import { wrappedLines } from "../terminal/wrapped-lines.ts";
 import { completenessLines } from "./completeness-lines.ts";
 import type { Explained } from "./explained.ts";
 import { labelled, methodLines, type Setting, sourceLines } from "./figure-lines.ts";
@@ -7,34 +8,54 @@ import { partLines } from "./part-lines.ts";
 import { provenanceLines } from "./provenance-lines.ts";
 import { figuresOf, ownRarityLines, variantRarityLines } from "./rarity-lines.ts";
 
-/** The whole assessment of one item, for reading in a terminal. */
+type Sections = readonly (readonly [title: string, lines: readonly string[]])[];
+
+/** The whole assessment of one item, for reading in a terminal; a sentence where there is nothing to assess. */
 export function itemReport(explained: Explained, setting: Setting): string {
-  const { item } = explained;
   const heading = (text: string) => ["", setting.paint("bold", text.toUpperCase())];
-  const figures = figuresOf(explained);
-  const cited = item.provenance.events.flatMap(({ source }) => source ?? []);
-  const sections: [string, string[]][] = [
-    ["Take care", hazards(explained, setting)],
-    ["Identification", identificationLines(explained, setting)],
-    ["Completeness", completenessLines(explained, setting)],
-    ["Part by part", [...partLines(explained.groups, setting)]],
-    ["Dating", dating(explained, setting)],
-    ["Rarity of one as complete as this", ownRarityLines(explained, setting)],
-    [`Rarity of ${item.variant.name}`, variantRarityLines(explained, setting)],
-    ["Provenance", provenanceLines(explained, setting)],
-    ["Kept private", confidential(explained, setting)],
-    ["Methods", methodLines(figures, setting)],
-    ["Sources", sourceLines([...figures, ...item.parts.map(({ rate }) => rate)], cited, setting)],
-  ];
+  const printed = (sections: Sections) =>
+    sections.flatMap(([title, lines]) => (lines.length === 0 ? [] : [...heading(title), ...lines]));
   return [
     ...head(explained, setting),
-    ...sections.flatMap(([title, lines]) => (lines.length === 0 ? [] : [...heading(title), ...lines])),
+    ...printed([["Take care", hazards(explained, setting)]]),
+    ...(isUntold(explained) ? ["", ...untold(explained, setting)] : printed(assessed(explained, setting))),
+    ...printed([["Kept private", confidential(explained, setting)]]),
     "",
     setting.paint(
       "dim",
       "This is the owner's view: it shows serials, owners and prices that the public site may withhold.",
     ),
   ].join("\n");
+}
+
+/** Whether nothing is recorded by which it could be assessed. */
+const isUntold = ({ item }: Explained): boolean =>
+  item.serial === null &&
+  item.features.every(({ value }) => value === null) &&
+  item.parts.every(({ lines }) => lines.length === 0) &&
+  item.completeness.extras.length + item.labels.length + item.provenance.events.length === 0;
+
+const untold = ({ item }: Explained, { width }: Setting): string[] =>
+  wrappedLines(
+    `Nothing is recorded of it yet: no feature was looked at, no serial read, no part examined, and nothing is known of its custody. "fittedcase checklist ${item.id}" makes a sheet to go through it with.`,
+    width,
+  );
+
+function assessed(explained: Explained, setting: Setting): Sections {
+  const { item } = explained;
+  const figures = figuresOf(explained);
+  const cited = item.provenance.events.flatMap(({ source }) => source ?? []);
+  return [
+    ["Identification", identificationLines(explained, setting)],
+    ["Completeness", completenessLines(explained, setting)],
+    ["Part by part", partLines(explained.groups, setting)],
+    ["Dating", dating(explained, setting)],
+    ["Rarity of one as complete as this", ownRarityLines(explained, setting)],
+    [`Rarity of ${item.variant.name}`, variantRarityLines(explained, setting)],
+    ["Provenance", provenanceLines(explained, setting)],
+    ["Methods", methodLines(figures, setting)],
+    ["Sources", sourceLines([...figures, ...item.parts.map(({ rate }) => rate)], cited, setting)],
+  ];
 }
 
 function head({ item }: Explained, { paint, words }: Setting): string[] {

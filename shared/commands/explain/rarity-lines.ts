@@ -1,7 +1,9 @@
 import type { RarityClass } from "../../assessments/rarity/scale-class.ts";
+import { placePhrase } from "../../pages/views/completeness-words.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
 import { english } from "../../words/english.ts";
 import { itemFigures, levelFigures, variantFigures } from "../../words/figure-names.ts";
+import { wrappedLines } from "../terminal/wrapped-lines.ts";
 import type { Explained } from "./explained.ts";
 import { figureLines, labelled, type Setting } from "./figure-lines.ts";
 
@@ -30,10 +32,12 @@ const ofLevels = ({ item, variant: { rarity } }: Explained): NamedFigures =>
 /** How rare one as complete as this is. */
 export function ownRarityLines(explained: Explained, setting: Setting): string[] {
   const { rank, asComplete } = explained.item.rarity;
+  const { pages } = setting.words;
   const place = rank
-    ? `${rank.place} of ${rank.of} examples recorded in full`
-    : `not known. ${asComplete.insufficient ?? ""}`;
-  return [...labelled("place", place, setting), ...apart(ownFigures(explained), setting)];
+    ? `${pages.capital(placePhrase(rank, setting.words))}.`
+    : `${pages.catalogue.rank}: ${pages.inputs.unknown}. ${asComplete.insufficient ?? ""}`;
+  const lines = wrappedLines(place, setting.width - 2).map((line) => `  ${line}`);
+  return [...lines, ...apart(ownFigures(explained), setting)];
 }
 
 /** How rare its variant is. */

@@ -22,6 +22,7 @@ import {
   variantFigures,
 } from "../variant/variant-rarity.ts";
 import { type CompletenessView, completenessView } from "../views/completeness-view.ts";
+import { placePhrase } from "../views/completeness-words.ts";
 import { datedInWords, datedUnits, isDoubtful } from "../views/dated-units.ts";
 import { drawing, serialOfItem } from "../views/drawings.ts";
 import { figureView } from "../views/figure-view.ts";
@@ -156,7 +157,7 @@ const offerOf = ({ status, price }: PublishedItem, url: string) =>
 
 export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage {
   const { collection, words, variants } = index;
-  const { numbers, pages } = words;
+  const { pages } = words;
   const say = pages.item;
   const address = addresses.item(item.id);
   const variant = variants.get(item.variant.id);
@@ -164,9 +165,7 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
   const findings = findingLists(item, words);
   const identity = identityView(item, index);
   const { rank } = item.rarity;
-  const placed =
-    rank &&
-    say.place(numbers.count(rank.place), rank.of, rank.sharing > 1 ? numbers.count(rank.sharing) : null);
+  const placed = rank && placePhrase(rank, words);
   const classed = variant ? classView(variant, collection, pages.variant) : null;
   const nameOf = (part: string) => item.parts.find(({ id }) => id === part)?.name ?? part;
   const partLink = (part: string): Link => ({ address: `#part-${part}`, name: nameOf(part) });

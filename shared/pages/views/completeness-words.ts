@@ -18,6 +18,12 @@ export const unitsInWords = (
     words.numbers.count(expected),
   );
 
+/** Its place by completeness, among how many. */
+export const placePhrase = (
+  { place, of, sharing }: NonNullable<PublishedItem["rarity"]["rank"]>,
+  { numbers, pages }: Words,
+): string => pages.item.place(numbers.count(place), of, sharing > 1 ? numbers.count(sharing) : null);
+
 /** Why it has no completeness: the reference asks for nothing, or this one was issued nothing of what it asks for. */
 export const noCompleteness = ({ parts }: Pick<PublishedItem, "parts">, words: Words): string => {
   const { noneIssued, noReference } = words.pages.completeness;
