@@ -1,3 +1,4 @@
+import { othersCompared } from "../publication/others-compared.ts";
 import type { PublishedSpread } from "../publication/published.ts";
 import type { PlotOptions } from "../words/plot-words.ts";
 import { horizontal, imageDrawing, stroke, vertical, writing } from "./drawing/image-drawing.ts";
@@ -20,10 +21,6 @@ const small = 11;
 const lineHeight = 14.5;
 /** Of a stroke for one example, and of the longest. */
 const [shortest, longest] = [7, 16];
-
-/** How many others stand on the line of an outfit. */
-export const othersOf = ({ counts }: Pick<LikenedOutfit, "counts">): number =>
-  counts.reduce((sum, [, examples]) => sum + examples, 0);
 
 /**
  * How like the others each outfit is: a line from nothing in common to all, with a stroke for every other recorded example,
@@ -144,7 +141,7 @@ function describe(outfits: readonly LikenedOutfit[], options: LikenessOptions): 
   const { share, count } = words.numbers;
   return description([
     ...outfits.map((outfit) => {
-      const others = othersOf(outfit);
+      const others = othersCompared(outfit);
       const ends = [outfit.counts[0]?.[0] ?? 0, outfit.counts.at(-1)?.[0] ?? 0].map((percent) =>
         share(percent / 100),
       );

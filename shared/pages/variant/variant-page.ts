@@ -12,7 +12,7 @@ import { comparedPlace } from "../compare/comparisons-page.ts";
 import type { Link, PageHead } from "../page.ts";
 import { renderMarkdown } from "../prose/markdown.ts";
 import type { Named } from "../search/search-index.ts";
-import { drawing, likenessOfVariant } from "../views/drawings.ts";
+import { drawing } from "../views/drawings.ts";
 import { type EntryView, entryView } from "../views/entry-view.ts";
 import { type HazardView, hazardViews, namedHazards } from "../views/hazard-view.ts";
 import { groupParts, plain, type RateView, rateView } from "../views/item-parts.ts";
@@ -228,7 +228,7 @@ export function variantPage(variant: PublishedVariant, index: CollectionIndex): 
       variant.items.length > 1
         ? { address: `${addresses.comparisons}#${comparedPlace(variant.id)}`, name: pages.compare.sideBySide }
         : null,
-    likeness: likenessOfVariant(variant, index),
+    likeness: draw("likeness", "likeness"),
     likenessMethod: { address: addresses.method("likeness"), name: pages.methods.title },
     entries: variant.items.slice(0, entriesOnPage).flatMap(({ id }) => {
       const item = items.get(id);

@@ -1,11 +1,12 @@
 import { casePlan } from "../../plots/case-plan/case-plan.ts";
 import { completenessInterval } from "../../plots/completeness-interval.ts";
 import { custodyLine } from "../../plots/custody/custody-line.ts";
-import { likenessStrips, othersOf } from "../../plots/likeness-strips.ts";
+import { likenessStrips } from "../../plots/likeness-strips.ts";
 import { partRates } from "../../plots/part-rates.ts";
 import { rangesSideBySide, serialRanges } from "../../plots/serials/serial-ranges.ts";
 import { sightingsOverYears } from "../../plots/sightings/sightings-over-years.ts";
 import { isMasked } from "../../publication/masked-sign.ts";
+import { isAmongThree } from "../../publication/others-compared.ts";
 import type {
   PartSummary,
   PublishedFamily,
@@ -51,24 +52,6 @@ export function serialsOfFamily(
   return rangesSideBySide(series, { idPrefix: "serials", words, label });
 }
 
-/** How like one another the examples of a variant are; null where no outfit can be compared to two others. */
-export function likenessOfVariant(
-  { name, items, likenesses }: PublishedVariant,
-  { words }: Pick<Index, "words">,
-): string | null {
-  const titles = new Map(items.map((item) => [item.id, item.name]));
-  const outfits = likenesses
-    .filter((spread) => othersOf(spread) > 1)
-    .map((spread) => ({ ...spread, name: titles.get(spread.item) ?? spread.item }));
-  if (outfits.length === 0) return null;
-  return likenessStrips(outfits, {
-    idPrefix: "likeness",
-    words,
-    label: words.pages.variant.likenessLabel(name),
-    left: items.length - likenesses.length,
-  });
-}
-
 /** Where the serial of an example lies among those seen of its variant; null where it is not told, or lies in no range. */
 export function serialOfItem(
   { serial, variant: { id } }: PublishedItem,
@@ -97,6 +80,7 @@ export function drawingLabel(at: PlotAt, { words }: Pick<Index, "words">): strin
       sightings: variant.logLabel,
       serials: variant.serialsLabel,
       parts: variant.ratesLabel,
+      likeness: variant.likenessLabel,
       "case-plan": variant.planLabel,
     };
     return labels[at.plot](at.variant.name);
@@ -133,6 +117,11 @@ function variantDrawing(
       });
     case "parts":
       return partRates(variant.parts, options);
+    case "likeness":
+      return likenessStrips(likenedOutfits(variant), {
+        ...options,
+        left: variant.items.length - variant.likenesses.length,
+      });
     case "case-plan":
       return casePlan(variant.parts, options);
   }
@@ -141,6 +130,13 @@ function variantDrawing(
 /** Where the reference has no level there is none to reach. */
 const withoutLevels = ({ sightings }: PublishedVariant) =>
   sightings.map(({ seen, kind, relisted }) => ({ seen, kind, relisted }));
+
+function likenedOutfits({ items, likenesses }: PublishedVariant) {
+  const titles = new Map(items.map(({ id, name }) => [id, name]));
+  return likenesses
+    .filter(isAmongThree)
+    .map((spread) => ({ ...spread, name: titles.get(spread.item) ?? spread.item }));
+}
 
 function itemDrawing(
   plot: keyof typeof itemPlots,

@@ -1,5 +1,6 @@
 import type { Finding } from "../../diagnostics/diagnostic.ts";
 import type { Lookup } from "../lookup.ts";
+import { isAmongThree } from "../others-compared.ts";
 import type { PublishedItem, PublishedVariant } from "../published.ts";
 import { unknownSubject } from "./reading-at.ts";
 import { type Resolved, unknownName } from "./resolved.ts";
@@ -9,6 +10,7 @@ export const variantPlots = {
   sightings: ({ sightings }: PublishedVariant) => sightings.length > 0,
   serials: ({ serials }: PublishedVariant) => serials.length > 0,
   parts: ({ parts }: PublishedVariant) => parts.some(({ rate }) => rate.value !== null),
+  likeness: ({ likenesses }: PublishedVariant) => likenesses.some(isAmongThree),
   "case-plan": ({ parts }: PublishedVariant) => parts.length > 0,
 };
 export const itemPlots = {
