@@ -34,7 +34,7 @@ function filesOf(packageName: string, styles: readonly (readonly [400 | 600, "no
         weight,
         style,
         range: ranges[subset],
-        first: subset === "latin" && (weight === 400 || styles.length === 2),
+        first: subset === "latin",
       };
     }),
   );
@@ -51,7 +51,6 @@ export const typefaces: Readonly<Record<string, ShippedTypeface>> = {
     files: filesOf("source-serif-4", [
       [400, "normal"],
       [400, "italic"],
-      [600, "normal"],
     ]),
   },
   "source-sans": {

@@ -50,7 +50,7 @@ function drawInterval(
   const labels = texts.map((text, at) => {
     const { left, row } = places[at] ?? { left: from, row: 0 };
     const baseline = top - 8 - row * lineHeight;
-    return writing(text, left, baseline, { size, kind: at === 0 ? "strong" : "soft" });
+    return writing(text, left, baseline, { size, kind: at === 0 ? undefined : "soft" });
   });
   const scale = [0, 0.25, 0.5, 0.75, 1].map((part) =>
     vertical(x(part), top + depth, top + depth + (part % 0.5 === 0 ? 5 : 3)),

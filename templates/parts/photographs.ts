@@ -21,7 +21,7 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
       marks,
       legend,
     }) => html`<figure class="plate${isTall(image) && " plate-tall"}${isSquare(image) && " plate-square"}" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}" data-width="${image.width}" data-height="${image.height}">
-<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: isTall(image) ? tallSizes : sizesOf(place), first: false }, site)}${marks !== "" && html`<div class="plate-marks">${markup(marks)}</div>`}</div>
+<div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: isTall(image) ? tallSizes : sizesOf(place), first: place === 1 }, site)}${marks !== "" && html`<div class="plate-marks">${markup(marks)}</div>`}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${html`<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a>`}${
       legend.length > 0 &&
       html`<div role="group" aria-label="${say.legend}"><ol class="legend">${legend.map(

@@ -184,7 +184,11 @@ describe("a table that a small screen lays out otherwise", () => {
 });
 
 describe("where the reader forces colours", () => {
-  it.each(["item", "catalogue"] as const)("everything is in the colours forced: %s", async (kind) => {
+  it.each([
+    "item",
+    "catalogue",
+    "an item whose evidence contradicts its label",
+  ] as const)("everything is in the colours forced: %s", async (kind) => {
     const page = await site.visit(kindsOfPage[kind], { forcedColors: "active", colorScheme: "dark" });
     const found = await page.evaluate(() => {
       const system = document.createElement("p");
@@ -209,6 +213,34 @@ describe("where the reader forces colours", () => {
     });
     expect(found.others).toEqual([]);
     expect(found.stroke).toBe(found.text);
+    await leave(page);
+  });
+});
+
+describe("type", () => {
+  /** The files of templates/fonts.ts that are asked for before anything is painted: a face without one would be made up. */
+  const faces = [
+    "Alegreya 400 normal",
+    "Alegreya 400 italic",
+    '"IBM Plex Sans Condensed" 400 normal',
+    '"IBM Plex Sans Condensed" 600 normal',
+  ];
+  it.each(kinds)("is of those faces alone that come with every page: %s", async (_, address) => {
+    const page = await site.visit(address);
+    const used = await page.evaluate(() => {
+      const found = new Set<string>();
+      for (const each of document.querySelectorAll("body *")) {
+        const says = [...each.childNodes].some(
+          ({ nodeType, textContent }) => nodeType === Node.TEXT_NODE && textContent?.trim(),
+        );
+        // Code and formulas are in what the system has for them.
+        if (!says || each.closest("script, template, code, math, video, audio")) continue;
+        const { fontFamily, fontWeight, fontStyle } = getComputedStyle(each);
+        found.add(`${fontFamily.split(",")[0]} ${fontWeight} ${fontStyle}`);
+      }
+      return [...found];
+    });
+    expect(used.filter((face) => !faces.includes(face))).toEqual([]);
     await leave(page);
   });
 });

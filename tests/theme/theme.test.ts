@@ -77,9 +77,12 @@ describe("a collection with a look of its own", () => {
     const preloaded = [
       ...page.matchAll(/rel="preload" as="font" type="font\/woff2" href="\.\.\/\.\.\/([^"]+)"/g),
     ].map((match) => match[1] ?? "");
-    expect(preloaded).toHaveLength(3);
+    expect(preloaded).toHaveLength(4);
     expect(site.get(preloaded[0] ?? "")?.equals(own)).toBe(true);
     expect(preloaded[1]).toBe("assets/fonts/source-sans-3-latin-400-normal.woff2");
+    expect(preloaded[3], "of the drawings").toBe(
+      "assets/fonts/ibm-plex-sans-condensed-latin-400-normal.woff2",
+    );
     for (const file of preloaded) expect(site.has(file), file).toBe(true);
     expect(style).toContain('--font-serif: "Own reading"');
     expect(style).toContain('--font-sans: "Source Sans 3"');

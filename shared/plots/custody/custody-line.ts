@@ -123,7 +123,7 @@ function labelOf(mark: CustodyMark, width: number): LabelText {
   const all =
     mark.kind === "gap"
       ? lines(mark.text, "remark")
-      : [...lines(mark.date, "strong"), ...lines(mark.text, undefined)];
+      : [...lines(mark.date, undefined), ...lines(mark.text, undefined)];
   return { height: all.length * lineHeight, lines: all.map((line, row) => ({ ...line, row })) };
 }
 

@@ -130,7 +130,7 @@ function drawRow(row: SerialRow, { x }: Scale, options: SerialRangesOptions, acr
   const strokes = [...new Set(row.seen.map((number) => coordinate(x(number + 0.5))))];
 
   const markup = [
-    ...heading.map((line, at) => writing(line, 0, 12.5 + at * lineHeight, { size, kind: "strong" })),
+    ...heading.map((line, at) => writing(line, 0, 12.5 + at * lineHeight, { size })),
     beside
       ? writing(facts, lastWidth + 14, 12.5 + (heading.length - 1) * lineHeight, { size: 11, kind: "remark" })
       : "",

@@ -36,14 +36,16 @@ const listed = (folder: string, extension: string): string[] =>
         .sort()
     : [];
 
-/** Ours, where no other stands in its place. */
-const preloadOf = (chosen: ThemeFiles["typefaces"]): string[] =>
-  (["reading", "data"] as const).flatMap(
+/** Ours, where no other stands in its place; in drawings nothing does. */
+const preloadOf = (chosen: ThemeFiles["typefaces"]): string[] => {
+  const files = (["reading", "data"] as const).flatMap(
     (role) =>
       chosen
         .find((face) => face.role === role)
         ?.files.flatMap(({ first, address }) => (first ? [address] : [])) ?? preloadedFonts[role],
   );
+  return [...new Set([...files, preloadedFonts.drawing])];
+};
 
 /** Styles, scripts and fonts. A style sheet in the user's own `templates/styles/` replaces ours of the same name. */
 export function readAssets(

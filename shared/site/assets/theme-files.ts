@@ -76,9 +76,7 @@ export async function themeFiles(root: string, theme: Theme): Promise<ThemeFiles
       styles.map(async ([which, weight, style]) => {
         const name = face[which];
         const address = name === undefined ? null : await own(name);
-        return address === null
-          ? []
-          : [{ address, weight, style, range: null, first: which !== "bold" || role === "data" }];
+        return address === null ? [] : [{ address, weight, style, range: null, first: true }];
       }),
     );
     return [{ role, name: `Own ${role}`, files: files.flat() }];
