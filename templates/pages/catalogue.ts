@@ -7,15 +7,16 @@ export function catalogueTemplate(page: CataloguePage, site: PageSite): Html {
   const { words, templates, link } = site;
   const { catalogue: say, compare } = words.pages;
   return html`${templates["parts/opening"]({ page, below: html`<p class="lead">${page.lead}</p>` }, site)}
-${page.finder && html`${templates["parts/finder"](page.finder, site)}${templates["parts/found"]({}, site)}`}
+${page.finder && templates["parts/finder"](page.finder, site)}
+${page.groups.length > 0 && html`<fieldset class="arrangement"><legend>${say.arrangement}</legend><label><input type="radio" name="arrangement" id="as-list" checked> ${say.asList}</label> <label><input type="radio" name="arrangement" id="as-plates"> ${say.asPlates}</label></fieldset>`}
+${page.finder && templates["parts/found"]({}, site)}
 ${
   page.groups.length > 0 &&
-  html`<fieldset class="arrangement"><legend>${say.arrangement}</legend><label><input type="radio" name="arrangement" id="as-list" checked> ${say.asList}</label> <label><input type="radio" name="arrangement" id="as-plates"> ${say.asPlates}</label></fieldset>
-<div class="listed">
+  html`<div class="listed">
 ${templates["parts/entries"]({ groups: page.groups }, site)}
 ${page.pager && templates["parts/pager"](page.pager, site)}
 </div>
-<p class="small">${say.rankNote}</p>
+<p class="small rank-note">${say.rankNote}</p>
 ${templates["parts/ticked"]({}, site)}`
 }
 ${

@@ -12,7 +12,7 @@ ${site.templates["parts/entries-head"]({ pictured: false }, site)}
 <nav class="pager" aria-label="${finder.pages}" hidden></nav>
 </section>
 <template class="found-row">${withRoles(html`<tr class="entry">
-<th scope="row"><a data-field="title" href="./">${say.outfit}</a> <small data-field="serial"></small><span class="of-variant" data-field="variant"></span></th>
+<th scope="row"><a data-field="title" href="./">${say.outfit}</a> <small data-field="serial"></small><span class="of-variant"></span></th>
 <td data-field="verdict" data-label="${say.verdict}"></td>
 <td class="number complete" data-field="complete" data-label="${say.completeness}"></td>
 <td data-field="level" data-label="${say.level}"></td>

@@ -27,9 +27,7 @@ function withLongWords(files: Files): Files {
   return Object.fromEntries(
     Object.entries(files).map(([file, text]) => [
       file,
-      typeof text !== "string"
-        ? text
-        : lengthened(text) + (file === "content/collection.yaml" ? theme : ""),
+      typeof text !== "string" ? text : lengthened(text) + (file === "content/collection.yaml" ? theme : ""),
     ]),
   );
 }

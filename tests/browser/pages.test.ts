@@ -184,37 +184,36 @@ describe("a table that a small screen lays out otherwise", () => {
 });
 
 describe("where the reader forces colours", () => {
-  it.each([
-    "item",
-    "catalogue",
-    "an item whose evidence contradicts its label",
-  ] as const)("everything is in the colours forced: %s", async (kind) => {
-    const page = await site.visit(kindsOfPage[kind], { forcedColors: "active", colorScheme: "dark" });
-    const found = await page.evaluate(() => {
-      const system = document.createElement("p");
-      document.body.append(system);
-      const of = (colour: string) => {
-        system.style.color = colour;
-        return getComputedStyle(system).color;
-      };
-      const text = of("CanvasText");
-      const link = of("LinkText");
-      system.remove();
-      const colours = new Set(
-        [...document.querySelectorAll("main p, main td, main th, main h2, main dd")].map(
-          (each) => getComputedStyle(each).color,
-        ),
-      );
-      const part = document.querySelector(
-        ".surface-absent > rect, .entries .completeness-mark .plot-outline",
-      );
-      const stroke = part ? getComputedStyle(part).stroke : "";
-      return { others: [...colours].filter((each) => each !== text && each !== link), stroke, text };
-    });
-    expect(found.others).toEqual([]);
-    expect(found.stroke).toBe(found.text);
-    await leave(page);
-  });
+  it.each(["item", "catalogue", "an item whose evidence contradicts its label"] as const)(
+    "everything is in the colours forced: %s",
+    async (kind) => {
+      const page = await site.visit(kindsOfPage[kind], { forcedColors: "active", colorScheme: "dark" });
+      const found = await page.evaluate(() => {
+        const system = document.createElement("p");
+        document.body.append(system);
+        const of = (colour: string) => {
+          system.style.color = colour;
+          return getComputedStyle(system).color;
+        };
+        const text = of("CanvasText");
+        const link = of("LinkText");
+        system.remove();
+        const colours = new Set(
+          [...document.querySelectorAll("main p, main td, main th, main h2, main dd")].map(
+            (each) => getComputedStyle(each).color,
+          ),
+        );
+        const part = document.querySelector(
+          ".surface-absent > rect, .entries .completeness-mark .plot-outline",
+        );
+        const stroke = part ? getComputedStyle(part).stroke : "";
+        return { others: [...colours].filter((each) => each !== text && each !== link), stroke, text };
+      });
+      expect(found.others).toEqual([]);
+      expect(found.stroke).toBe(found.text);
+      await leave(page);
+    },
+  );
 });
 
 describe("type", () => {

@@ -238,9 +238,31 @@ describe("casePlan", () => {
       const explained = all(div, "li").map(textOf);
       expect(written.length).toBeGreaterThan(0);
       expect(explained).toHaveLength(written.length);
-      expect(explained.map((text) => text.split(" ")[0]).sort()).toEqual([...written].sort());
+      const numbers = explained.map((text) => text.replace(/ Extraordinarily.*/, ""));
+      expect(numbers.sort()).toEqual([...written].sort());
+      for (const number of numbers) expect(number).toMatch(/^\d+( –)?$/);
     }
   });
+
+  it.each([
+    ["present", ""],
+    ["absent", " –"],
+    ["substitute", " ~"],
+    ["unverified", " ?"],
+    ["unexamined", " …"],
+    ["not-issued", " /"],
+  ] as const)(
+    "has room for a sign of what is %s beside any number, and for the number without",
+    (summary, sign) => {
+      const parts = Array.from({ length: 150 }, (_, at) =>
+        plain({ id: `p${at}`, name: `Extraordinarily-long-name ${at}`, summary }),
+      );
+      const markup = draw(parts);
+      expectFitted(markup, 150);
+      const keys = all(parseMarkup(markup), "text").filter((text) => text.attributes.get("class") === "key");
+      expect(keys.map(textOf)).toContain(`58${sign}`);
+    },
+  );
 
   it("gives a part its share of the tray (areas by weight, partitions aside)", () => {
     const parts = [8, 4, 2, 2].map((weight, at) => plain({ id: `p${at}`, name: `P${at}`, weight }));

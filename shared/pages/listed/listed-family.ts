@@ -44,7 +44,7 @@ export interface ListedVariant {
   readonly survive: string;
   readonly log: SightingsIndexPage["variants"][number];
   readonly data: unknown;
-  readonly searched: Omit<IndexedVariant, "family">;
+  readonly searched: Omit<IndexedVariant, "family" | "survive">;
   readonly parts: readonly Named[];
   readonly compared: ComparableVariant | null;
   readonly completed: ReallocationView | null;

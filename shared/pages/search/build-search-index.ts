@@ -69,7 +69,7 @@ export function buildSearchIndex(
       serials: lines(items.map((item) => oneLine(item.searched.serial))),
       sets: lines(items.map(({ searched: { set } }) => oneLine(set))),
       families: listed.map(({ id, name, maker }) => ({ id, name, maker })),
-      variants: variants.map(({ family, searched: of }) => ({ ...of, family })),
+      variants: variants.map(({ family, survive, searched: of }) => ({ ...of, survive, family })),
       variant: column(({ variant }) => variantPlaces.get(variant.id) ?? 0),
       verdict: column(({ verdict }) => verdicts.indexOf(verdict)),
       status: column(({ status }) => statuses.indexOf(status)),

@@ -11,6 +11,8 @@ export interface IndexedVariant extends Named {
   readonly classes: readonly number[];
   /** Survivors, for the order of rarity; null where not known. */
   readonly survivors: number | null;
+  /** The same in words, as the lists have it. */
+  readonly survive: string;
 }
 
 /** The words of the entries, cut by how they begin. */

@@ -58,6 +58,18 @@ export function bandsOf({ units }: Pick<CasePlanPart, "units">): readonly Band[]
 /** A doubt is told in full by the list of parts; where a compartment has no room for all, a loss goes before it. */
 const gravest: readonly PartSummary[] = ["absent", "substitute", "unverified", "unexamined"];
 
+/**
+ * For a compartment that has no room for the word: beside its number, and before the word where the numbers are
+ * explained. What is there needs none.
+ */
+const signs: Readonly<Partial<Record<PartSummary, string>>> = {
+  absent: "–",
+  substitute: "~",
+  unverified: "?",
+  unexamined: "…",
+  "not-issued": "/",
+};
+
 export type StateWord = (state: PartSummary, units?: number) => string;
 
 /**
@@ -67,14 +79,19 @@ export type StateWord = (state: PartSummary, units?: number) => string;
 export function stateOfPart(
   { summary, units }: Pick<CasePlanPart, "summary" | "units">,
   stateWord: StateWord,
-): { readonly full: string; readonly short: string } | null {
+): { readonly full: string; readonly short: string; readonly sign: string } | null {
   if (summary === undefined) return null;
   const found = units ? unitsByState(units) : [];
   if (found.length < 2) {
-    const word = stateWord(found[0]?.state ?? summary);
-    return { full: word, short: word };
+    const state = found[0]?.state ?? summary;
+    const word = stateWord(state);
+    return { full: word, short: word, sign: signs[state] ?? "" };
   }
   const worst = gravest.flatMap((state) => found.find((each) => each.state === state) ?? [])[0] ?? found[0];
   const say = (each: UnitsInState) => stateWord(each.state, each.units);
-  return { full: found.map(say).join(", "), short: worst ? say(worst) : stateWord(summary) };
+  return {
+    full: found.map(say).join(", "),
+    short: worst ? say(worst) : stateWord(summary),
+    sign: signs[worst?.state ?? summary] ?? "",
+  };
 }

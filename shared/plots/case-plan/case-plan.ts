@@ -52,6 +52,8 @@ interface Compartment {
   /** All that is said of its state, and as much of it as there is room for. */
   readonly state: string | null;
   readonly shown: string | null;
+  /** In place of all of it, where there is room for a number alone. */
+  readonly sign: string;
   readonly label: CompartmentLabel;
   /** As it is drawn, by its number; an empty one where it has room for a name. */
   readonly drawn: Map<string, string>;
@@ -107,7 +109,9 @@ function planSheet(
       const wording = wordings[at] ?? "";
       const shown = tray.hasRoomFor(at, said) ? state : (said?.short ?? null);
       const label = tray.labelOf(at, shown);
-      const now = { part, box: boxOf(at), surface, bands, wording, state, shown, label, drawn: new Map() };
+      const sign = said?.sign ?? "";
+      const box = boxOf(at);
+      const now = { part, box, surface, bands, wording, state, shown, sign, label, drawn: new Map() };
       known.set(look, now);
       return now;
     },
@@ -177,12 +181,12 @@ function compartmentIn(
 }
 
 function drawCompartment(
-  { part, box, surface, bands, wording, state, shown, label: itsOwn }: Compartment,
+  { part, box, surface, bands, wording, state, shown, sign, label: itsOwn }: Compartment,
   key: string | undefined,
   options: CasePlanOptions,
   idPrefix: string,
 ): string {
-  const label = key === undefined ? itsOwn : keyLabel(box, shown, key);
+  const label = key === undefined ? itsOwn : keyLabel(box, shown, key, sign);
   const words = options.words.plots.casePlan;
   // About its own middle, where its writing stands, so that no line of it has to say where that is.
   const { width, height } = box;
@@ -195,7 +199,8 @@ function drawCompartment(
   const size = label.lines[0]?.size;
   // What is written in full is the name of the link; a number, and what is cut short, need one.
   const named = words.partState(wording, state);
-  const title = key === undefined ? (shown === state ? null : named) : words.keyed(key, named);
+  const written = label.lines[0]?.text ?? "";
+  const title = key === undefined ? (shown === state ? null : named) : words.keyed(written, named);
   return element(
     "a",
     {
@@ -212,9 +217,10 @@ function drawCompartment(
 
 /** What the numbers stand for. The links say it already, so it is for the eye alone. */
 function drawKey(keyed: readonly Compartment[], { words }: CasePlanOptions): string {
-  const entries = keyed.map(({ wording, state }, place) => {
+  const entries = keyed.map(({ box, wording, state, shown, sign }, place) => {
     const text = escapeXml(words.plots.casePlan.partState(wording, state));
-    return element("li", {}, element("b", {}, String(place + 1)), ` ${text}`);
+    const [number] = keyLabel(box, shown, String(place + 1), sign).lines;
+    return element("li", {}, element("b", {}, escapeXml(number?.text ?? "")), ` ${text}`);
   });
   return entries.length === 0
     ? ""

@@ -47,13 +47,15 @@ export function compartmentLabel(box: Box, name: string, state: string | null): 
   );
 }
 
-/** A number in place of the name, with the state where there is room for it. */
-export function keyLabel(box: Box, state: string | null, key: string): CompartmentLabel {
+/** A number in place of the name, with the state where there is room for it, and with its sign where there is not. */
+export function keyLabel(box: Box, state: string | null, key: string, sign = ""): CompartmentLabel {
   const number: Wording = { text: key, kind: "key", size: 11.5 };
   const size = number.size * stateShare;
   const states = state === null ? [] : [{ text: state, kind: "state", size } as const];
   const label = placed([number, ...states], box, false, 3);
-  return label ?? laid([number], box, false, 4);
+  if (label) return label;
+  const signed = laid([{ ...number, text: `${key} ${sign}`, size: 10.5 }], box, false, 4);
+  return sign !== "" && signed.covers.width <= box.width - 2 ? signed : laid([number], box, false, 4);
 }
 
 function named(name: string, state: string | null, size: number, width: number): readonly Wording[] | null {

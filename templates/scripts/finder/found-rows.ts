@@ -18,7 +18,7 @@ export function foundRow(
   catalogue: OpenCatalogue,
   entry: number,
   words: Words,
-): Node {
+): DocumentFragment {
   const { index, columns, titles, ids, serials } = catalogue;
   const row = template.content.cloneNode(true) as DocumentFragment;
   const put = (field: string, text: string) => {
@@ -34,7 +34,6 @@ export function foundRow(
   const place = columns.place[entry] ?? 0;
   put("title", title)?.setAttribute("href", `${encodeURIComponent(id)}/`);
   put("serial", serials[entry] ?? "");
-  put("variant", index.variants[columns.variant[entry] ?? -1]?.name ?? "");
   put("verdict", pages.verdicts[verdict].short)?.classList.add(`verdict-${verdict}`);
   put("complete", completeness(catalogue, entry, words));
   put("level", index.levels[(columns.level[entry] ?? 0) - 1]?.name ?? "—");

@@ -1,6 +1,7 @@
 import { entriesOnPage, pagesToName } from "../../../shared/pages/addresses/pager.ts";
 import type { Found } from "../../../shared/pages/search/find-entries.ts";
 import type { OpenCatalogue } from "../../../shared/pages/search/open-catalogue.ts";
+import type { IndexedVariant } from "../../../shared/pages/search/search-index.ts";
 import { type ViewState, writeState } from "../../../shared/pages/search/view-state.ts";
 import type { Words } from "../../../shared/words/words.ts";
 import { showTicks } from "../ticks/ticked.ts";
@@ -22,7 +23,7 @@ function builtRows(listed: HTMLElement | null, count: number): Map<string, HTMLE
   return rows.length < count ? null : new Map(rows.map((row) => [row.dataset.entry ?? "", row]));
 }
 
-function groupRow(name: string, id: string, columns: number): HTMLElement {
+function groupRow({ name, id, survive }: IndexedVariant, columns: number): HTMLElement {
   const row = document.createElement("tr");
   row.className = "group";
   row.setAttribute("role", "row");
@@ -33,7 +34,9 @@ function groupRow(name: string, id: string, columns: number): HTMLElement {
   const link = document.createElement("a");
   link.href = `../variants/${encodeURIComponent(id)}/`;
   link.textContent = name;
-  head.append(link);
+  const rarity = document.createElement("small");
+  rarity.textContent = survive;
+  head.append(link, " ", rarity);
   row.append(head);
   return row;
 }
@@ -66,14 +69,18 @@ export function showFound(
       const body = document.createElement("tbody");
       // As in what the build wrote: small screens do not lay it out as a table.
       body.setAttribute("role", "rowgroup");
-      const { name, id } = index.variants[of] ?? { name: "", id: "" };
-      if (isGrouped) body.append(groupRow(name, id, width));
+      const named = index.variants[of];
+      if (isGrouped && named) body.append(groupRow(named, width));
       bodies.push(body);
       table.append(body);
       variant = of;
     }
-    const known = built?.get(ids[entry] ?? "");
-    bodies.at(-1)?.append(known?.cloneNode(true) ?? foundRow(template, catalogue, entry, words));
+    const known = built?.get(ids[entry] ?? "")?.cloneNode(true) as HTMLElement | undefined;
+    const row = known ?? foundRow(template, catalogue, entry, words);
+    const ofVariant = row.querySelector(".of-variant");
+    const { name, survive } = index.variants[of] ?? { name: "", survive: "" };
+    if (ofVariant) ofVariant.textContent = `${name}: ${survive}`;
+    bodies.at(-1)?.append(row);
   };
   for (const body of [...table.tBodies]) body.remove();
   const shown = entries.slice((page - 1) * entriesOnPage, page * entriesOnPage);
