@@ -49,6 +49,8 @@ export type StatementId =
   | "counts-contradicted"
   | "counts-assembled"
   | "less-destroyed"
+  | "nameless-rows"
+  | "many-nameless-rows"
   | "left-out-of-level"
   | "joint-confidence"
   | "counted-in-by-certain-part"

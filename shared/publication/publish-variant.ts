@@ -122,6 +122,7 @@ export function publishVariant(
       distinct: rarity.distinct,
       once: rarity.once,
       twice: rarity.twice,
+      nameless: rarity.nameless,
       latest: rarity.latest?.text ?? null,
       coverage: figure(rarity.coverage),
       survivors: figure(rarity.survivors),

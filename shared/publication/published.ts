@@ -359,6 +359,8 @@ export interface PublishedVariant {
     readonly distinct: number;
     readonly once: number;
     readonly twice: number;
+    /** How many of the examples are rows of the log that give neither serial nor name. */
+    readonly nameless: number;
     /** When any of what is counted was seen last. */
     readonly latest: string | null;
     readonly coverage: PublishedFigure;

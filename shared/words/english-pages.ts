@@ -134,7 +134,7 @@ export const englishPages = {
     unknown: "not known",
     names: {
       sightings: "sightings",
-      distinct: "different examples",
+      distinct: "examples",
       once: "seen once",
       twice: "seen twice",
       lists: "lists",
@@ -161,6 +161,7 @@ export const englishPages = {
       reaching: "reach it",
       leftOut: "left out",
       destroyed: "known to be destroyed",
+      nameless: "rows with neither serial nor example",
       offersOfAny: "offers of any outfit",
       offersRecorded: "of them of outfits sufficiently recorded",
     } as Readonly<Record<string, string>>,
@@ -488,13 +489,26 @@ export const englishPages = {
     scaleSource: (name: string, citation: string | null) =>
       citation === null ? name : `${name} (${citation})`,
     /** `last`: when the last was, as in a sentence. */
-    sightings: (sightings: number, distinct: number, once: number, twice: number, last: string | null) => {
+    sightings: (
+      {
+        sightings,
+        distinct,
+        once,
+        twice,
+        nameless,
+      }: Readonly<Record<"sightings" | "distinct" | "once" | "twice" | "nameless", number>>,
+      last: string | null,
+    ) => {
       if (sightings === 0) return "No sighting is recorded.";
-      const of = distinct === 1 ? "1 example" : plural(distinct, "different example");
+      const of = plural(distinct, distinct > 1 && nameless === 0 ? "different example" : "example");
+      const apart =
+        distinct === 1 || nameless === 0
+          ? ""
+          : ` ${inDigits(nameless)} of the sightings ${nameless === 1 ? "names neither serial nor example, and counts as an example of its own" : "name neither serial nor example, and count as examples of their own"}.`;
       const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, the last ${last}`;
       const often =
         distinct === 1 ? "" : `; ${inDigits(once)} of them seen once, ${inDigits(twice)} seen twice`;
-      return `${plural(sightings, "sighting")} of ${of}${until}${often}.`;
+      return `${plural(sightings, "sighting")} of ${of}${until}${often}.${apart}`;
     },
     offersLeft: (offers: number) =>
       `${plural(offers, "offer")} of the log ${offers === 1 ? "is" : "are"} not counted as offered: ${offers === 1 ? "its date is" : "their dates are"} not certain to lie within the years watched.`,

@@ -20,7 +20,7 @@ type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
 
 const atLeastSurvive = (known: number): string => {
-  if (known === 0) return "none of those known survives";
+  if (known === 0) return "none of those known for certain survives";
   return `at least ${count(known)} ${known === 1 ? "survives" : "survive"}`;
 };
 
@@ -29,13 +29,23 @@ const offersUndecided = (values: Values): string => {
   return `For ${count(undecided)} of the ${count(all)} offers it is not recorded whether ${undecided === 1 ? "it was of such an outfit. It is" : "they were of such an outfit. They are"} not counted, so one may be offered more often, and sooner.`;
 };
 
+const namelessRows = (values: Values): string => {
+  const [nameless, rows] = [numberOf(values, "nameless"), numberOf(values, "rows")];
+  const isOne = nameless === 1;
+  const which =
+    rows === 1
+      ? "The one row of the log behind it"
+      : `Of the ${count(rows)} rows of the log behind it ${count(nameless)}`;
+  return `${which} ${isOne ? "names" : "name"} neither serial nor example: ${isOne ? "it" : "each"} counts as an example of its own, and may be one that was seen before.`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "No sighting is recorded.",
   "one-sighting": () =>
     "A single sighting does not tell how likely it is that the next one is of a known example.",
   "no-example-recorded": () => "For no example are all the parts recorded that this level needs.",
   "every-example-seen-once": (values) =>
-    `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "distinct"))}.`,
+    `Every known example was seen only once, so nothing tells how many have never been seen; ${atLeastSurvive(numberOf(values, "known"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "No sighting names the list that it comes from; the method compares exactly two independent lists."
@@ -79,7 +89,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "assumes-share-independent": () =>
     "Taken for granted: examples never seen are as complete as those seen. The ends of both intervals are multiplied, which makes this one wide.",
   "lower-bound-only": () =>
-    "An estimate of the least that there can be: where some are seen much less readily than others there are more, and the upper end is no limit.",
+    "An estimate of the least that there can be, provided that every example seen again was recognised: where one was not there may be fewer, and where some are seen much less readily than others there are more. The upper end is no limit.",
   "serials-in-several-blocks": (values) =>
     `The serials run in ${count(numberOf(values, "ranges"))} separate blocks; each is counted or estimated by itself.`,
   "serials-not-shown": (values) => {
@@ -120,6 +130,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Less the one that is known to have been destroyed or broken up since."
       : `Less the ${count(examples)} that are known to have been destroyed or broken up since.`;
   },
+  "nameless-rows": namelessRows,
+  "many-nameless-rows": namelessRows,
   "left-out-of-level": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
@@ -178,7 +190,8 @@ const methods: Record<Method, MethodWords> = {
       "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D different examples, f₁ of them seen once, f₂ twice; log-normal interval, or where S = D the one below, for n sightings. Those known to be destroyed are taken off all three numbers.",
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
-    assumes: "It is a lower bound. Every example has some chance of being seen; the chances may differ.",
+    assumes:
+      "It is a lower bound, provided that every example seen again was recognised; a row with neither serial nor example counts as an example of its own. Every example has some chance of being seen; the chances may differ.",
     changes:
       "Seeing a known example again, which brings it down, or one nobody has seen, which brings it up.",
   },

@@ -131,7 +131,7 @@ export const germanPages: PageWords = {
     unknown: "nicht bekannt",
     names: {
       sightings: "Nachweise",
-      distinct: "verschiedene Exemplare",
+      distinct: "Exemplare",
       once: "einmal gesehen",
       twice: "zweimal gesehen",
       lists: "Listen",
@@ -158,6 +158,7 @@ export const germanPages: PageWords = {
       reaching: "erreichen sie",
       leftOut: "weggelassen",
       destroyed: "nachweislich zerstört",
+      nameless: "Zeilen ohne Seriennummer und Exemplar",
       offersOfAny: "Angebote irgendeiner Garnitur",
       offersRecorded: "davon von hinreichend festgehaltenen",
     },
@@ -471,12 +472,16 @@ export const germanPages: PageWords = {
     classNone: "außerhalb der Skala",
     classWithheld: "nicht bekannt, da es die Zahl der erhaltenen nicht ist",
     scaleSource: (name, citation) => (citation === null ? name : `${name} (${citation})`),
-    sightings: (sightings, distinct, once, twice, last) => {
+    sightings: ({ sightings, distinct, once, twice, nameless }, last) => {
       if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
       const often =
         distinct === 1 ? "" : `; davon ${inDigits(once)} einmal gesehen, ${inDigits(twice)} zweimal`;
       const until = last === null ? "" : sightings === 1 ? `, ${last}` : `, der letzte ${last}`;
-      return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", "verschiedenen Exemplaren")}${until}${often}.`;
+      const apart =
+        distinct === 1 || nameless === 0
+          ? ""
+          : ` ${inDigits(nameless)} der Nachweise ${nameless === 1 ? "nennt weder Seriennummer noch Exemplar und zählt als eigenes Exemplar" : "nennen weder Seriennummer noch Exemplar und zählen als eigene Exemplare"}.`;
+      return `${nachweise(sightings)} von ${counted(distinct, "Exemplar", nameless === 0 ? "verschiedenen Exemplaren" : "Exemplaren")}${until}${often}.${apart}`;
     },
     offersLeft: (offers) =>
       offers === 1

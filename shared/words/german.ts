@@ -21,7 +21,7 @@ type Values = Readonly<Record<string, string | number>>;
 const numberOf = (values: Values, name: string): number => Number(values[name] ?? 0);
 
 const atLeastSurvive = (known: number): string => {
-  if (known === 0) return "Von den bekannten ist keines erhalten";
+  if (known === 0) return "Von den sicher bekannten ist keines erhalten";
   return `Mindestens ${count(known)} ${known === 1 ? "ist" : "sind"} erhalten`;
 };
 
@@ -30,13 +30,24 @@ const offersUndecided = (values: Values): string => {
   return `Von ${count(undecided)} der ${count(all)} Angebote ist nicht festgehalten, ob ${undecided === 1 ? "es einer solchen Garnitur galt; es zählt" : "sie einer solchen Garnitur galten; sie zählen"} nicht mit, sodass eine öfter und früher angeboten werden kann.`;
 };
 
+const namelessRows = (values: Values): string => {
+  const [nameless, rows] = [numberOf(values, "nameless"), numberOf(values, "rows")];
+  const isOne = nameless === 1;
+  const verb = isOne ? "nennt" : "nennen";
+  const which =
+    rows === 1
+      ? `Die eine Zeile des Verzeichnisses dahinter ${verb}`
+      : `Von den ${count(rows)} Zeilen des Verzeichnisses dahinter ${verb} ${count(nameless)}`;
+  return `${which} weder Seriennummer noch Exemplar: ${isOne ? "Sie" : "Jede"} zählt als eigenes Exemplar und ist vielleicht eines, das schon gesehen wurde.`;
+};
+
 const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
   "one-sighting": () =>
     "Ein einziger Nachweis sagt nicht, wie wahrscheinlich der nächste einem bekannten Exemplar gilt.",
   "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil festgehalten, das diese Stufe braucht.",
   "every-example-seen-once": (values) =>
-    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "distinct"))}.`,
+    `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "known"))}.`,
   "not-two-lists": (values) =>
     numberOf(values, "lists") === 0
       ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."
@@ -84,7 +95,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "assumes-share-independent": () =>
     "Vorausgesetzt: Nie gesehene Exemplare sind so vollständig wie die gesehenen. Die Enden beider Intervalle werden multipliziert, was dieses weit macht.",
   "lower-bound-only": () =>
-    "Eine Schätzung des Mindesten: Wo manche viel schwerer zu sehen sind als andere, sind es mehr, und das obere Ende ist keine Grenze.",
+    "Eine Schätzung des Mindesten, sofern jedes wiedergesehene Exemplar erkannt wurde: Wo nicht, können es weniger sein, und wo manche viel schwerer zu sehen sind als andere, sind es mehr. Das obere Ende ist keine Grenze.",
   "serials-in-several-blocks": (values) =>
     `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
   "serials-not-shown": (values) => {
@@ -125,6 +136,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Abzüglich des einen, das, wie man weiß, seither zerstört oder aufgelöst worden ist."
       : `Abzüglich der ${count(examples)}, die, wie man weiß, seither zerstört oder aufgelöst worden sind.`;
   },
+  "nameless-rows": namelessRows,
+  "many-nameless-rows": namelessRows,
   "left-out-of-level": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
@@ -187,7 +200,7 @@ const methods: Record<Method, MethodWords> = {
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes:
-      "Es ist eine untere Schranke. Jedes Exemplar kann gesehen werden; wie leicht, darf verschieden sein.",
+      "Es ist eine untere Schranke, sofern jedes wiedergesehene Exemplar erkannt wurde; eine Zeile ohne Seriennummer und Exemplar zählt als eigenes. Jedes Exemplar kann gesehen werden; wie leicht, darf verschieden sein.",
     changes:
       "Ein bekanntes Exemplar wiederzusehen, was die Zahl senkt, oder eines, das niemand kannte, was sie hebt.",
   },

@@ -20,7 +20,7 @@ describe("fittedcase explain", () => {
       /Surviving, from repeat sightings: about 26, 22 to 44\n +method +Surviving, from repeat sightings, 95% interval/,
     );
     expect(out).toMatch(
-      /inputs +different examples 21, seen once 9, seen twice 6, sightings 39\n +sources +works-ledger/,
+      /inputs +examples 21, seen once 9, seen twice 6, sightings 39\n +sources +works-ledger/,
     );
     expect(out).toMatch(/works-ledger\n +Ledger of finished sets/);
     expect(out).toMatch(/Made: 412\n +method +Made, as documented\n +inputs .*page 31/);

@@ -78,9 +78,7 @@ describe("a sentence that carries a figure", () => {
     ]);
     const note = /<li id="basis-2">.*?<\/li>/s.exec(html)?.[0] ?? "";
     expect(note).toContain('href="../../methods/#chao1"');
-    expect(readable(`<main>${note}</main>`)).toMatch(
-      /different examples 6, seen once 2, seen twice 4, sightings 10/,
-    );
+    expect(readable(`<main>${note}</main>`)).toMatch(/examples 6, seen once 2, seen twice 4, sightings 10/);
     expect([...note.matchAll(/href="#(told-[^"]*)"/g)].map(([, place]) => place)).toEqual([
       "told-2",
       "told-2-2",

@@ -147,7 +147,7 @@ describe("survivors, where some examples are known to have been destroyed", () =
     expect(why(rows("A", "B"), "destroyed")).toContain("at least 2 survive");
     expect(why(rows("A", "B"), "stolen")).toContain("at least 3 survive");
     expect(why(rows("A"), "destroyed")).toContain("at least 1 survives");
-    expect(why("seen,variant,kind\n", "destroyed")).toMatch(/none of those known survives\.$/);
+    expect(why("seen,variant,kind\n", "destroyed")).toMatch(/none of those known for certain survives\.$/);
   });
 
   it("are none on any page or scale where the only one is gone, however often it was seen", async () => {

@@ -5,6 +5,7 @@ import { english } from "../../shared/words/english.ts";
 import { german } from "../../shared/words/german.ts";
 
 const [en, de] = [english.pages, german.pages];
+const logged = { sightings: 5000, distinct: 3000, once: 2000, twice: 1000, nameless: 0 };
 
 // CLDR: English parts thousands by a comma, German by a point.
 it.each([
@@ -18,14 +19,8 @@ it.each([
   [de.item.andMore(9976), "9.976 weitere"],
   [en.item.documented(1200, 1300), "1,200 of its 1,300 calendar years"],
   [de.item.documented(1200, 1300), "1.200 seiner 1.300 Kalenderjahre"],
-  [
-    en.variant.sightings(5000, 3000, 2000, 1000, null),
-    "3,000 different examples; 2,000 of them seen once, 1,000",
-  ],
-  [
-    de.variant.sightings(5000, 3000, 2000, 1000, null),
-    "3.000 verschiedenen Exemplaren; davon 2.000 einmal gesehen, 1.000",
-  ],
+  [en.variant.sightings(logged, null), "3,000 different examples; 2,000 of them seen once, 1,000"],
+  [de.variant.sightings(logged, null), "3.000 verschiedenen Exemplaren; davon 2.000 einmal gesehen, 1.000"],
   [en.finder.page(2, 1200), "Page 2 of 1,200"],
   [de.finder.page(2, 1200), "Seite 2 von 1.200"],
 ])("%s has %s", (said, written) => {

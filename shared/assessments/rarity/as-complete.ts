@@ -2,6 +2,7 @@ import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, jointConfidence, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
 import { assessWait } from "./appearance.ts";
+import { namelessInput, namingNameless } from "./nameless.ts";
 import type { RankedExamples } from "./ranked-examples.ts";
 import { knownAboveLow, namingJoint } from "./survivors.ts";
 
@@ -38,7 +39,11 @@ export function assessItemRarity(
 ): ItemRarity {
   const [certain, nothing] =
     typeof item.certain === "number" ? [item.certain, null] : [null, statement(item.certain)];
-  const { others, asComplete, above, assembled, destroyed, sources } = examples.besides({ ...item, certain });
+  const { others, asComplete, above, assembled, destroyed, nameless, rowsCompared, sources } =
+    examples.besides({
+      ...item,
+      certain,
+    });
   const compared = certain === null ? others : others + 1;
   const asCompleteAmong = asComplete + 1;
 
@@ -46,10 +51,16 @@ export function assessItemRarity(
     unit: "share",
     confidence,
     method: "wilson",
-    inputs: { atLeastAsComplete: certain === null ? 0 : asCompleteAmong, compared, certain },
+    inputs: {
+      atLeastAsComplete: certain === null ? 0 : asCompleteAmong,
+      compared,
+      certain,
+      ...namelessInput(rowsCompared),
+    },
     sources,
     caveats: [
       ...countingAssembled(assembled + Number(item.isAssembled)),
+      ...namingNameless(rowsCompared),
       statement("counted-in-by-certain-part"),
       statement("assumes-even-chance"),
     ],
@@ -58,7 +69,7 @@ export function assessItemRarity(
   const why = nothing ?? alone;
   const share = why ? withheld(why, basis) : figure(wilson(asCompleteAmong, compared, confidence), basis);
   const offers = examples.offersAsComplete(certain);
-  const known = asCompleteAmong - destroyed - Number(item.isDestroyed);
+  const known = asCompleteAmong - nameless - destroyed - Number(item.isDestroyed);
   return {
     asComplete: share,
     asCompleteSurvivors: survivorsAsComplete(share, survivors, known),

@@ -14,6 +14,7 @@ import {
 } from "./appearance.ts";
 import { asKnownNow, countingAssembled, survivorsAsComplete } from "./as-complete.ts";
 import { type Example, isRecorded } from "./examples.ts";
+import { countKnown, namelessInput, namelessOf, namingNameless } from "./nameless.ts";
 import { countDestroyed, sourcesOfExamples } from "./survivors.ts";
 
 /** How rare an example is that reaches a level, or a better one. */
@@ -67,6 +68,7 @@ export function assessLevelRarity(
   const reaching = recorded.filter((each) => each.reaches === true);
   const reachingExamples = reaching.map(({ example }) => example);
   const leftOut = every.length - recorded.length;
+  const nameless = namelessOf(recorded.map(({ example }) => example));
   const basis: Basis = {
     unit: "share",
     confidence,
@@ -75,11 +77,13 @@ export function assessLevelRarity(
       reaching: reaching.length,
       recorded: recorded.length,
       ...(leftOut > 0 ? { leftOut } : {}),
+      ...namelessInput(nameless),
     },
     sources: sourcesOfExamples(recorded.map(({ example }) => example)),
     caveats: [
       ...countingAssembled(reachingExamples.filter(({ isAssembled }) => isAssembled).length),
       ...(leftOut > 0 && recorded.length > 0 ? [statement("left-out-of-level", { examples: leftOut })] : []),
+      ...namingNameless(nameless),
       statement("assumes-even-chance"),
     ],
   };
@@ -95,7 +99,7 @@ export function assessLevelRarity(
     if (reaches === true && isWhole) offers.reaching.push(...counted);
   }
   const offered: Offers = { ...offersIn(offers.reaching), among: offers };
-  const known = reaching.length - countDestroyed(reachingExamples);
+  const known = countKnown(reachingExamples) - countDestroyed(reachingExamples);
   return {
     share,
     survivors: survivorsAsComplete(share, survivors, known),

@@ -3,6 +3,7 @@ import { wilson } from "../../statistics/wilson.ts";
 import { type Basis, type Figure, figure, withheld } from "../figure.ts";
 import { statement } from "../statement.ts";
 import { type Example, recordedShare } from "./examples.ts";
+import { namelessInput, namelessOf, namingNameless } from "./nameless.ts";
 import { sourcesOfExamples } from "./survivors.ts";
 
 /** Of the examples whose state of a part is recorded, the share that has it whole. A substitute is not it. */
@@ -15,13 +16,14 @@ export function assessPartRate(part: Part, examples: readonly Example[], confide
     recorded.push(example);
     if (share.low === 1) having++;
   }
+  const nameless = namelessOf(recorded);
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "wilson",
-    inputs: { having, recorded: recorded.length },
+    inputs: { having, recorded: recorded.length, ...namelessInput(nameless) },
     sources: sourcesOfExamples(recorded),
-    caveats: [statement("assumes-even-chance")],
+    caveats: [...namingNameless(nameless), statement("assumes-even-chance")],
   };
   return recorded.length === 0
     ? withheld(statement("nothing-recorded-of-part"), basis)

@@ -1,6 +1,7 @@
 import { addUnder } from "../../lists/grouping.ts";
 import { isCountedOffer, type Offers, type YearsWatched } from "./appearance.ts";
 import type { Example } from "./examples.ts";
+import { isNameless, type Nameless, namelessOf } from "./nameless.ts";
 import { sourcesOfExamples } from "./survivors.ts";
 
 /** Sums of the same weights in another order differ by less than this. */
@@ -23,6 +24,10 @@ interface Besides {
   readonly assembled: number;
   /** How many of those at least as complete are known to be no longer there. */
   readonly destroyed: number;
+  /** How many of those at least as complete may be of one seen before. */
+  readonly nameless: number;
+  /** Of all that it is held against. */
+  readonly rowsCompared: Nameless;
   readonly sources: Iterable<string | undefined>;
 }
 
@@ -67,6 +72,8 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
   const isDestroyed = (example: Example) => example.isDestroyed;
   const assembled = countedUp(isAssembled);
   const destroyed = countedUp(isDestroyed);
+  const nameless = countedUp(isNameless);
+  const inAll = namelessOf(ranked);
   /** After how many examples a source first tells of an offer. */
   const tellsAfter = new Map<string | undefined, number>();
   for (const [at, example] of ranked.entries()) {
@@ -108,6 +115,9 @@ export function rankExamples(examples: readonly Example[], watched: YearsWatched
         above: certain === null ? 0 : others((share) => isAbove(share, certain)),
         assembled: among(assembled, isAssembled),
         destroyed: among(destroyed, isDestroyed),
+        nameless: among(nameless, isNameless),
+        // It has a name itself, and so has whatever is tied to it.
+        rowsCompared: { ...inAll, rows: inAll.rows - namelessOf([...own]).rows },
         sources: [...citing].flatMap(([source, count]) => (isCitedBeside(source, count) ? [source] : [])),
       };
     },

@@ -6,6 +6,7 @@ import { survivalRatio } from "../../statistics/survival-ratio.ts";
 import { type Basis, type Figure, figure, jointConfidence, pointFigure, withheld } from "../figure.ts";
 import { type Statement, statement } from "../statement.ts";
 import type { Example } from "./examples.ts";
+import { countKnown, namelessInput, namelessOf, namingNameless, namingNamelessAmong } from "./nameless.ts";
 
 /** How often the examples of a variant were seen: all that the estimates of survivors rest on. */
 export interface Frequencies {
@@ -33,17 +34,19 @@ export function sourcesOfExamples(examples: readonly Example[]): ReadonlySet<str
 }
 
 export function assessCoverage(examples: readonly Example[], confidence: number): Figure {
-  const { sightings, once, twice } = frequenciesOf(examples);
+  const { sightings, distinct, once, twice } = frequenciesOf(examples);
+  const nameless = namelessOf(examples);
   const isOnceOnly = sightings > 1 && once === sightings;
   const basis: Basis = {
     unit: "share",
     confidence,
     method: "coverage",
-    inputs: { sightings, once, twice },
+    inputs: { sightings, once, twice, ...namelessInput(nameless) },
     sources: sourcesOfExamples(examples),
     // The published formula gives a number even then, and nobody should lean on it.
     caveats: [
       ...(isOnceOnly ? [statement("coverage-of-none-again")] : []),
+      ...namingNamelessAmong(nameless, distinct),
       statement("assumes-independent-sightings"),
     ],
   };
@@ -73,21 +76,30 @@ export function assessSurvivors(examples: readonly Example[], confidence: number
   const frequencies = frequenciesOf(examples);
   const { sightings, distinct, once, twice } = frequencies;
   const destroyed = countDestroyed(examples);
+  const nameless = namelessOf(examples);
   const basis: Basis = {
     unit: "examples",
     confidence,
     method: "chao1",
-    inputs: { distinct, once, twice, sightings, ...destroyedInput(destroyed) },
+    inputs: {
+      distinct,
+      once,
+      twice,
+      sightings,
+      ...destroyedInput(destroyed),
+      ...namelessInput(nameless),
+    },
     sources: sourcesOfExamples(examples),
     caveats: [
       ...destroyedCaveat(destroyed),
+      ...namingNamelessAmong(nameless, distinct),
       statement("lower-bound-only"),
       statement("assumes-independent-sightings"),
     ],
   };
   if (distinct === 0) return withheld(statement("no-sighting"), basis);
   if (once === sightings)
-    return withheld(statement("every-example-seen-once", { distinct: distinct - destroyed }), basis);
+    return withheld(statement("every-example-seen-once", { known: countKnown(examples) - destroyed }), basis);
   return figure(lessDestroyed(chao1(frequencies, confidence), destroyed), basis);
 }
 
@@ -103,8 +115,16 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   const both = examples.filter(({ lists }) => lists.has(first) && lists.has(second)).length;
   const isPair = names.length === 2;
   const destroyed = countDestroyed(examples);
+  const nameless = namelessOf(examples.filter(({ lists }) => lists.size > 0));
   const inputs: Basis["inputs"] = isPair
-    ? { lists: names, firstList: on(first), secondList: on(second), both, ...destroyedInput(destroyed) }
+    ? {
+        lists: names,
+        firstList: on(first),
+        secondList: on(second),
+        both,
+        ...destroyedInput(destroyed),
+        ...namelessInput(nameless),
+      }
     : { lists: names };
   const basis: Basis = {
     unit: "examples",
@@ -117,6 +137,7 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
     caveats: isPair
       ? [
           ...destroyedCaveat(destroyed),
+          ...namingNameless(nameless),
           statement("assumes-independent-lists"),
           ...(both === 0 ? [statement("lists-share-nothing")] : []),
         ]
@@ -125,16 +146,11 @@ export function assessSurvivorsFromTwoLists(examples: readonly Example[], confid
   if (!isPair) return withheld(statement("not-two-lists", { lists: names.length }), basis);
   const seen = chapman({ first: on(first), second: on(second), both }, confidence);
   // Seen elsewhere, more may be known than the two lists tell of, and more than they allow for.
-  if (seen.high < examples.length) {
-    const conflict = statement("lists-below-known", {
-      known: examples.length,
-      high: Math.floor(seen.high),
-    });
-    return withheld(conflict, basis);
-  }
+  const known = countKnown(examples);
+  if (seen.high < known)
+    return withheld(statement("lists-below-known", { known, high: Math.floor(seen.high) }), basis);
   const estimate = lessDestroyed(seen, destroyed);
-  const known = examples.length - destroyed;
-  const caveats = [...knownAboveLow(estimate.low, known), ...(basis.caveats ?? [])];
+  const caveats = [...knownAboveLow(estimate.low, known - destroyed), ...(basis.caveats ?? [])];
   return figure(estimate, { ...basis, caveats });
 }
 

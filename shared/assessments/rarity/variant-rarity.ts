@@ -11,6 +11,7 @@ import type { Example } from "./examples.ts";
 import { latestSeen } from "./latest-seen.ts";
 import { assessLevelRarity, type LevelRarity } from "./level-rarity.ts";
 import { assessMade, type SeenSerial, type SeenSerials } from "./made.ts";
+import { countKnown, countNameless } from "./nameless.ts";
 import { assessPartRate } from "./part-rate.ts";
 import { assessClass, type RarityClass } from "./scale-class.ts";
 import {
@@ -25,6 +26,8 @@ import {
 } from "./survivors.ts";
 
 export interface VariantRarity extends Frequencies {
+  /** How many of the examples are rows of the log that give neither serial nor name. */
+  readonly nameless: number;
   /** When any of what is counted was seen last: the figures are as of then. */
   readonly latest: EdtfDate | null;
   readonly made: Figure;
@@ -93,7 +96,8 @@ export function assessVariantRarity(
 ): VariantRarity {
   const { sightings, examples } = evidence;
   const made = assessMade(variant, seenSerials(evidence), confidence);
-  const heldAgainstMade = (survivors: Figure) => namingConflict(survivors, examples.length, made);
+  const known = countKnown(examples);
+  const heldAgainstMade = (survivors: Figure) => namingConflict(survivors, known, made);
   const survivors = namingDoubt(
     heldAgainstMade(assessSurvivors(examples, confidence)),
     countContradicted(evidence),
@@ -103,6 +107,7 @@ export function assessVariantRarity(
   return {
     made,
     ...frequenciesOf(examples),
+    nameless: countNameless(examples),
     latest: latestSeen(
       sightings,
       evidence.items.flatMap(({ item }) => (counted.has(item.id) ? item : [])),

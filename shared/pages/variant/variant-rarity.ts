@@ -37,8 +37,8 @@ export function variantFigures(variant: PublishedVariant, index: CollectionIndex
 
 /** What the figures of a variant are made from, and as of when. */
 export function countedInWords({ rarity }: PublishedVariant, { words }: CollectionIndex): string {
-  const { sightings, distinct, once, twice, latest } = rarity;
-  return words.pages.variant.sightings(sightings, distinct, once, twice, latest && words.when(latest));
+  const { latest } = rarity;
+  return words.pages.variant.sightings(rarity, latest && words.when(latest));
 }
 
 /** How many of the recorded examples reach a level, how many survive that do, how often one turns up. */

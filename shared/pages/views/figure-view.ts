@@ -34,6 +34,7 @@ const doubts: ReadonlySet<Said["says"]> = new Set([
   "estimate-exceeds-made",
   "at-least-known",
   "no-offer-seen",
+  "many-nameless-rows",
   "many-offers-undecided",
 ]);
 

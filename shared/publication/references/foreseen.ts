@@ -59,6 +59,7 @@ const readingOfVariant = ({ id, parts, levels }: Variant): Reading =>
       distinct: 0,
       once: 0,
       twice: 0,
+      nameless: 0,
       latest: null,
       coverage: nothingYet,
       survivors: nothingYet,

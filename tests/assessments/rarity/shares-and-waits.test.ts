@@ -25,7 +25,15 @@ const reference = variant("a", {
     part("oil", { standing: "consumable" }),
   ],
 });
-const logged = (...rows: Partial<Sighting>[]) => examplesOf(reference, rows.map(sighting), []);
+/** Each row of an example of its own, known by name. */
+const logged = (...rows: Partial<Sighting>[]) =>
+  examplesOf(
+    reference,
+    rows.map((row, at) => sighting({ example: `row ${at}`, ...row })),
+    [],
+  );
+/** The same without their names. */
+const nameless = (...rows: Partial<Sighting>[]) => examplesOf(reference, rows.map(sighting), []);
 const whole = { present: ["rest"], source: "whole" };
 const bare = { present: ["body"], absent: ["tray"], source: "bare" };
 const box = { present: ["tray"], absent: ["body"], source: "box" };
@@ -173,6 +181,16 @@ describe("a part's share", () => {
     expect(found.inputs).toEqual({ having: 1, recorded: 2 });
   });
 
+  it("says how many of them may be one that was seen before", () => {
+    const { inputs, caveats } = assessPartRate(
+      part("body"),
+      [...logged(whole), ...nameless(bare, box, unknown)],
+      0.95,
+    );
+    expect(inputs).toEqual({ having: 2, recorded: 3, nameless: 2 });
+    expect(caveats[0]).toEqual(statement("nameless-rows", { nameless: 2, rows: 3 }));
+  });
+
   it("is withheld where nothing is recorded of it", () => {
     expect(assessPartRate(part("body"), logged(unknown), 0.95)).toMatchObject({
       value: null,
@@ -250,6 +268,26 @@ describe("a level of completeness", () => {
       ).survivors.caveats;
     expect(knownOf(false)[0]).toEqual(statement("at-least-known", { known: 2 }));
     expect(knownOf(true).map((each) => each.says)).not.toContain("at-least-known");
+  });
+
+  it("is known of those alone that can be told apart, and of one where none can", () => {
+    const few = { ...survivors, low: 0.4 };
+    const found = (...examples: ReturnType<typeof logged>[]) =>
+      assessLevelRarity(
+        level({ standing: ["core", "issued"] }),
+        reference,
+        examples.flat(),
+        few,
+        watched,
+        0.95,
+      );
+    const { share, survivors: left } = found(logged(whole, whole), nameless(whole, bare));
+    expect(share.inputs).toEqual({ reaching: 3, recorded: 4, nameless: 2 });
+    expect(says(share)).toEqual(["nameless-rows", "assumes-even-chance"]);
+    expect(left.caveats[0]).toEqual(statement("at-least-known", { known: 2 }));
+    expect(found(nameless(whole, whole)).survivors.caveats[0]).toEqual(
+      statement("at-least-known", { known: 1 }),
+    );
   });
 
   it("is not offered at a rate, nor waited for, where no offer tells whether it reached it", () => {
@@ -432,6 +470,19 @@ describe("as complete as this one", () => {
     expect(found.asCompleteSurvivors).toMatchObject({ value: null, insufficient: alone });
     // The one offer may have been of any completeness.
     expect(found.asCompleteWait.insufficient).toEqual(statement("no-offer-decided", { offers: 1 }));
+  });
+
+  it("counts for certain only those among its equals that can be told apart, itself and others", () => {
+    const examples = [...logged(whole, whole), ...nameless(whole, whole, bare)];
+    const { asComplete, asCompleteSurvivors } = assessItemRarity(
+      { id: "one", keys: [], certain: 1, isAssembled: false, isDestroyed: false },
+      rankExamples(examples, watched),
+      { ...survivors, low: 1 },
+      0.95,
+    );
+    expect(asComplete.inputs).toEqual({ atLeastAsComplete: 5, compared: 6, certain: 1, nameless: 3 });
+    expect(asComplete.caveats[0]).toEqual(statement("nameless-rows", { nameless: 3, rows: 5 }));
+    expect(asCompleteSurvivors.caveats[0]).toEqual(statement("at-least-known", { known: 3 }));
   });
 
   it("does not count among its equals that survive what is gone, itself or another", () => {

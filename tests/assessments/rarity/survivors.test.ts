@@ -112,7 +112,7 @@ describe("survivors", () => {
   it("are withheld without a sighting, and where each example was seen once", () => {
     expect(assessSurvivors([], 0.95).insufficient).toEqual(statement("no-sighting"));
     expect(assessSurvivors(logged(...seen(4, 1)), 0.95).insufficient).toEqual(
-      statement("every-example-seen-once", { distinct: 4 }),
+      statement("every-example-seen-once", { known: 4 }),
     );
   });
 });
@@ -220,7 +220,7 @@ describe("more estimated to survive than were made", () => {
   });
 
   it("is said of those that are known, even where nothing can be estimated", () => {
-    const seenOnce = withheld(statement("every-example-seen-once", { distinct: 11 }), basis);
+    const seenOnce = withheld(statement("every-example-seen-once", { known: 11 }), basis);
     expect(namingConflict(seenOnce, 11, made(10)).caveats).toEqual([
       statement("known-exceed-made", { known: 11, made: 10 }),
     ]);
