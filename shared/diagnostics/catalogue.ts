@@ -81,7 +81,7 @@ export const catalogue = {
   "serial-in-address": error("The address of a page would give away a serial that is masked or hidden."),
   "unnamed-group": warning("A part is in a group that is not among those that its family names."),
   "dead-link": warning(
-    "A link in a text leads to nothing on the site, or is not made into a link; or a picture in a text is not shown.",
+    "A link in a text leads to nothing on the site, or is not made into a link; or a text names a picture, which it does not show.",
   ),
   "same-serial": warning("Two items of one variant have the same serial, and are counted as one example."),
   "doubtful-example": warning(

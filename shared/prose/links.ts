@@ -1,3 +1,4 @@
+import type { Token } from "markdown-it";
 import { type LinkMark, type Mark, markdownParser } from "./markdown-parser.ts";
 import type { Stretch } from "./mentions.ts";
 import { linesOf, placer } from "./place-of-mark.ts";
@@ -19,9 +20,6 @@ export function isSafeLink(address: string): boolean {
   return /^(?:https?:|mailto:)/i.test(trimmed) || (!hasScheme(trimmed) && !trimmed.startsWith("//"));
 }
 
-/** A picture from elsewhere would tell its host who reads the page, and is left out. */
-export const isOwnImage = (address: string): boolean => !hasScheme(address) && !/^[/\\]{2}/.test(address);
-
 // A link that no page makes is to be told of, too.
 const parser = markdownParser();
 parser.validateLink = () => true;
@@ -36,8 +34,12 @@ export function linksIn(text: string): TextLink[] {
   let row = 0;
   for (const token of parser.parse(text, {})) {
     if (token.type === "tr_open") row = token.map?.[0] ?? row;
-    for (const { type, markup, meta, attrs } of token.children ?? []) {
-      if ((type !== "link_open" && type !== "image") || markup === "autolink") continue;
+    const found = (token.children ?? []).filter(
+      ({ type, markup }) => (type === "link_open" || type === "image") && markup !== "autolink",
+    );
+    const offsetOf = ({ meta }: Token) => (meta as LinkMark).offset;
+    // A picture among the words of a link comes before the address of the link.
+    for (const { type, meta, attrs } of found.sort((a, b) => offsetOf(a) - offsetOf(b))) {
       const href = attrs?.find(([name]) => name === "href" || name === "src")?.[1] ?? "";
       const mark = meta as LinkMark;
       const start = place(token, token.map?.[0] ?? row, mark);

@@ -16,6 +16,7 @@ import { publishItem, publishTitle } from "./publish-item.ts";
 import { publishRevisions } from "./publish-revisions.ts";
 import { publishVariant } from "./publish-variant.ts";
 import type { Audience, Named, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
+import { sparingAddresses } from "./spared-addresses.ts";
 
 /** Whatever stands in it as text, however deep. */
 function freeOf<Value>(value: Value, redact: Redact): Value {
@@ -73,7 +74,7 @@ export function publishCollection(
   const redact: RedactAny =
     audience === "private"
       ? (text) => text
-      : redactorOf([...hiddenSerials(collection.items.values()), ...others]);
+      : sparingAddresses(redactorOf([...hiddenSerials(collection.items.values()), ...others]));
   /** Of what no item bears. */
   const free: Redact = (text) => redact(text);
   const hazard = (finding: HazardFinding) => publishHazard(finding, settings.language, free);

@@ -28,6 +28,7 @@ import type {
   PublishedLikeness,
   PublishedPartLine,
 } from "./published.ts";
+import { sparingAddresses } from "./spared-addresses.ts";
 
 /** What stands first in a reader's mind about a part: a doubt before a loss, a loss before what is there. */
 function summaryOf(finding: PartFinding): PartSummary {
@@ -175,7 +176,7 @@ export const publishTitle = (item: Item, audience: Audience): string => redactFo
 export function publishItem(item: Item, assessment: ItemAssessment, around: ItemContext): PublishedItem {
   const { variant, family, audience, words } = around;
   const redactOwn = redactFor(item, audience);
-  const redact: Redact = (text) => around.redactAny(redactOwn(text), item.serial);
+  const redact: Redact = sparingAddresses((text) => around.redactAny(redactOwn(text), item.serial));
   const { completeness, identification, dating, rarity } = assessment;
   const provenance = shownCustody(item, assessment.provenance, variant.issued, audience);
   const figure = (each: (typeof rarity)["asComplete"]) => publishFigure(each, words);

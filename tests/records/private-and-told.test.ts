@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildSite } from "../../shared/site/build/build-site.ts";
@@ -290,5 +291,41 @@ describe("a serial that its item does not show", () => {
       'sightings/log.csv:2:14 serial-in-log "H 40" in full, although the item "one" has it masked',
       'sightings/log.csv:4:14 serial-in-log "h40" in full, although the item "one" has it masked',
     ]);
+  });
+});
+
+describe("a link to elsewhere whose address has a serial that its item does not show", () => {
+  const said = (place: string, address: string) =>
+    `${place} private-in-text "${address}", an address with a serial that is masked or hidden`;
+  const links = "See [H40](https://example.org/h-40) and <https://example.org/?n=H40>.";
+
+  it("leads there, and is told of in any text; its words are masked", async () => {
+    const folder = root({
+      "content/items/one.md": `${item("serial: H40")}${links} [Not](https://example.org/40).\n`,
+      "content/items/two.md": `${item("serial: H41\npublish: { serial: shown }")}[H41](https://example.org/H41)\n`,
+      "content/articles/on.md": `---\ntitle: On\n---\n[H 40][1]\n\n[1]: https://example.org/H40\n`,
+    });
+    expect(toldIn(folder)).toEqual([
+      said("articles/on.md:6:6", "https://example.org/H40"),
+      said("items/one.md:7:11", "https://example.org/h-40"),
+      said("items/one.md:7:42", "https://example.org/?n=H40"),
+    ]);
+    const site = path.join(folder, "_site");
+    const { written } = await buildSite(folder, site, "public");
+    expect(written?.warnings).toBe(checkCollection(folder).diagnostics.length);
+    const page = (address: string) => readFileSync(path.join(site, address, "index.html"), "utf8");
+    expect(page("items/one")).toContain('<a href="https://example.org/h-40">H••</a>');
+    expect(page("items/one")).toContain('<a href="https://example.org/?n=H40">');
+    expect(page("articles/on")).toContain('<a href="https://example.org/H40">H••</a>');
+  }, 60_000);
+
+  it("of the number alone is told of in its own item, where that is masked, too", () => {
+    const text = "[x](https://example.org/318) [y](../other-318/)\n";
+    expect(
+      told({
+        "content/items/one.md": `${item("serial: H318")}${text}`,
+        "content/articles/on.md": `---\ntitle: On\n---\n${text}`,
+      }),
+    ).toEqual([said("items/one.md:7:5", "https://example.org/318")]);
   });
 });

@@ -160,15 +160,24 @@ describe("a link in a text", () => {
     ]);
   });
 
-  it("to a picture is warned of where the page will not show it", () => {
-    const told = dead(
-      writeCollection(files("![a](/images/a.jpg) ![b](b.jpg) ![c](https://example.org/c.jpg)")),
-    );
-    expect(told.map((each) => each.replace(/^.*?: | List photographs.*/g, ""))).toEqual([
-      '"b.jpg", a picture that the site does not have',
-      '"https://example.org/c.jpg", a picture from elsewhere, which is left out',
+  it("to a picture is warned of, and the page has its alternative text instead", async () => {
+    const text =
+      "As ![seen *here*](/images/a.jpg), ![there](b.jpg), ![](c.jpg) and [![a [far](../two/)](https://example.org/c.jpg)](../other/).";
+    const root = writeCollection(files(text));
+    expect(dead(root).map((each) => each.replace(/^.*?: |, a picture.*/g, ""))).toEqual([
+      '"/images/a.jpg"',
+      '"b.jpg"',
+      '"c.jpg"',
+      '"https://example.org/c.jpg"',
     ]);
-  });
+    const site = path.join(root, "_site");
+    await buildSite(root, site, "public");
+    const page = readFileSync(path.join(site, "items/one/index.html"), "utf8");
+    expect(page).toContain(
+      '<p>As seen <em>here</em>, there,  and <a href="../../items/other/">a far</a>.</p>',
+    );
+    expect(page).not.toContain("<img");
+  }, 60_000);
 
   it("in the description of a family leads from its page on the list of families, too", async () => {
     const root = writeCollection(

@@ -68,9 +68,6 @@ const furtherPage = /^(.*\/)page\/([1-9]\d*)\/?$/;
 /** What is named after the content of its files, or made only where there is something to show: not looked into. */
 const unforeseen = /^\/(?:assets|compare|images|items\/by\/level|recordings)\/./;
 
-/** Where a picture may lie: in no other folder of a site there are any. */
-export const mayBePicture = (path: string): boolean => /^\/(?:assets|images)\/./.test(path);
-
 export function knownAddresses(names: SiteNames): KnownAddresses {
   const all = Object.keys(kinds) as Kind[];
   const lists = listsOf(names);

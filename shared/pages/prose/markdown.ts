@@ -1,5 +1,5 @@
 import type { Token } from "markdown-it";
-import { hasScheme, isOwnImage, isSafeLink } from "../../prose/links.ts";
+import { hasScheme, isSafeLink } from "../../prose/links.ts";
 import { markdownParser } from "../../prose/markdown-parser.ts";
 import { expectFence } from "../../prose/slip.ts";
 import { addressFrom, relativeAddress } from "../addresses/relative-address.ts";
@@ -31,25 +31,31 @@ function attribute(token: Token, name: string, change: (value: string) => string
 const parser = markdownParser();
 parser.validateLink = isSafeLink;
 
+/** A text shows no pictures: what stands for one are the words of its alternative text, without the links in it. */
+const asWords = (children: readonly Token[]): Token[] =>
+  children.flatMap((child) =>
+    child.type === "image"
+      ? asWords(child.children ?? []).filter(({ type }) => type !== "link_open" && type !== "link_close")
+      : [child],
+  );
+
 /** Figures and citations in words, before quotation marks are turned after the letters beside them. */
 parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
   md.options.quotes = (env as MarkdownContext).index.words.pages.quotes;
-  const tell = (children: readonly Token[], within: "text" | "alternative") => {
-    let depth = within === "text" ? 0 : 1;
-    for (const child of children) {
+  for (const token of tokens) {
+    if (!token.children) continue;
+    token.children = asWords(token.children);
+    let depth = 0;
+    for (const child of token.children) {
       depth += child.type === "link_open" ? 1 : child.type === "link_close" ? -1 : 0;
-      if (child.type === "image" && child.children) tell(child.children, "alternative");
       // What is none of ours is a sign like any other.
       if (child.type === "slip") child.type = "text";
       if (child.type !== "reference" && child.type !== "citation") continue;
       const { text, html } = telling(child, env as MarkdownContext, depth > 0);
       child.content = text;
       child.meta = { ...(child.meta as object), html };
-      // An alternative text is printed from the tokens that are text, and from no others.
-      if (within === "alternative") child.type = "text";
     }
-  };
-  for (const { children } of tokens) if (children) tell(children, "text");
+  }
 });
 
 const toldInHtml = (tokens: readonly Token[], at: number): string =>
@@ -71,16 +77,8 @@ parser.core.ruler.push("site", ({ tokens, env }) => {
   for (const token of tokens) {
     if (token.type === "heading_open" || token.type === "heading_close") token.tag = shift(token.tag);
     if (token.type !== "inline" || !token.children) continue;
-    token.children = token.children.filter(
-      (child) => child.type !== "image" || isOwnImage(child.attrGet("src") ?? ""),
-    );
-    for (const child of token.children) {
+    for (const child of token.children)
       if (child.type === "link_open") attribute(child, "href", (href) => wayWithin(context, href));
-      if (child.type === "image") {
-        attribute(child, "src", (src) => wayWithin(context, src));
-        child.attrSet("loading", "lazy");
-      }
-    }
   }
 });
 

@@ -6,21 +6,27 @@ import type { CollectionFile } from "../../source/collection-files.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
 import { lookupOf } from "../lookup.ts";
+import { type HiddenSerial, hiddenSerials, type Redact, redactorFor, redactorOf } from "../masking.ts";
 import type { PublishedCollection } from "../published.ts";
 import { foreseenIn } from "./foreseen.ts";
+import { tellingAddresses } from "./telling-addresses.ts";
 import { type Known, type Room, type TextProblem, textProblems } from "./text-problems.ts";
 
 /**
  * Every reference in everything that is written as Markdown, held against what is published: it runs after the
  * assessments, since there are no figures before. `publish` is called only where a text takes one. Where the records have
  * errors, there is none, and references are held against the names that figures will have, with the files that cannot be
- * read.
+ * read. Links are held against the serials that are not shown.
  */
 export function checkTexts(
   collection: Collection,
   settings: SourceDocument | undefined,
   publish: (() => PublishedCollection) | readonly CollectionFile[],
+  /** Serials of other items, which these texts must not tell either. */
+  others: readonly HiddenSerial[] = [],
 ): Diagnostic[] {
+  const redactAny = redactorOf([...hiddenSerials(collection.items.values()), ...others]);
+  const free: Redact = (text) => redactAny(text);
   let lookup: ReturnType<Known["lookup"]> | undefined;
   const known: Known = {
     lookup() {
@@ -35,8 +41,12 @@ export function checkTexts(
   };
   const told = (problems: readonly TextProblem[], locate: (problem: TextProblem) => Locus): Diagnostic[] =>
     problems.map((problem) => diagnose(problem.code, locate(problem), problem.finding));
-  const body = ({ document }: { document: SourceDocument }, room: Room) =>
-    told(textProblems(document.body, room, known), ({ start, end }) => locateInBody(document, start, end));
+  const problemsIn = (text: string, room: Room, redact: Redact): TextProblem[] => [
+    ...textProblems(text, room, known),
+    ...tellingAddresses(text, redact),
+  ];
+  const body = ({ document }: { document: SourceDocument }, room: Room, redact: Redact = free) =>
+    told(problemsIn(document.body, room, redact), ({ start, end }) => locateInBody(document, start, end));
   const value = (
     { document }: { document: SourceDocument },
     path: Path,
@@ -45,7 +55,7 @@ export function checkTexts(
   ) =>
     text === undefined
       ? []
-      : told(textProblems(text, room, known), ({ start, end }) =>
+      : told(problemsIn(text, room, free), ({ start, end }) =>
           locateInValue(document, path, text.slice(start, end)),
         );
 
@@ -58,7 +68,7 @@ export function checkTexts(
     ]),
     ...[...collection.items.values()].flatMap((item) => [
       ...value(item, ["title"], item.title, "words"),
-      ...body(item, "text"),
+      ...body(item, "text", (text) => redactAny(redactorFor(item)(text), item.serial)),
     ]),
     ...[...collection.families.values()].flatMap((family) =>
       value(family, ["description"], family.description),

@@ -5,11 +5,10 @@ import { hasDisplayCard } from "../../pages/addresses/has-display-card.ts";
 import {
   type KnownAddresses,
   knownAddresses,
-  mayBePicture,
   type SiteNames,
 } from "../../pages/addresses/known-addresses.ts";
 import { addressFrom, relativeAddress } from "../../pages/addresses/relative-address.ts";
-import { isOwnImage, isSafeLink, linksIn, type TextLink } from "../../prose/links.ts";
+import { isSafeLink, linksIn, type TextLink } from "../../prose/links.ts";
 import type { FileKind } from "../../source/collection-files.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
 import type { RecordText } from "../../source/read-texts.ts";
@@ -166,15 +165,12 @@ function deadEnd(
 ): Finding | null {
   // As browsers read addresses, a stroke either way parts folders; a page has that of a text escaped.
   const way = addressFrom(page, href.replaceAll("\\", "%5C"));
-  if (isPicture) {
-    const isOwn = isOwnImage(href);
-    if (isOwn && way && mayBePicture(way.path)) return null;
+  if (isPicture)
     return {
-      found: `"${address}", a picture ${isOwn ? "that the site does not have" : "from elsewhere, which is left out"}`,
+      found: `"${address}", a picture, in place of which its alternative text is printed`,
       expected: "only words, figures, tables and drawings in a text",
       remedy: 'List photographs under "photos" of an item, and link to its page.',
     };
-  }
   if (!isSafeLink(href))
     return {
       found: `"${address}", which is not made into a link`,

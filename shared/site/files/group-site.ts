@@ -82,7 +82,7 @@ export async function groupSite(
   const found = [
     ...diagnostics,
     ...concernsOf(collection, assessments),
-    ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published),
+    ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published, frame.hidden),
     ...(await momentsAfterEnd(frame.root, collection.items.values())),
   ];
   if (found.some(isError)) return unsound([]);

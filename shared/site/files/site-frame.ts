@@ -31,6 +31,8 @@ export interface SiteFrame {
   readonly published: PublishedCollection;
   /** Serials that what all families share must not tell on their pages. */
   readonly hidden: readonly HiddenSerial[];
+  /** The same, and those that articles must not tell. */
+  readonly hiddenInArticles: readonly HiddenSerial[];
   readonly diagnostics: readonly Diagnostic[];
   /** Files of the theme that cannot be shown. */
   readonly refused: readonly Diagnostic[];
@@ -70,10 +72,8 @@ export async function siteFrame(
   const hiddenOf = (told: readonly MentionedSerial[]): HiddenSerial[] =>
     hiddenSerials(told.map((each) => ({ serial: each.serial, publish: { ...publish, ...each.publish } })));
   const hidden = hiddenOf(serialsInShared);
-  const published = publishCollection(collection, nothingAssessed, audience, words, [
-    ...hidden,
-    ...hiddenOf(serialsInArticles),
-  ]);
+  const hiddenInArticles = [...hidden, ...hiddenOf(serialsInArticles)];
+  const published = publishCollection(collection, nothingAssessed, audience, words, hiddenInArticles);
   const themed = await themeFiles(root, published.settings.theme);
   const refused = refusedFiles({ collection }, themed.refused);
   const assets = readAssets(root, published.settings.theme, words.language, themed);
@@ -85,6 +85,7 @@ export async function siteFrame(
     settingsDocument,
     published,
     hidden,
+    hiddenInArticles,
     diagnostics: found,
     refused,
     assets,

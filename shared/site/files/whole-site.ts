@@ -76,7 +76,12 @@ export function wholeSite(
     ...file,
   });
   return {
-    diagnostics: checkTexts(frame.collection, frame.settingsDocument, () => collection),
+    diagnostics: checkTexts(
+      frame.collection,
+      frame.settingsDocument,
+      () => collection,
+      frame.hiddenInArticles,
+    ),
     pages,
     siteOf: (page) => (page.kind === "catalogue" && page.finder ? searching : frame.site),
     searchFiles: search.files,
