@@ -77,9 +77,14 @@ export function itemScaffold(
     ...explanation("Labels, plates and papers, word for word."),
     offer("labels:"),
     offer("  - { where: lid, kind: plate, text: [first line, second line] }"),
-    ...explanation("Through whose hands it went. What stands under private is never published."),
+    ...explanation(
+      "Through whose hands it went. Who has had it since a date has no end to it (2001/..); 2001 alone says nothing " +
+        "of the years after. What stands under private is never published.",
+    ),
     offer("provenance:"),
-    offer(`  - { date: ${today.slice(0, 4)}, event: acquired, from: …, evidence: receipt, private: [from] }`),
+    offer(
+      `  - { date: ${today.slice(0, 4)}/.., event: acquired, from: …, evidence: receipt, private: [from] }`,
+    ),
     ...explanation("What it is made of, and how large it is."),
     offer("materials: …"),
     offer('measurements: ["Case, closed: 310 × 240 × 120 mm"]'),
