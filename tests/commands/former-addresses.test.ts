@@ -57,7 +57,7 @@ describe("a former id", async () => {
     expect(page).toContain(`<noscript><meta http-equiv="refresh" content="0; url=${to}"></noscript>`);
     expect(page).toContain(`<a href="${to}">`);
     expect(existsSync(path.join(out, present, "index.html"))).toBe(true);
-    const [, script = ""] = /<script src="([^"]+)">/.exec(page) ?? [];
+    const [, script = ""] = /<script src="([^"]+)"/.exec(page) ?? [];
     expect(readFileSync(path.join(out, former, script), "utf8")).toContain("location.hash");
   });
 
