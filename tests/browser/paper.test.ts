@@ -41,24 +41,31 @@ async function sheets(address: string): Promise<Paper[]> {
   return boxes.map(([, width, height]) => paperOf(Number(width), Number(height)));
 }
 
-/** Those with most to print. */
-const fullest = [...siteFiles(inject("demonstration"))]
-  .flatMap(([file, bytes]) => {
-    const id = /^items\/([^/]+)\/index\.html$/.exec(file)?.[1];
-    return id !== undefined && items.includes(id) ? [{ id, size: bytes.byteLength }] : [];
-  })
-  .sort((a, b) => b.size - a.size)
-  .slice(0, 6)
-  .map(({ id }) => id);
-
 describe("on paper", () => {
-  it.each([...fullest, "nether-loft-outfit", "tolleray-coast-outfit"])(
-    "%s is two sheets of A4, and its card one of A5",
+  it.each(items)("%s is two sheets of A4, and its card one of A5", async (id) => {
+    const entry = await sheets(`/items/${id}/`);
+    expect(entry.length).toBeLessThanOrEqual(2);
+    expect(new Set(entry)).toEqual(new Set(["A4"]));
+    expect(await sheets(`/items/${id}/card/`)).toEqual(["A5"]);
+  });
+
+  it.each(["estrow-exchange-set", "tolleray-coast-outfit"])(
+    "the plan of %s goes from margin to margin, and its smallest label has 6.5 points",
     async (id) => {
-      const entry = await sheets(`/items/${id}/`);
-      expect(entry.length).toBeLessThanOrEqual(2);
-      expect(new Set(entry)).toEqual(new Set(["A4"]));
-      expect(await sheets(`/items/${id}/card/`)).toEqual(["A5"]);
+      // 210 mm less two margins of 12 mm are 186 mm; an inch of 25.4 mm has 96 px and 72 points.
+      const page = await site.visit(`/items/${id}/`, { viewport: { width: 703, height: 1000 } });
+      await page.emulateMedia({ media: "print" });
+      const plan = await page.evaluate(() => {
+        const svg = document.querySelector<SVGSVGElement>(".drawing-plan .plot-wide svg");
+        const across = svg?.getBoundingClientRect().width ?? 0;
+        const sizes = [...(svg?.querySelectorAll("text") ?? [])].map((text) =>
+          Number.parseFloat(getComputedStyle(text).fontSize),
+        );
+        return { across, units: Math.min(...sizes) / (svg?.viewBox.baseVal.width ?? 0) };
+      });
+      expect(plan.across).toBeGreaterThan(700);
+      expect(plan.units * plan.across * (72 / 96)).toBeGreaterThanOrEqual(6.5);
+      await page.context().close();
     },
   );
 

@@ -58,6 +58,7 @@ export function displayCardPage(item: PublishedItem, index: CollectionIndex): Di
     plan: drawing({ kind: "item", item, plot: "case-plan" }, index, {
       idPrefix: "plan",
       linkPrefix: "../#part-",
+      onCard: true,
     }),
     mark: weighted && completenessMark(weighted),
     complete:

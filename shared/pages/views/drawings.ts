@@ -26,6 +26,8 @@ interface Place {
   readonly idPrefix: string;
   /** What stands before a part's id in its link; "#part-" where unsaid. */
   readonly linkPrefix?: string;
+  /** Whether it stands on a display card. */
+  readonly onCard?: boolean;
 }
 
 /** A drawing as SVG, wherever it stands; null where nothing is recorded that it could be made from. */

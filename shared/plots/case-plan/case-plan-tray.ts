@@ -1,5 +1,5 @@
 import type { Box } from "../drawing/box.ts";
-import { type Breadth, unitsAcross } from "../drawing/two-widths.ts";
+import type { Breadth } from "../drawing/two-widths.ts";
 import { type CompartmentLabel, compartmentLabel } from "./compartment-label.ts";
 import { type TrayLayout, type TrayPart, trayLayout } from "./tray-layout.ts";
 
@@ -8,13 +8,19 @@ export interface NamedTrayPart extends TrayPart {
   readonly wording: string;
 }
 
+/** What a plan is drawn for: a wide place, a narrow one, or the display card, which has height to spare. */
+export type PlanPlace = Breadth | "card";
+
+/** A wide place may be a sheet of A4 between its margins, on which the smallest label keeps 6.5 points. */
+const unitsAcross: Readonly<Record<PlanPlace, number>> = { wide: 832, narrow: 288, card: 640 };
+
 /** From the edge of the tray to its compartments. */
-export const rim: Readonly<Record<Breadth, number>> = { wide: 9, narrow: 6 };
+export const rim: Readonly<Record<PlanPlace, number>> = { wide: 9, narrow: 6, card: 9 };
 
 const limits = {
   wide: {
-    ratios: [5, 4, 3.2, 2.6, 2.2, 1.9, 1.6, 1.4, 1.2],
-    stretches: [1, 1.15],
+    ratios: [5, 4, 3.2, 2.8, 2.5, 2.3],
+    stretches: [0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.8, 1],
     partition: 5,
     smallest: 26,
   },
@@ -22,6 +28,12 @@ const limits = {
     ratios: [2, 1.5, 1.2, 1, 0.85, 0.72, 0.62, 0.54, 0.46, 0.4],
     stretches: [1, 1.3, 1.6, 2, 2.4],
     partition: 4,
+    smallest: 26,
+  },
+  card: {
+    ratios: [5, 4, 3.2, 2.6, 2.2, 1.9, 1.6, 1.4, 1.2],
+    stretches: [1, 1.15],
+    partition: 5,
     smallest: 26,
   },
 } as const;
@@ -45,15 +57,15 @@ const known = new Map<string, CasePlanTray>();
 export function casePlanTray(
   parts: readonly NamedTrayPart[],
   longestState: string | null,
-  breadth: Breadth,
+  place: PlanPlace,
 ): CasePlanTray {
-  let key = `${breadth}\n${longestState}`;
+  let key = `${place}\n${longestState}`;
   for (const { wording, weight, plan } of parts) key += `\n${wording}\n${weight} ${plan}`;
   const before = known.get(key);
   if (before) return before;
-  const width = unitsAcross[breadth] - 2 * rim[breadth];
+  const width = unitsAcross[place] - 2 * rim[place];
   const cost = ({ boxes, height }: TrayLayout, enough: number): number => {
-    const shape = (heightCosts[breadth] * height) / width + sumOf(boxes.map(slimness)) / boxes.length;
+    const shape = (heightCosts[place] * height) / width + sumOf(boxes.map(slimness)) / boxes.length;
     let labels = 0;
     for (const [at, box] of boxes.entries()) {
       if (labels + shape >= enough) break;
@@ -61,8 +73,8 @@ export function casePlanTray(
     }
     return labels + shape;
   };
-  const layout = trayLayout(parts, { ...limits[breadth], width }, cost);
-  const tray = withRim(layout, parts, rim[breadth]);
+  const layout = trayLayout(parts, { ...limits[place], width }, cost);
+  const tray = withRim(layout, parts, rim[place]);
   if (known.size >= 64) known.clear();
   known.set(key, tray);
   return tray;
@@ -91,7 +103,7 @@ function withRim(layout: TrayLayout, parts: readonly NamedTrayPart[], edge: numb
 /** By the level of a label: a name in full costs nothing, a number in its place most. */
 const labelCosts = [0, 0.2, 1, 2.5, 4];
 /** A tray twice as deep costs as much as this many names. */
-const heightCosts: Readonly<Record<Breadth, number>> = { wide: 14, narrow: 6 };
+const heightCosts: Readonly<Record<PlanPlace, number>> = { wide: 24, narrow: 6, card: 14 };
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);
 

@@ -3,9 +3,9 @@ import type { PlotOptions } from "../../words/plot-words.ts";
 import { type Box, inset } from "../drawing/box.ts";
 import { coordinate, element, escapeXml } from "../drawing/svg-markup.ts";
 import { textWidth } from "../drawing/text-width.ts";
-import { type Breadth, twoWidths } from "../drawing/two-widths.ts";
+import { twoWidths } from "../drawing/two-widths.ts";
 import { type Band, bandsOf, type CasePlanPart, type StateWord, stateOfPart } from "./case-plan-part.ts";
-import { type CasePlanTray, casePlanTray, rim } from "./case-plan-tray.ts";
+import { type CasePlanTray, casePlanTray, type PlanPlace, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
 import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
 
@@ -17,6 +17,8 @@ export interface CasePlanOptions extends PlotOptions {
   readonly stateWord: StateWord;
   /** What stands before a part's id in its link; "#part-" where unsaid. */
   readonly linkPrefix?: string;
+  /** Whether the wider of the two is for a display card. */
+  readonly onCard?: boolean;
 }
 
 /** Every state that a compartment may be in. */
@@ -38,7 +40,13 @@ export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOption
   const stateWords = states.map((state) => options.stateWord(state));
   const longest = stateWords.reduce((a, b) => (textWidth(b, 10) > textWidth(a, 10) ? b : a));
   return twoWidths("case-plan", options.idPrefix, (breadth, idPrefix) =>
-    drawPlan(parts, options, breadth, idPrefix, ofIssue ? null : longest),
+    drawPlan(
+      parts,
+      options,
+      breadth === "wide" && options.onCard ? "card" : breadth,
+      idPrefix,
+      ofIssue ? null : longest,
+    ),
   );
 }
 
@@ -74,7 +82,7 @@ const sheets = new WeakMap<CasePlanTray, Map<string, PlanSheet>>();
 function planSheet(
   parts: readonly CasePlanPart[],
   options: CasePlanOptions,
-  breadth: Breadth,
+  planPlace: PlanPlace,
   idPrefix: string,
   longestState: string | null,
 ): PlanSheet {
@@ -83,7 +91,7 @@ function planSheet(
   const tray = casePlanTray(
     parts.map(({ weight, plan }, at) => ({ weight, plan, wording: wordings[at] ?? "" })),
     longestState,
-    breadth,
+    planPlace,
   );
   const ofTray = sheets.get(tray) ?? new Map<string, PlanSheet>();
   sheets.set(tray, ofTray);
@@ -125,16 +133,16 @@ function planSheet(
 function drawPlan(
   parts: readonly CasePlanPart[],
   options: CasePlanOptions,
-  breadth: Breadth,
+  planPlace: PlanPlace,
   idPrefix: string,
   longestState: string | null,
 ): string {
-  const { tray, readingOrder, compartmentOf } = planSheet(parts, options, breadth, idPrefix, longestState);
+  const { tray, readingOrder, compartmentOf } = planSheet(parts, options, planPlace, idPrefix, longestState);
   const compartments = parts.map((part, at) => compartmentOf(at, part));
   // Numbers for the compartments that have no room for a name.
   const keyed = readingOrder.filter((at) => (compartments[at]?.label.level ?? 0) >= 3);
   const keys = new Map(keyed.map((at, place) => [at, String(place + 1)]));
-  const edge = rim[breadth];
+  const edge = rim[planPlace];
   const { width, height } = tray;
   const outer = inset({ x: 0, y: 0, width, height }, 0.5);
   const inner = inset(outer, edge / 2 - 1);
