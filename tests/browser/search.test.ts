@@ -241,7 +241,7 @@ describe("the search of the catalogue", () => {
 
   it("says when nothing answers", async () => {
     const page = await site.visit("/items/?q=xyzzyxyzzy");
-    await answered(page, /None of the 24 outfits/);
+    await answered(page, /None of the 25 outfits/);
     expect(await page.locator(".found table").isVisible()).toBe(false);
     await leave(page);
   });
