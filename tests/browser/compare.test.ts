@@ -67,7 +67,7 @@ describe("two outfits side by side", () => {
       await leave(page);
     }
     const page = await site.visit("/variants/survey-pattern-2/");
-    await page.locator('a[href*="/compare/#"]').click();
+    await page.locator('#items a[href*="/compare/#"]').click();
     await page.locator(`a[href$="${pair}"]`).click();
     expect(new URL(page.url()).pathname).toBe(pair);
     await leave(page);
