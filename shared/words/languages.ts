@@ -1,5 +1,5 @@
-import { english } from "./english.ts";
-import { german } from "./german.ts";
+import { german } from "./de/german.ts";
+import { english } from "./en/english.ts";
 import type { Words } from "./words.ts";
 
 const languages: Readonly<Record<string, Words>> = { en: english, de: german };

@@ -1,6 +1,6 @@
 import type { Method, Unit } from "../assessments/figure.ts";
 import type { Statement } from "../assessments/statement.ts";
-import type { PageWords } from "./english-pages.ts";
+import type { PageWords } from "./en/pages.ts";
 import type { FigureNames } from "./figure-names.ts";
 import type { NumberWords } from "./numbers.ts";
 import type { PlotWords } from "./plot-words.ts";

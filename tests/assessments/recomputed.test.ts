@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
 import { checkCollection } from "../../shared/site/checks/check-collection.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { dataFilesOf } from "../collections/collection.ts";
 import { repository } from "../commands/run.ts";
 

@@ -4,7 +4,7 @@ import { cataloguePages } from "../../shared/pages/collection/catalogue-page.ts"
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { readAssets } from "../../shared/site/assets/assets.ts";
 import { searchFiles } from "../../shared/site/files/search-files.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { templates } from "../../templates/templates.ts";
 import { catalogueOf } from "../collections/collection.ts";

@@ -12,7 +12,7 @@ import { groupFamilies } from "../../shared/site/groups/family-groups.ts";
 import { recordsIn } from "../../shared/source/read-records.ts";
 import { readTexts } from "../../shared/source/read-texts.ts";
 import { recordValidator } from "../../shared/validation/record-validator.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 
 /** Seconds of processor time within a build. */
 export interface Within {

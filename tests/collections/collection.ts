@@ -14,7 +14,7 @@ import { listFamilies } from "../../shared/pages/listed/list-families.ts";
 import { publishCollection } from "../../shared/publication/publish-collection.ts";
 import type { Audience, PublishedCollection } from "../../shared/publication/published.ts";
 import { checkCollection } from "../../shared/site/checks/check-collection.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 
 /** Paths relative to the collection's folder, with what stands in them. */
 export type Files = Readonly<Record<string, string | Uint8Array>>;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { pilotageFolder } from "./pilotage.ts";
 import { run } from "./run.ts";
 import { runHere } from "./run-here.ts";

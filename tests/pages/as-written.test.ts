@@ -5,7 +5,7 @@ import { nearestView } from "../../shared/pages/item/item-completing.ts";
 import { sightingsPages } from "../../shared/pages/variant/sightings-page.ts";
 import { remarksInWords } from "../../shared/pages/views/item-parts.ts";
 import type { PublishedCollection } from "../../shared/publication/published.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 
 const log = `seen,variant,kind,example,present,condition

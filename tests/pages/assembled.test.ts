@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { standingInWords } from "../../shared/pages/views/standing-words.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 

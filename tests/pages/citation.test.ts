@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
 import { type Cited, citeView } from "../../shared/pages/citation/cite-view.ts";
 import { sourceEntry } from "../../shared/pages/citation/source-reference.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import {
   catalogueOf,
   type Files,

@@ -3,8 +3,8 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { fieldReference } from "../../shared/publication/field-reference.ts";
 import { readRecordSchemas } from "../../shared/source/record-schemas.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import type { Words } from "../../shared/words/words.ts";
 import { repository } from "../commands/run.ts";
 

@@ -6,7 +6,7 @@ import { publishCollection } from "../../shared/publication/publish-collection.t
 import type { PublishedCollection } from "../../shared/publication/published.ts";
 import { checkCollection } from "../../shared/site/checks/check-collection.ts";
 import { collectionMedia } from "../../shared/site/media/collection-media.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 import { waveSound } from "../images/handmade-recordings.ts";
 import { isObject, objects } from "./iiif-reading.ts";

@@ -4,8 +4,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { expectedEntropy } from "../../shared/statistics/expected-entropy.ts";
 import { gower } from "../../shared/statistics/gower.ts";
 import { separatingSets } from "../../shared/statistics/separating-sets.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { writeCollection } from "../collections/collection.ts";
 import { runHere } from "../commands/run-here.ts";
 

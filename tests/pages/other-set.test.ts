@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { elseAmiss } from "../../shared/pages/views/missing-parts.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { item, publishedIn, smallCollection, writeCollection } from "../collections/collection.ts";
 
 // What is said to be present counts as certain, whatever its mark: it cannot be in doubt on the same page.

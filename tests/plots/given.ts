@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import type { CasePlanPart } from "../../shared/plots/case-plan/case-plan.ts";
 import type { PartSummary } from "../../shared/publication/published.ts";
-import { english } from "../../shared/words/english.ts";
-import { englishPlots } from "../../shared/words/english-plots.ts";
+import { english } from "../../shared/words/en/english.ts";
+import { englishPlots } from "../../shared/words/en/plots.ts";
 import type { YearsOf } from "../../shared/words/plot-words.ts";
 
 export const words = { ...english, plots: englishPlots };

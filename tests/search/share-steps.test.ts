@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { percentOfStep, shareOfStep, shareStep, shareSteps } from "../../shared/pages/search/share-steps.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { shareBounds } from "../../shared/words/share-bounds.ts";
 
 const shares = fc.double({ min: 0, max: 1, noNaN: true });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 
 // CSL 1.0.2, `page` and `label`: the plural where there is more than one number. Folios, numbers and plates are
 // cited by names of their own: common practice, no source.

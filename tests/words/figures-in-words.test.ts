@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Unit } from "../../shared/assessments/figure.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 
 const say = (unit: Unit, value: number | null, low: number | null = null, high: number | null = null) =>
   english.phrase({ unit, value, low, high });

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { StatementId } from "../../shared/assessments/statement.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { isSpoken, wordsFor } from "../../shared/words/languages.ts";
 
 type Leaf = string | number | boolean | ((...given: readonly never[]) => unknown);

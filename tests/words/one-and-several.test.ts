@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { everyFile } from "../../shared/site/eleventy/every-file.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { item, smallCollection, writeCollection } from "../collections/collection.ts";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { classOf } from "../../shared/assessments/rarity/scale-class.ts";
 import type { Scale } from "../../shared/records/register.ts";
-import { english } from "../../shared/words/english.ts";
+import { english } from "../../shared/words/en/english.ts";
 import { gapLength, isWorthTelling } from "../../shared/words/gap-length.ts";
 import { shareBounds } from "../../shared/words/share-bounds.ts";
 

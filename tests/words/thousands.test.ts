@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
 import { figureInputs } from "../../shared/pages/views/figure-view.ts";
 import type { PublishedFigure } from "../../shared/publication/published.ts";
-import { english } from "../../shared/words/english.ts";
-import { german } from "../../shared/words/german.ts";
+import { german } from "../../shared/words/de/german.ts";
+import { english } from "../../shared/words/en/english.ts";
 
 const [en, de] = [english.pages, german.pages];
 const logged = { sightings: 5000, distinct: 3000, once: 2000, twice: 1000, nameless: 0 };

@@ -4,7 +4,7 @@ import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { stateOf } from "../../pages/views/item-parts.ts";
 import type { Item, PartLine } from "../../records/item.ts";
-import { english } from "../../words/english.ts";
+import { english } from "../../words/en/english.ts";
 import { knownCollection } from "../collection/known-collection.ts";
 import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";

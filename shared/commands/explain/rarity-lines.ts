@@ -1,7 +1,7 @@
 import type { RarityClass } from "../../assessments/rarity/scale-class.ts";
 import { placePhrase } from "../../pages/views/completeness-words.ts";
 import type { PublishedFigure } from "../../publication/published.ts";
-import { english } from "../../words/english.ts";
+import { english } from "../../words/en/english.ts";
 import { itemFigures, levelFigures, variantFigures } from "../../words/figure-names.ts";
 import { wrappedLines } from "../terminal/wrapped-lines.ts";
 import type { Explained } from "./explained.ts";

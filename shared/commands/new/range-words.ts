@@ -1,5 +1,5 @@
 import type { SerialRange } from "../../records/serial.ts";
-import { english } from "../../words/english.ts";
+import { english } from "../../words/en/english.ts";
 
 /** "H2001 to H2412 (1931 to 1938)": where a serial may lie. */
 export const rangeWords = (ranges: readonly SerialRange[]): string =>

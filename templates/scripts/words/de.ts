@@ -1,2 +1,2 @@
 /** The words of the site in German, for scripts: the same that its pages are made with. */
-export { german as words } from "../../../shared/words/german.ts";
+export { german as words } from "../../../shared/words/de/german.ts";

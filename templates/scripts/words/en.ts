@@ -1,2 +1,2 @@
 /** The words of the site in English, for scripts: the same that its pages are made with. */
-export { english as words } from "../../../shared/words/english.ts";
+export { english as words } from "../../../shared/words/en/english.ts";

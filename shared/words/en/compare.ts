@@ -1,4 +1,4 @@
-import { inDigits, plural } from "./english-plural.ts";
+import { inDigits, plural } from "./plural.ts";
 
 /** Outfits set side by side. */
 export const englishCompare = {

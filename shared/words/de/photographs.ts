@@ -1,4 +1,4 @@
-import type { englishPhotographs } from "./english-photographs.ts";
+import type { englishPhotographs } from "../en/photographs.ts";
 
 /** Photographs, recordings, and what is made of them for other programs. */
 export const germanPhotographs: typeof englishPhotographs = {

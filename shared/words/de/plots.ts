@@ -1,4 +1,4 @@
-import type { PlotWords, SightingKind } from "./plot-words.ts";
+import type { PlotWords, SightingKind } from "../plot-words.ts";
 
 const rules = new Intl.PluralRules("de");
 const counted = (number: number, count: string, one: string, many: string) =>

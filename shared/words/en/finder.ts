@@ -1,4 +1,4 @@
-import { inDigits, plural } from "./english-plural.ts";
+import { inDigits, plural } from "./plural.ts";
 
 const quoted = (words: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" }).format(

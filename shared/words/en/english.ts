@@ -1,13 +1,13 @@
-import type { Method } from "../assessments/figure.ts";
-import type { StatementId } from "../assessments/statement.ts";
-import { dateReader } from "./dates.ts";
-import { englishFigureNames } from "./english-figure-names.ts";
-import { englishPages } from "./english-pages.ts";
-import { englishPlots } from "./english-plots.ts";
-import { plural } from "./english-plural.ts";
-import { figurePhrase } from "./figure-phrase.ts";
-import { numberWords } from "./numbers.ts";
-import type { MethodWords, Words } from "./words.ts";
+import type { Method } from "../../assessments/figure.ts";
+import type { StatementId } from "../../assessments/statement.ts";
+import { dateReader } from "../dates.ts";
+import { figurePhrase } from "../figure-phrase.ts";
+import { numberWords } from "../numbers.ts";
+import type { MethodWords, Words } from "../words.ts";
+import { englishFigureNames } from "./figure-names.ts";
+import { englishPages } from "./pages.ts";
+import { englishPlots } from "./plots.ts";
+import { plural } from "./plural.ts";
 
 const numbers = numberWords(
   "en",

@@ -1,13 +1,13 @@
-import type { Method } from "../assessments/figure.ts";
-import type { StatementId } from "../assessments/statement.ts";
-import { countedIn } from "./counted.ts";
-import { dateReader } from "./dates.ts";
-import { figurePhrase } from "./figure-phrase.ts";
-import { germanFigureNames } from "./german-figure-names.ts";
-import { germanPages } from "./german-pages.ts";
-import { germanPlots } from "./german-plots.ts";
-import { numberWords } from "./numbers.ts";
-import type { MethodWords, Words } from "./words.ts";
+import type { Method } from "../../assessments/figure.ts";
+import type { StatementId } from "../../assessments/statement.ts";
+import { countedIn } from "../counted.ts";
+import { dateReader } from "../dates.ts";
+import { figurePhrase } from "../figure-phrase.ts";
+import { numberWords } from "../numbers.ts";
+import type { MethodWords, Words } from "../words.ts";
+import { germanFigureNames } from "./figure-names.ts";
+import { germanPages } from "./pages.ts";
+import { germanPlots } from "./plots.ts";
 
 const numbers = numberWords(
   "de",

@@ -1,5 +1,5 @@
-import { countedIn, digitsIn } from "./counted.ts";
-import type { englishCompare } from "./english-compare.ts";
+import { countedIn, digitsIn } from "../counted.ts";
+import type { englishCompare } from "../en/compare.ts";
 
 const counted = countedIn("de");
 const inDigits = digitsIn("de");

@@ -1,10 +1,10 @@
-import { citedPages } from "./cited-pages.ts";
-import { countedIn, digitsIn } from "./counted.ts";
-import { ended } from "./ended.ts";
-import type { PageWords } from "./english-pages.ts";
-import { germanCompare } from "./german-compare.ts";
-import { germanFinder } from "./german-finder.ts";
-import { germanPhotographs } from "./german-photographs.ts";
+import { citedPages } from "../cited-pages.ts";
+import { countedIn, digitsIn } from "../counted.ts";
+import type { PageWords } from "../en/pages.ts";
+import { ended } from "../ended.ts";
+import { germanCompare } from "./compare.ts";
+import { germanFinder } from "./finder.ts";
+import { germanPhotographs } from "./photographs.ts";
 
 const counted = countedIn("de");
 const inDigits = digitsIn("de");

@@ -1,4 +1,4 @@
-import { countedIn, digitsIn } from "./counted.ts";
+import { countedIn, digitsIn } from "../counted.ts";
 
 const counted = countedIn("en-GB");
 

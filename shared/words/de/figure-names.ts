@@ -1,4 +1,4 @@
-import type { FigureNames } from "./figure-names.ts";
+import type { FigureNames } from "../figure-names.ts";
 
 const offered = { appearance: "Angeboten", wait: "Warten auf das nächste Angebot" };
 

@@ -1,12 +1,12 @@
-import { typeNames } from "../diagnostics/type-names.ts";
-import type { Fate } from "../terms/states.ts";
-import { citedPages } from "./cited-pages.ts";
-import { ended } from "./ended.ts";
-import { englishCompare } from "./english-compare.ts";
-import { englishFinder } from "./english-finder.ts";
-import { englishPhotographs } from "./english-photographs.ts";
-import { inDigits, plural } from "./english-plural.ts";
-import type { GapLength } from "./gap-length.ts";
+import { typeNames } from "../../diagnostics/type-names.ts";
+import type { Fate } from "../../terms/states.ts";
+import { citedPages } from "../cited-pages.ts";
+import { ended } from "../ended.ts";
+import type { GapLength } from "../gap-length.ts";
+import { englishCompare } from "./compare.ts";
+import { englishFinder } from "./finder.ts";
+import { englishPhotographs } from "./photographs.ts";
+import { inDigits, plural } from "./plural.ts";
 
 const disjunction = new Intl.ListFormat("en-GB", { style: "long", type: "disjunction" });
 const conjunction = new Intl.ListFormat("en-GB", { style: "long", type: "conjunction" });

@@ -1,4 +1,4 @@
-import type { PlotWords, SightingKind } from "./plot-words.ts";
+import type { PlotWords, SightingKind } from "../plot-words.ts";
 
 const plural = (number: number, count: string, one: string, many = `${one}s`) =>
   `${count} ${number === 1 ? one : many}`;

@@ -1,5 +1,5 @@
-import { countedIn, digitsIn } from "./counted.ts";
-import type { englishFinder } from "./english-finder.ts";
+import { countedIn, digitsIn } from "../counted.ts";
+import type { englishFinder } from "../en/finder.ts";
 
 const inDigits = digitsIn("de");
 const counted = countedIn("de");
