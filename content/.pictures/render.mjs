@@ -57,12 +57,12 @@ function* jobsOf(family, { outfitOf, scenes }) {
 
 const writes = !values.out && !values.draft && !values.pictures;
 const jobs = [...families].flatMap(([family, models]) => [...jobsOf(family, models)]).sort((a, b) => a.rank - b.rank);
-for (const { item, shot, photos, out, scene, exposure } of values.words ? [] : jobs) {
+for (const { rank, item, shot, photos, out, scene, exposure } of values.words ? [] : jobs) {
   // Another run may have made it meanwhile.
   if (values.missing && existsSync(out)) continue;
   mkdirSync(dirname(out), { recursive: true });
   const name = `${item.id}-${shot.file}`;
-  const width = (shot.file === 'open-case' ? 1600 : 900) * (values.draft ? Number(values.draft) : 1);
+  const width = (rank === 0 ? 1600 : 900) * (values.draft ? Number(values.draft) : 1);
   const seconds = await render({ scene: scene(), name, work, fonts, common: join(here, 'common'), out, width, draft: Boolean(values.draft), exposure });
   if (writes) writePhotos(item.file, photos);
   console.log(`${item.id}/${shot.file}: ${seconds.toFixed(0)} s`);
