@@ -311,7 +311,6 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
         photographs: photos.length,
         isRecorded: recording !== null,
         features: identity.observed.length,
-        hazards: item.hazards.length,
         isCompletable: completing.wants.length + completing.spares.length > 0,
         others: item.nearest.length,
         revisions: item.revisions.length,

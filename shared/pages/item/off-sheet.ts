@@ -5,7 +5,6 @@ export interface OnScreenOnly {
   readonly photographs: number;
   readonly isRecorded: boolean;
   readonly features: number;
-  readonly hazards: number;
   readonly isCompletable: boolean;
   readonly others: number;
   readonly revisions: number;
@@ -13,7 +12,7 @@ export interface OnScreenOnly {
 
 /** A sentence for the paper; null where it has everything. */
 export function offSheet(
-  { photographs, isRecorded, features, hazards, isCompletable, others, revisions }: OnScreenOnly,
+  { photographs, isRecorded, features, isCompletable, others, revisions }: OnScreenOnly,
   words: Words,
 ): string | null {
   const say = words.pages.item.offSheet;
@@ -21,7 +20,6 @@ export function offSheet(
     photographs > 1 && say.photographs,
     isRecorded && say.recording,
     features > 0 && say.features,
-    hazards > 0 && say.cautions,
     isCompletable && say.completing,
     others > 0 && say.others,
     revisions > 0 && say.revisions,

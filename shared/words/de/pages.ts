@@ -327,7 +327,6 @@ export const germanPages: PageWords = {
       photographs: "weitere Aufnahmen",
       recording: "Film oder Ton",
       features: "die beobachteten Merkmale im Einzelnen, verglichen mit jeder Variante",
-      cautions: "wo die Warnhinweise veröffentlicht sind",
       completing: "was es ganz machen würde",
       others: "die ähnlichsten Stücke",
       revisions: "was an diesem Eintrag geändert wurde",

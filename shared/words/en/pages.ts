@@ -346,7 +346,6 @@ export const englishPages = {
       photographs: "further photographs",
       recording: "film or sound",
       features: "what was observed, feature by feature, and held against every variant",
-      cautions: "where the cautions are published",
       completing: "what would make it whole",
       others: "the outfits most like it",
       revisions: "what was changed in this entry",
