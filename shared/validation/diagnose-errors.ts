@@ -5,6 +5,7 @@ import { nearestSuggestion, suggestion } from "../diagnostics/nearest-name.ts";
 import { idSuggestion } from "../diagnostics/plain-words.ts";
 import { typeNames } from "../diagnostics/type-names.ts";
 import type { Path, SourceDocument } from "../source/document.ts";
+import { fieldsOf } from "./few-fields.ts";
 import { inWords } from "./in-words.ts";
 import { pathOf } from "./path-of.ts";
 import {
@@ -118,19 +119,6 @@ function textCutByComma(mapping: object, name: string, { properties = {} }: Sche
     Object.hasOwn(known, field) && /\/\$defs\/(?:text|line)$/.test(String(known[field]?.$ref));
   const isText = typeof text === "string" && [text, ...pieces].some((each) => each.trim().includes(" "));
   return takesText && isText && pieces.includes(name) ? { field, text, pieces } : undefined;
-}
-
-const mostFields = 40;
-const countedFields = new WeakMap<object, readonly [string, unknown][]>();
-
-/** Of a damaged mapping with thousands of fields none: to go through them for each of them would take long. */
-function fieldsOf(mapping: object): readonly [string, unknown][] {
-  const known = countedFields.get(mapping);
-  if (known) return known;
-  const all = Object.entries(mapping);
-  const fields = all.length > mostFields ? [] : all;
-  countedFields.set(mapping, fields);
-  return fields;
 }
 
 /** Of a record with many fields the list helps nobody: `schemas` has them. */

@@ -1,6 +1,7 @@
 import type { ErrorObject } from "ajv";
 import { nearestName } from "../diagnostics/nearest-name.ts";
 import { type Path, type SourceDocument, withoutAll } from "../source/document.ts";
+import { fieldsOf } from "./few-fields.ts";
 import { pathOf } from "./path-of.ts";
 import type { Validate } from "./validator.ts";
 
@@ -34,9 +35,6 @@ function isThere(data: unknown, path: Path): boolean {
   });
 }
 
-/** No record has as many fields; a damaged one has thousands, which to go through one by one would take long. */
-const mostFields = 60;
-
 /** Places of which nothing is known, since something does not fit. */
 function leftOutBy(error: ErrorObject): Path[] {
   const path = pathOf(error.instancePath);
@@ -61,8 +59,7 @@ function leftOutBy(error: ErrorObject): Path[] {
 function strange(path: Path, name: string, { data, parentSchema }: ErrorObject): Path[] {
   const isOfParts = path.length === 1 && (path[0] === "parts" || path[0] === "features");
   if (isOfParts) return [[...path, name]];
-  const fields = Object.keys(data as object);
-  if (fields.length > mostFields) return [path];
+  if (fieldsOf(data as object).length === 0) return [path];
   const known = Object.keys((parentSchema?.properties as object | undefined) ?? {});
   const absent = known.filter((each) => !Object.hasOwn(data as object, each));
   const meant = nearestName(name, absent);
