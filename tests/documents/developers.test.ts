@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { expect, it } from "vitest";
 import { catalogue } from "../../shared/diagnostics/catalogue.ts";
@@ -23,4 +23,17 @@ it("DEVELOPERS.md lists every problem that is reported, as the catalogue has it"
       guide.replace(part, () => current),
     );
   expect(part.exec(readFileSync(file, "utf8"))?.[0]).toBe(current);
+});
+
+it("DEVELOPERS.md names files that are there", () => {
+  const named = [...readFileSync(file, "utf8").matchAll(/`([\w./-]+\.(?:ts|mjs|cjs))`/g)].map(
+    ([, name]) => name,
+  );
+  const files = ["shared", "templates", "tests", "content"].flatMap((folder) =>
+    readdirSync(path.join(repository, folder), { recursive: true, encoding: "utf8" }).map(
+      (name) => `/${path.join(folder, name)}`,
+    ),
+  );
+  expect(named.length).toBeGreaterThan(20);
+  expect(named.filter((name) => !files.some((each) => each.endsWith(`/${name}`)))).toEqual([]);
 });
