@@ -142,8 +142,8 @@ export function dateReader(language: string, words: DateWords): DateReader {
     const slash = edtf.indexOf("/");
     return slash < 0 ? null : [edtf.slice(0, slash), edtf.slice(slash + 1)];
   };
-  const fromTo = (from: string, to: string): string =>
-    shared(from, to) ?? words.span(single(from), single(to));
+  const fromTo = (from: string, to: string, [first, last]: readonly Before[] = []): string =>
+    shared(from, to) ?? words.span(single(from, first), single(to, last));
 
   return {
     date: remembered((edtf: string) => {
@@ -153,7 +153,7 @@ export function dateReader(language: string, words: DateWords): DateReader {
     }),
     when: remembered((edtf: string) => {
       const span = ends(edtf);
-      if (span) return openEnded(...span) ?? words.during(fromTo(...span));
+      if (span) return openEnded(...span) ?? words.during(fromTo(...span, ["since", "until"]));
       return century(edtf, words.between, "since") ?? oneOf(edtf) ?? singleAt(edtf);
     }),
   };

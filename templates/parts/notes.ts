@@ -12,7 +12,7 @@ export function notes({ notes: list }: Pick<ArticlePage, "notes">, site: PageSit
       .filter(({ value }) => value !== "")
       .map(({ name, value }) => html`${name} <b>${value}</b>`);
     return html`<li id="basis-${number}"><p><b>${words.pages.capital(phrase)}</b>${confidence !== null && ` (${ofFigure.intervalAside(confidence)})`}. ${label}, <a href="${link(subject.address)}">${subject.name}</a>.${withheld !== null && ` ${withheld}`}
-${ofFigure.method}: <a href="${link(method.address)}">${method.name}</a>${given.length > 0 && html`; ${words.pages.inText(ofFigure.from)} ${joined(given, ", ")}`}.
+${ofFigure.method}: <a href="${link(method.address)}">${method.name}</a>${given.length > 0 && html`; ${words.pages.inText(ofFigure.from)}: ${joined(given, ", ")}`}.
 ${sources.length > 0 && html`${ofFigure.sources}: ${templates["parts/links"](sources, site)}.`}
 ${(doubt !== null || caveats.length > 0) && html`<i>${[doubt, ...caveats].filter((text) => text !== null).join(" ")}</i>`}${places.map(
   (place, at) =>

@@ -4,6 +4,7 @@ import { editedRecord } from "../../shared/commands/serve/bench/edited-record.ts
 import { askedPart, partChanges } from "../../shared/commands/serve/bench/submitted-changes.ts";
 import type { Part } from "../../shared/records/variant.ts";
 import { markdownRecord } from "../../shared/source/record-file.ts";
+import { englishBench } from "../../shared/words/en/bench.ts";
 
 const order = ["case", "sextant", "shade", "oil-bottle", "papers"];
 const partOf = (id: string): Part => ({ id, quantity: 1 }) as Part;
@@ -20,7 +21,7 @@ function sent(text: string, part: string, form: URLSearchParams): string {
   for (const way of partChanges(
     partOf(part),
     parts[part],
-    askedPart(partOf(part), parts[part], form),
+    askedPart(partOf(part), parts[part], form, englishBench),
     order,
   )) {
     const edited = editedRecord(text, way);

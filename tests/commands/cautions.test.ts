@@ -19,10 +19,10 @@ flammable:
 `;
 
 describe.each([
-  ["de", "Quecksilber", "Quecksilber", "Geschlossen halten.", ' lang="de"'],
-  ["de-AT", "Quecksilber", "Quecksilber", "Geschlossen halten.", ' lang="de-AT"'],
-  ["en", "Mercury", "mercury", "Keep it closed.", null],
-])("in a collection in %s, a caution at the bench", (language, name, inText, caution, lang) => {
+  ["de", "Vorsicht", "Quecksilber", "Quecksilber", "Geschlossen halten.", ' lang="de"'],
+  ["de-AT", "Vorsicht", "Quecksilber", "Quecksilber", "Geschlossen halten.", ' lang="de-AT"'],
+  ["en", "Caution", "Mercury", "mercury", "Keep it closed.", null],
+])("in a collection in %s, a caution at the bench", (language, beware, name, inText, caution, lang) => {
   let root: string;
   const spoken = (text: string) => (lang === null ? text : `<span${lang}>${text}</span>`);
 
@@ -37,7 +37,7 @@ describe.each([
     expect((await runHere(["checklist", "pilot-mk2"], root)).code).toBe(0);
     const html = readFileSync(path.join(root, "checklist-pilot-mk2.html"), "utf8");
     expect(html).toContain(`<dt>${spoken(name)}: Mercury bottle</dt><dd>${spoken(caution)} `);
-    expect(html).toContain(`Caution: ${spoken(inText)}.`);
+    expect(html).toContain(`${beware}: ${spoken(inText)}.`);
   });
 
   it("is in that language in the file of a new item", async () => {
@@ -53,7 +53,7 @@ describe.each([
     if (!record) throw new Error("The item is not there.");
     const html = benchItem(reference, record, "key", null);
     expect(html).toContain(`<dt>${spoken(name)}: Mercury bottle</dt><dd>${spoken(caution)} `);
-    expect(html).toContain(`<strong>Caution: ${spoken(inText)}.</strong> ${spoken(caution)} `);
+    expect(html).toContain(`<strong>${beware}: ${spoken(inText)}.</strong> ${spoken(caution)} `);
   });
 });
 

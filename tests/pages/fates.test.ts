@@ -67,8 +67,8 @@ describe("an outfit that is lost, stolen or destroyed", () => {
   it("says so in German, too", async () => {
     const german = await built(files("de"));
     const first = (id: string) => words(german(`items/${id}/index.html`));
-    expect(first("lost")).toContain("Verschollen. Wo es jetzt ist, ist nicht bekannt.");
-    expect(first("stolen")).toMatch(/Als gestohlen gemeldet Wem es angeboten wird, .* der Polizei/);
+    expect(first("lost")).toContain("Verschollen. Der Verbleib ist unbekannt.");
+    expect(first("stolen")).toMatch(/Als gestohlen gemeldet Wird es Ihnen angeboten, .* die Polizei/);
     expect(first("destroyed")).toContain("Zerstört oder aufgelöst. Als Garnitur besteht es nicht mehr.");
     expect(words(german("items/index.html"))).toContain("als gestohlen gemeldet");
   });

@@ -32,7 +32,7 @@ describe("sentences that are put together, in German", () => {
   it("keep the capitals of nouns in the notes of an article", () => {
     const article = pages.get("/articles/sieben/") ?? "";
     expect(article).toContain("Wie vollständig, nach Gewicht");
-    expect(article).toMatch(/aus nach Stückzahl .*, erreichte Stufe /);
+    expect(article).toMatch(/aus: nach Stückzahl .*, erreichte Stufe /);
   });
 
   it("say what was there and what was not", () => {

@@ -2,11 +2,15 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
 import { beforeAll, describe, expect, it } from "vitest";
+import { benchIndex, benchItem } from "../../shared/commands/serve/bench/bench-html.ts";
+import { benchRecord, benchReference } from "../../shared/commands/serve/bench/bench-record.ts";
 import { everyFile } from "../../shared/site/eleventy/every-file.ts";
+import { germanBench } from "../../shared/words/de/bench.ts";
 import { renderPage } from "../../templates/render-page.ts";
 import { writeCollection } from "../collections/collection.ts";
 import { germanCollection } from "../collections/german-collection.ts";
 import { repository } from "../commands/run.ts";
+import { runHere } from "../commands/run-here.ts";
 
 const wordsIn = (text: string): string[] => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
 
@@ -70,12 +74,13 @@ const names = new Set([
   "high",
 ]);
 
+let root: string;
 let pages: ReadonlyMap<string, string>;
 let english: ReadonlySet<string>;
 let german: ReadonlySet<string>;
 
 beforeAll(async () => {
-  const root = writeCollection(germanCollection());
+  root = writeCollection(germanCollection());
   const site = await everyFile(root, "private");
   if ("problems" in site) throw new Error(JSON.stringify(site.problems, null, 2));
   pages = new Map(
@@ -103,6 +108,28 @@ describe("a collection in German", () => {
     );
     expect([...new Set(found)]).toEqual([]);
     expect([...pages.keys()].length).toBeGreaterThan(15);
+  });
+
+  it("has none at the bench, on the page for the phone and on the sheets of paper", async () => {
+    const reference = benchReference(root);
+    const record = benchRecord(root, reference, "nummer-7");
+    if (!record) throw new Error("The item is not there.");
+    const said = Object.values(germanBench.script);
+    const bench = [benchIndex(reference, [record]), benchItem(reference, record, "key", "glas"), ...said];
+    for (const id of ["nummer-7", "laterne-2", "laterne"]) {
+      expect((await runHere(["checklist", id], root)).code).toBe(0);
+      bench.push(readFileSync(path.join(root, `checklist-${id}.html`), "utf8"));
+    }
+    const found = bench.flatMap((html) =>
+      wordsIn(
+        readable(html.replace(/<style>[\s\S]*?<\/style>/, " ")).replace(/content\/items\S+/g, " "),
+      ).filter((word) => english.has(word) && !german.has(word) && !names.has(word)),
+    );
+    expect([...new Set(found)]).toEqual([]);
+    expect(bench.filter((html) => html.includes('<html lang="de">'))).toHaveLength(5);
+    // Of one unit "fehlt", of several "fehlen"; of a date in a range the words of the site.
+    expect(bench[2 + said.length]).toContain("1 fehlt");
+    expect(bench.at(-1)).toContain("L1 bis L40 (1904 bis 1909)");
   });
 
   it("says which language it is in, sets its quotation marks, and writes its dates and numbers", () => {

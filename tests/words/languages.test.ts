@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { StatementId } from "../../shared/assessments/statement.ts";
+import { germanBench } from "../../shared/words/de/bench.ts";
 import { german } from "../../shared/words/de/german.ts";
+import { englishBench } from "../../shared/words/en/bench.ts";
 import { english } from "../../shared/words/en/english.ts";
 import { isSpoken, wordsFor } from "../../shared/words/languages.ts";
 
@@ -18,7 +20,10 @@ function leaves(words: object, at = ""): Map<string, Leaf> {
   return found;
 }
 
-const [inEnglish, inGerman] = [leaves(english), leaves(german)];
+const [inEnglish, inGerman] = [
+  leaves({ ...english, bench: englishBench }),
+  leaves({ ...german, bench: germanBench }),
+];
 
 /** Names, signs, and words that both languages have. */
 const alike = new Set([
@@ -205,8 +210,10 @@ describe("dates in English that share a month or a year", () => {
     ["[1931..1938]", "between 1931 and 1938", "zwischen 1931 und 1938"],
     ["1931/..", "from 1931", "ab 1931"],
     ["../193X", "until the 1930s", "bis zu den 1930er Jahren"],
-    ["1931/1938", "from 1931 to 1938", "1931 bis 1938"],
-    ["2026-03-14/2026-03-16", "from 14 to 16 March 2026", "14. bis 16. März 2026"],
+    ["1931/1938", "from 1931 to 1938", "von 1931 bis 1938"],
+    ["1911~/1921", "from about 1911 to 1921", "von etwa 1911 bis 1921"],
+    ["192X/193X", "from the 1920s to the 1930s", "von den 1920er Jahren bis zu den 1930er Jahren"],
+    ["2026-03-14/2026-03-16", "from 14 to 16 March 2026", "vom 14. bis 16. März 2026"],
   ])("an example that was seen %s is called by when that was", (edtf, inEnglish, inGerman) => {
     expect(english.seen(edtf)).toBe(`One seen ${inEnglish}`);
     expect(german.seen(edtf)).toBe(`Eines, gesehen ${inGerman}`);

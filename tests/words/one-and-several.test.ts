@@ -29,7 +29,7 @@ describe("one is told of as one", () => {
   const alone = ["{ p: {} }", "parts: { p: present }"] as const;
   it.each([
     ["/items/one/", "en", ["1 of 1 unit ", "no other is recorded part by part"]],
-    ["/items/one/", "de", ["kein anderes ist Teil für Teil festgehalten"]],
+    ["/items/one/", "de", ["kein anderes ist Teil für Teil erfasst"]],
     ["/variants/chest-a/", "en", ["1 unit of 1 kind.", "1 sighting of 1 example, on 6 May 2001."]],
     ["/variants/chest-a/", "de", ["1 Stück in 1 Art.", "1 Nachweis von 1 Exemplar, am 6. Mai 2001."]],
     ["/items/", "en", ["One outfit gone through part by part."]],
@@ -81,10 +81,10 @@ describe("several units of a part agree with what is said of them", () => {
 
   it("in German, where Teil is neuter", async () => {
     const page = await pageOf("/items/one/", "de", parts, several);
-    expect(page).toContain("2 vorhanden, 2 Ersatz, 2 fehlen");
+    expect(page).toContain("2 vorhanden, 2 ersetzt, 2 fehlen");
     expect(page).toContain("Zwei fehlen");
     const ofOne = await pageOf("/items/one/", "de", parts, single);
-    expect(ofOne).toContain("4 vorhanden, 1 Ersatz, 1 fehlt");
+    expect(ofOne).toContain("4 vorhanden, 1 ersetzt, 1 fehlt");
     expect(ofOne).toContain("Eines fehlt");
   });
 

@@ -4,7 +4,7 @@ import { parseArgs } from "node:util";
 import { suggestion } from "../../diagnostics/nearest-name.ts";
 import { stateOf } from "../../pages/views/item-parts.ts";
 import type { Item, PartLine } from "../../records/item.ts";
-import { english } from "../../words/en/english.ts";
+import { benchWordsFor, wordsFor } from "../../words/languages.ts";
 import { knownCollection } from "../collection/known-collection.ts";
 import { rootFolder } from "../collection/root-folder.ts";
 import { type Command, UsageError } from "../command.ts";
@@ -15,23 +15,25 @@ import { type ChecklistItem, checklistHtml } from "./checklist-html.ts";
 import { familySheet } from "./family-sheet.ts";
 import { browserNames, installedBrowser } from "./installed-browser.ts";
 import { printPdf } from "./print-pdf.ts";
+import type { SheetWords } from "./sheet-page.ts";
 
 /** All that is recorded of a part: who ticks anew must not take what stands there for what does not. */
-function lineWords(line: PartLine, lines: readonly PartLine[]): string {
+function lineWords(line: PartLine, lines: readonly PartLine[], { say, words }: SheetWords): string {
   // Where it is one of several lines, it speaks for one unit unless it says for how many.
   const units = line.quantity ?? (lines.length > 1 ? 1 : undefined);
   return [
-    units === undefined ? stateOf(line.state, 1, english) : `${units} ${stateOf(line.state, units, english)}`,
-    ...(line.rest === undefined ? [] : [`the rest ${stateOf(line.rest, 1, english)}`]),
-    ...lineRemarks(line).map((remark) => remark.replace(/\.$/, "")),
+    units === undefined ? stateOf(line.state, 1, words) : `${units} ${stateOf(line.state, units, words)}`,
+    ...(line.rest === undefined ? [] : [say.sheet.rest(stateOf(line.rest, 2, words))]),
+    ...lineRemarks(line, say).map((remark) => remark.replace(/\.$/, "")),
   ].join(", ");
 }
 
-const asChecklistItem = ({ title, serial, set, parts }: Item): ChecklistItem => ({
+const asChecklistItem = ({ title, serial, set, parts }: Item, words: SheetWords): ChecklistItem => ({
   title,
   serial,
   set,
-  onRecord: (part) => (parts.get(part) ?? []).map((line, _, lines) => lineWords(line, lines)).join("; "),
+  onRecord: (part) =>
+    (parts.get(part) ?? []).map((line, _, lines) => lineWords(line, lines, words)).join("; "),
 });
 
 function browserForPrinting(): string {
@@ -84,11 +86,13 @@ export const checklist: Command = {
     const item = items.get(id);
     const variant = variants.get(item?.variant ?? id);
     const family = families.get(variant?.family ?? id);
+    const { language } = known.collection.settings;
+    const words: SheetWords = { say: benchWordsFor(language), words: wordsFor(language) };
     const cautions = cautionsOf(known.collection);
     const members = [...variants.values()].filter((each) => each.family === id);
     const sheet = variant
-      ? checklistHtml(variant, family, cautions, item && asChecklistItem(item))
-      : family && familySheet(family, members, cautions);
+      ? checklistHtml(variant, family, cautions, words, item && asChecklistItem(item, words))
+      : family && familySheet(family, members, cautions, words);
     if (sheet === undefined) {
       const hint = suggestion(id, [...items.values(), ...variants.values(), ...families.values()]) ?? "";
       throw new UsageError(

@@ -1,3 +1,9 @@
+import { benchWordsFor, spokenLanguages } from "../../words/languages.ts";
+
+const toBench = Object.fromEntries(
+  spokenLanguages.map((language) => [language, benchWordsFor(language).fromPage]),
+);
+
 /**
  * What the preview adds to each page: it reloads when what it shows was made again, and shows what is wrong
  * with the content over the last good page until it is mended.
@@ -16,7 +22,8 @@ if (outfit) {
   toBench.id = "fittedcase-bench";
   const link = document.createElement("a");
   link.href = "/__fittedcase/bench/" + outfit[1] + "/";
-  link.textContent = "At the bench: tick its parts";
+  const said = ${JSON.stringify(toBench)};
+  link.textContent = said[document.documentElement.lang.split("-")[0]] ?? said.en;
   toBench.append(link);
   document.body.append(toBench);
 }
@@ -29,6 +36,7 @@ events.addEventListener("state", ({ data }) => {
   panel.replaceChildren();
   if (state.problems !== null) {
     const report = document.createElement("pre");
+    report.lang = "en";
     report.textContent = state.problems;
     panel.append(report);
   }

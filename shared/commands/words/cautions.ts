@@ -2,6 +2,7 @@ import { xmlText } from "../../pages/data/xml.ts";
 import { hazardIn } from "../../publication/publish-hazard.ts";
 import type { Collection } from "../../records/collection.ts";
 import type { Part } from "../../records/variant.ts";
+import type { BenchWords } from "../../words/en/bench.ts";
 import { wordsFor } from "../../words/languages.ts";
 
 /** What can hurt, as whoever opens the case is told of it: in the collection's language, like its pages. */
@@ -46,8 +47,9 @@ export const cautionHtml = (text: string, { language }: Caution): string =>
 export function beforeYouBegin(
   cautions: ReadonlyMap<string, Caution>,
   parts: readonly Part[],
+  { before }: BenchWords,
   /** What local rules come before. */
-  what: string,
+  what: "page" | "sheet",
 ): string {
   const found = cautionsAmong(cautions, parts);
   if (found.length === 0) return "";
@@ -57,5 +59,5 @@ export function beforeYouBegin(
     const bearers = new Set(parts.flatMap((part) => (part.hazards.includes(id) ? part.name : [])));
     return `<dt>${cautionHtml(name, each)}: ${xmlText([...bearers].join(", "))}</dt><dd>${cautionHtml(caution, each)} <cite>${xmlText(source)}</cite></dd>`;
   });
-  return `<section class="cautions"><h2>Before you begin</h2><p>Local rules and licensed practice come before ${what}.</p><dl>${entries.join("")}</dl></section>`;
+  return `<section class="cautions"><h2>${xmlText(before.title)}</h2><p>${xmlText(before[what])}</p><dl>${entries.join("")}</dl></section>`;
 }

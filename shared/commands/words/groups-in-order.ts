@@ -1,5 +1,6 @@
 import { addUnder } from "../../lists/grouping.ts";
 import type { Family } from "../../records/family.ts";
+import { englishBench } from "../../words/en/bench.ts";
 
 /** Parts by their group: the groups in the order of unpacking, those that the family does not name after them. */
 export function groupsInOrder<Part extends { readonly group?: string | null | undefined }>(
@@ -22,9 +23,10 @@ export function groupsInOrder<Part extends { readonly group?: string | null | un
 export function groupName(
   [part]: readonly { readonly group?: string | null | undefined }[],
   family: Pick<Family, "groups"> | undefined,
+  say = englishBench,
 ): string {
   const id = part?.group;
   return id === null || id === undefined
-    ? "Other parts"
+    ? say.otherGroup
     : (family?.groups.get(id) ?? id.replaceAll("-", " "));
 }

@@ -1,4 +1,5 @@
 import type { PartLine } from "../../records/item.ts";
+import { englishBench } from "../../words/en/bench.ts";
 
 /** A line of a part as it is recorded, or as it passes the door. */
 type Said = {
@@ -9,15 +10,15 @@ type Said = {
 } & Pick<PartLine, "marks" | "repairs">;
 
 /** All that a line of the record says of a part beyond its state and how many. */
-export const lineRemarks = (line: Said): string[] =>
+export const lineRemarks = (line: Said, { remarks: say } = englishBench): string[] =>
   [
-    line.model && `model ${line.model}`,
-    line.serial && `serial ${line.serial}`,
-    line.marks.length > 0 && `marked ${line.marks.join(", ")}`,
+    line.model && say.model(line.model),
+    line.serial && say.serial(line.serial),
+    line.marks.length > 0 && say.marks(line.marks.join(", ")),
     line.condition,
-    line.packed && `packed: ${line.packed}`,
-    line.repairs.length > 0 && `repairs: ${line.repairs.join(", ")}`,
-    line.belongs === "spare" && "spare",
-    line.evidence && `by ${line.evidence}`,
+    line.packed && say.packed(line.packed),
+    line.repairs.length > 0 && say.repairs(line.repairs.join(", ")),
+    line.belongs === "spare" && say.spare,
+    line.evidence && say.evidence(line.evidence),
     line.note,
   ].flatMap((remark) => (remark ? [remark] : []));

@@ -29,7 +29,7 @@ export function fieldsPage(index: CatalogueIndex, records: readonly RecordRefere
       headline: say.title,
       description: say.description,
     }),
-    records,
+    records: records.map((record) => ({ ...record, name: say.records[record.id] ?? record.name })),
     problems: Object.entries(catalogue).map(([code, { severity, meaning }]) => ({ code, severity, meaning })),
   };
 }

@@ -22,16 +22,17 @@ export const germanCompare: typeof englishCompare = {
   tooManyList: "In ihrer Liste ankreuzen",
   nearestPairs: "Die ähnlichsten",
   thinLast:
-    "Was auf weniger als halb so vielem verglichen wurde wie das am besten Verglichene, steht zuletzt.",
+    "Zuletzt steht, was an weniger als halb so vielem verglichen wurde wie das am besten Verglichene.",
   limit: (most) =>
-    `Jedes Paar einer Variante mit höchstens ${inDigits(most)} Exemplaren hat eine eigene Seite, solange es nicht viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
+    `Jedes Paar einer Variante mit höchstens ${inDigits(most)} Exemplaren hat eine eigene Seite, solange es nicht zu viele werden. Alle anderen stellt der Browser nebeneinander, aus den Daten des Katalogs.`,
   anyOutfits: "Beliebige Garnituren",
   anyNote:
     "Wer in irgendeiner Liste Garnituren ankreuzt, gleich welcher Variante, sieht sie hier nebeneinander. Die Adresse sagt dann, welche es sind, und lässt sich weitergeben.",
   none: "Noch hat keine Variante zwei Exemplare in diesem Katalog.",
-  likeness: "Ähnlich",
+  likeness: "Ähnlichkeit",
   likenessOf: (share) => `zu ${share} ähnlich`,
-  likenessNone: "Von beiden ist nichts gemeinsam bekannt; wie ähnlich sie sich sind, lässt sich nicht sagen.",
+  likenessNone:
+    "Es ist nichts bekannt, worin sich beide vergleichen ließen; wie ähnlich sie sich sind, lässt sich nicht sagen.",
   likenessBasis: (features, parts) =>
     `Nach ${[features > 0 && counted(features, "Merkmal", "Merkmalen"), parts > 0 && counted(parts, "Teil", "Teilen")].filter(Boolean).join(" und ")}, ${features + parts === 1 ? "das von beiden bekannt ist" : "die von beiden bekannt sind"}; was von einer der beiden nicht bekannt ist, bleibt außer Betracht.`,
   compared: "Was verglichen wurde",
@@ -52,7 +53,7 @@ export const germanCompare: typeof englishCompare = {
   parts: "Teile",
   differs: "Was verschieden ist",
   differsNote:
-    "Zustand, Stückzahl, Modell eines Ersatzes, Übereinstimmung der Zeichen, Datierung. Die Erhaltung wird genannt und nicht gewogen.",
+    "Bestand, Stückzahl, Modell eines Ersatzes, Übereinstimmung der Zeichen, Datierung. Die Erhaltung wird genannt, aber nicht gewertet.",
   differsNone: "Nichts, was von beiden bekannt ist, ist verschieden.",
   unknown: (count) => `Von der einen oder der anderen nicht bekannt: ${counted(count, "Zeile", "Zeilen")}`,
   alike: (count) => `Gleich: ${counted(count, "Zeile", "Zeilen")}`,
@@ -74,11 +75,11 @@ export const germanCompare: typeof englishCompare = {
     name: "Ähnlichkeit zweier Exemplare",
     asks: "Wie ähnlich sind sie sich?",
     formula:
-      "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden festgehalten sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
+      "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden erfasst sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
     worked:
-      "Zwei Exemplare stimmen in einem Merkmal überein und unterscheiden sich in einem anderen; von einem Teil, das zu viert ausgegeben wurde, hat eines drei und das andere vier Stück: S = (1 + 0 + ¾) / 3, also 58 %.",
+      "Zwei Exemplare stimmen in einem Merkmal überein und unterscheiden sich in einem anderen; von einem Teil, von dem vier Stück ausgegeben wurden, hat eines drei und das andere vier: S = (1 + 0 + ¾) / 3, also 58\u00a0%.",
     source: "Gower (1971), Biometrics 27: 857–871.",
     assumes:
-      "Was von einem der beiden nicht festgehalten ist, bleibt aus beiden Summen; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",
+      "Was von einem der beiden nicht erfasst ist, bleibt aus beiden Summen heraus; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",
   },
 };

@@ -12,12 +12,12 @@ export const germanFigureNames: FigureNames = {
     coverage: "Wahrscheinlichkeit, dass das nächste gesehene schon bekannt ist",
   },
   level: {
-    share: "Von den festgehaltenen Exemplaren",
+    share: "Anteil an den erfassten Exemplaren",
     survivors: "Erhalten und auf dieser Stufe",
     ...offered,
   },
   item: {
-    asComplete: "Mindestens so vollständig wie dieses, von den festgehaltenen",
+    asComplete: "Mindestens so vollständig wie dieses, von den erfassten",
     asCompleteSurvivors: "Erhalten und mindestens so vollständig",
     asCompleteWait: "Warten auf das nächste angebotene, das mindestens so vollständig ist",
   },

@@ -45,7 +45,7 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "no-sighting": () => "Kein Nachweis ist verzeichnet.",
   "one-sighting": () =>
     "Ein einziger Nachweis sagt nicht, wie wahrscheinlich der nächste einem bekannten Exemplar gilt.",
-  "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil festgehalten, das diese Stufe braucht.",
+  "no-example-recorded": () => "Von keinem Exemplar ist jedes Teil erfasst, das diese Stufe verlangt.",
   "every-example-seen-once": (values) =>
     `Jedes bekannte Exemplar wurde nur einmal gesehen; nichts sagt also, wie viele nie gesehen wurden. ${atLeastSurvive(numberOf(values, "known"))}.`,
   "not-two-lists": (values) =>
@@ -53,15 +53,15 @@ const statements: Record<StatementId, (values: Values) => string> = {
       ? "Kein Nachweis nennt die Liste, aus der er stammt; das Verfahren vergleicht genau zwei unabhängige Listen."
       : `Die Nachweise stammen aus ${counted(numberOf(values, "lists"), "Liste", "Listen")}; das Verfahren vergleicht genau zwei unabhängige.`,
   "lists-below-known": (values) =>
-    `Die beiden Listen lassen nicht mehr als ${count(numberOf(values, "high"))} zu, und ${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt: Eine der Listen ist nicht, wofür das Verfahren sie nimmt.`,
+    `Die beiden Listen lassen nicht mehr als ${count(numberOf(values, "high"))} zu, und ${count(numberOf(values, "known"))} verschiedene Exemplare sind bekannt: Eine der Listen ist nicht das, wofür das Verfahren sie hält.`,
   "nothing-recorded-of-part": () => "Kein Nachweis sagt, ob ein Exemplar dieses Teil hat.",
   "no-part-in-reference": () =>
     "Die Referenz nennt kein Haupt- oder ausgegebenes Teil, nach dem sich vergleichen ließe.",
   "no-part-issued": () =>
-    "Keines der Haupt- oder ausgegebenen Teile, nach denen sich vergleichen ließe, wurde mit ihm ausgegeben.",
+    "Keines der Haupt- oder ausgegebenen Teile, nach denen sich vergleichen ließe, gehörte bei der Ausgabe dazu.",
   "no-part-examined": () => "Nach seinen Haupt- und ausgegebenen Teilen hat noch niemand gesehen.",
   "nobody-to-compare": () =>
-    "Kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe.",
+    "Kein anderes ist Teil für Teil erfasst, mit dem sich seine Vollständigkeit vergleichen ließe.",
   "no-year-watched": () => "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde.",
   "no-offer-seen": (values) =>
     `In ${numberOf(values, "years") === 1 ? "dem einen beobachteten Jahr" : `den ${count(numberOf(values, "years"))} beobachteten Jahren`} ist kein solches Angebot verzeichnet: Die Zahl beruht allein auf ${numberOf(values, "years") === 1 ? "diesem Jahr" : "diesen Jahren"}.`,
@@ -81,28 +81,28 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "survivors-exceed-made": () =>
     "Nach der Schätzung sind mehr erhalten, als gefertigt wurden: Eine der beiden Zahlen oder eine Angabe dahinter ist falsch.",
   "coverage-of-none-again": () =>
-    "Kein Exemplar wurde ein zweites Mal gesehen: Die Formel gibt diese Zahl, aber sie sagt so gut wie nichts.",
+    "Kein Exemplar wurde ein zweites Mal gesehen: Die Formel ergibt diese Zahl, aber sie besagt so gut wie nichts.",
   "assumes-even-chance": () =>
-    "Vorausgesetzt: Ob und wie genau ein Exemplar verzeichnet ist, hat nichts damit zu tun, was in seinem Kasten ist.",
+    "Vorausgesetzt: Ob und wie genau ein Exemplar erfasst ist, hängt nicht davon ab, was in seinem Kasten ist.",
   "assumes-independent-sightings": () =>
-    "Vorausgesetzt: Dass ein Exemplar einmal gesehen wurde, hat nichts damit zu tun, ob es wieder gesehen wird.",
+    "Vorausgesetzt: Ob ein Exemplar wieder gesehen wird, hängt nicht davon ab, dass es schon einmal gesehen wurde.",
   "assumes-independent-lists": () =>
-    "Vorausgesetzt: Ob ein Exemplar auf der einen Liste steht, hat nichts damit zu tun, ob es auf der anderen steht.",
+    "Vorausgesetzt: Ob ein Exemplar auf der einen Liste steht, hängt nicht davon ab, ob es auf der anderen steht.",
   "assumes-random-serials": () =>
     "Vorausgesetzt: Die nachgewiesenen Nummern sind eine zufällige Auswahl der vergebenen.",
   "assumes-constant-rate": () =>
     "Vorausgesetzt: Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
   "assumes-share-independent": () =>
-    "Vorausgesetzt: Nie gesehene Exemplare sind so vollständig wie die gesehenen. Die Enden beider Intervalle werden multipliziert, was dieses weit macht.",
+    "Vorausgesetzt: Nie gesehene Exemplare sind so vollständig wie die gesehenen. Multipliziert werden die Enden beider Intervalle; deshalb ist dieses weit.",
   "lower-bound-only": () =>
-    "Eine Schätzung des Mindesten, sofern jedes wiedergesehene Exemplar erkannt wurde: Wo nicht, können es weniger sein, und wo manche viel schwerer zu sehen sind als andere, sind es mehr. Das obere Ende ist keine Grenze.",
+    "Eine Schätzung des Mindesten, sofern jedes wiedergesehene Exemplar erkannt wurde: Wurde eines nicht erkannt, können es weniger sein; sind manche viel schwerer zu sehen als andere, sind es mehr. Das obere Ende ist keine Grenze.",
   "serials-in-several-blocks": (values) =>
     `Die Nummern verlaufen in ${count(numberOf(values, "ranges"))} getrennten Reihen; jede wird für sich gezählt oder geschätzt.`,
   "serials-not-shown": (values) => {
     const serials = numberOf(values, "serials");
     return serials === 1
-      ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, so können mehr gefertigt worden sein."
-      : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, so können mehr gefertigt worden sein.`;
+      ? "Ohne die eine Nummer, die nicht ganz veröffentlicht wird, da die Zahl sie verriete; liegt sie jenseits der gezählten, können mehr gefertigt worden sein."
+      : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, können mehr gefertigt worden sein.`;
   },
   "serial-not-read": () => "Die Nummer ist nicht ganz zu lesen und wird an keiner Nummernreihe gemessen.",
   "serials-misread": (values) => {
@@ -133,32 +133,33 @@ const statements: Record<StatementId, (values: Values) => string> = {
   "less-destroyed": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
-      ? "Abzüglich des einen, das, wie man weiß, seither zerstört oder aufgelöst worden ist."
-      : `Abzüglich der ${count(examples)}, die, wie man weiß, seither zerstört oder aufgelöst worden sind.`;
+      ? "Abzüglich des einen, das seither nachweislich zerstört oder aufgelöst worden ist."
+      : `Abzüglich der ${count(examples)}, die seither nachweislich zerstört oder aufgelöst worden sind.`;
   },
   "nameless-rows": namelessRows,
   "many-nameless-rows": namelessRows,
   "left-out-of-level": (values) => {
     const examples = numberOf(values, "examples");
     return examples === 1
-      ? "Ohne ein Exemplar, von dem nicht jedes nötige Teil festgehalten ist: Was von ihm bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht."
-      : `Ohne die ${count(examples)} Exemplare, von denen nicht jedes nötige Teil festgehalten ist: Was von einem solchen bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht.`;
+      ? "Ohne ein Exemplar, von dem nicht jedes verlangte Teil erfasst ist: Was von ihm bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht."
+      : `Ohne die ${count(examples)} Exemplare, von denen nicht jedes verlangte Teil erfasst ist: Was von einem solchen bekannt ist, könnte zeigen, dass es die Stufe verfehlt, nie aber, dass es sie erreicht.`;
   },
   "joint-confidence": (values) =>
-    `Das Intervall ist aus denen zweier Schätzungen gemacht und gilt mit einer Sicherheit von mindestens ${numbers.exactShare(numberOf(values, "confidence"))}.`,
+    `Das Intervall ist aus denen zweier Schätzungen gebildet und gilt mit einem Vertrauensniveau von mindestens ${numbers.exactShare(numberOf(values, "confidence"))}.`,
   "offers-as-known-now": () =>
     "Ein Angebot zählt nach dem, was heute von der Garnitur bekannt ist; damals kann weniger im Kasten gewesen sein.",
   "offers-undecided": offersUndecided,
   "many-offers-undecided": offersUndecided,
-  "counted-in-by-certain-part": () => "Dieses Exemplar ist mitgezählt, mit dem, was von ihm sicher ist.",
+  "counted-in-by-certain-part": () =>
+    "Dieses Exemplar ist mitgezählt, und zwar mit dem, was von ihm sicher ist.",
   "lists-share-nothing": () =>
-    "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung hängt an einem Faden.",
+    "Die beiden Listen nennen kein gemeinsames Exemplar; die Schätzung steht auf schwachen Füßen.",
   "at-least-known": (values) =>
-    `Mindestens ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "ist" : "sind"} bekannt, was immer das untere Ende sagt.`,
+    `Mindestens ${count(numberOf(values, "known"))} ${numberOf(values, "known") === 1 ? "ist" : "sind"} bekannt, gleich was das untere Ende sagt.`,
   "dates-as-written": () =>
     "Einige der Daten sind ungewiss oder ungefähr; sie gelten, wie sie geschrieben sind.",
   "years-from-log": () =>
-    "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde: Dafür steht das Verzeichnis, vom ersten bis zum letzten Jahr, auf das seine Nachweise datiert sind.",
+    "Niemand hat gesagt, in welchen Jahren auf Angebote geachtet wurde: Dafür steht das Verzeichnis ein, vom ersten bis zum letzten Jahr, in das seine Nachweise datiert sind.",
 };
 
 const interval = (low: string, high: string) => (low === high ? low : `${low} bis ${high}`);
@@ -196,24 +197,25 @@ const methods: Record<Method, MethodWords> = {
     name: germanFigureNames.variant.survivors,
     asks: "Wie viele sind erhalten, die nie verzeichneten mitgezählt?",
     formula:
-      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; log-normales Intervall oder, wo S = D ist, das unten genannte, bei n Nachweisen. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
+      "S = D + f₁(f₁ − 1) / (2(f₂ + 1)): D verschiedene Exemplare, davon f₁ einmal und f₂ zweimal gesehen; lognormales Intervall oder, wo S = D ist, das unten genannte, bei n Nachweisen. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
     source:
       "Chao (1984), Scandinavian Journal of Statistics 11: 265–270; Chao (1987), Biometrics 43: 783–791.",
     assumes:
-      "Es ist eine untere Schranke, sofern jedes wiedergesehene Exemplar erkannt wurde; eine Zeile ohne Seriennummer und Exemplar zählt als eigenes. Jedes Exemplar kann gesehen werden; wie leicht, darf verschieden sein.",
+      "Es ist eine untere Schranke, sofern jedes wiedergesehene Exemplar erkannt wurde; eine Zeile, die weder Seriennummer noch Exemplar nennt, zählt als eigenes. Jedes Exemplar kann gesehen werden; wie leicht, darf verschieden sein.",
     changes:
-      "Ein bekanntes Exemplar wiederzusehen, was die Zahl senkt, oder eines, das niemand kannte, was sie hebt.",
+      "Wird ein bekanntes Exemplar wiedergesehen, sinkt die Zahl; taucht eines auf, das niemand kannte, steigt sie.",
   },
   chapman: {
     name: germanFigureNames.variant.survivorsTwoList,
-    asks: "Wie viele sind erhalten, danach, wie weit zwei unabhängige Listen übereinstimmen?",
+    asks: "Wie viele sind erhalten, gemessen daran, wie weit zwei unabhängige Listen übereinstimmen?",
     formula:
-      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; log-normales Intervall über den r, die beide zusammen nennen, oder r allein, wo N nicht größer ist. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
+      "N = (n₁ + 1)(n₂ + 1) / (m + 1) − 1 für Listen von n₁ und n₂ Exemplaren, davon m gemeinsam; lognormales Intervall über den r, die beide zusammen nennen, oder r allein, wo N nicht größer ist. Von allen drei Zahlen gehen die nachweislich zerstörten ab.",
     source:
       "Chapman (1951), University of California Publications in Statistics 1: 131–160; Varianz: Seber (1970), Biometrika 57.",
-    assumes: "Auf der einen Liste zu stehen, hat keinen Einfluss darauf, auf der anderen zu stehen.",
+    assumes:
+      "Ob ein Exemplar auf der einen Liste steht, hat keinen Einfluss darauf, ob es auf der anderen steht.",
     changes:
-      "Ein Exemplar, das sich auf beiden Listen findet, was die Zahl senkt, oder nur auf einer, was sie hebt.",
+      "Kommt ein Exemplar hinzu, das auf beiden Listen steht, sinkt die Zahl; steht es nur auf einer, steigt sie.",
   },
   coverage: {
     name: germanFigureNames.variant.coverage,
@@ -226,27 +228,27 @@ const methods: Record<Method, MethodWords> = {
   },
   "survival-ratio": {
     name: germanFigureNames.variant.survivalRate,
-    asks: "Welcher Anteil der gefertigten ist erhalten?",
+    asks: "Welcher Anteil der gefertigten Exemplare ist erhalten?",
     formula:
-      "Erhaltene / gefertigte; untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1. Wo beide geschätzt sind, ist die Sicherheit mindestens die Summe der beiden weniger 1.",
+      "Erhaltene / Gefertigte; die untere Grenze ist die untere der einen durch die obere der anderen, die obere umgekehrt, höchstens 1. Wo beide geschätzt sind, ist das Vertrauensniveau mindestens die Summe der beiden minus 1.",
     source: "Intervallrechnung.",
     assumes: "Was die beiden Zahlen voraussetzen.",
     changes: "Was immer eine der beiden Zahlen ändert.",
   },
   wilson: {
-    name: "Anteil der festgehaltenen Exemplare",
-    asks: "Welcher Anteil hat dieses Teil oder ist mindestens so vollständig?",
+    name: "Anteil der erfassten Exemplare",
+    asks: "Wie groß ist der Anteil, der dieses Teil hat oder mindestens so vollständig ist?",
     formula: "x / n mit dem Score-Intervall: (2np + z² ± z√(z² + 4npq)) / (2(n + z²)).",
     source: "Wilson (1927), Journal of the American Statistical Association 22: 209–212.",
-    assumes: "Die festgehaltenen Exemplare sind wie die anderen.",
+    assumes: "Die erfassten Exemplare sind wie die anderen.",
     changes:
-      "Jedes weitere Exemplar, von dem es festgehalten wird; das Intervall wird enger, je mehr es sind.",
+      "Jedes weitere Exemplar, von dem es erfasst wird; je mehr es sind, desto enger wird das Intervall.",
   },
   "share-of-survivors": {
     name: germanFigureNames.item.asCompleteSurvivors,
     asks: "Wie viele sind erhalten, die mindestens so vollständig sind?",
     formula:
-      "Erhaltene × Anteil, Ende für Ende; die Sicherheit ist mindestens die Summe der beiden weniger 1.",
+      "Erhaltene × Anteil, Ende für Ende; das Vertrauensniveau ist mindestens die Summe der beiden minus 1.",
     source: "Intervallrechnung.",
     assumes: "Nie gesehene Exemplare sind so vollständig wie die gesehenen.",
     changes: "Was immer eine der beiden Zahlen ändert.",
@@ -258,17 +260,17 @@ const methods: Record<Method, MethodWords> = {
       "k Angebote in T Jahren: k/T; Intervall χ²(α/2; 2k)/2T bis χ²(1 − α/2; 2k + 2)/2T. Die Jahre sind die beobachteten oder, wo niemand sagt, welche es waren, die vom ersten bis zum letzten des Verzeichnisses; eine bloße Erwähnung oder ein Datum von mehr als einem Jahr zählt dabei nur, wo es nichts anderes gibt.",
     source: "Garwood (1936), Biometrika 28: 437–442.",
     assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
-    changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",
+    changes: "Jedes neue Angebot und jedes beobachtete Jahr ohne eines.",
   },
   "gamma-poisson": {
     name: germanFigureNames.variant.wait,
     asks: "Wie lange dauert es, bis das nächste angeboten wird?",
     formula:
-      "P(W > t) = (T / (T + t))^(k + ½), Priorverteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot ist der Median 3T, der allein auf den beobachteten Jahren beruht.",
+      "P(W > t) = (T / (T + t))^(k + ½), A-priori-Verteilung nach Jeffreys: der Median T(2^(1/(k + ½)) − 1), mit den Quantilen α/2 und 1 − α/2. Ohne ein Angebot ist der Median 3T und beruht allein auf den beobachteten Jahren.",
     source:
       "Jeffreys (1946), Proceedings of the Royal Society A 186: 453–461; Lomax (1954), Journal of the American Statistical Association 49: 847–852.",
     assumes: "Angebote kommen mit gleichbleibender Häufigkeit und unabhängig voneinander.",
-    changes: "Jedes neue Angebot und jedes Jahr des Beobachtens ohne eines.",
+    changes: "Jedes neue Angebot und jedes beobachtete Jahr ohne eines.",
   },
 };
 
@@ -286,7 +288,8 @@ const { date, when } = dateReader("de", {
   uncertain: (text) => `${text} (ungewiss)`,
   span: (from, to) => `${from} bis ${to}`,
   at: (text, of, isAbout) => `${isAbout ? (of === "year" ? "um " : "etwa ") : ""}${wordAt[of]}${text}`,
-  during: (span) => span,
+  // With a day "vom", else "von".
+  during: (span) => `${/^\d+\./.test(span) ? "vom" : "von"} ${span}`,
   since: (from, isEndUnknown) => `ab ${from}${isEndUnknown ? ", Ende unbekannt" : ""}`,
   until: (to, isStartUnknown) => `bis ${to}${isStartUnknown ? ", Beginn unbekannt" : ""}`,
   decade: (year, before) => decades[before ?? "alone"](year),

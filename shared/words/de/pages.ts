@@ -67,17 +67,17 @@ export const germanPages: PageWords = {
     present: "vorhanden",
     incomplete: "unvollzählig",
     "partly-examined": "teils gesehen",
-    substitute: "Ersatz",
+    substitute: "ersetzt",
     unverified: "ungesichert",
     unexamined: "ungeprüft",
     absent: "fehlt",
     "not-issued": "nie ausgegeben",
   },
-  statesOfSeveral: { absent: "fehlen", substitute: "Ersatz" },
+  statesOfSeveral: { absent: "fehlen", substitute: "ersetzt" },
   standings: {
     core: "Hauptteil",
     issued: "ausgegeben",
-    consumable: "zum Verbrauch",
+    consumable: "Verbrauchsmaterial",
     optional: "wahlweise",
   },
   assembled: "zusammengesetzt",
@@ -85,7 +85,7 @@ export const germanPages: PageWords = {
     collection: "in der Sammlung",
     offered: "angeboten",
     sold: "verkauft",
-    reference: "zum Vergleich gehalten",
+    reference: "zum Vergleich geführt",
     lost: "verschollen",
     stolen: "als gestohlen gemeldet",
     destroyed: "zerstört oder aufgelöst",
@@ -93,18 +93,18 @@ export const germanPages: PageWords = {
   fates: {
     lost: {
       headline: "Verschollen",
-      said: ["Wo es jetzt ist, ist nicht bekannt. Was hier steht, ist, was zuvor davon bekannt war."],
+      said: ["Der Verbleib ist unbekannt. Diese Seite gibt wieder, was zuvor davon bekannt war."],
     },
     stolen: {
       headline: "Als gestohlen gemeldet",
       said: [
-        "Wem es angeboten wird, der sage es bitte der Polizei, die weiß, wie die Sache steht, oder über diesen Katalog dem Eigentümer.",
-        "Polizei und Versicherer fragen nach einem Datenblatt nach Object ID, dem Standard des Getty, den jetzt ICOM pflegt; wer diesen Katalog herausgibt, kann es liefern.",
+        "Wird es Ihnen angeboten, verständigen Sie bitte die Polizei, die den Stand der Sache kennt, oder über diesen Katalog den Eigentümer.",
+        "Polizei und Versicherer fragen nach einem Datenblatt nach Object ID, dem Standard des Getty, den jetzt ICOM pflegt; wer diesen Katalog herausgibt, kann es erstellen.",
       ],
     },
     destroyed: {
       headline: "Zerstört oder aufgelöst",
-      said: ["Als Garnitur besteht es nicht mehr. Was hier steht, ist, was zuvor davon bekannt war."],
+      said: ["Als Garnitur besteht es nicht mehr. Diese Seite gibt wieder, was zuvor davon bekannt war."],
     },
   },
   efforts: ["", "auf einen Blick", "in der Hand", "nach dem Zerlegen"],
@@ -121,10 +121,10 @@ export const germanPages: PageWords = {
         "Nichts Beobachtetes spricht gegen diese Variante, und nichts schließt alle anderen aus.",
     },
     contradicted: {
-      short: "widersprochen",
+      short: "im Widerspruch",
       headline: (variant) => `Der Befund spricht dagegen: ${variant}`,
       sentence: (variant) =>
-        `Katalogisiert ist es als ${variant}, und was beobachtet wurde, stimmt nicht damit überein.`,
+        `Katalogisiert ist es als ${variant}; was beobachtet wurde, stimmt damit nicht überein.`,
     },
   },
   inputs: {
@@ -154,13 +154,13 @@ export const germanPages: PageWords = {
       certain: "von diesem sicher",
       share: "Anteil",
       having: "haben es",
-      recorded: "festgehalten",
+      recorded: "erfasst",
       reaching: "erreichen sie",
       leftOut: "weggelassen",
       destroyed: "nachweislich zerstört",
-      nameless: "Zeilen ohne Seriennummer und Exemplar",
-      offersOfAny: "Angebote irgendeiner Garnitur",
-      offersRecorded: "davon von hinreichend festgehaltenen",
+      nameless: "Zeilen, die weder Seriennummer noch Exemplar nennen",
+      offersOfAny: "Angebote aller Garnituren",
+      offersRecorded: "davon von hinreichend erfassten Garnituren",
     },
     range: ({ prefix, from, to, after, before, distinct, largest, fromEnd, span }) =>
       [
@@ -180,8 +180,8 @@ export const germanPages: PageWords = {
     basis: "Grundlage",
     notKnown: "Nicht bekannt",
     method: "Verfahren",
-    interval: (confidence) => `Intervall bei einer Sicherheit von ${confidence}`,
-    intervalAside: (confidence) => `Intervall bei einer Sicherheit von ${confidence}`,
+    interval: (confidence) => `Intervall bei einem Vertrauensniveau von ${confidence}`,
+    intervalAside: (confidence) => `Intervall bei einem Vertrauensniveau von ${confidence}`,
     atLeast: (confidence) => `mindestens ${confidence}`,
     from: "Aus",
     sources: "Quellen",
@@ -194,23 +194,23 @@ export const germanPages: PageWords = {
     counted: "Nach Stückzahl",
     units: (low, high, expected) =>
       low === high ? `${low} von ${expected} Stück` : `${low} bis ${high} von ${expected} Stück`,
-    withSubstitutes: (units) => `${units}, Ersatz so weit, wie die Referenz ihn anerkennt`,
+    withSubstitutes: (units) => `${units}, Ersatz so weit gezählt, wie die Referenz ihn anerkennt`,
     apartByWeight: (units, share) => `${units}; ${share} nach Gewicht`,
-    consumables: "Zum Verbrauch Bestimmtes",
+    consumables: "Verbrauchsmaterial",
     optional: "Wahlweise Ausgegebenes",
     weightMeans:
-      "Nach Gewicht: Jedes Teil zählt so viel, wie es der Referenz nach ausmacht, wie schwer es auch ist.",
-    apart: "Was zum Verbrauch bestimmt oder wahlweise ist, zählt für sich und senkt die Zahlen darüber nie.",
+      "Nach Gewicht: Jedes Teil zählt so viel, wie es nach der Referenz bedeutet, gleich wie schwer es ist.",
+    apart: "Verbrauchsmaterial und wahlweise Ausgegebenes zählen für sich und senken die Zahlen darüber nie.",
     level: "Erreichte Stufe",
     levelSure: (level) => `${level}, sicher`,
     levelPossible: (level) => `${level}, wenn jeder Zweifel zu seinen Gunsten ausgeht`,
     levelBoth: (level) => level,
     noLevel: "keine der Stufen der Referenz",
-    levelNone: "keine Stufe ist sicher",
+    levelNone: "keine Stufe sicher",
     noReference:
-      "Die Referenz nennt kein Haupt- oder ausgegebenes Teil; Vollständigkeit hat hier keinen Sinn.",
+      "Die Referenz nennt kein Haupt- oder ausgegebenes Teil; von Vollständigkeit lässt sich hier nicht sprechen.",
     noneIssued:
-      "Keines der Haupt- oder ausgegebenen Teile wurde mit ihr ausgegeben; Vollständigkeit hat hier keinen Sinn.",
+      "Keines der Haupt- oder ausgegebenen Teile gehörte bei der Ausgabe dazu; von Vollständigkeit lässt sich hier nicht sprechen.",
     method: "Wie Vollständigkeit gezählt wird",
     plotLabel: "Vollständigkeit nach Gewicht",
   },
@@ -218,7 +218,7 @@ export const germanPages: PageWords = {
     title: "Die Garnituren",
     description: (count) => `Alle Garnituren dieses Katalogs: ${counted(count, "Eintrag", "Einträge")}.`,
     lead: (count) =>
-      `${capital(inWords(count))} ${count === 1 ? "Garnitur" : "Garnituren"}, Teil für Teil durchgesehen. Vollständigkeit steht nach Gewicht: was sicher ist und was möglich ist.`,
+      `${capital(inWords(count))} ${count === 1 ? "Garnitur" : "Garnituren"}, Teil für Teil durchgesehen. Die Vollständigkeit ist nach Gewicht angegeben: was sicher und was möglich ist.`,
     outfit: "Garnitur",
     held: "Gilt als",
     verdict: "Befund",
@@ -228,7 +228,7 @@ export const germanPages: PageWords = {
     status: "Geführt als",
     rankOf: (place, of) => `${inDigits(place)} von ${inDigits(of)}`,
     rankNote:
-      "Platz: nach der Vollständigkeit, die vollständigste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil festgehalten sind. Eine Garnitur, die selbst nicht so festgehalten ist, steht unter ihnen nach dem, was von ihr sicher ist.",
+      "Platz: nach der Vollständigkeit, die vollständigste zuerst, unter der Garnitur selbst und allen anderen Exemplaren ihrer Variante, die Teil für Teil erfasst sind. Eine Garnitur, die selbst nicht so erfasst ist, wird unter ihnen nach dem eingereiht, was von ihr sicher ist.",
     empty: "Es gibt noch keinen Eintrag.",
     arrangement: "Gezeigt als",
     asList: "Liste",
@@ -255,13 +255,13 @@ export const germanPages: PageWords = {
     whatMissing: "Was fehlt",
     place: (place, of, sharing) =>
       of === 1
-        ? "kein anderes ist Teil für Teil festgehalten, mit dem sich seine Vollständigkeit vergleichen ließe"
-        : `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${inDigits(of)}: dieses und ${of === 2 ? "das eine andere" : `die ${inDigits(of - 1)} anderen`}, Teil für Teil festgehalten`,
+        ? "kein anderes ist Teil für Teil erfasst, mit dem sich seine Vollständigkeit vergleichen ließe"
+        : `in der Vollständigkeit Platz ${place}${sharing === null ? "" : `, den sich ${sharing} teilen,`} von ${inDigits(of)}: dieses und ${of === 2 ? "das eine andere" : `die ${inDigits(of - 1)} anderen`}, Teil für Teil erfasst`,
     onlyVariant:
       "Was beobachtet wurde, passt zu dieser Variante, der einzigen, die hier von ihrer Familie verzeichnet ist.",
     nothingMissing: "Nichts",
     nothingExamined: "Nach seinen Teilen hat niemand gesehen",
-    nothingIssued: "Nichts: kein Teil wurde damit ausgegeben",
+    nothingIssued: "Nichts: Kein Teil gehörte bei der Ausgabe dazu",
     nothingMissingOfExamined: "Nichts, soweit geprüft",
     ofOtherSet: (count) =>
       `${teile(count)} ${count === 1 ? "trägt" : "tragen"} die Nummer eines anderen Satzes`,
@@ -270,18 +270,18 @@ export const germanPages: PageWords = {
     handle: "Vor dem Anfassen",
     photographs: "Aufnahmen",
     plan: "Kastenplan",
-    planLabel: (title) => `Kastenplan von ${title}: jedes Teil mit seinem Zustand`,
+    planLabel: (title) => `Kastenplan von ${title}: jedes Teil, und ob es vorhanden ist`,
     planNoteByWeight:
       "Jedes Fach ist ein Teil und führt zu seiner Zeile in der Teileliste. Seine Größe folgt dem Gewicht, das die Referenz dem Teil gibt.",
     planNoteDrawn:
       "Jedes Fach ist ein Teil, dort, wo die Referenz es einzeichnet, und führt zu seiner Zeile in der Teileliste.",
     planNoteLoose: "Was sie nicht einzeichnet, liegt vorn, nach Gewicht.",
-    missing: "Was nicht da ist oder nicht sicher",
+    missing: "Was fehlt oder nicht sicher ist",
     lists: {
       missing: "Fehlt",
       partial: "Unvollzählig",
       substitutes: "Durch anderes ersetzt",
-      unverified: "Da, aber nicht als richtig gesichert",
+      unverified: "Vorhanden, aber nicht als zugehörig gesichert",
       unexamined: "Ungeprüft",
       otherSet: "Trägt die Nummer eines anderen Satzes",
       surplus: "Mehr, als ausgegeben wurde",
@@ -289,8 +289,8 @@ export const germanPages: PageWords = {
       assembled: "Aus einem anderen Kasten",
     },
     setNumber: (set, bearer) => (bearer === null ? `Satz ${set}` : `Satz ${set}, die Nummer von ${bearer}`),
-    allThere: "Jedes Teil ist da, und jedes Teil wurde geprüft.",
-    noPartIssued: "Keines der Teile der Referenz wurde damit ausgegeben.",
+    allThere: "Jedes Teil ist vorhanden, und jedes Teil wurde geprüft.",
+    noPartIssued: "Keines der Teile der Referenz gehörte bei der Ausgabe dazu.",
     unitsOf: (found, expected) => `${found} von ${expected}`,
     someUnits: {
       missing: (some, count) => `${some} ${count === 1 ? "fehlt" : "fehlen"}`,
@@ -298,23 +298,23 @@ export const germanPages: PageWords = {
       unverified: (some) => `${some} ungesichert`,
       unexamined: (some) => `${some} ungeprüft`,
     },
-    foundIn: (share) => `in ${share} der festgehaltenen Exemplare`,
+    foundIn: (share) => `vorhanden bei ${share} der erfassten Exemplare`,
     assembledNote:
-      "Teile von einem Kasten in einen anderen zu legen, ändert, was ein Gegenstand ist. Diese kamen von anderswo.",
+      "Wer Teile aus einem Kasten in einen anderen legt, ändert, was ein Gegenstand ist. Diese stammen aus einem anderen.",
     rarity: "Wie selten",
     figuresNote: "Von jeder Zahl erst die beste Schätzung, dann der Bereich, den die Nachweise zulassen.",
     rarityHere: "Eines, so vollständig wie dieses",
-    rarityVariant: (variant) => `${variant}, in jedem Zustand`,
+    rarityVariant: (variant) => `${variant}, gleich wie vollständig`,
     parts: "Teileliste",
     part: "Teil",
-    state: "Zustand",
+    state: "Bestand",
     units: "Stück",
     marks: "Zeichen und Nummer",
     remarks: "Erhaltung und Bemerkungen",
     recorded: "Vorhanden bei",
     recordedNote:
-      "Vorhanden bei: der Anteil der festgehaltenen Exemplare, die das Teil vollzählig haben, mit seinem Intervall und der Zahl der festgehaltenen. Verfahren:",
-    notRecorded: "nicht festgehalten",
+      "Vorhanden bei: der Anteil der erfassten Exemplare, die das Teil vollzählig haben, mit seinem Intervall und der Zahl der erfassten. Verfahren:",
+    notRecorded: "nicht erfasst",
     ofRecorded: (having, recorded) => `${having} von ${recorded}`,
     matching: {
       matching: () => "Nummern stimmen überein",
@@ -326,12 +326,12 @@ export const germanPages: PageWords = {
       sentence: (left) => `Nicht auf diesem Blatt, aber unter der Adresse oben: ${list(left)}.`,
       photographs: "weitere Aufnahmen",
       recording: "Film oder Ton",
-      features: "die beobachteten Merkmale im Einzelnen, verglichen mit jeder Variante",
-      completing: "was es ganz machen würde",
+      features: "der Vergleich der beobachteten Merkmale mit jeder Variante",
+      completing: "die gesuchten Teile",
       others: "die ähnlichsten Stücke",
-      revisions: "was an diesem Eintrag geändert wurde",
+      revisions: "die Änderungen an diesem Eintrag",
     },
-    wants: "Was es ganz machen würde",
+    wants: "Was es vervollständigen würde",
     wantsNote:
       "Das Teil, das am meisten bringen würde, steht zuerst. Was es bringt, zählt nach Gewicht; was für sich zählt, bringt nichts und steht zuletzt.",
     wantsUnits: "Gesucht",
@@ -342,8 +342,8 @@ export const germanPages: PageWords = {
     nearestNote:
       "Nach Merkmalen und Teilen, die von beiden bekannt sind; was von einem nicht bekannt ist, bleibt außer Betracht.",
     example: "Exemplar",
-    likeness: "Ähnlich",
-    comparedOn: "Verglichen an",
+    likeness: "Ähnlichkeit",
+    comparedOn: "Vergleichspunkte",
     expectedMarks: (marks) => `sollte ${marks} tragen`,
     serialIs: (serial) => `Nr. ${serial}`,
     // Teil and Stück are neuter.
@@ -365,8 +365,8 @@ export const germanPages: PageWords = {
     datingNone: "Kein Teil trägt eine Nummer, deren Jahr bekannt ist.",
     datingVerdicts: {
       fits: "passt zur Zeit der Ausgabe",
-      earlier: "früher: aus dem Vorrat, was üblich war",
-      later: "später als die Ausgabe: ein starker Zweifel",
+      earlier: "früher als die Ausgabe, wohl aus dem Vorrat, was üblich war",
+      later: "später als die Ausgabe, ein starker Zweifel",
       undated: "Jahr nicht bekannt",
       outside: "Nummer außerhalb jeder Reihe, die für dieses Teil bekannt ist",
     },
@@ -386,10 +386,10 @@ export const germanPages: PageWords = {
         : `mindestens ${least}${longest === null ? "" : `, höchstens ${longest}`}`;
       return `Zwischen ${from} und ${to} ist kein Verbleib verzeichnet: ${length}.`;
     },
-    noCustody: "Wo es war, ist nirgends festgehalten.",
+    noCustody: "Über den Verbleib ist nichts verzeichnet.",
     from: (who) => `von ${who}`,
     to: (who) => `an ${who}`,
-    at: (place) => `in ${place}`,
+    at: (place) => place,
     undated: "Datum nicht veröffentlicht",
     cautions: "Warnhinweise",
     cautionsNote:
@@ -399,10 +399,9 @@ export const germanPages: PageWords = {
     observed: "Beobachtet",
     expected: "Die Variante hat",
     contradictionSerial: "Die Nummer liegt außerhalb jeder Reihe, die für diese Variante bekannt ist.",
-    contradiction: (feature, observed, expected) =>
-      `${feature}: ${observed}, wo die Variante ${expected} hat`,
+    contradiction: (feature, observed, expected) => `${feature}: ${observed}; die Variante hat ${expected}`,
     reservation: (variant) =>
-      `Gerechnet gegen ${variant}, wogegen die Beobachtungen sprechen: gilt nur, falls die Garnitur doch eine ist.`,
+      `Berechnet nach der Referenz von ${variant}, obwohl der Befund dagegen spricht: Es gilt nur, falls die Garnitur doch dazugehört.`,
     fits: (variants) => `Passt zu ${variants}`,
     fitsNone: "Passt zu keiner Variante der Familie",
     candidates: "An jeder Variante der Familie gemessen",
@@ -410,7 +409,7 @@ export const germanPages: PageWords = {
     speaksAgainst: "Spricht dagegen",
     nothingAgainst: "nichts",
     serialWord: "Seriennummer",
-    lookNext: "Wo als Nächstes hinzusehen ist",
+    lookNext: "Was als Nächstes anzusehen ist",
     serialTells:
       "Sie allein unterscheidet sie: Keine Nummer liegt in den Reihen von zweien, die noch in Frage kommen.",
     lookNextNote: "Das Aufschlussreichste zuerst.",
@@ -448,21 +447,21 @@ export const germanPages: PageWords = {
     or: " oder ",
   },
   displayCard: {
-    description: (title) => `Ein Blatt zum Drucken und Danebenstellen: ${title}.`,
+    description: (title) => `Objektschild zum Ausdrucken: ${title}.`,
     term: "Ausstellen",
-    link: "Eine Karte zum Drucken und Danebenstellen",
+    link: "Objektschild zum Ausdrucken",
     back: "Zurück zum Eintrag",
-    paper: "Ein Blatt A5, hochkant",
+    paper: "Ein Blatt A5, Hochformat",
     complete: (share, units) => `nach Gewicht zu ${share} vollständig${units === null ? "" : `; ${units}`}`,
     unknown: "nicht bekannt",
-    cautions: "Der Eintrag sagt, worauf zu achten ist.",
+    cautions: "Warnhinweise stehen im Eintrag.",
     assembled: (parts) => `Aus einem anderen Kasten: ${parts}.`,
   },
   variant: {
     description: (name, issued) =>
       `${name}${issued === null ? "" : `, ausgegeben ${issued}`}: was dazugehörte, wie viele gefertigt wurden und wie viele erhalten sind.`,
     extends: "Beschrieben im Unterschied zu",
-    partFound: (part) => `${part}: Anteil der festgehaltenen Exemplare, die es vollzählig haben`,
+    partFound: (part) => `${part}: Anteil der erfassten Exemplare, die es vollzählig haben`,
     ofLevel: (level, label) => `${level}: ${label}`,
     issued: "Ausgegeben",
     family: "Familie",
@@ -470,7 +469,7 @@ export const germanPages: PageWords = {
     class: "Klasse auf der Skala",
     classSpan: (low, high) => (low === high ? low : `von ${low}, bis ${high}`),
     classNone: "außerhalb der Skala",
-    classWithheld: "nicht bekannt, da es die Zahl der erhaltenen nicht ist",
+    classWithheld: "nicht bekannt, weil auch die Zahl der erhaltenen Exemplare nicht bekannt ist",
     scaleSource: (name, citation) => (citation === null ? name : `${name} (${citation})`),
     sightings: ({ sightings, distinct, once, twice, nameless }, last) => {
       if (sightings === 0) return "Kein Nachweis ist verzeichnet.";
@@ -503,7 +502,7 @@ export const germanPages: PageWords = {
     planLabel: (name) => `Kastenplan von ${name}, wie ausgegeben`,
     plan: "Kastenplan",
     rates: "Was noch vorkommt",
-    ratesLabel: (name) => `Anteil der festgehaltenen Exemplare von ${name}, die das jeweilige Teil haben`,
+    ratesLabel: (name) => `Anteil der erfassten Exemplare von ${name}, die das jeweilige Teil haben`,
     likeness: "Wie ähnlich",
     likenessLabel: (name) => `Wie ähnlich einander die Exemplare von ${name} sind`,
     serials: "Seriennummern",
@@ -522,11 +521,11 @@ export const germanPages: PageWords = {
     partSerialsNote:
       "An ihnen ist ein später eingelegtes Teil von einem zu unterscheiden, das bei der Ausgabe da war.",
     levels: "Stufen der Vollständigkeit",
-    levelNeeds: (count) => `braucht ${counted(count, "Art von Teil", "Arten von Teilen")}`,
-    levelParts: "Die Teile, die sie braucht",
+    levelNeeds: (count) => `verlangt ${counted(count, "Art von Teil", "Arten von Teilen")}`,
+    levelParts: "Die Teile, die sie verlangt",
     reallocation: "Was sich hier vervollständigen ließe",
     reallocationNote:
-      "Nur übrige Teile werden bewegt, und nur zwischen Garnituren, deren Variante nichts widerspricht. Eines, das die Nummer eines anderen Satzes trägt, geht an diesen Satz, wenn es dort gesucht wird; mit allen übrigen ist der Gewinn der größtmögliche. Teile zu bewegen, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengesetzt, wo immer sie gezeigt wird.",
+      "Nur überzählige Teile werden umgelegt, und nur zwischen Garnituren, gegen deren Variante nichts spricht. Eines, das die Nummer eines anderen Satzes trägt, geht an diesen Satz, wenn es dort gesucht wird; mit allen übrigen ist der Gewinn so groß wie möglich. Wer Teile umlegt, ändert, was ein Gegenstand ist: Eine so vervollständigte Garnitur heißt zusammengesetzt, wo immer sie gezeigt wird.",
     moved: "Teil",
     movedUnits: "Stück",
     movedFrom: "Aus",
@@ -580,7 +579,7 @@ export const germanPages: PageWords = {
     title: "Aufsätze",
     description: "Aufsätze dieses Katalogs zum Nachschlagen.",
     by: (authors) => `Von ${authors}`,
-    revised: (date) => `Durchgesehen ${date}`,
+    revised: (date) => `Durchgesehen: ${date}`,
     none: "Es gibt noch keinen Aufsatz.",
     others: "Weitere Aufsätze",
     note: "Anmerkung",
@@ -624,7 +623,7 @@ export const germanPages: PageWords = {
   sightings: {
     title: "Nachweise",
     titleOf: (variant) => `Nachweise von ${variant}`,
-    description: "Das Verzeichnis bekannter Exemplare, auf dem jede Zahl zur Seltenheit beruht.",
+    description: "Das Verzeichnis der Nachweise, auf dem jede Zahl zur Seltenheit beruht.",
     descriptionOf: (variant, count) => `${nachweise(count)} von ${variant}, wie veröffentlicht.`,
     lead: "Jedes Mal, dass ein Exemplar angeboten, beschrieben oder erwähnt wurde. Was gezählt wird und wie oft eines wieder auftaucht, entscheidet, was sich von denen sagen lässt, die niemand gesehen hat.",
     variant: "Variante",
@@ -661,23 +660,34 @@ export const germanPages: PageWords = {
   wants: {
     title: "Was gesucht wird",
     description:
-      "Was den Garnituren im Hause fehlt, was sie übrig haben und was welche vervollständigen könnte.",
-    lead: "Was den Garnituren im Hause fehlt, nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte, zum Vergleich gehaltene und solche, die nicht mehr da sind, zählen nicht mit. Was zum Verbrauch bestimmt oder wahlweise ist, wird gesucht, wo eine Stufe der Vollständigkeit es braucht, und steht zuletzt.",
+      "Was den Garnituren im Haus fehlt, was sie übrig haben und was sich womit vervollständigen ließe.",
+    lead: "Was den Garnituren im Haus fehlt, geordnet nach dem, was jedes Teil bringen würde, und was sie übrig haben. Verkaufte, zum Vergleich geführte und solche, die nicht mehr da sind, bleiben außer Betracht. Verbrauchsmaterial und wahlweise Ausgegebenes wird gesucht, wo eine Stufe der Vollständigkeit es verlangt, und steht zuletzt.",
     wanted: "Gesucht",
     spare: "Übrig",
     spareNote: "Mehr, als die eigenen Kästen brauchen.",
     outfit: "Garnitur",
     units: "Stück",
-    nothingWanted: "Dass etwas fehlt, ist nicht bekannt.",
+    nothingWanted: "Es ist nicht bekannt, dass etwas fehlt.",
     nothingSpare: "Nichts ist übrig.",
     doubtNote:
-      "Widersprochen: gerechnet gegen eine Variante, gegen die die Beobachtungen sprechen. Es gilt nur, falls die Garnitur doch eine ist.",
+      "Im Widerspruch: berechnet nach der Referenz einer Variante, gegen die der Befund spricht. Es gilt nur, falls die Garnitur doch dazugehört.",
   },
   fields: {
     title: "Alle Felder eines Eintrags",
     description: "Was in jeder Datei einer Sammlung stehen darf, und was check dazu meldet.",
     lead: "Für alle, die an diesem Katalog schreiben. Ein Punkt führt in ein Feld hinein, [] steht für jeden Eintrag einer Liste, ID für eine Kennung nach Wahl. Was nicht eigens verlangt wird, darf fehlen. Die Erklärungen stehen auf Englisch.",
     contents: "Die Arten von Einträgen",
+    records: {
+      collection: "Sammlung",
+      family: "Familie",
+      variant: "Referenz einer Variante",
+      item: "Garnitur",
+      sighting: "Nachweis",
+      source: "Quelle",
+      article: "Aufsatz",
+      hazard: "Gefahr",
+      scale: "Skala",
+    },
     required: "verlangt",
     problems: "Was check meldet",
     problemsNote: "Mit Fehlern entsteht keine Seite; über Warnungen urteilen Sie.",
@@ -721,33 +731,33 @@ export const germanPages: PageWords = {
     example: "Ein Beispiel aus diesem Katalog",
     worked: "Ein Beispiel, erfunden",
     exampleOf: (label) => `${label}:`,
-    gives: "ergibt",
+    gives: "– das ergibt",
     low: "unt",
     high: "ob",
     symbols:
-      "z ist das Normalquantil der Sicherheit, α ist 1 weniger die Sicherheit, C(a, b) die Zahl der Möglichkeiten, b aus a zu wählen.",
+      "z ist das Quantil der Standardnormalverteilung zum Vertrauensniveau, α ist 1 minus Vertrauensniveau, C(a, b) die Zahl der Möglichkeiten, b aus a auszuwählen.",
     contents: "Die Verfahren",
     counts: "Was gezählt wird",
     estimates: "Was geschätzt wird",
     rounding:
-      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, bei einer Vollständigkeit mit zwei Enden das sichere ab und das mögliche auf, zwei Ziffern für Jahre und Häufigkeiten, doch höchstens zwei Stellen nach dem Komma. Die Datendateien behalten jede Stelle.",
+      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, bei einer Vollständigkeit mit zwei Enden das sichere ab und das mögliche auf, zwei Ziffern für Jahre und Häufigkeiten, jedoch höchstens zwei Stellen nach dem Komma. Die Datendateien behalten jede Stelle.",
     completeness: {
       name: "Vollständigkeit",
-      asks: "Was ist sicher da, und was vielleicht?",
+      asks: "Was ist sicher vorhanden, und was vielleicht?",
       formula:
-        "Für jedes Teil der Stückzahl q und des Gewichts w: a Stück sind vorhanden, s Ersatz, soweit anerkannt, u ungesichert, x nicht geprüft; die obere Grenze nimmt für einen Ersatz, dessen Modell nicht festgehalten ist, das meiste, was die Referenz für einen anerkennt. Die Zahl nach Gewicht ist die Summe über Haupt- und ausgegebene Teile; die gezählte ist Σ q·unt bis Σ q·ob, von Σ q Stück.",
+        "Für jedes Teil der Stückzahl q und des Gewichts w: a Stück sind vorhanden, s Ersatz, soweit anerkannt, u ungesichert, x nicht geprüft; die obere Grenze nimmt für einen Ersatz, dessen Modell nicht festgehalten ist, den höchsten Wert, den die Referenz einem anerkannten gibt. Die Zahl nach Gewicht ist die Summe über Haupt- und ausgegebene Teile; die gezählte ist Σ q·unt bis Σ q·ob, von Σ q Stück.",
       worked:
-        "Vier Teile der Gewichte 5, 3, 1 und 1, je ein Stück: Das erste ist vorhanden, das zweite nicht geprüft, das dritte vorhanden, das vierte fehlt. Nach Gewicht (5 + 1) / 10 bis (5 + 3 + 1) / 10, also 60 % bis 90 %; nach Stückzahl 2 bis 3 von 4.",
+        "Vier Teile der Gewichte 5, 3, 1 und 1, je ein Stück: Das erste ist vorhanden, das zweite nicht geprüft, das dritte vorhanden, das vierte fehlt. Nach Gewicht (5 + 1) / 10 bis (5 + 3 + 1) / 10, also 60\u00a0% bis 90\u00a0%; nach Stückzahl 2 bis 3 von 4.",
       source:
         "Äußerste Schranken bei fehlenden Daten: Manski (1989), Journal of Human Resources 24: 343–360; Manski (2003), Partial Identification of Probability Distributions.",
       assumes:
-        "Nichts. Was unbekannt ist, wird weder gezählt noch gestrichen. Teile, die ein Exemplar nie hatte, verlassen jede Summe; was zum Verbrauch bestimmt ist oder wahlweise ausgegeben wurde, zählt für sich.",
+        "Nichts. Was unbekannt ist, wird weder gezählt noch gestrichen. Teile, die ein Exemplar nie hatte, fallen aus jeder Summe heraus; Verbrauchsmaterial und wahlweise Ausgegebenes zählen für sich.",
     },
     identification: {
       name: "Bestimmung",
       asks: "Stimmt der Gegenstand mit seiner Bezeichnung überein?",
       formula:
-        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Eine Nummer, die nicht ganz zu lesen ist, wird an keiner Reihe gemessen. Widersprochen: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie H der n verbleibenden Varianten, sobald das Merkmal angesehen ist: Variante i kommt mit k seiner Werte vor, und die Summen zu einem Wert v gehen über die Varianten, die mit ihm vorkommen. Der Schlüssel einer Familie fragt nach der kleinsten Auswahl von Merkmalen, die jedes unterscheidbare Paar von Varianten unterscheidet: zuerst die geringste Mühe, dann die wenigsten (F, ihre Merkmale, jedes mit seiner Mühe e; V, die Werte einer Variante). Die Suche ist exakt und führt jede solche Auswahl auf. Sie hat ihr Ergebnis für jede Familie von bis zu 20 Varianten und 40 Merkmalen bewiesen, an der sie erprobt wurde, und für fast alle von 30 und 60; wo sie vor dem Beweis aufhört, sagt die Seite, dass die Auswahl nicht als kleinste bewiesen ist.",
+        "Jede Variante der Familie wird an dem gemessen, was beobachtet wurde. Eine Nummer, die nicht ganz zu lesen ist, wird an keiner Reihe gemessen. Im Widerspruch: Etwas Beobachtetes spricht gegen die behauptete Variante. Bestätigt: Etwas stimmt überein, nichts widerspricht, und jeder anderen Variante wird widersprochen. Sonst möglich; was als Nächstes anzusehen ist, ordnet sich nach der erwarteten Entropie H der n verbleibenden Varianten, sobald das Merkmal angesehen ist: Variante i kommt mit k seiner Werte vor, und die Summen zu einem Wert v gehen über die Varianten, die mit ihm vorkommen. Der Schlüssel einer Familie fragt nach der kleinsten Auswahl von Merkmalen, die jedes unterscheidbare Paar von Varianten unterscheidet: zuerst die geringste Mühe, dann die wenigsten (F, ihre Merkmale, jedes mit seiner Mühe e; V, die Werte einer Variante). Die Suche ist exakt und führt jede solche Auswahl auf. Sie hat ihr Ergebnis für jede Familie von bis zu 20 Varianten und 40 Merkmalen bewiesen, an der sie erprobt wurde, und für fast alle von 30 und 60; wo sie vor dem Beweis aufhört, sagt die Seite, dass die Auswahl nicht als kleinste bewiesen ist.",
       source:
         "Übliche Praxis; die Reihenfolge nach Shannon (1948), Bell System Technical Journal 27: 379–423; die kleinste Auswahl: Garey und Johnson (1979), Computers and Intractability, Aufgabe SP6; Payne und Preece (1980), Journal of the Royal Statistical Society A 143: 253–292.",
       worked:
@@ -780,7 +790,7 @@ export const germanPages: PageWords = {
   home: {
     description: (title) => `${title}: ein Katalog von Garnituren in Kästen.`,
     openNote: (title, complete, hasConsumables) =>
-      `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; was zum Verbrauch bestimmt war, ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
+      `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; Verbrauchsmaterial ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
     outfits: "Die Garnituren",
     completeByWeight: "vollständig nach Gewicht, vom Sicheren zum Möglichen",
     allOutfits: "Alle Garnituren, zum Vergleich",
@@ -790,11 +800,11 @@ export const germanPages: PageWords = {
     counts: (items, variants, sightings, sources) =>
       `${counted(items, "Garnitur", "Garnituren")} in ${counted(variants, "Variante", "Varianten")}, ${nachweise(sightings)} im Verzeichnis, ${counted(sources, "Quelle", "Quellen")}.`,
     survive: (phrase) => `${phrase} erhalten`,
-    surviveUnknown: "Zahl der erhaltenen nicht bekannt",
+    surviveUnknown: "Zahl der erhaltenen Exemplare nicht bekannt",
     conflict: (survive, conflict) => `${survive}: ${conflict}`,
     conflicts: {
-      "estimate-exceeds-made": "mehr als gefertigt wurden",
-      "known-exceed-made": "mehr bekannt als gefertigt wurden",
+      "estimate-exceeds-made": "mehr, als gefertigt wurden",
+      "known-exceed-made": "mehr bekannt, als gefertigt wurden",
     },
   },
   cite: {
@@ -804,13 +814,13 @@ export const germanPages: PageWords = {
     csl: "CSL-JSON",
     version: (version) => `Fassung ${version}`,
     versionNote:
-      "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr stehen auch die Fassungen der Zahlen von Varianten und der Fotografien: Gleiche Fassung heißt gleicher Eintrag, gleiche Zahlen und gleiche Bilder.",
+      "Die Fassung ist der Anfang der SHA-256-Summe der eigenen Datendatei dieser Seite. In ihr stehen auch die Fassungen der Zahlen von Varianten und der Aufnahmen: Gleiche Fassung heißt gleicher Eintrag, gleiche Zahlen und gleiche Aufnahmen.",
     revisions: "Änderungen",
   },
   missing: {
     title: "Nicht in diesem Katalog",
     description: "Unter dieser Adresse steht keine Seite.",
-    text: "Unter dieser Adresse steht keine Seite. Sie mag umbenannt sein, oder die Adresse hat unterwegs einen Buchstaben verloren.",
+    text: "Unter dieser Adresse steht keine Seite. Vielleicht wurde sie umbenannt, oder die Adresse hat unterwegs einen Buchstaben verloren.",
     ways: "Von hier aus",
   },
 };

@@ -28,7 +28,7 @@ export const germanPlots: PlotWords = {
   },
   partRates: {
     withheld: "nicht bekannt",
-    axis: "Anteil der festgehaltenen Exemplare, die es haben",
+    axis: "Anteil der erfassten Exemplare, die es haben",
     part: (part, rate) => `${part}: ${rate}`,
     description: (parts) => sentences(parts),
   },
@@ -58,14 +58,14 @@ export const germanPlots: PlotWords = {
     surfaces: {
       filled: "gefüllt: erreicht eine Stufe der Vollständigkeit",
       half: "halb gefüllt: erreicht keine",
-      hollow: "leer: zu wenig festgehalten",
+      hollow: "leer: zu wenig erfasst",
     },
     reach: {
       filled: (count, number) =>
         `${count} ${rules.select(number) === "one" ? "erreicht" : "erreichen"} eine Stufe der Vollständigkeit`,
       half: (count, number) =>
         `${count} ${rules.select(number) === "one" ? "erreicht" : "erreichen"} keine Stufe`,
-      hollow: (count) => `von ${count} ist zu wenig festgehalten, um es zu sagen`,
+      hollow: (count) => `von ${count} ist zu wenig erfasst, um es zu sagen`,
     },
     description: (total, number, kindCounts, years, reached) => {
       const what = `${counted(number, total, "Nachweis", "Nachweise")} im Verzeichnis`;
@@ -82,10 +82,10 @@ export const germanPlots: PlotWords = {
     none: "Kein Nachweis ist verzeichnet.",
   },
   likeness: {
-    axis: "wie ähnlich: ein Strich für jedes andere festgehaltene Exemplar",
+    axis: "wie ähnlich: ein Strich für jedes andere erfasste Exemplar",
     nearest: (name, share) => `am ähnlichsten: ${name}, ${share}`,
     longer: "länger, wo er für mehrere steht",
-    thin: (count) => `${count} an zu wenig verglichen und weggelassen`,
+    thin: (count) => `${count} an zu wenigem verglichen und weggelassen`,
     more: (count, number) =>
       `${counted(number, count, "weitere Garnitur", "weitere Garnituren")} nicht gezeichnet`,
     outfit: (name, count, _number, range, facts) =>

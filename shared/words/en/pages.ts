@@ -703,6 +703,18 @@ export const englishPages = {
     description: "What may be written in each file of a collection, and what check reports of it.",
     lead: "For those who write for this catalogue. A dot leads into a field, [] stands for each entry of a list, and ID for an id that you choose. What is not marked as needed may be left out.",
     contents: "The kinds of record",
+    /** The kinds of record by their ids; one that is not here keeps the name of its schema. */
+    records: {
+      collection: "Collection",
+      family: "Family",
+      variant: "Variant reference",
+      item: "Item",
+      sighting: "Sighting",
+      source: "Source",
+      article: "Article",
+      hazard: "Hazard",
+      scale: "Scale",
+    } as Readonly<Record<string, string>>,
     required: "needed",
     problems: "What check reports",
     problemsNote: "Errors keep the site from being built; warnings are for you to judge.",

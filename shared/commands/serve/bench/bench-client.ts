@@ -1,3 +1,5 @@
+import type { BenchWords } from "../../../words/en/bench.ts";
+
 /** Runs in the browser: saves a form when something in it is changed, one after another, and says so. */
 interface Saved {
   readonly said: string;
@@ -11,6 +13,9 @@ interface Wish {
   readonly body: URLSearchParams;
   readonly fate: "waiting" | "again" | "refused";
 }
+
+/** In the language of the page, which brings them along. */
+const words = JSON.parse(document.body.dataset.words ?? "{}") as BenchWords["script"];
 
 const wishes = new Map<HTMLFormElement, Wish>();
 /** Each form as it stood when it was shown, or sent. */
@@ -52,7 +57,9 @@ function count(): void {
   const examined = [...document.querySelectorAll<HTMLFormElement>("form[data-part]")].filter((form) =>
     choicesOf(form).some(({ defaultChecked, value }) => defaultChecked && value !== ""),
   );
-  const said = `${examined.length} of ${tally.dataset.of} parts examined`;
+  const said = words.progress
+    .replace("{examined}", String(examined.length))
+    .replace("{of}", tally.dataset.of ?? "");
   if (tally.textContent !== said) tally.textContent = said;
 }
 
@@ -68,7 +75,7 @@ function countUnsaved(): void {
     return at === 0 ? [link] : [", ", link];
   });
   unsaved.hidden = failed.length === 0;
-  const before = `${failed.length} not saved: `;
+  const before = words.unsaved.replace("{failed}", String(failed.length));
   const text = before + links.map((each) => (typeof each === "string" ? each : each.textContent)).join("");
   if (unsaved.textContent !== text) unsaved.replaceChildren(before, ...links);
 }
@@ -119,7 +126,7 @@ function putQuestion(form: HTMLFormElement, body: URLSearchParams, asks: string)
     meant.set("confirmed", asks);
     inTurn(form, meant);
   };
-  ask(form, ["Take it out", takeOut], ["Keep it", () => inTurn(form)]);
+  ask(form, [words.takeOut, takeOut], [words.keep, () => inTurn(form)]);
 }
 
 /** What is typed here stays until its writer has seen what somebody else wrote. */
@@ -129,7 +136,7 @@ function tellOfChange(form: HTMLFormElement, said: string): void {
     const card = cardOf(form);
     if (card) after(() => renew(card, null));
   };
-  ask(form, ["Show what the file says now", show]);
+  ask(form, [words.showFile, show]);
 }
 
 async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void> {
@@ -146,7 +153,7 @@ async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void>
     });
     if (response.headers.get("content-type")?.startsWith("application/json") !== true) {
       if (response.status === 403 && (await hasNewKey(form))) return save(form, body);
-      tell(form, `Not saved: ${await response.text()}`, true);
+      tell(form, words.notSaved + (await response.text()), true);
       return end(form, body, response.status === 403 || response.status >= 500 ? "again" : "refused");
     }
     const saved = (await response.json()) as Saved;
@@ -165,7 +172,7 @@ async function save(form: HTMLFormElement, body: URLSearchParams): Promise<void>
     if (saved.isStale && card) after(() => renew(card, saved.said));
     else if (response.ok && version) version.value = saved.version;
   } catch {
-    tell(form, "Not saved yet: the preview does not answer. It will be tried again automatically.", true);
+    tell(form, words.noAnswer, true);
     end(form, body, "again");
   }
 }
@@ -193,7 +200,7 @@ function inTurn(form: HTMLFormElement, body = bodyOf(form)): void {
 
 function wish(form: HTMLFormElement, body: URLSearchParams): void {
   withdraw(form);
-  tell(form, "Saving …");
+  tell(form, words.saving);
   known.set(form, String(bodyOf(form)));
   wishes.set(form, { body, fate: "waiting" });
   countUnsaved();
@@ -297,6 +304,7 @@ function show(...nodes: Node[]): void {
 
 const report = (text: string): Node => {
   const pre = document.createElement("pre");
+  pre.lang = "en";
   pre.textContent = text;
   return pre;
 };
@@ -313,9 +321,9 @@ async function lookAgain(): Promise<void> {
   if (ids(now) !== ids(document)) {
     const again = document.createElement("a");
     again.href = location.href;
-    again.textContent = "Load the page again.";
+    again.textContent = words.loadAgain;
     const said = document.createElement("p");
-    said.append("The list of parts has changed. ", again);
+    said.append(words.otherParts, again);
     show(said);
     return;
   }
@@ -324,12 +332,8 @@ async function lookAgain(): Promise<void> {
     const fresh = now.getElementById(card.id);
     if (versionOf(fresh)?.value === versionOf(card)?.value) continue;
     const form = card.querySelector("form");
-    if (form && isTouched(form) && !wishes.has(form))
-      tellOfChange(
-        form,
-        "What the file says of this has been changed elsewhere. What you entered is still here.",
-      );
-    else replace(card, fresh, "It was changed elsewhere; this is what the file says now.");
+    if (form && isTouched(form) && !wishes.has(form)) tellOfChange(form, words.changedUnderHand);
+    else replace(card, fresh, words.changedElsewhere);
   }
 }
 

@@ -6,6 +6,7 @@ import { type Access, writeRefusal } from "../access.ts";
 import { mediaTypes } from "../send-file.ts";
 import {
   benchAddress,
+  benchFrame,
   benchIndex,
   benchItem,
   benchItemAddress,
@@ -86,8 +87,9 @@ export async function answerBench(
   if (!id) return plain(404, "Not found.");
   const reference = benchReference(root);
   const record = benchRecord(root, reference, id);
-  const title = reference.collection?.settings.title ?? "At the bench";
-  if (!record) return html(404, benchNotice(title, "Not found", `There is no item "${id}".`, benchAddress));
+  const frame = benchFrame(reference);
+  const { refused: no } = frame.say;
+  if (!record) return html(404, benchNotice(frame, no.notFoundTitle, no.notFound(id), benchAddress));
   if (isRead) return html(200, benchItem(reference, record, access.key, url.searchParams.get("another")));
   if (request.method !== "POST") return plain(405, "Nothing can be written here in this way.");
 
@@ -99,9 +101,9 @@ export async function answerBench(
   if (/\bapplication\/json\b/.test(request.headers.accept ?? ""))
     return send(saved.status, mediaTypes[".json"] ?? "", JSON.stringify(saved));
   if (saved.asks !== undefined)
-    return html(saved.status, benchQuestion(title, saved.said, benchItemAddress(id), form, saved.asks));
+    return html(saved.status, benchQuestion(frame, saved.said, benchItemAddress(id), form, saved.asks));
   if (saved.status !== 200)
-    return html(saved.status, benchNotice(title, "Not saved", saved.said, benchItemAddress(id)));
+    return html(saved.status, benchNotice(frame, no.title, saved.said, benchItemAddress(id)));
   const [part, feature] = [form.get("part"), form.get("feature")];
   const place = part ? `#part-${part}` : feature ? `#feature-${feature}` : "";
   return send(303, mediaTypes[".txt"] ?? "", saved.said, { location: benchItemAddress(id) + place });

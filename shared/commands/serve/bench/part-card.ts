@@ -1,5 +1,7 @@
 import { xmlText } from "../../../pages/data/xml.ts";
 import type { Part } from "../../../records/variant.ts";
+import type { BenchWords } from "../../../words/en/bench.ts";
+import type { Words } from "../../../words/words.ts";
 import { rangeWords } from "../../new/range-words.ts";
 import { type Caution, cautionHtml } from "../../words/cautions.ts";
 import { markWords } from "../../words/mark-words.ts";
@@ -10,17 +12,19 @@ import { linesOf, shownValue } from "./submitted-changes.ts";
 export interface FormFrame {
   readonly action: string;
   readonly key: string;
+  readonly say: BenchWords;
+  readonly words: Words;
 }
 
+/** A sentence with its numbers, each in the place that bears its name. */
+export const filled = (sentence: string, numbers: Readonly<Record<string, number>>): string =>
+  sentence.replace(/\{(\w+)\}/g, (place, name: string) => String(numbers[name] ?? place));
+
 /** The states of a part, with what its page calls them; the first is no state. */
-const choices = [
-  ["", "Not examined"],
-  ["present", "Present"],
-  ["absent", "Absent"],
-  ["substitute", "Substitute"],
-  ["unverified", "Unverified"],
-  ["not-issued", "Not issued"],
-] as const;
+const choicesIn = ({ choices: { unexamined, ...states } }: BenchWords): (readonly [string, string])[] => [
+  ["", unexamined],
+  ...Object.entries(states),
+];
 
 export const hidden = (name: string, value: string): string =>
   `<input type="hidden" name="${name}" value="${xmlText(value)}">`;
@@ -30,12 +34,12 @@ export const hidden = (name: string, value: string): string =>
  * button where there is none.
  */
 export const savingForm = (
-  { action, key }: FormFrame,
+  { action, key, say }: FormFrame,
   value: unknown,
   attributes: string,
   inside: string,
 ): string =>
-  `<form method="post" action="${xmlText(action)}" autocomplete="off" ${attributes}>${hidden("key", key)}${hidden("version", valueVersion(value))}${inside}<p class="saving"><button type="submit" class="save">Save</button> <span role="status"></span></p></form>`;
+  `<form method="post" action="${xmlText(action)}" autocomplete="off" ${attributes}>${hidden("key", key)}${hidden("version", valueVersion(value))}${inside}<p class="saving"><button type="submit" class="save">${say.save}</button> <span role="status"></span></p></form>`;
 
 /** Large targets, one of which is chosen. */
 export const chosenOf = (
@@ -55,7 +59,12 @@ export const field = (name: string, label: string, value: string, more = ""): st
   `<label class="field"><span>${xmlText(label)}</span><input type="text" name="${xmlText(name)}" value="${xmlText(value)}" autocomplete="off" autocapitalize="off" spellcheck="false"${more}></label>`;
 
 /** How many, where there are several: chosen from a list while that is short. */
-function quantityFields(part: Part, at: number, line: Readonly<Record<string, unknown>>): string {
+function quantityFields(
+  part: Part,
+  at: number,
+  line: Readonly<Record<string, unknown>>,
+  say: BenchWords,
+): string {
   const [quantity, rest] = [shownValue(line.quantity), shownValue(line.rest)];
   if (part.quantity === 1 && quantity === "" && rest === "") return "";
   const options = (all: readonly (readonly [string, string])[], chosen: string) =>
@@ -69,18 +78,12 @@ function quantityFields(part: Part, at: number, line: Readonly<Record<string, un
   const known = quantity === "" || numbers.includes(quantity) ? numbers : [...numbers, quantity];
   const howMany =
     part.quantity > 24
-      ? field(
-          `${at}.quantity`,
-          `How many of ${part.quantity}`,
-          quantity,
-          ' inputmode="numeric" pattern="[0-9]*"',
-        )
-      : `<label class="field"><span>How many of ${part.quantity}</span><select name="${at}.quantity">${options(
-          [["", "All that were issued"], ...known.map((number) => [number, number] as const)],
+      ? field(`${at}.quantity`, say.howMany(part.quantity), quantity, ' inputmode="numeric" pattern="[0-9]*"')
+      : `<label class="field"><span>${say.howMany(part.quantity)}</span><select name="${at}.quantity">${options(
+          [["", say.allIssued], ...known.map((number) => [number, number] as const)],
           quantity,
         )}</select></label>`;
-  const others = [["", "Not examined"], ...choices.slice(1)] as const;
-  return `${howMany}<label class="field"><span>The others</span><select name="${at}.rest">${options(others, rest)}</select></label>`;
+  return `${howMany}<label class="field"><span>${say.others}</span><select name="${at}.rest">${options(choicesIn(say), rest)}</select></label>`;
 }
 
 function lineFields(
@@ -88,6 +91,7 @@ function lineFields(
   at: number,
   line: Readonly<Record<string, unknown>>,
   several: boolean,
+  say: BenchWords,
 ): string {
   const value = (name: string) => shownValue(line[name]);
   const models = [...part.accepts.keys()];
@@ -97,13 +101,13 @@ function lineFields(
   );
   const chosen = chosenOf(
     `${at}.state`,
-    `${part.name}${several ? `, entry ${at + 1}` : ""}`,
-    choices,
+    several ? say.entryOf(part.name, at + 1) : part.name,
+    choicesIn(say),
     value("state"),
   );
-  return `${several ? `<p class="entry">Entry ${at + 1}</p>` : ""}${chosen}${quantityFields(part, at, line)}
-<details${said ? " open" : ""}><summary>Marks, serial, condition, note</summary>
-${field(`${at}.marks`, "Marks read, separated by ;", value("marks"))}${field(`${at}.serial`, "Serial", value("serial"))}${field(`${at}.condition`, "Condition", value("condition"))}${field(`${at}.model`, "Model (of a substitute)", value("model"), list)}${field(`${at}.evidence`, "How this is known", value("evidence"))}<label class="field"><span>Note</span><textarea name="${at}.note" rows="2">\n${xmlText(value("note"))}</textarea></label></details>`;
+  return `${several ? `<p class="entry">${say.entry(at + 1)}</p>` : ""}${chosen}${quantityFields(part, at, line, say)}
+<details${said ? " open" : ""}><summary>${say.more}</summary>
+${field(`${at}.marks`, say.fields.marks, value("marks"))}${field(`${at}.serial`, say.fields.serial, value("serial"))}${field(`${at}.condition`, say.fields.condition, value("condition"))}${field(`${at}.model`, say.fields.model, value("model"), list)}${field(`${at}.evidence`, say.fields.evidence, value("evidence"))}<label class="field"><span>${say.fields.note}</span><textarea name="${at}.note" rows="2">\n${xmlText(value("note"))}</textarea></label></details>`;
 }
 
 /** One part: its caution, then what to look for, then what was found. */
@@ -115,16 +119,17 @@ export function partCard(
   frame: FormFrame,
   another: boolean,
 ): string {
+  const { say, words } = frame;
   const lines = linesOf(raw);
   const shown = lines.length === 0 || another ? [...lines, {}] : lines;
   const several = shown.length > 1;
   const cautions = part.hazards.flatMap((id) => register.get(id) ?? []);
-  const marks = part.marks.map((mark) => markWords(mark, set));
+  const marks = part.marks.map((mark) => markWords(mark, set, say));
   const facts = [
     part.look && xmlText(part.look),
-    marks.length > 0 && `Marks: ${xmlText(marks.join("; "))}.`,
-    part.serials.length > 0 && `Serials: ${xmlText(rangeWords(part.serials))}.`,
-    part.accepts.size > 0 && `Known substitutes: ${xmlText([...part.accepts.keys()].join(", "))}.`,
+    marks.length > 0 && xmlText(say.marks(marks.join("; "))),
+    part.serials.length > 0 && xmlText(say.serials(rangeWords(part.serials, words))),
+    part.accepts.size > 0 && xmlText(say.accepts([...part.accepts.keys()].join(", "))),
   ].filter(Boolean);
   const models =
     part.accepts.size > 0
@@ -132,12 +137,12 @@ export function partCard(
       : "";
   const more =
     part.quantity > 1
-      ? `<p class="small more"${lines.length === 0 || another ? " hidden" : ""}><a href="?another=${part.id}#part-${part.id}">Units of different kinds: add an entry</a></p>`
+      ? `<p class="small more"${lines.length === 0 || another ? " hidden" : ""}><a href="?another=${part.id}#part-${part.id}">${say.anotherEntry}</a></p>`
       : "";
   return `<article class="part" id="part-${part.id}" data-name="${xmlText(part.name)}" aria-labelledby="name-${part.id}">
-<h3 id="name-${part.id}">${xmlText(part.name)} <small>${part.standing}${part.quantity > 1 ? `, ${part.quantity} issued` : ""}</small></h3>
-${cautions.map((each) => `<p class="caution"><strong>Caution: ${cautionHtml(each.nameInText, each)}.</strong> ${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></p>`).join("")}
+<h3 id="name-${part.id}">${xmlText(part.name)} <small>${[words.pages.standings[part.standing], ...(part.quantity > 1 ? [say.issued(part.quantity)] : [])].join(", ")}</small></h3>
+${cautions.map((each) => `<p class="caution"><strong>${say.caution(cautionHtml(each.nameInText, each))}</strong> ${cautionHtml(each.caution, each)} <cite>${xmlText(each.source)}</cite></p>`).join("")}
 ${facts.length > 0 ? `<p class="look">${facts.join(" ")}</p>` : ""}
-${savingForm(frame, raw, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several)).join("")}${models}`)}
+${savingForm(frame, raw, `data-part="${part.id}"`, `${hidden("part", part.id)}${shown.map((line, at) => lineFields(part, at, line, several, say)).join("")}${models}`)}
 ${more}</article>`;
 }

@@ -1,6 +1,7 @@
 import { reportAsText } from "../../../diagnostics/report.ts";
 import { markdownRecord } from "../../../source/record-file.ts";
 import { groupsInOrder } from "../../words/groups-in-order.ts";
+import { benchFrame } from "./bench-html.ts";
 import {
   type BenchRecord,
   type BenchReference,
@@ -40,14 +41,14 @@ const fieldOrder = ["title", "variant", ...itemFields];
  * still what the page showed. Several people may be at one case, each at a part of it.
  */
 export function saveForm(root: string, reference: BenchReference, id: string, form: URLSearchParams): Saved {
+  const { say } = benchFrame(reference);
   const record = benchRecord(root, reference, id);
-  if (!record) return { status: 404, said: "There is no such item.", version: "" };
+  if (!record) return { status: 404, said: say.refused.noItem, version: "" };
   const { text, data, problems, file } = record;
   const refuse = (status: 409 | 422 | 503, said: string): Saved => ({ status, said, version: "" });
-  if (problems.length > 0)
-    return refuse(503, `Not saved yet: the file has errors.\n\n${reportAsText(problems, 1)}`);
+  if (problems.length > 0) return refuse(503, `${say.refused.errors}\n\n${reportAsText(problems, 1)}`);
   const variant = reference.collection?.variants.get(shownValue(data.variant));
-  if (!variant) return refuse(422, "Not saved: the item's variant has no reference.");
+  if (!variant) return refuse(422, say.refused.noReference);
   const family = reference.collection?.families.get(variant.family);
   const order = groupsInOrder(variant.parts.values(), family?.groups.keys() ?? [])
     .flat()
@@ -67,14 +68,14 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   const raw = saidIn(data);
   let ways: readonly (readonly Change[])[];
   let asks = "";
-  let done: () => Pick<Saved, "said" | "isStale"> = () => ({ said: "Saved." });
+  let done: () => Pick<Saved, "said" | "isStale"> = () => ({ said: say.saved.saved });
   if (part) {
-    const asked = askedPart(part, raw, form);
+    const asked = askedPart(part, raw, form, say);
     asks = asked.lost.join("; ");
     ways = partChanges(part, raw, asked, order);
     const isFewer = asked.before.length > 1 && asked.after.length < asked.before.length;
     done = () => ({
-      said: savedWords(part, asked),
+      said: savedWords(part, asked, say),
       ...(asked.isLess || isFewer ? { isStale: true } : {}),
     });
   } else if (feature)
@@ -84,27 +85,23 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
   else if (form.get("part") === null && form.get("feature") === null) {
     const all = itemFields.flatMap((name) => fieldChanges([name], data[name], form.get(name), fieldOrder));
     ways = all.length === 0 ? [] : [all.flat()];
-  } else return refuse(422, "Not saved: the reference does not list that part or feature.");
+  } else return refuse(422, say.refused.unknown);
 
   // Where somebody else wrote the same, or a first answer was lost on the way, nothing stands against it.
-  if (ways.length === 0) return { status: 200, said: "Nothing to save.", version: valueVersion(raw) };
-  if (form.get("version") !== valueVersion(raw))
-    return refuse(
-      409,
-      "Not saved: what the file says of this has been changed elsewhere. What you entered is still here.",
-    );
+  if (ways.length === 0) return { status: 200, said: say.saved.nothing, version: valueVersion(raw) };
+  if (form.get("version") !== valueVersion(raw)) return refuse(409, say.refused.elsewhere);
   if (asks !== "" && form.get("confirmed") !== asks)
     return {
-      ...refuse(409, `Not saved yet: this would no longer be on record: ${asks.replace(/\.$/, "")}.`),
+      ...refuse(409, say.refused.lost(asks.replace(/\.$/, ""))),
       asks,
     };
   for (const changes of ways) {
     const edited = editedRecord(text, changes);
     if (edited === null) continue;
     const wrong = problemsOf(reference, file, edited);
-    if (wrong.length > 0) return refuse(422, `Not saved. ${wrong.map(({ message }) => message).join(" ")}`);
-    if (!writeRecord(root, record, edited))
-      return refuse(503, "Not saved yet: the file was being changed elsewhere just now. Save it again.");
+    if (wrong.length > 0)
+      return refuse(422, say.refused.unsound(wrong.map(({ message }) => message).join(" ")));
+    if (!writeRecord(root, record, edited)) return refuse(503, say.refused.justNow);
     const { document } = markdownRecord(file.file, edited);
     return {
       status: 200,
@@ -112,8 +109,5 @@ export function saveForm(root: string, reference: BenchReference, id: string, fo
       version: valueVersion(saidIn((document?.data ?? {}) as BenchRecord["data"])),
     };
   }
-  return refuse(
-    422,
-    `Not saved: this is written in a way that can only be changed in the file itself, ${file.file}.`,
-  );
+  return refuse(422, say.refused.byHand(file.file));
 }

@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from "node:util";
 import type { Part } from "../../../records/variant.ts";
+import type { BenchWords } from "../../../words/en/bench.ts";
 import type { Change } from "./edited-yaml.ts";
 import { lostFields } from "./lost-fields.ts";
 
@@ -89,7 +90,7 @@ export interface AskedPart {
   readonly isLess: boolean;
 }
 
-export function askedPart(part: Part, raw: unknown, form: URLSearchParams): AskedPart {
+export function askedPart(part: Part, raw: unknown, form: URLSearchParams, say: BenchWords): AskedPart {
   const before = linesOf(raw);
   const count = form.has(`${before.length}.state`) ? before.length + 1 : before.length;
   const each: (Line | null)[] = [];
@@ -103,12 +104,12 @@ export function askedPart(part: Part, raw: unknown, form: URLSearchParams): Aske
       continue;
     }
     const typed = typedLine(line, at, form);
-    const gone = lostFields(typed, asked, part);
+    const gone = lostFields(typed, asked, part, say);
     isLess ||= gone.size > 0;
     if (at < before.length)
       for (const [field, why] of gone)
         if (line[field] !== undefined)
-          lost.push(`${field} ${shownValue(line[field])}${why === "" ? "" : `, ${why}`}`);
+          lost.push(`${say.saved.field(field, shownValue(line[field]))}${why === "" ? "" : `, ${why}`}`);
     if (asked === "") {
       each.push(null);
       continue;
