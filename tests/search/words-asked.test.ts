@@ -124,6 +124,37 @@ describe("slips of the finger", () => {
   it("leave a word that is like nothing alone", () => expect(search.ask("?q=xyzzyxyzzy")).toEqual([]));
 });
 
+// DIN 5007-1 has ö as o, and DIN 5007-2, as in telephone books, as oe: both from memory.
+describe("an umlaut, where the collection is in German", () => {
+  const inLanguage = (language: string) =>
+    openSearch(
+      publishedIn(
+        writeCollection(
+          smallCollection("parts:\n  lamp: { standing: core }\n", {
+            "content/collection.yaml": `title: T\nlanguage: ${language}\n`,
+            "content/items/a-titel.md": entry("Öllampe aus Mölln", "status: sold", "Neue Queräxte."),
+            "content/items/b-text.md": entry("Leuchte", "status: sold", "Mit Ölkännchen. OEL steht darauf."),
+          }),
+        ),
+      ),
+    );
+
+  it.each([
+    ["as it is written", "öl", ["a-titel", "b-text"]],
+    ["without its dots", "ol", ["a-titel", "b-text"]],
+    ["as two letters, beside what is written so", "oel", ["a-titel", "b-text"]],
+    ["as two letters within a word", "moelln", ["a-titel"]],
+    ["as two letters in a text", "Oelkaennchen", ["b-text"]],
+    ["and no other e is taken away", "neue queraexte", ["a-titel"]],
+  ])("is found %s", (_, asked, found) => {
+    expect(inLanguage("de").ask(`?q=${asked}`)).toEqual(found);
+  });
+
+  it("is one letter elsewhere", () => {
+    expect(inLanguage("en").ask("?q=oel")).toEqual(["b-text"]);
+  });
+});
+
 describe("the order of the answers", () => {
   it("has a whole word of the title before its beginning, and the title before the text", () => {
     const root = writeCollection(

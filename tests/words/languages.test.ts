@@ -31,7 +31,6 @@ const alike = new Set([
   "pages.cite.bibtex",
   "pages.cite.csl",
   "pages.finder.percent",
-  "pages.sources.inside",
   "pages.variant.movedTo",
   "methods.coverage.formula",
   "methods.chao1.source",

@@ -63,6 +63,7 @@ export function buildSearchIndex(
 
   return {
     index: {
+      language: collection.settings.language,
       count: items.length,
       titles: lines(items.map(({ title }) => oneLine(title))),
       ids: lines(items.map(({ id }) => id)),

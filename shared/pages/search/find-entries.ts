@@ -3,13 +3,14 @@ import { statuses } from "../../terms/states.ts";
 import { verdicts } from "../../terms/verdicts.ts";
 import { askedNumber } from "./asked-numbers.ts";
 import { wordsIn } from "./folded-words.ts";
-import { matchWord, type OpenWords } from "./match-word.ts";
+import { matchWord, type OpenWords, type WordMatch } from "./match-word.ts";
 import { meansAsked } from "./named-apart.ts";
 import { nearWords } from "./near-words.ts";
 import type { OpenCatalogue, OpenDetails } from "./open-catalogue.ts";
 import { someRising } from "./packed-numbers.ts";
 import { partsNamed } from "./part-words.ts";
 import { percentOfStep } from "./share-steps.ts";
+import { spellingsOf } from "./spellings.ts";
 import type { ViewState } from "./view-state.ts";
 
 export interface Found {
@@ -38,6 +39,11 @@ export interface Searched {
 
 /** The words typed, each once, folded. */
 export const wordsTyped = (q: string): string[] => [...new Set(wordsIn(fold(q)))];
+
+/** The same with every spelling that may be meant: the words whose texts must be at hand. */
+export const wordsMeant = (q: string, { index }: OpenCatalogue): string[] => [
+  ...new Set(wordsTyped(q).flatMap((word) => spellingsOf(word, index.language))),
+];
 
 type Test = (entry: number) => boolean;
 
@@ -91,8 +97,8 @@ function testsOf(catalogue: OpenCatalogue, details: OpenDetails | null, state: V
     has(state.missing, details.missing, (at, entry) =>
       meansAsked(state.missing, parts[columns.variant[entry] ?? -1]?.[at]?.id ?? ""),
     );
-    const wanted = fold(state.place);
-    const answers = places.map((place) => fold(place).includes(wanted));
+    const wanted = spellingsOf(fold(state.place), index.language);
+    const answers = places.map((place) => wanted.some((each) => fold(place).includes(each)));
     has(state.place, details.places, (at) => answers[at] ?? false);
   }
 
@@ -173,6 +179,16 @@ export function vocabularyOf(catalogue: OpenCatalogue): ReadonlySet<string> {
   return words;
 }
 
+/** How well each entry answers to any of several words. */
+function best(matches: readonly WordMatch[]): WordMatch {
+  const [first, ...more] = matches;
+  if (first === undefined || more.length === 0) return first ?? { scores: new Uint8Array(), any: false };
+  const scores = first.scores.map((score, entry) =>
+    Math.max(score, ...more.map((each) => each.scores[entry] ?? 0)),
+  );
+  return { scores, any: matches.some(({ any }) => any) };
+}
+
 function* wordsOf(catalogue: OpenCatalogue, texts: readonly OpenWords[]): Generator<string> {
   yield* vocabularyOf(catalogue);
   for (const { words } of texts) yield* words;
@@ -195,7 +211,11 @@ export function findEntries(
   let scores: Uint16Array | null = null;
   for (const word of wordsTyped(state.q)) {
     const texts = textsFor(word);
-    let match = matchWord(catalogue, word, texts);
+    let match = best(
+      spellingsOf(word, catalogue.index.language).map((each) =>
+        matchWord(catalogue, each, each === word ? texts : textsFor(each)),
+      ),
+    );
     if (!match.any && mend) {
       needsParts ||= details === null;
       const parts = details && partsNamed(catalogue, details, word);
@@ -208,11 +228,7 @@ export function findEntries(
       const taken = nearWords(word, wordsOf(catalogue, texts));
       if (taken.length > 0) {
         instead.push({ typed: word, taken });
-        const all = taken.map((near) => matchWord(catalogue, near, textsFor(near)).scores);
-        const best = new Uint8Array(count).map((_, entry) =>
-          Math.max(...all.map((each) => each[entry] ?? 0)),
-        );
-        match = { scores: best, any: true };
+        match = best(taken.map((near) => matchWord(catalogue, near, textsFor(near))));
       }
     }
     if (scores === null) scores = Uint16Array.from(match.scores);

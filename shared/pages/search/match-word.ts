@@ -97,12 +97,14 @@ function matchText({ words, entries }: OpenWords, typed: string, scores: Uint8Ar
 
 const isAnswer = (score: number): boolean => score > 0;
 
-/** For every entry how well it answers to one folded word; 0 where it does not. */
-export function matchWord(
-  catalogue: OpenCatalogue,
-  word: string,
-  texts: readonly OpenWords[],
-): { readonly scores: Uint8Array; readonly any: boolean } {
+/** For every entry how well it answers; 0 where it does not. */
+export interface WordMatch {
+  readonly scores: Uint8Array;
+  readonly any: boolean;
+}
+
+/** How well each entry answers to one folded word. */
+export function matchWord(catalogue: OpenCatalogue, word: string, texts: readonly OpenWords[]): WordMatch {
   const { index, columns, variantTexts, masked } = catalogue;
   const scores = new Uint8Array(index.count);
   // A letter alone is in every name; it must begin a word there.

@@ -27,6 +27,8 @@ export interface WordShard {
  * catalogue. `packed-numbers.ts` says how numbers are written.
  */
 export interface SearchIndex {
+  /** Of the collection: how people type its words. */
+  readonly language: string;
   readonly count: number;
   /** Lines. */
   readonly titles: string;

@@ -1,7 +1,7 @@
 import { citedPages } from "../cited-pages.ts";
 import { countedIn, digitsIn } from "../counted.ts";
 import type { PageWords } from "../en/pages.ts";
-import { ended } from "../ended.ts";
+import { endOf } from "../ended.ts";
 import { germanCompare } from "./compare.ts";
 import { germanFinder } from "./finder.ts";
 import { germanPhotographs } from "./photographs.ts";
@@ -158,7 +158,7 @@ export const germanPages: PageWords = {
       reaching: "erreichen sie",
       leftOut: "weggelassen",
       destroyed: "nachweislich zerstört",
-      nameless: "Zeilen, die weder Seriennummer noch Exemplar nennen",
+      nameless: "Zeilen ohne Seriennummer und ohne Exemplar",
       offersOfAny: "Angebote aller Garnituren",
       offersRecorded: "davon von hinreichend erfassten Garnituren",
     },
@@ -601,8 +601,9 @@ export const germanPages: PageWords = {
     notCited: "Nicht angeführt.",
     andOthers: (name) => `${name} u. a.`,
     andMore: (count) => counted(count, "weitere Seite", "weitere Seiten"),
-    inQuotes: (title) => `„${ended(title)}“`,
-    inside: "In",
+    // The point stands behind the closing mark, unless the title has an end of its own.
+    inQuotes: (title) => `„${title}“${endOf(title)}`,
+    inside: "In:",
     editedBy: (editors) => `hrsg. von ${editors}`,
     asEditors: (editors) => `${editors} (Hrsg.)`,
     accessed: (date) => `abgerufen: ${date}`,
@@ -625,7 +626,7 @@ export const germanPages: PageWords = {
     titleOf: (variant) => `Nachweise von ${variant}`,
     description: "Das Verzeichnis der Nachweise, auf dem jede Zahl zur Seltenheit beruht.",
     descriptionOf: (variant, count) => `${nachweise(count)} von ${variant}, wie veröffentlicht.`,
-    lead: "Jedes Mal, dass ein Exemplar angeboten, beschrieben oder erwähnt wurde. Was gezählt wird und wie oft eines wieder auftaucht, entscheidet, was sich von denen sagen lässt, die niemand gesehen hat.",
+    lead: "Jedes Mal, wenn ein Exemplar angeboten, beschrieben oder erwähnt wurde. Was gezählt wird und wie oft eines wieder auftaucht, entscheidet, was sich von denen sagen lässt, die niemand gesehen hat.",
     variant: "Variante",
     count: "Nachweise",
     distinct: "Exemplare",
@@ -654,7 +655,7 @@ export const germanPages: PageWords = {
     prices: "Ein gesehener Preis ist, was eine Liste druckte. Er ist keine Schätzung des Werts.",
     watching: (years) => `Auf Angebote geachtet wurde: ${years}.`,
     list: (list) => `Liste: ${list}`,
-    toVariant: "Die Zahlen, die daraus gemacht sind",
+    toVariant: "Die Zahlen, die sich daraus ergeben",
     caption: "Das Verzeichnis, das Früheste zuerst",
   },
   wants: {

@@ -2,7 +2,7 @@ import {
   type Found,
   findEntries,
   needsDetails,
-  wordsTyped,
+  wordsMeant,
 } from "../../../shared/pages/search/find-entries.ts";
 import type { ViewState } from "../../../shared/pages/search/view-state.ts";
 import type { Fetched } from "./fetched.ts";
@@ -15,7 +15,8 @@ export interface WholeAnswer {
 
 /** Whether it can be answered with what is here. */
 export const hasAll = (fetched: Fetched, state: ViewState): boolean =>
-  fetched.hasTexts(wordsTyped(state.q)) && (fetched.details !== null || !needsDetails(state));
+  fetched.hasTexts(wordsMeant(state.q, fetched.catalogue)) &&
+  (fetched.details !== null || !needsDetails(state));
 
 /** What answers, with whatever it takes fetched first; null once nobody waits for it any more. */
 export async function wholeAnswer(
@@ -24,7 +25,7 @@ export async function wholeAnswer(
   isWaitedFor: () => boolean,
 ): Promise<WholeAnswer | null> {
   const [isRead] = await Promise.all([
-    fetched.fetchTexts(wordsTyped(state.q)),
+    fetched.fetchTexts(wordsMeant(state.q, fetched.catalogue)),
     ...(needsDetails(state) ? [fetched.fetchDetails()] : []),
   ]);
   if (!isWaitedFor()) return null;
