@@ -123,7 +123,9 @@ it.each([
 
 it("a title within another has the point that ends it, or its own end", () => {
   expect(english.pages.sources.inQuotes("What is a lamp?")).toBe("“What is a lamp?”");
-  expect(german.pages.sources.inQuotes("Die Lampe")).toBe("„Die Lampe.“");
+  // Duden, rules of quotation marks, from memory: the point of the whole stands behind the closing mark.
+  expect(german.pages.sources.inQuotes("Die Lampe")).toBe("„Die Lampe“.");
+  expect(german.pages.sources.inQuotes("Was ist eine Lampe?")).toBe("„Was ist eine Lampe?“");
   expect(entry('title: A lamp, author: [{ literal: "Ostrey Co." }]').authors).toBe("Ostrey Co.");
   expect(entry("title: A lamp, author: [{ literal: Ostrey }]").authors).toBe("Ostrey.");
 });
