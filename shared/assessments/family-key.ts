@@ -41,10 +41,13 @@ export function assessFamilyKey(
   return { ...found, bySerial: areToldBySerial(variants), key: keyOf(variants, first) };
 }
 
-/** Asks first what is expected to leave the least doubt; each answer goes on with the variants that it leaves. */
+/**
+ * Asks first what is easiest to see, and of that what leaves the least doubt; each answer goes on with the variants
+ * that it leaves. Any order of the set ends at the same variants, so only the trouble on the way is to be chosen.
+ */
 function keyOf(variants: readonly Variant[], features: readonly Feature[]): KeyStep {
   const end: KeyStep = { kind: "end", variants: variants.map(({ id }) => id) };
-  const [best] = tellingFeatures(variants, features);
+  const [best] = tellingFeatures(variants, features, { easiestFirst: true });
   if (!best) return end;
   const rest = features.filter((feature) => feature !== best);
 

@@ -5,8 +5,16 @@ import { expectedEntropy } from "../statistics/expected-entropy.ts";
 /** Sums of the same shares in another order differ by less than this. */
 const rounding = 1e-12;
 
-/** The features that can split the variants, the most telling first: by expected entropy, then effort, then id. */
-export function tellingFeatures(variants: readonly Variant[], features: readonly Feature[]): Feature[] {
+/**
+ * The features that can split the variants. What is worth looking at next is what tells most: by expected entropy,
+ * then effort, then id. With `easiestFirst` effort comes before entropy: of features that will all be asked for in
+ * the end, nobody should take the lid apart before a glance has shown that it is needed.
+ */
+export function tellingFeatures(
+  variants: readonly Variant[],
+  features: readonly Feature[],
+  { easiestFirst = false }: { readonly easiestFirst?: boolean } = {},
+): Feature[] {
   if (variants.length < 2) return [];
   const doubt = Math.log2(variants.length);
   return features
@@ -18,6 +26,7 @@ export function tellingFeatures(variants: readonly Variant[], features: readonly
     .filter(({ entropy }) => entropy < doubt - rounding)
     .sort(
       (a, b) =>
+        (easiestFirst ? a.feature.effort - b.feature.effort : 0) ||
         (Math.abs(a.entropy - b.entropy) > rounding ? a.entropy - b.entropy : 0) ||
         a.feature.effort - b.feature.effort ||
         (a.feature.id < b.feature.id ? -1 : 1),
