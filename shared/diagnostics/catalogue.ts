@@ -96,6 +96,9 @@ export const catalogue = {
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),
+  "guessable-serial": warning(
+    "A serial that its item masks or hides can be worked out, or nearly: the ranges that are published, with their dates, leave hardly any other.",
+  ),
   "unaccepted-model": warning(
     "The model of a substitute is spelt almost like one that the reference accepts, and so counts for nothing; or it is not given, although the reference accepts one.",
   ),

@@ -1,14 +1,17 @@
 import { addUnder } from "../lists/grouping.ts";
 import type { Item, SerialPublishing } from "../records/item.ts";
 import { serialKey } from "../records/serial.ts";
+import { mayBeParted, replacePrinted, withoutMarkup } from "../source/without-markup.ts";
 import { maskSign } from "./masked-sign.ts";
-import { mayBeParted, replacePrinted, withoutMarkup } from "./without-markup.ts";
+
+/** How many of the last digits of a serial a mask hides. */
+export const masked = 2;
 
 /** A serial without its last two digits, or without any where it has no more than two. */
 export function maskSerial(serial: string): string {
   const letters = [...serial];
   const digits = letters.flatMap((letter, at) => (/\p{Nd}/u.test(letter) ? at : []));
-  const hidden = new Set(digits.slice(-2));
+  const hidden = new Set(digits.slice(-masked));
   // A serial without digits has no last ones: nothing of it can be shown safely.
   if (digits.length === 0) return serial.replace(/[\p{L}\p{N}]/gu, maskSign);
   return letters.map((letter, at) => (hidden.has(at) ? maskSign : letter)).join("");

@@ -17,6 +17,7 @@ import { publishRevisions } from "./publish-revisions.ts";
 import { publishVariant } from "./publish-variant.ts";
 import type { Audience, Named, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
 import { sparingAddresses } from "./spared-addresses.ts";
+import { withNamesFreed } from "./with-names-freed.ts";
 
 /** Whatever stands in it as text, however deep. */
 function freeOf<Value>(value: Value, redact: Redact): Value {
@@ -62,21 +63,21 @@ const spreadsShown = 24;
  * cut, and that its texts must not give away either.
  */
 export function publishCollection(
-  collection: Collection,
+  asWritten: Collection,
   assessments: Assessments,
   audience: Audience,
   words: Words,
   others: readonly HiddenSerial[] = [],
 ): PublishedCollection {
-  const { settings } = collection;
-  const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
-
+  const { settings } = asWritten;
   const redact: RedactAny =
     audience === "private"
       ? (text) => text
-      : sparingAddresses(redactorOf([...hiddenSerials(collection.items.values()), ...others]));
+      : sparingAddresses(redactorOf([...hiddenSerials(asWritten.items.values()), ...others]));
   /** Of what no item bears. */
   const free: Redact = (text) => redact(text);
+  const collection = audience === "private" ? asWritten : withNamesFreed(asWritten, free);
+  const nameOf = (id: string) => collection.variants.get(id)?.name ?? id;
   const hazard = (finding: HazardFinding) => publishHazard(finding, settings.language, free);
   const shown = (text: string | undefined): string | null => (text === undefined ? null : redact(text));
   const titleOf = (id: string) => {
@@ -165,7 +166,10 @@ export function publishCollection(
     variants: variants
       .filter((variant) => variant.family.id === family.id)
       .map(({ id, name }) => ({ id, name })),
-    comparison: assessments.families.get(family.id)?.comparison.rows ?? [],
+    comparison: (assessments.families.get(family.id)?.comparison.rows ?? []).map((row) => ({
+      ...row,
+      name: free(row.name),
+    })),
     key: assessments.families.get(family.id)?.key ?? noKey,
     sources: family.sources,
     formerly: family.formerly,

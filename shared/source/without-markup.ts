@@ -59,6 +59,26 @@ export function withoutMarkup(source: string): PrintedText {
   return { text, starts, ends };
 }
 
+/** Where a pattern matches what is printed of a text, with what is read there. The pattern is global. */
+export function printedMatches(
+  source: string,
+  pattern: RegExp,
+): { readonly read: string; readonly start: number; readonly end: number }[] {
+  if (!anyMarkup.test(source)) {
+    return [...source.matchAll(pattern)].map(({ 0: read, index }) => ({
+      read,
+      start: index,
+      end: index + read.length,
+    }));
+  }
+  const { text, starts, ends } = withoutMarkup(source);
+  return [...text.matchAll(pattern)].map(({ 0: read, index }) => ({
+    read,
+    start: starts[index] ?? 0,
+    end: ends[index + read.length - 1] ?? source.length,
+  }));
+}
+
 const marks = /[*_~`]/;
 
 /** The source with every match in what is printed replaced, with the markup in it and around it. */

@@ -4,6 +4,7 @@ import { hiddenSerials, maskSerial, redactorFor, redactorOf } from "../../shared
 import type { Item } from "../../shared/records/item.ts";
 import { line } from "../assessments/properties/given.ts";
 import { item } from "../assessments/properties/given-collection.ts";
+import { dataOf, item as itemText, smallCollection } from "../collections/collection.ts";
 
 // From what the README promises: serials are masked in their last digits, in whatever text names them, a number alone only
 // in the texts of its own item.
@@ -145,5 +146,24 @@ describe("a text of its own item", () => {
     const text = "H2118";
     expect(redactorFor(masked(text, { publish: { serial: "shown", price: "hidden" } }))(text)).toBe(text);
     expect(redactorFor(masked(text, { publish: { serial: "hidden", price: "hidden" } }))(text)).toBe("•••");
+  });
+});
+
+describe("names in a reference", () => {
+  const files = smallCollection(
+    "levels: [{ id: all, name: As H2118, needs: { standing: [core] } }]\nparts:\n  fork: { name: Fork of H 2118, standing: core, group: tools, marks: [H2118] }\n",
+    {
+      "schemas/reference/chest/family.yaml":
+        "name: Chests like H2118\nmaker: H2118 Works\ngroups: { tools: Tools of H2118 }\nfeatures:\n  lock: { name: Lock of H2118, values: [iron] }\n",
+      "schemas/reference/chest/chest-b.yaml": "name: The H2118 chest\nextends: chest-a\n",
+      "content/items/one.md": itemText("serial: H2118"),
+    },
+  );
+
+  it("tell no serial that is masked, and stay as they are where it is shown", () => {
+    const texts = (all: Map<string, unknown>) => JSON.stringify([...all.values()]);
+    expect(texts(dataOf(files)).match(/.{30}H ?2118/g)).toBe(null);
+    expect(texts(dataOf(files))).toContain("The H21\u2022\u2022 chest");
+    expect(texts(dataOf(files, "private"))).toContain("The H2118 chest");
   });
 });

@@ -25,6 +25,19 @@ const told = (more: Files): string[] => toldIn(root(more));
 const kept = "provenance:\n  - { date: 1998, event: bought, from: Ida Quarrendon, private: [from] }\n";
 
 describe("what an item keeps private and tells all the same", () => {
+  it("is told of where markup parts it, and its surname not by itself there", () => {
+    expect(
+      told({
+        "content/items/one.md": `${item(kept)}I**da** _Quarren_&#100;on had it. Quarren**don** sold it.\n`,
+        "content/articles/on.md": "---\ntitle: On\n---\nOf I*da* Quarrendon.\n",
+      }),
+    ).toEqual([
+      'articles/on.md:4:4 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      'items/one.md:9:1 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
+      'items/one.md:9:35 private-in-text "Quarrendon", the surname in a name that the item "one" keeps private under "provenance"',
+    ]);
+  });
+
   it("is told of at every place that tells it", () => {
     const texts = `${kept}  - { date: 2001, event: Ida Quarrendon's sale }\nphotos:\n  - { file: a.png, alt: The case of Ida Quarrendon }`;
     expect(
@@ -38,6 +51,40 @@ describe("what an item keeps private and tells all the same", () => {
       'items/one/index.md:11:8 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
       'items/one/index.md:12:20 private-in-text "Ida Quarrendon", which the item "one" keeps private under "provenance"',
     ]);
+  });
+});
+
+describe("an amount that an item does not publish", () => {
+  const said = (place: string, amount: string, field: string) =>
+    `items/one.md:${place} private-in-text "${amount}", an amount that the item "one" keeps private under "${field}"`;
+  const one = (text: string, more = "") =>
+    told({ "content/items/one.md": `${item(`paid: { amount: 3100, currency: EUR }${more}`)}${text}\n` });
+
+  // How amounts of money are written: The Chicago Manual of Style, 17th ed., 9.20-9.23; DIN 5008. From memory.
+  it.each(["€3,100", "3.100 €", "EUR 3 100.00", "3100 euros", "3\u2019100,- Euro", "3**100** EUR"])(
+    "is told of as %s",
+    (text) => {
+      expect(one(text)).toEqual([said("7:1", text.replaceAll("*", ""), "paid")]);
+    },
+  );
+
+  it.each(["3100", "€13,100", "3100.50 EUR", "3100 leaves", "£3100", "3100 europium"])(
+    "is another in %s",
+    (text) => {
+      expect(one(text)).toEqual([]);
+    },
+  );
+
+  it("may be what an earlier owner paid, what it is insured for, or what is asked", () => {
+    const more =
+      "\nprice: { amount: 4200, currency: USD }\nprivate: { insured: { amount: 5000, currency: CHF } }\nprovenance:\n  - { date: 1998, event: bought, price: { amount: 12.5, currency: GBP } }";
+    const text = "£12.50, $4200, CHF 5,000.";
+    expect(one(text, more)).toEqual([
+      said("11:1", "£12.50", "provenance"),
+      said("11:9", "$4200", "price"),
+      said("11:16", "CHF 5,000", "private"),
+    ]);
+    expect(one("$4200", `${more}\npublish: { price: shown }`)).toEqual([]);
   });
 });
 
@@ -271,12 +318,16 @@ describe("a serial that its item does not show", () => {
   it("is told of at each address that spells it out", () => {
     expect(
       told({
-        "content/items/chest-h2118.md": item("serial: H2118\nformerly: [old-one, h-2118, no-h2118]"),
+        "content/items/chest-h2118.md": item(
+          "serial: H2118\nformerly: [old-one, h-2118, no-h2118, set-02118, of-1921]",
+        ),
+        "content/items/of-40.md": item("serial: H40"),
       }),
     ).toEqual([
       'items/chest-h2118.md:4:9 serial-in-address the address "chest-h2118", which spells out the serial',
       'items/chest-h2118.md:5:21 serial-in-address the address "h-2118", which spells out the serial',
       'items/chest-h2118.md:5:29 serial-in-address the address "no-h2118", which spells out the serial',
+      'items/chest-h2118.md:5:39 serial-in-address the address "set-02118", which spells out the number of the serial',
     ]);
   });
 

@@ -31,14 +31,22 @@ export function checkSerials({ items, sightings, variants }: Collection, report:
 
 const keyOf = (of: string, serial: string): string => `${of} ${serialKey(serial)}`;
 
-/** An address is public: a serial that is not must not be read off it. */
+/** The numbers in a text, without the zeros before them; those of one or two digits count anything. */
+const numbersIn = (text: string): string[] =>
+  (foldSerial(text).match(/\p{Nd}+/gu) ?? [])
+    .map((number) => number.replace(/^0+/, ""))
+    .filter(({ length }) => length > 2);
+
+/** An address is public: a serial that is not must not be read off it, nor its number. */
 function checkAddresses(report: Report, item: Item, serial: string) {
   const letters = (text: string) => foldSerial(text).replace(/[^\p{L}\p{N}]/gu, "");
   const secret = letters(serial);
+  const numbers = numbersIn(serial);
   const check = (address: string, path: Path, remedy: string) => {
-    if (secret.length < 3 || !letters(address).includes(secret)) return;
+    const isSpelt = secret.length > 2 && letters(address).includes(secret);
+    if (!isSpelt && !numbersIn(address).some((number) => numbers.includes(number))) return;
     report("serial-in-address", item.document, path, {
-      found: `the address "${address}", which spells out the serial`,
+      found: `the address "${address}", which spells out ${isSpelt ? "the serial" : "the number of the serial"}`,
       expected: "an address that does not",
       remedy: `${remedy}, or write "publish: { serial: shown }".`,
     });

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import { addUnder } from "../../lists/grouping.ts";
 import type { SourceDocument } from "../../source/document.ts";
+import { printedMatches } from "../../source/without-markup.ts";
 import type { Collection } from "../collection.ts";
 import type { Item } from "../item.ts";
 import { serialKey } from "../serial.ts";
@@ -71,13 +72,13 @@ function surnameTold(
   document: SourceDocument,
   inFull: readonly RegExp[],
 ): Diagnostic[] {
-  const isAlone = ({ text }: { readonly text: string }) => inFull.every((name) => text.search(name) < 0);
-  const body = inFull.reduce(
-    (text, name) => text.replace(name, (found) => " ".repeat(found.length)),
-    document.body,
-  );
+  const isAlone = ({ text }: { readonly text: string }) =>
+    inFull.every((name) => printedMatches(text, name).length === 0);
+  let { body } = document;
+  for (const { start, end } of inFull.flatMap((name) => printedMatches(body, name)))
+    body = body.slice(0, start) + " ".repeat(end - start) + body.slice(end);
   const told = textsByPrivacy(document).told.filter(isAlone);
-  return placesOf(surname, document, told, body).map(({ written, place }) =>
+  return placesOf(whole(surname), document, told, body).map(({ written, place }) =>
     diagnose("private-in-text", place, {
       found: `"${written}", the surname in a name that the item "${id}" keeps private under "${field}"`,
       expected: "no published text to contain it",

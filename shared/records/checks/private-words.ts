@@ -1,6 +1,7 @@
 import type { LazyLocus } from "../../diagnostics/diagnostic.ts";
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
+import { printedMatches } from "../../source/without-markup.ts";
 import type { Item } from "../item.ts";
 
 /** A value of a record that is text, with where it stands. */
@@ -127,26 +128,28 @@ export function surnameOf(name: string): string | undefined {
 /** The first of some words, in whatever order they are told. */
 export const firstOf = (words: string): string => words.split(/[\s,]/)[0] ?? "";
 
-/** Where some words are told, as they are written there: of each value once, and of the Markdown at every place. */
+/** Where some words are told, as they are read there: of each value once, and of the Markdown at every place. */
 export function placesOf(
-  words: string,
+  pattern: RegExp,
   document: SourceDocument,
   told: TextsByPrivacy["told"],
   body = document.body,
 ): { readonly written: string; readonly place: LazyLocus }[] {
   const { file } = document;
-  const pattern = whole(words);
-  const written = (match: string): string => match.replace(/\s+/g, " ");
+  const written = (read: string): string => read.replace(/\s+/g, " ");
   return [
     ...told.flatMap(({ path, text }) => {
-      const [match] = text.match(pattern) ?? [];
-      if (match === undefined) return [];
-      const place = { file, locate: () => locateInValue(document, path, match) };
-      return { written: written(match), place };
+      const [match] = printedMatches(text, pattern);
+      if (!match) return [];
+      const found = text.slice(match.start, match.end);
+      return {
+        written: written(match.read),
+        place: { file, locate: () => locateInValue(document, path, found) },
+      };
     }),
-    ...[...body.matchAll(pattern)].map(({ 0: match, index }) => ({
-      written: written(match),
-      place: { file, locate: () => locateInBody(document, index, index + match.length) },
+    ...printedMatches(body, pattern).map(({ read, start, end }) => ({
+      written: written(read),
+      place: { file, locate: () => locateInBody(document, start, end) },
     })),
   ];
 }

@@ -4,6 +4,7 @@ import type { DayNumber } from "../../dates/day-number.ts";
 import { type Diagnostic, inReadingOrder } from "../../diagnostics/diagnostic.ts";
 import { tally } from "../../diagnostics/report.ts";
 import { checkSettings } from "../../publication/check-settings.ts";
+import { guessableSerials } from "../../publication/guessable-serials.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import { checkTexts } from "../../publication/references/check-texts.ts";
 import { datesAhead } from "../../records/checks/dates-ahead.ts";
@@ -64,6 +65,7 @@ export function checkCollection(root: string, today?: DayNumber): LoadedCollecti
     ...found,
     ...(settings ? checkSettings(collection, settings) : []),
     ...concernsOf(collection, assessments),
+    ...guessableSerials(collection),
     ...checkTexts(collection, settings, () => publishCollection(collection, assessments, "public", words)),
   ];
   return {

@@ -5,6 +5,7 @@ import { type PrivateWords, textsByPrivacy } from "../../records/checks/private-
 import type { Path, SourceDocument } from "../../source/document.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import type { RecordText } from "../../source/read-texts.ts";
+import { mayBeParted, withoutMarkup } from "../../source/without-markup.ts";
 import { readableText } from "../groups/mentioned-serials.ts";
 
 /** The words of a text that may be of a name, in one form of Unicode; to look for any word takes ten times as long. */
@@ -47,7 +48,8 @@ export function findPrivateNames(names: readonly PrivateWords[], texts: readonly
   return texts.flatMap((text) => {
     const isOthers = ({ words }: PrivateWords) =>
       text.kind !== "item" || !keepers.get(words.toLowerCase())?.has(text.id);
-    const words = new Set(capitals(readableText(text)));
+    const readable = readableText(text);
+    const words = new Set(capitals(mayBeParted(readable) ? withoutMarkup(readable).text : readable));
     const maybe = [...words].flatMap((word) => byFirst.get(word) ?? []).filter(isOthers);
     if (maybe.length === 0) return [];
     return documentsOf(text).flatMap((document) => {

@@ -13,6 +13,7 @@ import { figuresFile, variantData } from "../../pages/data/variant-data.ts";
 import { listFamilies } from "../../pages/listed/list-families.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import { familyPages, itemPages } from "../../pages/site-pages.ts";
+import { guessableSerials } from "../../publication/guessable-serials.ts";
 import { type HiddenSerial, hiddenSerials } from "../../publication/masking.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
 import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
@@ -82,6 +83,7 @@ export async function groupSite(
   const found = [
     ...diagnostics,
     ...concernsOf(collection, assessments),
+    ...guessableSerials(collection),
     ...checkTexts({ ...collection, articles: new Map() }, undefined, () => published, frame.hidden),
     ...(await momentsAfterEnd(frame.root, collection.items.values())),
   ];

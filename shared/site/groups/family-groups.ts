@@ -53,7 +53,8 @@ export const familyIn = (file: string): string => file.split("/")[2] ?? "";
 const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;
 
 /** The ids that a text may speak of; null where it may speak of everything. */
-export function mentioned(text: string): string[] | null {
+export function mentioned(record: RecordText): string[] | null {
+  const text = readableText(record);
   if (!mayMention.test(text)) return [];
   if (/:items[?>]/.test(text)) return null;
   return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
@@ -137,7 +138,7 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   const together: string[][] = [];
   for (const text of own) {
     const base = text.kind === "variant" ? baseOf(text) : undefined;
-    const ids = mentioned(text.text);
+    const ids = mentioned(text);
     if (ids === null) together.push([...families.keys()]);
     else together.push([familyOf(text), ...[...ids, base ?? ""].flatMap((id) => named(id) ?? [])]);
   }
@@ -210,7 +211,7 @@ export function groupFamilies(texts: CollectionTexts, cut: LogCutter = cutLog): 
   const articles = ofKind("article");
   const shared = texts.texts.filter(({ kind }) => sharedKinds.has(kind));
   const settings = ofKind("collection");
-  const told = [...articles, ...settings].map(({ text }) => mentioned(text));
+  const told = [...articles, ...settings].map(mentioned);
   return {
     groups,
     shared,

@@ -21,7 +21,7 @@ export function variantKeys(
   around: string,
   attachmentStamps: (items: readonly RecordText[]) => readonly string[],
 ): ReadonlyMap<string, string> {
-  if (texts.some(({ text }) => mentioned(text)?.length !== 0)) return new Map();
+  if (texts.some((text) => mentioned(text)?.length !== 0)) return new Map();
   const references = texts.filter(({ kind }) => kind === "family" || kind === "variant");
   const aroundAll = digest(around, keyOfTexts(references), JSON.stringify(hidden));
 

@@ -17,7 +17,7 @@ function kept<Told>(tell: (text: RecordText) => Told): (text: RecordText) => Tol
   };
 }
 
-const isSelfContained = kept(({ text }) => mentioned(text)?.length === 0);
+const isSelfContained = kept((text) => mentioned(text)?.length === 0);
 const variantNamed = kept(variantOf);
 const serialNamed = kept(serialOf);
 const setNamed = kept(({ text }) => topWord(frontMatterOf(text), "set"));

@@ -16,7 +16,7 @@ import type { ChangedText } from "./changed-texts.ts";
  */
 function bondsOf(text: RecordText, { serialsMentionedIn }: GroupedCollection): string | null {
   if (text.kind === "sightings") return null;
-  const named = [mentioned(text.text), serialsMentionedIn(text), formerIds(text)];
+  const named = [mentioned(text), serialsMentionedIn(text), formerIds(text)];
   switch (text.kind) {
     case "item":
       return JSON.stringify([variantOf(text), serialOf(text), publishingOf(text), named]);
