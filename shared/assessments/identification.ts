@@ -74,8 +74,12 @@ export function assessIdentification(
 }
 
 function caveatsOf({ serial }: Observed, candidates: readonly Candidate[]): Statement[] {
-  const isHeld = candidates.some(({ agreements }) => agreements.includes("serial"));
-  return serial === undefined || isHeld || isLegible(serial) ? [] : [statement("serial-not-read")];
+  const [claimed, ...others] = candidates.map(({ agreements }) => agreements.includes("serial"));
+  const holding = others.filter((isHeld) => isHeld).length;
+  if (claimed && holding > 0) return [statement("serial-shared", { variants: holding + 1 })];
+  return serial === undefined || claimed || holding > 0 || isLegible(serial)
+    ? []
+    : [statement("serial-not-read")];
 }
 
 function nextToLookAt(

@@ -44,6 +44,7 @@ export type StatementId =
   | "serials-not-shown"
   | "serials-misread"
   | "serial-not-read"
+  | "serial-shared"
   | "known-exceed-made"
   | "estimate-exceeds-made"
   | "counts-contradicted"

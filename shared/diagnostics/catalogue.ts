@@ -93,6 +93,9 @@ export const catalogue = {
   ),
   "repeated-part": warning("A row of the log names a part twice in one cell, where it counts once."),
   "private-in-text": warning("A text that is published contains something that an item keeps private."),
+  "shared-serials": warning(
+    "Two variants of a family have ranges that hold the same serials, and neither extends the other: a serial alone does not tell them apart.",
+  ),
   "serial-in-log": warning(
     "A serial that its item masks or hides stands in the log of sightings, which is published as it is.",
   ),

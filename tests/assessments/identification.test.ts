@@ -73,6 +73,29 @@ describe("identification: does the object agree with its label?", () => {
     expect(candidates[1]).toMatchObject({ variant: "b", contradictions: [] });
   });
 
+  // Common practice, no source: where two patterns were numbered in one run, the number does not say which it is.
+  it("says where the serial lies in the ranges of several variants", () => {
+    const shared = (claimed: string) => {
+      const all = files("serial: A50\nfeatures: { lock: iron }");
+      const b = all["schemas/reference/chest/b.yaml"]
+        ?.toString()
+        .replace("prefix: B, from: 1", "prefix: A, from: 40, to: 60");
+      const item = all["content/items/one/index.md"]?.toString().replace("variant: a", `variant: ${claimed}`);
+      const data = dataOf({
+        ...all,
+        "schemas/reference/chest/b.yaml": b ?? "",
+        "content/items/one/index.md": item ?? "",
+      });
+      return (data.get("/data/items/one.json") as Item).identification;
+    };
+    const caveats = [
+      "Its serial lies in the ranges of 2 variants of the family, and does not alone tell which of them it is.",
+    ];
+    expect(shared("a")).toMatchObject({ verdict: "consistent", caveats });
+    expect(shared("b")).toMatchObject({ verdict: "consistent", caveats });
+    expect(identify("serial: A50").caveats).toEqual([]);
+  });
+
   it.each(["A4?3", "A43?", "A4..", "A4[3]", "illegible", "A", "No. A7.?"])(
     "takes a serial that cannot be read in full, %s, for no evidence",
     (serial) => {

@@ -11,6 +11,7 @@ import { checkSource } from "./check-named.ts";
 import { checkPrivate } from "./check-private.ts";
 import { checkRepeats } from "./check-repeats.ts";
 import { checkSerials } from "./check-serials.ts";
+import { checkSharedSerials } from "./check-shared-serials.ts";
 import { checkSighting } from "./check-sighting.ts";
 import { checkSurnames } from "./check-surnames.ts";
 import { checkVariant } from "./check-variant.ts";
@@ -64,6 +65,7 @@ export function checkReferences(collection: Collection, around: CheckContext): D
   }
   for (const variant of collection.variants.values())
     checkVariant(collection, report, variant, around.isUnread("family", variant.family));
+  checkSharedSerials(collection, report);
   for (const item of collection.items.values()) {
     checkItem(collection, around.beside, report, item);
     diagnostics.push(...checkPrivate(item));

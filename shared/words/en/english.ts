@@ -99,6 +99,8 @@ const statements: Record<StatementId, (values: Values) => string> = {
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
   "serial-not-read": () => "Its serial cannot be read in full, and is compared with no range.",
+  "serial-shared": (values) =>
+    `Its serial lies in the ranges of ${count(numberOf(values, "variants"))} variants of the family, and does not alone tell which of them it is.`,
   "serials-misread": (values) => {
     const examples = numberOf(values, "examples");
     const which = "the serial of the outfit at hand counts, or else the last that was read";
