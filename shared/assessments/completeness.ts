@@ -20,7 +20,7 @@ export interface PartFinding {
   readonly expected: number;
   readonly present: number;
   readonly substitute: number;
-  /** What each of the substitutes counts for, in units, the best first. */
+  /** What each of the substitutes that has a place counts for, in units, the best first. */
   readonly credits: readonly number[];
   readonly unverified: number;
   /** No more than there is an empty place for: what is there in the place of one that is gone stands there. */
@@ -81,28 +81,33 @@ function findingOf(part: Part, lines: readonly PartLine[]): PartFinding {
  */
 export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
   const units = { present: 0, absent: 0, substitute: 0, unverified: 0, "not-issued": 0 };
-  const credits: number[] = [];
-  /** What the substitutes may count for, of which nobody said the model. */
-  let ofUnknownModel = 0;
+  /** What each substitute certainly counts for, and what it may, where nobody said the model. */
+  const standIns: { readonly credit: number; readonly atBest: number }[] = [];
   let spokenFor = 0;
   const count = (line: PartLine, state: PartLine["state"], quantity: number) => {
     units[state] += quantity;
     spokenFor += quantity;
     if (state !== "substitute") return;
     const credit = line.model === undefined ? 0 : (part.accepts.get(line.model) ?? 0);
-    for (let unit = 0; unit < quantity; unit++) credits.push(credit);
-    if (line.model === undefined) ofUnknownModel += quantity * bestCredit(part);
+    const atBest = line.model === undefined ? bestCredit(part) : credit;
+    for (let unit = 0; unit < quantity; unit++) standIns.push({ credit, atBest });
   };
   for (const line of lines) count(line, line.state, unitsOfLine(line, lines, part));
   const remaining = lines.find((line) => line.rest !== undefined);
   if (remaining?.rest && spokenFor < part.quantity)
     count(remaining, remaining.rest, part.quantity - spokenFor);
 
-  credits.sort((a, b) => b - a);
-  const credit = credits.reduce((sum, each) => sum + each, 0);
-
   const expected = Math.max(0, part.quantity - units["not-issued"]);
   const { present, substitute, unverified } = units;
+  /** A place holds one substitute, however little that counts for: those beyond are surplus. */
+  const inPlaces = (which: "credit" | "atBest", places: number): number[] =>
+    standIns
+      .map((each) => each[which])
+      .sort((a, b) => b - a)
+      .slice(0, Math.max(0, places));
+  const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
+  const credits = inPlaces("credit", expected - present);
+  const atBest = inPlaces("atBest", expected - present - unverified);
   const there = present + substitute + unverified;
   const absent = Math.min(units.absent, Math.max(0, expected - there));
   const unexamined = Math.max(0, expected - there - absent);
@@ -122,8 +127,8 @@ export function findPart(part: Part, lines: readonly PartLine[]): PartFinding {
       expected === 0
         ? null
         : {
-            low: share(present + credit),
-            high: share(present + credit + ofUnknownModel + unverified + unexamined),
+            low: share(present + sum(credits)),
+            high: share(present + sum(atBest) + unverified + unexamined),
           },
   };
 }
@@ -210,7 +215,7 @@ export function assessCompleteness(reference: Reference, item: Examined): Comple
     },
     missing: where((finding) => finding.absent >= finding.expected),
     partial: where((finding) => finding.absent > 0 && finding.absent < finding.expected),
-    substitutes: where((finding) => finding.substitute > 0),
+    substitutes: where((finding) => finding.credits.length > 0),
     unverified: where((finding) => finding.unverified > 0),
     unexamined: where((finding) => finding.unexamined > 0),
     surplus: [...findings.values()].filter((finding) => finding.surplus > 0).map(({ part }) => part),

@@ -82,9 +82,7 @@ export function lacksOf(variant: Variant, examined: Examined): readonly Lack[] {
   return [...soughtParts(variant).keys()].flatMap((part) => {
     const finding = examined.completeness.parts.get(part.id);
     if (!finding?.share) return [];
-    const all = certainUnits(finding);
-    // What is made up for by more substitutes than there are places is not wanted.
-    const certain = all.filter((units, at) => at === 0 || units > (all[at - 1] ?? 0));
+    const certain = certainUnits(finding);
     const share = isMain(part.standing) ? part.weight / total : 1;
     return certain.length === 1 ? [] : [{ part, certain, worth: share / finding.expected }];
   });

@@ -89,6 +89,21 @@ describe("completeness is an interval: what is certain, and what is possible", (
     const accepted = completenessOf(variant, "parts: { oil: { state: substitute, model: later-tin } }");
     expect(accepted.weighted).toEqual({ low: 0.5, high: 0.5 });
     expect(accepted.substitutes).toEqual(["oil"]);
+    const beyond = completenessOf(
+      variant,
+      "parts: { oil: [present, { state: substitute, model: later-tin }] }",
+    );
+    expect(beyond).toMatchObject({ weighted: { low: 1, high: 1 }, substitutes: [], surplus: ["oil"] });
+    const two = completenessOf(
+      variant,
+      "parts: { oil: { state: substitute, model: later-tin, quantity: 2 } }",
+    );
+    expect(two).toMatchObject({
+      weighted: { low: 0.5, high: 0.5 },
+      counted: { low: 0.5, high: 0.5, expected: 1 },
+      substitutes: ["oil"],
+      surplus: ["oil"],
+    });
     const other = completenessOf(variant, "parts: { oil: { state: substitute, model: jam-jar } }");
     expect(other.weighted).toEqual({ low: 0, high: 0 });
   });

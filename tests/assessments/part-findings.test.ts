@@ -89,6 +89,35 @@ describe("what is written of a part issued in four", () => {
       [line("present", { quantity: 2 }), line("substitute"), line("unverified", { quantity: 2 })],
       { present: 2, substitute: 1, credits: [0], unverified: 2, surplus: 1, share: { low: 0.5, high: 1 } },
     ],
+    // A place holds one thing, so that two halves in it are no whole. Common practice, no source; the best one is in it.
+    [
+      "more substitutes than places",
+      [line("present", { quantity: 3 }), line("substitute", { quantity: 2, model: "tin" })],
+      { present: 3, substitute: 2, credits: [0.5], surplus: 1, share: { low: 0.875, high: 0.875 } },
+    ],
+    [
+      "a substitute beside all that belong",
+      [line("present", { quantity: 4 }), line("substitute", { quantity: 1, model: "tin" })],
+      { present: 4, substitute: 1, surplus: 1, share: { low: 1, high: 1 } },
+    ],
+    [
+      "a substitute that counts, one of none and a doubtful one for the last place",
+      [
+        line("present", { quantity: 3 }),
+        line("substitute", { quantity: 1 }),
+        line("substitute", { quantity: 1, model: "tin" }),
+        line("unverified", { quantity: 1 }),
+      ],
+      // The tin one counts for certain; the doubtful one may be right.
+      {
+        present: 3,
+        substitute: 2,
+        unverified: 1,
+        credits: [0.5],
+        surplus: 2,
+        share: { low: 0.875, high: 1 },
+      },
+    ],
     [
       "two there, one gone, one nobody looked at",
       [line("present", { quantity: 2 }), line("absent")],

@@ -54,9 +54,12 @@ describe("wanted", () => {
     ]);
   });
 
-  // By hand: 1 + 2 · 0.5 is both of the two places, and a right one more would add nothing.
-  it("is nothing that substitutes make up for", () => {
-    expect(wants({ hook: [...has(1), line("substitute", { model: "tin", quantity: 2 })] })).toEqual([]);
+  it("is nothing that substitutes make up for in full", () => {
+    expect(wants({ hook: [...has(1), line("substitute", { model: "true", quantity: 2 })] })).toEqual([]);
+    // By hand: the second place holds one of the two halves, and a right one adds the other half of it: 0.5 / 2 · 1 / 8.
+    expect(wants({ hook: [...has(1), line("substitute", { model: "tin", quantity: 2 })] })).toMatchObject([
+      { part: "hook", units: 1, gain: 1 / 32 },
+    ]);
   });
 
   it("weighs more where something was never issued", () => {
@@ -224,8 +227,8 @@ describe("spare units go where they gain most", () => {
   });
 
   it("but nothing goes where it would gain nothing, where none is spare, or from a case to itself", () => {
-    const halves = [line("substitute", { model: "tin", quantity: 4 })];
-    expect(moves({ to: { hook: halves }, from: { hook: has(4) } })).toBeNull();
+    const asGood = [line("substitute", { model: "true", quantity: 4 })];
+    expect(moves({ to: { hook: asGood }, from: { hook: has(4) } })).toBeNull();
     expect(moves({ to: { hook: lacks }, from: { hook: has(2) } })).toBeNull();
     expect(moves({ to: { lens: lacks }, from: { hook: has(4) } })).toBeNull();
     expect(moves({ to: { strap: lacks }, from: { strap: has(4) } })).toBeNull();

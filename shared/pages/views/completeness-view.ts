@@ -27,7 +27,12 @@ function countedInWords(
   words: Words,
 ): string {
   const units = unitsInWords(counted, words);
-  const hasSubstitute = parts.some((part) => standings.includes(part.standing) && part.units.substitute > 0);
+  const hasSubstitute = parts.some(
+    (part) =>
+      standings.includes(part.standing) &&
+      part.units.substitute > 0 &&
+      part.units.present < part.units.expected,
+  );
   return hasSubstitute ? words.pages.completeness.withSubstitutes(units) : units;
 }
 

@@ -37,7 +37,7 @@ type ToldOfUnits = keyof Words["pages"]["item"]["someUnits"];
 
 const countOf: Readonly<Record<ToldOfUnits, (part: PublishedItemPart) => number>> = {
   missing: ({ units }) => units.absent,
-  substitutes: ({ units }) => units.substitute,
+  substitutes: ({ units }) => Math.min(units.substitute, units.expected - units.present),
   unverified: ({ units }) => units.unverified,
   unexamined: ({ units }) => units.unexamined,
 };

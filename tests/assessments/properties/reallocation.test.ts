@@ -90,7 +90,13 @@ function certainUnits(of: Units, expected: number, more: number): number {
   for (let out = 0; out < 2 ** credits.length; out++) {
     const taken = credits.filter((_, at) => out & (1 << at)).length;
     if (taken > Math.max(0, more) || more - taken > gone) continue;
-    const left = credits.filter((_, at) => !(out & (1 << at))).reduce((sum, credit) => sum + credit, 0);
+    // Each place holds one thing: what stands in beyond the places is surplus.
+    const places = Math.max(0, expected - of.present - more);
+    const left = credits
+      .filter((_, at) => !(out & (1 << at)))
+      .sort((a, b) => b - a)
+      .slice(0, places)
+      .reduce((sum, credit) => sum + credit, 0);
     best = Math.max(best, of.present + more + left);
   }
   return best;
