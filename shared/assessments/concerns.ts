@@ -22,16 +22,22 @@ export function concernsOf(collection: Collection, assessments: Assessments): Di
         }),
       );
     }
-    for (const [id, units] of dating.parts) {
-      const later = units.find(({ verdict }) => verdict === "later");
-      if (!later) continue;
-      concerns.push(
-        diagnose("part-later-than-issue", placeIn(item.document, ["parts", id], "key"), {
-          found: `a part made ${later.made}`,
-          expected: `one made no later than the issue of the variant, ${dating.issued}`,
-        }),
-      );
-    }
+    // A case that was fitted out anew has one history, and one message, however many parts tell of it.
+    const later = [...dating.parts].flatMap(([id, units]) => {
+      const unit = units.find(({ verdict }) => verdict === "later");
+      return unit ? [{ id, made: unit.made }] : [];
+    });
+    const [first, ...more] = later;
+    if (!first) continue;
+    concerns.push(
+      diagnose("part-later-than-issue", placeIn(item.document, ["parts", first.id], "key"), {
+        found:
+          more.length === 0
+            ? `a part made ${first.made}`
+            : `parts made later: ${later.map(({ id, made }) => `"${id}" (${made})`).join(", ")}`,
+        expected: `${more.length === 0 ? "one" : "parts"} made no later than the issue of the variant, ${dating.issued}`,
+      }),
+    );
   }
   return concerns;
 }

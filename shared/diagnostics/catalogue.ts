@@ -120,7 +120,7 @@ export const catalogue = {
     "An observed feature or serial contradicts the variant that the item is held to be.",
   ),
   "moment-after-end": warning("A moment is later than the end of its recording."),
-  "part-later-than-issue": warning("A part was made after the last of its variant was issued."),
+  "part-later-than-issue": warning("Parts of an item were made after the last of its variant was issued."),
   // Weak, but allowed
   "weak-contrast": warning("Two colours of the theme are too alike for one to be read on the other."),
   "figure-withheld": warning(
