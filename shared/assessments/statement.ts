@@ -42,6 +42,7 @@ export type StatementId =
   | "lower-bound-only"
   | "serials-in-several-blocks"
   | "serials-not-shown"
+  | "sightings-differ"
   | "serials-misread"
   | "serial-not-read"
   | "serial-shared"

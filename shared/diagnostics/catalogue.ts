@@ -85,7 +85,7 @@ export const catalogue = {
   ),
   "same-serial": warning("Two items of one variant have the same serial, and are counted as one example."),
   "doubtful-example": warning(
-    "An example in the log has two serials; or two names that may mean one example are counted as two: they differ only in capitals, spaces and hyphens, or one is an item's id or a serial of the variant.",
+    "An example in the log has two serials; or two names that may mean one example are counted as two: they differ only in capitals, spaces and hyphens, or one is an item's id or a serial of the variant; or an offer that was listed again names none.",
   ),
   "offers-after-watching": warning("Offers were seen after the last year of watching, and are not counted."),
   "repeated-sighting": warning(

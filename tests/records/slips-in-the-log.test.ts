@@ -26,6 +26,17 @@ const told = (
         ],
   );
 
+describe("an offer that was listed again", () => {
+  it("is told of once a file, where it does not say of which example it was", () => {
+    const columns = "seen,variant,serial,example,source,kind,relisted\n";
+    const rows =
+      "2001,chest-a,T52,,ledger,offer,\n2002,chest-a,T52,,ledger,offer,true\n2003,chest-a,,,ledger,offer,true\n2004,chest-a,,,ledger,offer,true\n2005,chest-a,,tin one,ledger,offer,true\n";
+    expect(told(rows, undefined, columns)).toEqual([
+      "log.csv:4:29 doubtful-example an offer that was listed again, and does not say of which example",
+    ]);
+  });
+});
+
 describe("a row that is there twice", () => {
   const row = "2021-08,chest-a,T52,,ledger,offer,,749,EUR,\n";
   const counted = "a row that repeats line 2, and is counted as well";

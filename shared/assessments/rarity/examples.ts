@@ -26,6 +26,8 @@ export interface Example {
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
+  /** Parts of which some say that they are there, and others that they are not. */
+  readonly disputed: ReadonlySet<string>;
   /** Of each feature what was seen last. The log tells of none. */
   readonly features: ReadonlyMap<string, string>;
   /** The certain share of core and issued parts, by weight; null unless each of them is recorded. */
@@ -132,20 +134,33 @@ export function recordedCompleteness(
 }
 
 const noShares: Example["shares"] = new Map();
+const nothingDisputed: Example["disputed"] = new Set();
 const noFeatures: Example["features"] = new Map();
 
-/** Of each part what was said last, from occasions of which the last comes first. */
-function latestShares(occasions: readonly Occasion[], { parts }: Variant): Example["shares"] {
+/** Whether a part is there whole, as far as that is recorded. */
+const isThere = (share: RecordedShare): boolean | undefined =>
+  share === "not-issued" || !isRecorded(share) ? undefined : share.low === 1;
+
+const areOpposed = (one: RecordedShare, other: RecordedShare): boolean =>
+  isThere(one) !== undefined && isThere(other) !== undefined && isThere(one) !== isThere(other);
+
+/** Of each part what was said last, from occasions of which the last comes first; and of which parts it was said otherwise as well. */
+function latestShares(
+  occasions: readonly Occasion[],
+  { parts }: Variant,
+): Pick<Example, "shares" | "disputed"> {
   const shares = new Map<string, RecordedShare>();
+  const disputed = new Set<string>();
   for (const part of parts.values()) {
     for (const { states } of occasions) {
       const share = states(part);
       if (share === undefined) continue;
-      shares.set(part.id, share);
-      break;
+      const last = shares.get(part.id);
+      if (last === undefined) shares.set(part.id, share);
+      else if (areOpposed(share, last)) disputed.add(part.id);
     }
   }
-  return shares;
+  return { shares, disputed };
 }
 
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
@@ -154,7 +169,8 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)),
   );
   const telling = inOrder.filter(({ states }) => states !== saysNothing).reverse();
-  const shares = telling.length === 0 ? noShares : latestShares(telling, variant);
+  const { shares, disputed } =
+    telling.length === 0 ? { shares: noShares, disputed: nothingDisputed } : latestShares(telling, variant);
   const features = inOrder.flatMap(({ item }) => (item ? [...item.features] : []));
   const rows = inOrder.flatMap(({ row }) => (row ? [row] : []));
   const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
@@ -167,10 +183,23 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     rows,
     lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
     shares,
+    disputed,
     features: features.length === 0 ? noFeatures : new Map(features),
     recordedCompleteness: recordedCompleteness(variant.parts.values(), (part) => shares.get(part.id)),
   };
 }
+
+/**
+ * Whether a row is of an offer that was seen before, and does not say of which example: one of those already counted,
+ * unless no other offer is in the log.
+ */
+const isRepeatOnly = (row: Sighting): boolean =>
+  row.relisted && row.example === undefined && row.serial === undefined;
+
+const withoutRepeats = (rows: readonly Sighting[]): readonly Sighting[] =>
+  rows.some(isRepeatOnly) && rows.some((row) => row.kind === "offer" && !isRepeatOnly(row))
+    ? rows.filter((row) => !isRepeatOnly(row))
+    : rows;
 
 /** Every recorded example of a variant: from the log, and from those items that let themselves be counted. */
 export function examplesOf(
@@ -179,6 +208,6 @@ export function examplesOf(
   items: readonly CensusItem[],
 ): readonly Example[] {
   const counted = items.filter(({ item }) => item.census);
-  const occasions = [...sightings.map(occasionOfRow), ...counted.map(occasionOfItem)];
+  const occasions = [...withoutRepeats(sightings).map(occasionOfRow), ...counted.map(occasionOfItem)];
   return grouped(occasions).map((group) => exampleOf(group, variant));
 }

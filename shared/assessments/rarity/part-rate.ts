@@ -10,11 +10,13 @@ import { sourcesOfExamples } from "./survivors.ts";
 export function assessPartRate(part: Part, examples: readonly Example[], confidence: number): Figure {
   const recorded: Example[] = [];
   let having = 0;
+  let disputed = 0;
   for (const example of examples) {
     const share = recordedShare(example, part.id);
     if (!share) continue;
     recorded.push(example);
     if (share.low === 1) having++;
+    if (example.disputed.has(part.id)) disputed++;
   }
   const nameless = namelessOf(recorded);
   const basis: Basis = {
@@ -23,7 +25,11 @@ export function assessPartRate(part: Part, examples: readonly Example[], confide
     method: "wilson",
     inputs: { having, recorded: recorded.length, ...namelessInput(nameless) },
     sources: sourcesOfExamples(recorded),
-    caveats: [...namingNameless(nameless), statement("assumes-even-chance")],
+    caveats: [
+      ...(disputed > 0 ? [statement("sightings-differ", { examples: disputed })] : []),
+      ...namingNameless(nameless),
+      statement("assumes-even-chance"),
+    ],
   };
   return recorded.length === 0
     ? withheld(statement("nothing-recorded-of-part"), basis)

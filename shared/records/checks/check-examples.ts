@@ -48,6 +48,19 @@ export function checkExamples({ items, sightings }: Collection, report: Report):
     checkColumns(byName, [...own, ...(logged.get(variant) ?? [])], report);
     checkSerials(byName, own, report);
   }
+  checkRepeated(told, report);
+}
+
+/** An offer that was listed again is of an example that is known, and should say which. Told once a file. */
+function checkRepeated(rows: readonly Sighting[], report: Report): void {
+  const unnamed = rows.filter((row) => row.relisted && nameOf(row) === "" && row.serial === undefined);
+  for (const [row] of grouping(unnamed, ({ document }) => document.file).values()) {
+    if (!row) continue;
+    report("doubtful-example", row.document, ["relisted"], {
+      found: "an offer that was listed again, and does not say of which example",
+      expected: '"example" or "serial", as in the row of the first offer',
+    });
+  }
 }
 
 type ByName = ReadonlyMap<string, readonly Sighting[]>;

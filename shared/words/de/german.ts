@@ -105,6 +105,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
       : `Ohne die ${count(serials)} Nummern, die nicht ganz veröffentlicht werden, da die Zahl sie verriete; liegt eine jenseits der gezählten, können mehr gefertigt worden sein.`;
   },
   "serial-not-read": () => "Die Nummer ist nicht ganz zu lesen und wird an keiner Nummernreihe gemessen.",
+  "sightings-differ": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Bei einem dieser Exemplare sagen einige Nachweise, dass das Teil da ist, andere, dass es fehlt; der letzte zählt."
+      : `Bei ${count(examples)} dieser Exemplare sagen einige Nachweise, dass das Teil da ist, andere, dass es fehlt; der letzte zählt.`;
+  },
   "serial-shared": (values) =>
     `Die Nummer liegt in den Nummernreihen von ${count(numberOf(values, "variants"))} Varianten der Familie und entscheidet allein nicht zwischen ihnen.`,
   "serials-misread": (values) => {

@@ -99,6 +99,12 @@ const statements: Record<StatementId, (values: Values) => string> = {
       : `Without the ${count(serials)} serials that are not published in full, since the figure would give them away; where one lies beyond those counted, more may have been made.`;
   },
   "serial-not-read": () => "Its serial cannot be read in full, and is compared with no range.",
+  "sightings-differ": (values) => {
+    const examples = numberOf(values, "examples");
+    return examples === 1
+      ? "Of one of these examples some sightings say that the part is there, and others that it is not; the last counts."
+      : `Of ${count(examples)} of these examples some sightings say that the part is there, and others that it is not; the last counts.`;
+  },
   "serial-shared": (values) =>
     `Its serial lies in the ranges of ${count(numberOf(values, "variants"))} variants of the family, and does not alone tell which of them it is.`,
   "serials-misread": (values) => {

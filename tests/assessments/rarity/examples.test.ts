@@ -83,6 +83,18 @@ describe("sightings are of one example", () => {
     expect(withItems([again], item("one", { example: "e" })).map(({ sightings }) => sightings)).toEqual([1]);
   });
 
+  // The contract: a relisted row is the same offer again, and no new occasion.
+  it("of which one listed again that names no example is one of the others, where another was offered", () => {
+    const again = { kind: "offer", relisted: true } as const;
+    expect(logged({ example: "e", kind: "offer" }, again, again).map(({ sightings }) => sightings)).toEqual([
+      1,
+    ]);
+    expect(logged({ kind: "offer" }, again)).toHaveLength(1);
+    expect(logged(again)).toHaveLength(1);
+    expect(logged({ example: "e", kind: "record" }, again)).toHaveLength(2);
+    expect(logged({ example: "e", kind: "offer" }, { ...again, example: "f" })).toHaveLength(2);
+  });
+
   it("an item that is not counted is none of them", () => {
     expect(withItems([], item("one"), item("two", { census: false })).map(({ items }) => items)).toEqual([
       ["one"],

@@ -191,6 +191,20 @@ describe("a part's share", () => {
     expect(caveats[0]).toEqual(statement("nameless-rows", { nameless: 2, rows: 3 }));
   });
 
+  it("says of how many the sightings say both, and goes by the last", () => {
+    const of = (example: string, year: string, row: Partial<Sighting>) => ({
+      ...row,
+      example,
+      seen: date(year),
+    });
+    const rows = [of("e", "2001", bare), of("e", "2003", box), of("f", "2001", box), of("f", "2003", box)];
+    const { inputs, caveats } = assessPartRate(part("body"), logged(...rows, of("f", "2004", unknown)), 0.95);
+    expect(inputs).toEqual({ having: 0, recorded: 2 });
+    expect(caveats[0]).toEqual(statement("sightings-differ", { examples: 1 }));
+    const once = assessPartRate(part("oil"), logged(...rows), 0.95);
+    expect(once.caveats).toEqual([statement("assumes-even-chance")]);
+  });
+
   it("is withheld where nothing is recorded of it", () => {
     expect(assessPartRate(part("body"), logged(unknown), 0.95)).toMatchObject({
       value: null,
