@@ -32,6 +32,9 @@ export interface DateWords {
   readonly between: (from: string, to: string) => string;
 }
 
+/** A year of three digits or fewer, which words would make one of our own century, or nobody would take for a year. */
+const isEarly = (year: string): boolean => year.startsWith("0");
+
 const isYear = /^\d{4}~?$/;
 const yearBeside = (year: string, by: number): string =>
   year.replace(/\d{4}/, (digits) => String(Number(digits) + by).padStart(4, "0"));
@@ -69,7 +72,7 @@ export function dateReader(language: string, words: DateWords): DateReader {
       const about = isAbout(qualifier) ? "about" : undefined;
       return as("decade", words.decade(year.replace("X", "0"), before ?? about));
     }
-    if (isDecade) return null;
+    if (isDecade || isEarly(year)) return null;
     const season = dayText === undefined ? words.seasons[Number(monthText) - firstSeason] : undefined;
     if (season !== undefined) return as("season", `${season} ${year}`);
     if (Number(monthText) < 1 || Number(monthText) > 12) return null;
@@ -93,6 +96,7 @@ export function dateReader(language: string, words: DateWords): DateReader {
     const ends = [from, to].map((text) => /^(\d{4})-(0[1-9]|1[0-2])(-\d{2})?$/.exec(text));
     const [first, last] = ends;
     if (!first || !last || (first[3] === undefined) !== (last[3] === undefined)) return null;
+    if (isEarly(from) || isEarly(to)) return null;
     const [start, end] = [from, to].map((text) => Date.parse(text));
     if (start === undefined || end === undefined || !(start < end)) return null;
     const parts = (first[3] === undefined ? month : day).formatRangeToParts(start, end);

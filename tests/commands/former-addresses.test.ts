@@ -26,6 +26,8 @@ const renamed = {
   ),
   "content/items/one/a.png": picture,
   "content/items/two/index.md": item("formerly: [duo]\nparts: { sextant: absent }"),
+  // As many as need a second page.
+  "content/sightings/log.csv": `seen,variant,kind\n${"2001,chest-a,record\n".repeat(101)}`,
   "content/articles/essay.md": "---\ntitle: Essay\nformerly: [draft]\n---\nText.\n",
 };
 
@@ -47,6 +49,7 @@ describe("a former id", async () => {
     ["compare/duo/zuno/", "compare/one/two/"],
     ["variants/chest-one/", "variants/chest-a/"],
     ["sightings/chest-one/", "sightings/chest-a/"],
+    ["sightings/chest-one/page/2/", "sightings/chest-a/page/2/"],
     ["items/by/variant/chest-one/", "items/by/variant/chest-a/"],
     ["families/coffer/", "families/chest/"],
     ["families/kist/", "families/chest/"],

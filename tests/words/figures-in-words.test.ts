@@ -44,6 +44,9 @@ describe("a date in words", () => {
     ["1984%", "about 1984 (uncertain)"],
     ["2026-03-14", "14 March 2026"],
     ["2026-03", "March 2026"],
+    // Of the first thousand years, as it was written: "March 87" would be of another century.
+    ["0087-03", "0087-03"],
+    ["0087-03-04/0087-03-06", "0087-03-04 to 0087-03-06"],
     ["193X", "1930s"],
     ["1985/..", "from 1985"],
     ["1985/", "from 1985, end unknown"],

@@ -1,9 +1,12 @@
+import { grouping } from "../../lists/grouping.ts";
 import type { PublishedArticle, PublishedCollection, PublishedItem } from "../../publication/published.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { hasDisplayCard } from "../addresses/has-display-card.ts";
+import { entriesOnPage } from "../addresses/pager.ts";
 import { relativeAddress } from "../addresses/relative-address.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { contentSecurityPolicy, leadingScript, referrerPolicy } from "../security-policy.ts";
+import { sightingsOnPage } from "../variant/sightings-page.ts";
 import type { OutputFile } from "./output-file.ts";
 import { xmlText } from "./xml.ts";
 
@@ -66,18 +69,29 @@ export const itemRedirects = (item: PublishedItem, index: CollectionIndex): Outp
     index.collection,
   );
 
+/** A list with its further pages, of which there are now as many as its entries need. */
+const pagesOfList = (
+  list: (id: string) => string,
+  entries: number,
+  onPage = entriesOnPage,
+): ((id: string) => string)[] =>
+  Array.from(
+    { length: Math.ceil(entries / onPage) },
+    (_, at) => (id: string) => addresses.page(list(id), at + 1),
+  );
+
 /** Those of families and variants, with their lists, and of pairs of which one outfit or both had another id. */
 export function familyRedirects({ collection, items, words }: CollectionIndex): OutputFile[] {
-  const heldFamilies = new Set(collection.items.map(({ family }) => family.id));
-  const heldVariants = new Set(collection.items.map(({ variant }) => variant.id));
+  const ofFamily = grouping(collection.items, ({ family }) => family.id);
   return [
     ...collection.families.flatMap((family) => {
-      const lists = heldFamilies.has(family.id) ? [addresses.itemsOfFamily] : [];
+      const lists = pagesOfList(addresses.itemsOfFamily, ofFamily.get(family.id)?.length ?? 0);
       return redirects(family, family.name, [addresses.family, ...lists], collection);
     }),
     ...collection.variants.flatMap((variant) => {
-      const lists = heldVariants.has(variant.id) ? [addresses.itemsOfVariant] : [];
-      const pages = [addresses.variant, addresses.sightingsOf, ...lists];
+      const lists = pagesOfList(addresses.itemsOfVariant, variant.items.length);
+      const log = pagesOfList(addresses.sightingsOf, Math.max(1, variant.sightings.length), sightingsOnPage);
+      const pages = [addresses.variant, ...log, ...lists];
       return redirects(variant, variant.name, pages, collection);
     }),
     ...collection.comparisons.flatMap(({ items: pair }) => {

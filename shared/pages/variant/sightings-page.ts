@@ -41,7 +41,7 @@ export interface SightingsPage extends PageHead {
   readonly pager: PagerView | null;
 }
 
-const sightingsOnPage = 100;
+export const sightingsOnPage = 100;
 
 export interface SightingsIndexPage extends PageHead {
   readonly kind: "sightings-index";
