@@ -49,8 +49,9 @@ export function locusBetween(file: string, text: string, start: number, end: num
   const index = lineAt(starts, start);
   const line = index + 1;
   const column = start - (starts[index] ?? 0) + 1;
-  const within = text.slice(start, Math.max(start + 1, end));
-  const extraLines = within.split("\n").length - 1;
-  const endColumn = extraLines === 0 ? column + within.length : within.length - within.lastIndexOf("\n");
-  return { place: { file, line, column, endLine: line + extraLines, endColumn }, text };
+  // Looked up, not counted: a mapping of thousands of fields is a stretch for each mistake in it.
+  const last = Math.max(start, Math.min(Math.max(start + 1, end), text.length));
+  const lastIndex = lineAt(starts, last);
+  const endColumn = last - (starts[lastIndex] ?? 0) + 1;
+  return { place: { file, line, column, endLine: lastIndex + 1, endColumn }, text };
 }

@@ -43,7 +43,7 @@ export function slipAt(text: string): Slip | null {
 /** A citation with its comma before a place in the source, and before words about it with its bracket. */
 function closed(within: string): string {
   const told = /^(@[^\s,;]+) ([^\d,;@]+)$/.exec(within.trim());
-  return told ? `[${told[1]}] ${told[2]}` : `[${within.replace(/(@[^\s,;]+)\s+(?=[^,;@])/g, "$1, ")}]`;
+  return told ? `[${told[1]}] ${told[2]}` : `[${within.replace(/(@[^\s,;@]+)\s+(?=[^,;@])/g, "$1, ")}]`;
 }
 
 /**

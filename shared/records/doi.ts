@@ -1,6 +1,6 @@
 /** What people write before a DOI: the address that leads to it, or what it is. */
 const address = /^https?:\/\/(?:dx\.|www\.)?doi\.org\/(?=10\.)/i;
-const label = /^doi\s*:?\s*(?=10\.)/i;
+const label = /^doi\s*(?::\s*)?(?=10\.)/i;
 
 /** In an address some letters of a DOI are escaped (RFC 3986, 2.1); what is no escape stays. */
 function unescaped(text: string): string {

@@ -113,9 +113,12 @@ export function readCsv(file: string, text: string): CsvTable {
     return [start + lead, start + row.trimEnd().length];
   };
   const lineAt = (index: number): string => text.slice(...stretchOf(index));
+  // Of one row as many cells may be asked for as it has.
+  let latest: { readonly index: number; readonly cells: readonly [number, number][] } | undefined;
   const locateCell = (index: number, cell: number): Locus => {
-    const [start, end] = stretchOf(index);
-    const [from, to] = cellStretches(text, start, end)[cell] ?? [start, end];
+    const stretch = stretchOf(index);
+    if (latest?.index !== index) latest = { index, cells: cellStretches(text, ...stretch) };
+    const [from, to] = latest.cells[cell] ?? stretch;
     return locusBetween(file, text, from, to);
   };
   const locateRow = (index: number): Locus => {
@@ -140,6 +143,11 @@ export function readCsv(file: string, text: string): CsvTable {
     };
   }
   const placeOf = new Map(columns.map((column, at) => [column, at]));
+  const firstOf = new Map([...columns.entries()].reverse().map(([at, column]) => [column, at]));
+  const locateIn = (index: number, column: string | undefined): Locus | undefined => {
+    const at = column === undefined ? undefined : firstOf.get(column);
+    return at === undefined ? undefined : locateCell(index, at);
+  };
   const rows: CsvRow[] = [];
   const ragged: { readonly index: number; readonly length: number }[] = [];
   for (const [index, { record }] of raw.entries()) {
@@ -159,10 +167,7 @@ export function readCsv(file: string, text: string): CsvTable {
         return lineAt(index);
       },
       cell: (column) => record()[placeOf.get(column) ?? -1] ?? "",
-      locate: (column) =>
-        column !== undefined && columns.includes(column)
-          ? locateCell(index, columns.indexOf(column))
-          : locateRow(index),
+      locate: (column) => locateIn(index, column) ?? locateRow(index),
     });
   }
   // Where no row is as the header, and most are of one length, it is not the rows that are wrong.
@@ -196,8 +201,7 @@ export function readCsv(file: string, text: string): CsvTable {
   return {
     columns,
     header: lineAt(0),
-    locateColumn: (column) =>
-      columns.includes(column) ? locateCell(0, columns.indexOf(column)) : startOf(file, text),
+    locateColumn: (column) => locateIn(0, column) ?? startOf(file, text),
     rows,
     diagnostics: [...ofHeader, ...ofRows],
   };

@@ -72,6 +72,11 @@ const plain: readonly Plain[] = [
       "Inside single quotation marks, write the same mark twice; inside double ones, write a backslash before it.",
   },
   {
+    code: "RESOURCE_EXHAUSTION",
+    found: "values within values, too deep to be read",
+    expected: "no more brackets, hyphens or braces than a field needs",
+  },
+  {
     code: "MULTIPLE_DOCS",
     found: "a line of three hyphens",
     expected: "one record in a file",

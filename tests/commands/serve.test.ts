@@ -176,6 +176,21 @@ describe("fittedcase serve", () => {
       expect((await ask(port, "/nowhere/")).status).toBe(404);
       expect((await ask(port, "/items/one/", { host: "evil.example" })).status).toBe(403);
       expect((await ask(port, "/items/one/", { origin: "https://evil.example" })).status).toBe(403);
+      // What a browser says of who asks (W3C Fetch Metadata, 2): a picture, a frame and a script of another site, or of
+      // another port of this machine, bring no origin; a link that somebody follows may come from anywhere.
+      const asked = (site: string, mode: string, dest: string) =>
+        ask(port, "/items/one/", { "sec-fetch-site": site, "sec-fetch-mode": mode, "sec-fetch-dest": dest });
+      expect((await asked("cross-site", "no-cors", "image")).status).toBe(403);
+      expect((await asked("same-site", "no-cors", "script")).status).toBe(403);
+      expect((await asked("cross-site", "navigate", "iframe")).status).toBe(403);
+      expect((await asked("cross-site", "navigate", "document")).status).toBe(200);
+      expect((await asked("same-origin", "no-cors", "image")).status).toBe(200);
+      expect((await asked("none", "navigate", "document")).status).toBe(200);
+      const { headers } = page;
+      expect(headers["content-security-policy"]).toMatch(/^default-src 'none'; .*frame-ancestors 'none'$/);
+      expect(headers["cross-origin-resource-policy"]).toBe("same-origin");
+      expect(headers["x-content-type-options"]).toBe("nosniff");
+      expect((await ask(port, "/", { host: "evil.example" })).headers.connection).toBe("close");
       expect((await ask(port, "/", {}, "POST")).status).toBe(405);
       for (const out of [
         "/../../../../content/collection.yaml",

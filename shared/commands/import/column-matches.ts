@@ -66,7 +66,7 @@ export const isKnownHeading =
 
 /** "parts.lens", "Lens", "features.arc": a column of a single part or feature. */
 function partOrFeature(heading: string, vocabulary: Vocabulary): ["parts" | "features", string] | undefined {
-  const [, prefix, rest] = /^(parts?|features?)[.:\s]+(.+)$/i.exec(heading) ?? [];
+  const [, prefix, rest] = /^(parts?|features?)[.:\s]+([^.:\s].*)$/i.exec(heading) ?? [];
   const name = rest ?? heading;
   const part = prefix?.toLowerCase().startsWith("f") ? undefined : vocabulary.part(undefined, name);
   if (part !== undefined) return ["parts", part];

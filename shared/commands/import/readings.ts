@@ -1,7 +1,8 @@
 import type { Read } from "../../validation/written/read.ts";
 
-/** Cells that people fill so that they are not empty, and that say nothing. */
+/** Cells that people fill so that they are not empty, and that say nothing; a longer one says something. */
 export const saysNothing = (cell: string): boolean =>
+  cell.trim().length <= 100 &&
   /^(?:|[-–—.?]+|n\.?\s*\/?\s*a\.?|none given|unknown|not known|not stated|unstated|unbekannt|nicht bekannt|keine angabe|k\.?\s*a\.?)$/i.test(
     cell.trim(),
   );

@@ -44,11 +44,15 @@ export const keyCookie = ({ key }: Access): string =>
  */
 export function refusal(request: IncomingMessage, access: Access, addressKey: string | null): string | null {
   const { headers, socket } = request;
+  const elsewhere = "This preview answers only its own pages.";
   const hostName = (headers.host ?? "").replace(/:\d+$/, "");
   const isHere = ownNames.has(hostName) && loopback.has(socket.remoteAddress ?? "");
   if (!isHere && !access.hosts.includes(hostName)) return "This preview answers only at its own address.";
-  if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`)
-    return "This preview answers only its own pages.";
+  if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`) return elsewhere;
+  // A picture or a script asks without an origin, and a frame too; a link that somebody follows may come from anywhere.
+  const site = headers["sec-fetch-site"];
+  const isFollowed = headers["sec-fetch-mode"] === "navigate" && headers["sec-fetch-dest"] === "document";
+  if (site !== undefined && site !== "same-origin" && site !== "none" && !isFollowed) return elsewhere;
   if (!isHere && !isKey(access, cookieOf(request)) && !isKey(access, addressKey))
     return "This preview does not know this device, or has been restarted: scan the code in the terminal again, or open the whole address shown there.";
   return null;

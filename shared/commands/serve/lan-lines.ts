@@ -14,7 +14,7 @@ export function lanLines({ hosts, key }: Access, port: number): string[] {
     "",
     renderUnicodeCompact(first, { border: 2 }),
     "",
-    "Whoever has this address can read the preview and write into your items until you press Ctrl-C. It is not",
-    "encrypted: use it only on a network that you trust.",
+    "Whoever has this address can read the preview, see serials and notes in full that you do not publish, and write",
+    "into your items until you press Ctrl-C. It is not encrypted: use it only on a network that you trust.",
   ];
 }

@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
 import { createServer, type Server, type ServerResponse } from "node:http";
+import path from "node:path";
+import { securityHeaders } from "../../pages/security-policy.ts";
 import type { LiveSite } from "../../site/live/live-site.ts";
 import { type Access, isKey, keyCookie, refusal } from "./access.ts";
 import { answerBench } from "./bench/bench-server.ts";
@@ -38,6 +40,16 @@ interface Listener {
 const patience = 400;
 /** One question comes soon after another, or the browser has all that it wants. */
 const lull = 30;
+
+/**
+ * What the header files ask of a host, so that what a page may not do is noticed before it is published; and no page of
+ * another site takes in anything of this one.
+ */
+const ownHeaders = [...securityHeaders, ["Cross-Origin-Resource-Policy", "same-origin"]] as const;
+
+/** In milliseconds, and in number: whoever only holds a line open must not keep others from being answered. */
+const limits = { headersTimeout: 10_000, requestTimeout: 30_000, connectionsCheckingInterval: 5_000 };
+const mostConnections = 256;
 
 const isOfBench = (address: string) => /^\/__fittedcase\/bench(?:\/|\.css$|\.js$)/.test(address);
 
@@ -116,8 +128,9 @@ export function createPreviewServer(
     response.end(end < 0 ? html + added : html.slice(0, end) + added + html.slice(end));
   }
 
-  const server = createServer((request, response) => {
+  const server = createServer(limits, (request, response) => {
     lastAsked = performance.now();
+    for (const [name, value] of ownHeaders) response.setHeader(name, value);
     response.on("finish", () => {
       lastAsked = performance.now();
     });
@@ -130,7 +143,11 @@ export function createPreviewServer(
     const { pathname } = url;
     const addressKey = url.searchParams.get("key");
     const refused = refusal(request, access, addressKey);
-    if (refused !== null) return refuse(403, refused);
+    if (refused !== null) {
+      // What such a one has still to say is not waited for.
+      response.setHeader("connection", "close");
+      return refuse(403, refused);
+    }
     if (addressKey !== null && isKey(access, addressKey)) {
       // The key goes from the address into a cookie, so that it is in no history and no link.
       response.writeHead(303, {
@@ -143,7 +160,9 @@ export function createPreviewServer(
     }
     if (isOfBench(pathname)) {
       answerBench(root, access, request, response, url).catch((problem: unknown) =>
-        response.headersSent ? response.destroy() : refuse(500, String(problem)),
+        response.headersSent
+          ? response.destroy()
+          : refuse(500, String(problem).replaceAll(root + path.sep, "")),
       );
       return;
     }
@@ -178,6 +197,8 @@ export function createPreviewServer(
       else refuse(503, "The site is being built; try again.");
     }
   });
+
+  server.maxConnections = mostConnections;
 
   return {
     server,

@@ -3,7 +3,7 @@ import { foldedWords } from "./folded-words.ts";
 import { longestWord } from "./search-index.ts";
 
 /** What Markdown has beside its words: where links lead to, and how rules and tables are drawn. */
-const notProse = /\]\([^)]*\)|<[^>]*>|https?:\S+/g;
+const notProse = /\]\([^()]*\)|<[^<>]*>|https?:\S+/g;
 
 /** Every text of an entry that is its own: what its variant has is found by the variant's name. */
 function textOf(item: PublishedItem): string {

@@ -87,7 +87,8 @@ const plainSerial = /^[ \t]+(?!\d+\.\d+[ \t]*$)(["']?)([\p{L}\p{N}][\p{L}\p{N} .
 export function serialOf(item: RecordText): string | undefined {
   const line = topLine(yamlOf(item), "serial");
   if (line === undefined) return undefined;
-  const plain = plainSerial.exec(line ?? "")?.[2];
+  // A page of blanks would be looked through from each of them.
+  const plain = line !== null && line.length <= 200 ? plainSerial.exec(line)?.[2] : undefined;
   if (plain !== undefined) return plain.trim();
   const serial = fieldOf(item, "serial");
   return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;

@@ -3,11 +3,16 @@ import { type Doubt, signOf, withoutDoubt } from "./doubt.ts";
 import { isRefused, type Read } from "./read.ts";
 import { type DateRules, readSingleDate, yearEndingIn } from "./read-single-date.ts";
 
+/** Nobody writes a date in more letters; looking for its two ends in a page of blanks would never be over. */
+const longest = 200;
+
 /**
  * A date as people write it, as EDTF. What can be read in two ways is refused, and the reason says what to
  * put into the map, or into the cell, to decide it.
  */
 export function readDate(cell: string, rules: DateRules): Read<string> {
+  if (cell.length > longest)
+    return { reason: `Found ${cell.length} letters ("${cell.slice(0, 40)}…"); expected a date.` };
   const written = cell.replace(/[\u00a0\u202f]/g, " ").trim();
   if (rules.order === "edtf") return { value: written };
   const read = readSpan(written, rules);
@@ -100,6 +105,7 @@ export function dateEvidence(cells: Iterable<string>): DateEvidence {
   const proofs = new Map<"day-month" | "month-day", string>();
   let twoDigitYears = false;
   for (const cell of cells) {
+    if (cell.length > longest) continue;
     const match = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(cell.trim());
     if (match) {
       const [a, b] = [Number(match[1]), Number(match[3])];
