@@ -1,13 +1,28 @@
 import { describe, expect, it } from "vitest";
 import { saysNothing } from "../../shared/commands/import/readings.ts";
 import { locusBetween } from "../../shared/diagnostics/place.ts";
+import { itemWords } from "../../shared/pages/search/item-words.ts";
 import { slipAt } from "../../shared/prose/slip.ts";
+import type { PublishedItem } from "../../shared/publication/published.ts";
 import { bareDoi } from "../../shared/records/doi.ts";
 import { serialOf } from "../../shared/site/groups/family-groups.ts";
 import { readCsv } from "../../shared/source/csv.ts";
 import { readDate } from "../../shared/validation/written/read-date.ts";
 
 const many = 150_000;
+
+/** With nothing else to say. */
+const outfit = (description: string) =>
+  ({
+    title: "",
+    description,
+    features: [],
+    provenance: { events: [] },
+    labels: [],
+    completeness: { extras: [] },
+    parts: [],
+    photos: [],
+  }) as unknown as PublishedItem;
 const blanks = " ".repeat(many);
 const rules = { order: undefined, twoDigitYearsFrom: undefined };
 
@@ -38,13 +53,14 @@ describe("a text that is long and almost what is looked for is read in one go", 
         }),
       /!$/,
     ],
+    ["the words of a text", () => itemWords(outfit("](<".repeat(many) + " case")), ["case"]],
     ["a citation", () => slipAt(`[see ${"@x".repeat(many)}]`)?.kind, "citation"],
   ] as const)("%s", (_, read, expected) => {
     const found = read();
     if (expected instanceof RegExp) expect(found).toMatch(expected);
-    else if (typeof expected === "object")
+    else if (typeof expected === "object" && "reason" in expected)
       expect((found as { readonly reason: string }).reason).toMatch(expected.reason);
-    else expect(found).toBe(expected);
+    else expect(found).toEqual(expected);
   });
 
   it("a header of very many columns, each of which is asked for", () => {
@@ -57,7 +73,9 @@ describe("a text that is long and almost what is looked for is read in one go", 
 
   it("a stretch of very many lines, once for each mistake in it", () => {
     const text = "  part: present\n".repeat(many);
-    for (let at = 0; at < 20_000; at++)
-      expect(locusBetween("one.md", text, 2, text.length - 1).place.endLine).toBe(many);
+    const lines = new Set<number>();
+    for (let at = 0; at < 5_000; at++)
+      lines.add(locusBetween("one.md", text, 2 + at, text.length - 1).place.endLine);
+    expect([...lines]).toEqual([many]);
   });
 });
