@@ -67,6 +67,12 @@ describe("the field reference", () => {
     });
   });
 
+  it("heads each kind of record in the language of the site, in English as its schema does", () => {
+    const titles = Object.fromEntries([...records.values()].map(({ id, name }) => [id, name]));
+    expect(english.pages.fields.records).toEqual(titles);
+    expect(Object.keys(german.pages.fields.records)).toEqual(Object.keys(titles));
+  });
+
   it("says in the language of the site what a field takes, and keeps the words that are to be typed", () => {
     const inGerman = referenceIn(german);
     const takes = (record: string, field: string) =>

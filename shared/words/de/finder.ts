@@ -55,7 +55,8 @@ export const germanFinder: typeof englishFinder = {
     of === 1
       ? "Auf die eine Garnitur trifft nicht all dies zu."
       : `Auf keine der ${garnituren(of)} trifft all dies zu.`,
-  instead: (typed, taken) => `„${typed}“ kommt nirgends vor; genommen wurde ${quoted(taken)}.`,
+  instead: (typed, taken) =>
+    `„${typed}“ kommt nirgends vor; gesucht wurde stattdessen nach ${quoted(taken)}.`,
   ofParts: (typed, names) =>
     `Kein Eintrag nennt „${typed}“; gezeigt wird, was mit ${quoted(names.slice(0, 3))} ausgegeben wurde.`,
   reading: "Auch die Texte werden durchgesehen.",

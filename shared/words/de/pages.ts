@@ -35,7 +35,7 @@ const teile = (count: number) => counted(count, "Teil", "Teile");
 const nachweise = (count: number) => counted(count, "Nachweis", "Nachweise");
 
 /** What names itself, a folio or a plate, needs no name from us. */
-const placeInSource = (place: string): string => (citedPages(place) === null ? place : `S. ${place}`);
+const placeInSource = (place: string): string => (citedPages(place) === null ? place : `S.\u00a0${place}`);
 
 /** What the pages say of themselves in German. */
 export const germanPages: PageWords = {
@@ -272,9 +272,9 @@ export const germanPages: PageWords = {
     plan: "Kastenplan",
     planLabel: (title) => `Kastenplan von ${title}: jedes Teil, und ob es vorhanden ist`,
     planNoteByWeight:
-      "Jedes Fach ist ein Teil und führt zu seiner Zeile in der Teileliste. Seine Größe folgt dem Gewicht, das die Referenz dem Teil gibt.",
+      "Jedes Fach steht für ein Teil und führt zu seiner Zeile in der Teileliste. Seine Größe folgt dem Gewicht, das die Referenz dem Teil gibt.",
     planNoteDrawn:
-      "Jedes Fach ist ein Teil, dort, wo die Referenz es einzeichnet, und führt zu seiner Zeile in der Teileliste.",
+      "Jedes Fach steht für ein Teil, dort, wo die Referenz es einzeichnet, und führt zu seiner Zeile in der Teileliste.",
     planNoteLoose: "Was sie nicht einzeichnet, liegt vorn, nach Gewicht.",
     missing: "Was fehlt oder nicht sicher ist",
     lists: {
@@ -345,7 +345,7 @@ export const germanPages: PageWords = {
     likeness: "Ähnlichkeit",
     comparedOn: "Vergleichspunkte",
     expectedMarks: (marks) => `sollte ${marks} tragen`,
-    serialIs: (serial) => `Nr. ${serial}`,
+    serialIs: (serial) => `Nr.\u00a0${serial}`,
     // Teil and Stück are neuter.
     several: (count, text) => `${count === 1 ? "eines" : inWords(count)} ${text}`,
     stateUnits: (count, state) => `${inDigits(count)} ${state}`,
@@ -359,7 +359,7 @@ export const germanPages: PageWords = {
     papers: "Aufschriften und Papiere",
     dating: "Datierung",
     serialLabel: (variant) => `Die Nummer dieser Garnitur unter den nachgewiesenen von ${variant}`,
-    serialNote: "Ein Strich ist eine nachgewiesene Nummer der Variante.",
+    serialNote: "Ein Strich steht für eine nachgewiesene Nummer der Variante.",
     datingIssued: "Ausgegeben",
     datingSerial: "Nach seiner Nummer gefertigt",
     datingNone: "Kein Teil trägt eine Nummer, deren Jahr bekannt ist.",
@@ -565,7 +565,7 @@ export const germanPages: PageWords = {
     mayBeSeparated: (pair, features) => `${pair} (vielleicht ${features})`,
     serialsLabel: (name) => `Nachgewiesene Nummern von ${name}, entlang der vergebenen Reihen jeder Variante`,
     serialsNote:
-      "Ein Strich ist eine nachgewiesene Nummer. Reihen mit einem gemeinsamen Vorsatz stehen auf einem Maßstab, wo sich das zeichnen lässt.",
+      "Ein Strich steht für eine nachgewiesene Nummer. Reihen mit einem gemeinsamen Vorsatz stehen auf einem Maßstab, wo sich das zeichnen lässt.",
     features: "Was sie unterscheidet und wo hinzusehen ist",
     known: "Was von jeder bekannt ist",
     variant: "Variante",
@@ -599,7 +599,7 @@ export const germanPages: PageWords = {
     lead: "Alles, worauf ein Eintrag, eine Zahl oder ein Nachweis beruht, und wo es gebraucht wird.",
     cited: "Angeführt in",
     notCited: "Nicht angeführt.",
-    andOthers: (name) => `${name} u. a.`,
+    andOthers: (name) => `${name} u.\u00a0a.`,
     andMore: (count) => counted(count, "weitere Seite", "weitere Seiten"),
     // The point stands behind the closing mark, unless the title has an end of its own.
     inQuotes: (title) => `„${title}“${endOf(title)}`,
@@ -791,7 +791,7 @@ export const germanPages: PageWords = {
   home: {
     description: (title) => `${title}: ein Katalog von Garnituren in Kästen.`,
     openNote: (title, complete, hasConsumables) =>
-      `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; Verbrauchsmaterial ist für sich gezählt" : ""}. Jedes Fach ist ein Teil.`,
+      `${title}: nach Gewicht zu ${complete} vollständig${hasConsumables ? "; Verbrauchsmaterial ist für sich gezählt" : ""}. Jedes Fach steht für ein Teil.`,
     outfits: "Die Garnituren",
     completeByWeight: "vollständig nach Gewicht, vom Sicheren zum Möglichen",
     allOutfits: "Alle Garnituren, zum Vergleich",

@@ -5,7 +5,7 @@ export const germanPhotographs: typeof englishPhotographs = {
   one: (place) => `Aufnahme ${place}`,
   ofAll: (place, of) => `Aufnahme ${place} von ${of}`,
   seen: "Zu sehen in",
-  mark: (photograph, mark) => `Aufnahme ${photograph}, Nr. ${mark}`,
+  mark: (photograph, mark) => `Aufnahme ${photograph}, Nr.\u00a0${mark}`,
   moment: (time) => `Film oder Ton, ${time}`,
   closer: {
     open: "Genau ansehen",
@@ -20,10 +20,10 @@ export const germanPhotographs: typeof englishPhotographs = {
     stage: "Die Aufnahme. Plus und Minus holen sie näher und weiter weg, die Pfeile verschieben sie.",
   },
   recording: {
-    video: "Durchgesehen, im Film",
-    sound: "Durchgesehen, als Tonaufnahme",
+    video: "Die Durchsicht im Film",
+    sound: "Die Durchsicht als Tonaufnahme",
     moments: "Wann jedes Teil gezeigt wird",
-    note: "Eine Zeit führt zu ihrer Stelle.",
+    note: "Eine Zeitangabe führt zu ihrer Stelle.",
     said: "Was gesagt wird",
     captions: "Untertitel",
     chapters: "Kapitel",
