@@ -1,7 +1,7 @@
 import type { PhotoView } from "../../shared/pages/item/item-photographs.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
-import { isSquare, isTall, tallSizes } from "./picture.ts";
+import { isBroad, isSquare, isTall, tallSizes } from "./picture.ts";
 
 /**
  * The photographs, large; what is numbered in one is named beneath it. A link leads to each in full, which a
@@ -20,7 +20,7 @@ export function photographs(photos: readonly PhotoView[], site: PageSite): Html 
       caption,
       marks,
       legend,
-    }) => html`<figure class="plate${isTall(image) && " plate-tall"}${isSquare(image) && " plate-square"}" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}" data-width="${image.width}" data-height="${image.height}">
+    }) => html`<figure class="plate${isTall(image) && " plate-tall"}${isSquare(image) && " plate-square"}${isBroad(image) && " plate-broad"}" id="${id}" data-place="${ofPhotographs.ofAll(place, photos.length)}" data-width="${image.width}" data-height="${image.height}">
 <div class="plate-picture">${templates["parts/picture"]({ image, alt, sizes: isTall(image) ? tallSizes : sizesOf(place), first: place === 1 }, site)}${marks !== "" && html`<div class="plate-marks">${markup(marks)}</div>`}</div>
 <figcaption>${caption !== null && html`<span class="plate-caption">${caption}</span> `}${html`<a class="look-closely" href="${link(largest)}">${ofPhotographs.closer.open}<span class="unseen">: ${ofPhotographs.one(place)}</span></a>`}${
       legend.length > 0 &&

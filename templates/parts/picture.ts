@@ -16,6 +16,9 @@ export const isTall = ({ width, height }: ImageSet): boolean => height > width;
 /** One that at the whole width would be much higher than most windows; of four by three the foot may lie below. */
 export const isSquare = ({ width, height }: ImageSet): boolean => height <= width && width < 1.2 * height;
 
+/** One that all but fills the widest column: it is stretched by a seventh at most. */
+export const isBroad = ({ width, height }: ImageSet): boolean => width >= 1500 && height <= width;
+
 /** In CSS pixels: what a window on a desk shows at once. */
 const mostHigh = 800;
 

@@ -64,7 +64,7 @@ async function shown(page: Page) {
         const found = [...plate.querySelectorAll(selector)].find((each) => each.checkVisibility());
         return found?.getBoundingClientRect() ?? new DOMRect();
       };
-      const [image, number] = [box("img"), box(".callouts .callout-disc")];
+      const [image, number] = [box("img"), box(".callouts .callout-target")];
       return {
         width: image.width,
         height: image.height,

@@ -73,7 +73,7 @@ describe("numbers on a photograph", () => {
   it("stand on the spots that the record gives, where nothing presses on them", async () => {
     const page = await visit();
     const picture = await boxOf(page.locator("#photograph-1 img"));
-    const { x, y } = middleOf(await boxOf(marksOn(page, 1).first()));
+    const { x, y } = middleOf(await boxOf(marksOn(page, 1).first().locator(".callout-dot")));
     expect((x - picture.x) / picture.width).toBeCloseTo(0.125, 2);
     expect((y - picture.y) / picture.height).toBeCloseTo(0.17, 2);
     await leave(page);
@@ -311,7 +311,7 @@ describe("looking closely", () => {
 
   it("a number in it leads to the line of its part", async () => {
     const page = await openAt();
-    await page.locator("dialog .callout-disc:visible").nth(3).click();
+    await page.locator("dialog .callout-target:visible").nth(3).click();
     expect((await state(page)).open).toBe(false);
     expect(new URL(page.url()).hash).toBe("#part-mortar");
     await leave(page);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Callout, calloutMarks, markRadius } from "../../shared/plots/case-plan/callout-marks.ts";
+import { type Callout, calloutMarks } from "../../shared/plots/case-plan/callout-marks.ts";
 import { all, type Element, parseMarkup, textOf } from "./drawing.ts";
 
 const picture = { width: 1600, height: 1067 };
@@ -21,14 +21,15 @@ const classesOf = (element: Element) => (element.attributes.get("class") ?? "").
 const ofClass = (root: Element, name: string, className: string) =>
   all(root, name).filter((each) => classesOf(each).includes(className));
 
-/** Where each disc of a drawing stands in a picture of a width, by its number. */
-function discs(svg: Element, width: number) {
+/** Where each mark of a drawing stands in a picture of a width, by its number. */
+function places(svg: Element, width: number) {
   const height = (width * picture.height) / picture.width;
   return ofClass(svg, "a", "callout").map((mark) => {
-    const [disc] = ofClass(mark, "circle", "callout-disc");
-    if (!disc) throw new Error("a mark without a disc");
-    expect(disc.attributes.get("r")).toBe(String(markRadius));
-    return { number: textOf(mark), x: share(disc, "cx") * width, y: share(disc, "cy") * height };
+    const [target] = ofClass(mark, "circle", "callout-target");
+    if (!target) throw new Error("a mark that nothing can hit");
+    // WCAG 2.2, 2.5.8: a target of 24 CSS pixels at least.
+    expect(2 * Number(target.attributes.get("r"))).toBeGreaterThanOrEqual(24);
+    return { number: textOf(mark), x: share(target, "cx") * width, y: share(target, "cy") * height };
   });
 }
 
@@ -55,11 +56,11 @@ describe("the marks of a photograph", () => {
           const [svg, more] = ofClass(root, "svg", breadth);
           if (!svg || more) throw new Error(`one drawing for ${breadth}`);
           for (const width of shownAt) {
-            const found = discs(svg, width);
+            const found = places(svg, width);
             expect(found.map(({ number }) => number)).toEqual(callouts.map(({ number }) => String(number)));
             found.forEach((one, at) => {
               for (const other of found.slice(at + 1)) {
-                // Two discs of 24 pixels side by side; places are written to a hundredth of a hundredth.
+                // Two targets of 24 pixels side by side; places are written to a hundredth of a hundredth.
                 expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(24);
               }
             });
@@ -82,8 +83,12 @@ describe("the marks of a photograph", () => {
         expect([share(line, "x1"), share(line, "y1")]).toEqual([0.5, 0.5]);
       }
     }
-    const third = discs(narrow, 250).find(({ number }) => number === "3");
+    const third = places(narrow, 250).find(({ number }) => number === "3");
     expect(third?.x).toBeCloseTo(25, 1);
+    // What stands on its spot has a dot there, and its number beside it; at the right-hand edge, to the left of it.
+    expect(ofClass(narrow, "circle", "callout-dot")).toHaveLength(1);
+    const [edge] = all(parseMarkup(calloutMarks([callout(1, 0.97, 0.5)], picture)), "text");
+    expect([edge?.attributes.get("text-anchor"), edge?.attributes.get("dx")]).toEqual(["end", "-5"]);
   });
 
   it("each leads to the line of its part", () => {

@@ -9,10 +9,12 @@ export interface Callout {
   readonly at: readonly [number, number];
 }
 
-/** Of a mark, in CSS pixels: the style sheet draws it so, whatever the width of the picture. */
-export const markRadius = 12;
-/** Between the middles of two: a target of 24 pixels each (WCAG 2.2, 2.5.8), and a hair of picture between them. */
+/** Between the middles of two, in CSS pixels: a target of 24 pixels each (WCAG 2.2, 2.5.8), and a hair between them. */
 const distance = 27;
+/** From its spot a mark is a number that stands beside a dot; further than this, a number at the end of a line. */
+const beside = 12;
+/** What a number of two digits takes at the side of its dot. */
+const side = 24;
 
 /**
  * The least width in CSS pixels at which each set of places is shown. Places are shares of the picture, and marks
@@ -22,7 +24,10 @@ const distance = 27;
 const breadths = { narrow: 250, wide: 544, full: 960 } as const;
 type Breadth = keyof typeof breadths;
 
-/** Numbered marks over a picture of the given proportions, each on its spot or led to it by a line. */
+/**
+ * Numbers over a picture of the given proportions, each beside a dot on its spot or led to it by a line. As on an
+ * engraved plate there is no ground behind them but the edge of each figure, so that they hide little.
+ */
 export function calloutMarks(
   callouts: readonly Callout[],
   picture: { readonly width: number; readonly height: number },
@@ -55,8 +60,8 @@ function marksAt(
     const point = points[at] ?? { x: 0, y: 0 };
     const place = places[at] ?? point;
     const [from, to] = [share(point), share(place)];
-    // A line that ends inside its own mark would not be seen.
-    if (Math.hypot(place.x - point.x, place.y - point.y) > markRadius) {
+    const moved = Math.hypot(place.x - point.x, place.y - point.y) > beside;
+    if (moved) {
       const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
       lines.push(
         element(
@@ -68,12 +73,19 @@ function marksAt(
         ),
       );
     }
+    const asEnd = width - place.x < side;
     return element(
       "a",
       { class: "callout", href: `#part-${part}`, tabindex: -1 },
       element("circle", { class: "callout-target", cx: to.x, cy: to.y, r: distance / 2 }),
-      element("circle", { class: "callout-disc", cx: to.x, cy: to.y, r: markRadius }),
-      element("text", { x: to.x, y: to.y, dy: ".36em", "text-anchor": "middle" }, String(number)),
+      moved ? "" : element("circle", { class: "callout-dot", cx: to.x, cy: to.y, r: 3 }),
+      element(
+        "text",
+        moved
+          ? { ...to, dy: ".36em", "text-anchor": "middle" }
+          : { ...to, dx: asEnd ? -5 : 5, dy: -5, ...(asEnd && { "text-anchor": "end" }) },
+        String(number),
+      ),
     );
   });
   // Marks last: they lie over every line.
