@@ -1,6 +1,7 @@
 import { xmlText } from "../../pages/data/xml.ts";
 import type { BenchWords } from "../../words/en/bench.ts";
 import type { Words } from "../../words/words.ts";
+import { checklistFonts } from "./checklist-fonts.ts";
 import { checklistStyle } from "./checklist-style.ts";
 
 /** What is written on by hand, with what is known already. */
@@ -22,7 +23,7 @@ export const sheetPage = (title: string, { say, words }: SheetWords, body: strin
 <meta charset="utf-8">
 <title>${xmlText(say.sheet.title(title))}</title>
 <style>
-${checklistStyle}</style>
+${checklistFonts()}${checklistStyle}</style>
 </head>
 <body>
 <h1>${xmlText(title)}</h1>

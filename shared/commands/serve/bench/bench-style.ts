@@ -9,10 +9,10 @@ main section > h2 { padding-block: calc(1.5 * var(--line)) calc(var(--line) / 2)
 .lead { padding-block-end: calc(var(--line) / 2); }
 .cautions { border: 3px double var(--ink); padding: 0 1rem 1rem; margin-block: var(--line); }
 main .cautions > h2 { padding-block-start: calc(var(--line) / 2); }
-.cautions dt { font-weight: 600; padding-block-start: 0.75rem; }
+.cautions dt { font: 600 1rem / var(--line) var(--font-sans); padding-block-start: 0.75rem; }
 cite { display: block; font: 0.8125rem / 1.35rem var(--font-sans); color: var(--ink-soft); }
 .part { border-block-start: 1px solid var(--hairline); padding-block: calc(var(--line) / 2) var(--line); }
-.part h3 { font-style: normal; font-weight: 600; }
+.part h3 { font-style: normal; font-size: 1.375rem; }
 .part h3 small { padding-inline-start: 0.5rem; }
 .caution { border-inline-start: 4px solid var(--ink); padding-inline-start: 0.75rem; margin-block: 0.5rem; }
 .look { padding-block: 0.25rem 0.5rem; }
