@@ -4,7 +4,7 @@ export const englishPhotographs = {
   ofAll: (place: number, of: number) => `Photograph ${place} of ${of}`,
   /** In the list of parts: where a part is seen and heard. */
   seen: "Seen in",
-  mark: (photograph: number, mark: number) => `photograph ${photograph}, no. ${mark}`,
+  mark: (photograph: number, mark: number) => `photograph ${photograph}, no.\u00a0${mark}`,
   moment: (time: string) => `recording, ${time}`,
   closer: {
     open: "Look closely",
