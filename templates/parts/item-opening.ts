@@ -45,7 +45,7 @@ ${cell(
   say.whatMissing,
   brief.missing.length === 0
     ? brief.noneMissing
-    : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a href="#missing">${brief.more}</a>`}`,
+    : html`${templates["parts/links"](brief.missing, site)}${brief.more !== null && html`, <a class="unparted" href="#missing">${brief.more}</a>`}`,
   brief.amiss === null ? null : html`<a href="#missing">${brief.amiss}</a>`,
 )}
 </dl>${identity.reservation !== null && html`<p class="reservation">${identity.reservation}</p>`}</section>

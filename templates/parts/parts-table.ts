@@ -31,7 +31,7 @@ export function partRow(row: PartRow, site: PageSite): Html {
 <th scope="row">${row.name}${row.standing && html` <small>${row.standing}</small>`}</th>
 <td class="state">${row.state}</td>
 <td class="number units" data-label="${say.units}">${row.units}</td>
-<td class="marks">${joined(row.marks, ", ")}</td>
+<td class="marks"${row.marks.length > 0 && html` data-label="${say.marks}"`}>${joined(row.marks, ", ")}</td>
 <td class="remarks">${row.remarks}${row.hazards.map(
     ({ id, name }) =>
       html` <a class="to-caution" href="#caution-${id}">${say.caution}<span class="unseen">: ${name}</span></a>`,
