@@ -44,8 +44,8 @@ const logsByVariant = kept((text) => {
 
 /**
  * A group cut down to what the page of one of its items is made from: its variant with all examples, the references
- * of the other variants, the outfits whose set the marks of its parts may name, and those whose serial its text may
- * name. Null where the page may depend on more: some text takes something from the data of others.
+ * of the other variants, the outfits whose set the marks of its parts may name, and those whose serial its text or
+ * theirs may name. Null where the page may depend on more: some text takes something from the data of others.
  */
 export function itemSlice(group: FamilyGroup, item: RecordText): FamilyGroup | null {
   const variant = variantNamed(item);
@@ -60,7 +60,10 @@ export function itemSlice(group: FamilyGroup, item: RecordText): FamilyGroup | n
     const serial = text.kind === "item" && variantNamed(text) !== variant ? serialNamed(text) : undefined;
     return serial === undefined ? [] : { serial, text };
   });
-  const told = new Set(serialFinder(serials)(item.text).map(({ known }) => known.text));
+  const findIn = serialFinder(serials);
+  // The names and notes of the references are printed on its page as well.
+  const printed = [item, ...group.texts.filter(({ kind }) => kind === "family" || kind === "variant")];
+  const told = new Set(printed.flatMap(({ text }) => findIn(text).map(({ known }) => known.text)));
   const texts = group.texts.flatMap((text) => {
     if (text.kind === "sightings") return logsByVariant(text)(variant);
     return text.kind !== "item" || variantNamed(text) === variant || mayBeMarked(text) || told.has(text)
