@@ -1,4 +1,4 @@
-import { createHash, randomUUID } from "node:crypto";
+import { hash, randomUUID } from "node:crypto";
 import { copyFile, link, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { askedFor, isOlderThanADay, isUnasked } from "./asked-for.ts";
@@ -30,7 +30,7 @@ const recordName = "record.json";
 const entryName = /^[0-9a-f]{24}$/;
 const partName = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
-const digestOf = (bytes: Buffer) => createHash("sha256").update(bytes).digest("hex");
+const digestOf = (bytes: Buffer) => hash("sha256", bytes);
 
 export async function openImageCache(folder: string): Promise<ImageCache> {
   const parts = path.join(folder, "parts");

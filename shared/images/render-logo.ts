@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
@@ -30,8 +30,7 @@ export async function renderLogo(root: string, file: string, outFolder: string):
   const png = await sharp(data, { raw: { width, height, channels: 4 } })
     .png()
     .toBuffer();
-  const hash = createHash("sha256").update(png).digest("hex").slice(0, 10);
-  const address = `/images/logo.${hash}.png`;
+  const address = `/images/logo.${hash("sha256", png).slice(0, 10)}.png`;
   await mkdir(path.join(outFolder, "images"), { recursive: true });
   await writeFile(path.join(outFolder, address), png);
   return { address, width, height };

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { realpathSync } from "node:fs";
 import { type Diagnostic, diagnose } from "../diagnostics/diagnostic.ts";
 import { type CollectionFile, findCollectionFiles } from "./collection-files.ts";
@@ -28,7 +28,7 @@ const shipped = new Set<string>(["scale", "hazards"]);
 export const recordText = (file: CollectionFile, text: string): RecordText => ({
   ...file,
   text,
-  hash: createHash("sha1").update(text).digest("base64url"),
+  hash: hash("sha1", text, "base64url"),
 });
 
 /** Every text of a collection, or only those of its files that are asked for. */

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { createServer, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
 import { securityHeaders } from "../../pages/security-policy.ts";
@@ -63,7 +63,7 @@ function addressAsked(target: string): URL | null {
   return url?.pathname.startsWith("//") ? null : url;
 }
 
-const htmlVersion = (html: string): string => createHash("sha1").update(html).digest("base64url");
+const htmlVersion = (html: string): string => hash("sha1", html, "base64url");
 
 /**
  * A host for the site that stands at `site`, with what was made over it since, which tells open pages when they are to be

@@ -1,4 +1,4 @@
-import { createHash, randomUUID } from "node:crypto";
+import { createHash, hash, randomUUID } from "node:crypto";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
@@ -60,7 +60,7 @@ async function composed(drawing: string, picture: Buffer): Promise<Buffer> {
     .toBuffer();
 }
 
-const digestOf = (bytes: Buffer): Buffer => createHash("sha256").update(bytes).digest();
+const digestOf = (bytes: Buffer): Buffer => hash("sha256", bytes, "buffer");
 
 async function wholePicture(cached: string): Promise<Buffer | null> {
   const bytes = await readFile(cached).catch(() => null);

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { OutputFile } from "../../pages/data/output-file.ts";
@@ -17,14 +17,14 @@ export interface PageScript extends SealedScript {
 }
 
 /** The name changes with the content, so that a browser may keep the file for ever. */
-export function named(name: string, extension: string, text: string): OutputFile {
-  const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
-  return { address: `/assets/${name}.${hash}.${extension}`, text };
-}
+export const named = (name: string, extension: string, text: string): OutputFile => ({
+  address: `/assets/${name}.${hash("sha256", text).slice(0, 10)}.${extension}`,
+  text,
+});
 
 const sealed = ({ address, text }: OutputFile): SealedScript => ({
   address,
-  integrity: `sha384-${createHash("sha384").update(text).digest("base64")}`,
+  integrity: `sha384-${hash("sha384", text, "base64")}`,
 });
 
 const imported = /\b(from|import)(\s*)"(\.{1,2}\/[^"]+\.js)"/g;

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
@@ -54,7 +54,7 @@ export async function themeFiles(root: string, theme: Theme): Promise<ThemeFiles
       const from = await realOriginal(root, file);
       const bytes = readFileSync(from);
       firstBytes.typeface(bytes);
-      const address = `/assets/fonts/${createHash("sha256").update(bytes).digest("hex").slice(0, 10)}.woff2`;
+      const address = `/assets/fonts/${hash("sha256", bytes).slice(0, 10)}.woff2`;
       copied.push({ from, address });
       return address;
     });

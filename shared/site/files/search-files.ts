@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { gzipSync } from "node:zlib";
 import type { CatalogueIndex } from "../../pages/listed/catalogue-index.ts";
 import { buildSearchIndex } from "../../pages/search/build-search-index.ts";
@@ -24,8 +24,7 @@ export interface SearchFiles {
  */
 function packed(name: string, data: unknown, last: LastSearch | undefined): PackedFile {
   const text = JSON.stringify(data);
-  const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
-  const address = `/assets/search/${name}.${hash}.json.gz`;
+  const address = `/assets/search/${name}.${hash("sha256", text).slice(0, 10)}.json.gz`;
   let bytes: Uint8Array | undefined;
   return (
     last?.files.get(address) ?? {

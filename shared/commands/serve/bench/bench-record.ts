@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { type Diagnostic, isError } from "../../../diagnostics/diagnostic.ts";
 import type { Collection } from "../../../records/collection.ts";
 import { collectionFrom } from "../../../records/intake/collection-from.ts";
@@ -42,8 +42,7 @@ export interface BenchRecord {
   readonly problems: readonly Diagnostic[];
 }
 
-export const recordVersion = (text: string): string =>
-  createHash("sha256").update(text).digest("hex").slice(0, 20);
+export const recordVersion = (text: string): string => hash("sha256", text).slice(0, 20);
 
 /** Changes with what a record says of one part, one feature, or the outfit itself, and with nothing else. */
 export const valueVersion = (value: unknown): string => recordVersion(JSON.stringify(value ?? null));
