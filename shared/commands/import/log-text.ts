@@ -1,6 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { csvLine } from "../../pages/data/csv-line.ts";
-import { lineEnds } from "../../source/csv.ts";
+import { lineEnds } from "../../source/csv-rows.ts";
 import { fieldsOf } from "./fields.ts";
 
 type Cells = ReadonlyMap<string, string>;
@@ -14,11 +14,11 @@ export function logText(existing: string | null, rows: readonly Cells[]): string
   const written =
     existing === null
       ? []
-      : (parse(existing, {
+      : parse(existing, {
           record_delimiter: [...lineEnds],
           relax_column_count: true,
           skip_empty_lines: true,
-        }) as string[][]);
+        });
   const [header = []] = written;
   const own = header.map((column) => column.trim());
   const missing = order.filter((column) => needed.has(column) && !own.includes(column));

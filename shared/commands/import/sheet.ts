@@ -1,5 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
-import { lineEnds } from "../../source/csv.ts";
+import { lineEnds } from "../../source/csv-rows.ts";
 
 export type Separator = "," | ";" | "\t";
 export const separators: readonly Separator[] = [",", ";", "\t"];
@@ -22,7 +22,7 @@ const cells = (text: string, separator: Separator): string[][] =>
     relax_quotes: true,
     skip_empty_lines: false,
     trim: true,
-  }) as string[][];
+  });
 
 /** How many cells the first rows would have, if this were the separator; an unfinished row at the end is left. */
 function widths(text: string, separator: Separator): number[] {
