@@ -1,35 +1,12 @@
 import { relativeAddress, rootedAddress } from "../shared/pages/addresses/relative-address.ts";
 import type { Page } from "../shared/pages/site-pages.ts";
-import { Html, html, markup } from "./html.ts";
+import { type Html, html, markup } from "./html.ts";
 import type { PageSite, Site } from "./site.ts";
-import type { Templates } from "./templates.ts";
 
 export type { Site } from "./site.ts";
 
-type AnyTemplate = (view: never, site: PageSite) => Html | string;
-
-const checkedTemplates = new WeakMap<Templates, Templates>();
-
-/** A template of the user's own may return a plain string: it is markup all the same. */
-function checked(templates: Templates): Templates {
-  const known = checkedTemplates.get(templates);
-  if (known) return known;
-  const all = Object.fromEntries(
-    Object.entries(templates as Readonly<Record<string, AnyTemplate>>).map(([name, template]) => [
-      name,
-      (view: never, site: PageSite) => {
-        const written = template(view, site);
-        return written instanceof Html ? written : markup(String(written));
-      },
-    ]),
-  ) as unknown as Templates;
-  checkedTemplates.set(templates, all);
-  return all;
-}
-
 const siteOf = (page: Page, site: Site): PageSite => ({
   ...site,
-  templates: checked(site.templates),
   page,
   link: (address) =>
     page.kind === "missing"

@@ -25,7 +25,7 @@ export function itemSchemaFor(
   variant: Described,
   features: ReadonlyMap<string, FeatureValues>,
   more = noMore,
-): JsonSchema {
+) {
   const partState = { $ref: `${itemSchema.$id}#/$defs/partState` };
   // An empty enum is no schema; a variant without parts simply refuses every part.
   const known = variant.parts.size > 0 ? { title: "part", enum: [...variant.parts.keys()] } : false;
@@ -59,7 +59,7 @@ export function itemSchemaFor(
       photos: { type: "array", items: { type: "object", properties: { callouts: pointing } } },
       video: { type: "object", properties: { moments: pointing } },
     },
-  };
+  } satisfies JsonSchema;
 }
 
 /**

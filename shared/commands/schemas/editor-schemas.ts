@@ -82,12 +82,7 @@ function pointing(value: unknown, known: Known): unknown {
 function itemSchema(base: JsonSchema, { variants, families }: Collection): Node {
   const branches = [...variants.values()].map((variant) => {
     const features = families.get(variant.family)?.features ?? new Map();
-    const { properties } = itemSchemaFor(base, variant, features) as unknown as {
-      properties: {
-        parts: { properties: Record<string, Node> };
-        features: { properties: Record<string, Node> };
-      };
-    };
+    const { properties } = itemSchemaFor(base, variant, features);
     const described = (fields: Record<string, Node>, tell: (id: string) => string) =>
       Object.fromEntries(
         Object.entries(fields).map(([id, node]) => [id, { ...node, description: tell(id) }]),

@@ -2,6 +2,7 @@ import { existsSync, realpathSync } from "node:fs";
 import { register } from "node:module";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
+import { Html, markup } from "../../../templates/html.ts";
 import { type Templates, templates } from "../../../templates/templates.ts";
 import { packageFolder } from "../../source/package-folder.ts";
 import { contentsBelow } from "../files-below.ts";
@@ -40,12 +41,13 @@ export async function templateOverrides(folder: string): Promise<Partial<Templat
   return overrides as Partial<Templates>;
 }
 
-/** What goes wrong within it is told with its name. */
+/** A plain string that it returns is markup all the same; what goes wrong within it is told with its name. */
 const watched =
   (shown: string, template: (...given: unknown[]) => unknown) =>
-  (...given: unknown[]): unknown => {
+  (...given: unknown[]): Html => {
     try {
-      return template(...given);
+      const written = template(...given);
+      return written instanceof Html ? written : markup(String(written));
     } catch (problem) {
       throw problem instanceof TemplateError ? problem : new TemplateError(shown, problem);
     }
