@@ -1,58 +1,21 @@
 import type { Assessments } from "../assessments/assess-collection.ts";
-import type { FamilyKey } from "../assessments/family-key.ts";
 import type { HazardFinding } from "../assessments/hazards.ts";
 import { grouping } from "../lists/grouping.ts";
 import type { Collection } from "../records/collection.ts";
-import { lastChanged } from "../records/revision.ts";
-import type { Source } from "../records/source.ts";
 import type { Variant } from "../records/variant.ts";
-import { nameInFull } from "../terms/person-name.ts";
 import type { Words } from "../words/words.ts";
-import { inLanguage } from "./in-language.ts";
 import { type HiddenSerial, hiddenSerials, type Redact, type RedactAny, redactorOf } from "./masking.ts";
+import { publishArticle } from "./publish-article.ts";
 import { publishComparison } from "./publish-comparison.ts";
+import { publishFamily } from "./publish-family.ts";
 import { publishHazard } from "./publish-hazard.ts";
 import { publishItem, publishTitle } from "./publish-item.ts";
-import { publishRevisions } from "./publish-revisions.ts";
+import { publishScale, publishSettings } from "./publish-settings.ts";
+import { publishSource } from "./publish-source.ts";
 import { publishVariant } from "./publish-variant.ts";
-import type { Audience, Named, PublishedCollection, PublishedItem, PublishedSource } from "./published.ts";
+import type { Audience, Named, PublishedCollection, PublishedItem } from "./published.ts";
 import { sparingAddresses } from "./spared-addresses.ts";
 import { withNamesFreed } from "./with-names-freed.ts";
-
-/** Whatever stands in it as text, however deep. */
-function freeOf<Value>(value: Value, redact: Redact): Value {
-  if (typeof value === "string") return redact(value) as Value;
-  if (Array.isArray(value)) return value.map((each) => freeOf(each, redact)) as Value;
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, freeOf(each, redact)])) as Value;
-}
-
-/** Its id, by which everything refers to it, stays; and so does an address, which would lead nowhere. */
-const publishSource = (source: Source, redact: Redact): PublishedSource => ({
-  id: source.id,
-  title: redact(source.title),
-  type: source.type ?? null,
-  authors: source.author.map((name) => redact(nameInFull(name))),
-  editors: source.editor.map((name) => redact(nameInFull(name))),
-  issued: source.issued ?? null,
-  accessed: source.accessed === undefined ? null : redact(source.accessed),
-  fields: Object.fromEntries(
-    Object.entries(source.fields).map(([key, value]) => [
-      key,
-      key === "id" || key === "URL" || key === "DOI" ? value : freeOf(value, redact),
-    ]),
-  ),
-});
-
-const noKey: FamilyKey = {
-  sets: [],
-  effort: 0,
-  proven: true,
-  complete: true,
-  unseparated: [],
-  bySerial: false,
-  key: { kind: "end", variants: [] },
-};
 
 /** A drawing of more outfits than these nobody would read. */
 const spreadsShown = 24;
@@ -150,74 +113,21 @@ export function publishCollection(
     ];
   });
 
-  const families = [...collection.families.values()].map((family) => ({
-    id: family.id,
-    name: family.name,
-    maker: family.maker ?? null,
-    description: shown(family.description),
-    features: [...family.features.values()].map(({ id, name, values, look, effort, note }) => ({
-      id,
-      name,
-      values,
-      look: shown(look),
-      effort,
-      note: shown(note),
-    })),
-    variants: variants
-      .filter((variant) => variant.family.id === family.id)
-      .map(({ id, name }) => ({ id, name })),
-    comparison: (assessments.families.get(family.id)?.comparison.rows ?? []).map((row) => ({
-      ...row,
-      name: free(row.name),
-    })),
-    key: assessments.families.get(family.id)?.key ?? noKey,
-    sources: family.sources,
-    formerly: family.formerly,
-    revisions: publishRevisions(family.revisions, free),
-  }));
+  const variantsOf = grouping(variants, ({ family }) => family.id);
+  const families = [...collection.families.values()].flatMap((family) => {
+    const assessment = assessments.families.get(family.id);
+    return assessment ? publishFamily(family, assessment, variantsOf.get(family.id) ?? [], shown, free) : [];
+  });
 
-  const scale = collection.scales.get(settings.scale);
   return {
     audience,
-    settings: {
-      title: redact(settings.title),
-      url: settings.url,
-      language: settings.language,
-      confidence: settings.confidence,
-      watching: settings.watching?.text ?? null,
-      description: shown(settings.description),
-      notice: shown(settings.notice),
-      publisher: shown(settings.publisher),
-      rights: shown(settings.rights),
-      fieldReference: settings.fieldReference,
-      theme: settings.theme,
-    },
-    scale: scale
-      ? {
-          id: scale.id,
-          name: redact(scale.name),
-          citation: shown(scale.citation),
-          note: shown(scale.note),
-          classes: scale.classes.map(({ id, words, translated }) => ({
-            id,
-            words: shown(inLanguage(translated, settings.language) ?? words),
-          })),
-        }
-      : null,
+    settings: publishSettings(settings, shown, free),
+    scale: publishScale(collection.scales.get(settings.scale), settings.language, shown, free),
     families,
     variants,
     items,
     comparisons: assessments.comparisons.map((comparison) => publishComparison(comparison, nameOf)),
-    articles: [...collection.articles.values()].map((article) => ({
-      id: article.id,
-      title: redact(article.title),
-      authors: freeOf(article.authors, free),
-      updated: lastChanged(article.updated, article.revisions)?.text ?? null,
-      revisions: publishRevisions(article.revisions, free),
-      abstract: shown(article.abstract),
-      formerly: article.formerly,
-      text: redact(article.text),
-    })),
+    articles: [...collection.articles.values()].map((article) => publishArticle(article, shown, free)),
     sources: [...collection.sources.values()].map((source) => publishSource(source, free)),
   };
 }
