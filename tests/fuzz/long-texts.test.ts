@@ -5,7 +5,7 @@ import { itemWords } from "../../shared/pages/search/item-words.ts";
 import { slipAt } from "../../shared/prose/slip.ts";
 import type { PublishedItem } from "../../shared/publication/published.ts";
 import { bareDoi } from "../../shared/records/doi.ts";
-import { serialOf } from "../../shared/site/groups/family-groups.ts";
+import { serialOf } from "../../shared/site/groups/written-record.ts";
 import { readCsv } from "../../shared/source/csv.ts";
 import { readDate } from "../../shared/validation/written/read-date.ts";
 

@@ -14,8 +14,7 @@ import { locateInBody, locateInValue } from "../../source/locate-in-text.ts";
 import type { RecordText } from "../../source/read-texts.ts";
 import { markdownRecord, yamlRecord } from "../../source/record-file.ts";
 import { topLine } from "../../source/top-word.ts";
-import { familyIn, formerIds, statusOf, variantOf } from "../groups/family-groups.ts";
-import { yamlOf } from "../groups/written-record.ts";
+import { familyIn, formerIds, statusOf, variantOf, yamlOf } from "../groups/written-record.ts";
 
 /** The page on which the text of a record stands. */
 const pageOf: Partial<Record<FileKind, (id: string) => string>> = {

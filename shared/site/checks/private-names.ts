@@ -6,7 +6,7 @@ import type { Path, SourceDocument } from "../../source/document.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import type { RecordText } from "../../source/read-texts.ts";
 import { mayBeParted, withoutMarkup } from "../../source/without-markup.ts";
-import { readableText } from "../groups/mentioned-serials.ts";
+import { readableText } from "../groups/written-record.ts";
 
 /** The words of a text that may be of a name, in one form of Unicode; to look for any word takes ten times as long. */
 const capitals = (text: string): string[] =>

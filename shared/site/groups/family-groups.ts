@@ -6,11 +6,17 @@ import { addUnder, grouping } from "../../lists/grouping.ts";
 import { joinedSets } from "../../lists/joined-sets.ts";
 import { isAnotherThan, serialFinder } from "../../publication/masking.ts";
 import type { CollectionTexts, RecordText } from "../../source/read-texts.ts";
-import { topLine, topWord } from "../../source/top-word.ts";
-import { type Status, statuses } from "../../terms/states.ts";
 import { type CutLog, cutLog, type LogCutter, shareOf } from "./cut-log.ts";
-import { type MentionedSerial, publishingOf, readableText } from "./mentioned-serials.ts";
-import { fieldOf, yamlOf } from "./written-record.ts";
+import { type MentionedSerial, publishingOf } from "./mentioned-serials.ts";
+import {
+  baseOf,
+  familyIn,
+  formerIds,
+  mentioned,
+  readableText,
+  serialOf,
+  variantOf,
+} from "./written-record.ts";
 
 /**
  * Families that are built together, from their own files and from what all share. Most families are a group by
@@ -47,59 +53,6 @@ export interface GroupedCollection extends SharedContent {
 }
 
 const sharedKinds = new Set(["collection", "sources", "scale", "hazards"]);
-export const familyIn = (file: string): string => file.split("/")[2] ?? "";
-
-/** Whatever a text may take from the data begins like this (shared/prose/mentions.ts). */
-const mayMention = /<[a-zA-Z][a-zA-Z0-9+.-]*:|(?:```|~~~)\s*expect/;
-
-/** The ids that a text may speak of; null where it may speak of everything. */
-export function mentioned(record: RecordText): string[] | null {
-  const text = readableText(record);
-  if (!mayMention.test(text)) return [];
-  if (/:items[?>]/.test(text)) return null;
-  return [...text.matchAll(/\b(?:items|variants)\/([^\s/>?&]+)/g)].flatMap(([, id]) => id ?? []);
-}
-
-/** A word that a record has at its top; read in full only where that cannot be seen at once. */
-function wordAt(record: RecordText, key: string): string | undefined {
-  const seen = topWord(yamlOf(record), key);
-  if (seen !== null) return seen;
-  const word = fieldOf(record, key);
-  return typeof word === "string" ? word : undefined;
-}
-
-/** The variant that an item is held to be. */
-export const variantOf = (item: RecordText): string | undefined => wordAt(item, "variant");
-
-/** What has become of an item; of a word that is none somebody is told elsewhere. */
-export function statusOf(item: RecordText): Status {
-  const word = wordAt(item, "status");
-  return statuses.find((status) => status === word) ?? "collection";
-}
-
-/** The variant that a variant extends. */
-export const baseOf = (variant: RecordText): string | undefined => wordAt(variant, "extends");
-
-/** Letters and digits on the key's own line, in whatever quotation marks; a decimal is read as a number first. */
-const plainSerial = /^[ \t]+(?!\d+\.\d+[ \t]*$)(["']?)([\p{L}\p{N}][\p{L}\p{N} ./-]*)\1[ \t]*$/u;
-
-/** The serial of an item; read in full only where it cannot be seen at once. */
-export function serialOf(item: RecordText): string | undefined {
-  const line = topLine(yamlOf(item), "serial");
-  if (line === undefined) return undefined;
-  // A page of blanks would be looked through from each of them.
-  const plain = line !== null && line.length <= 200 ? plainSerial.exec(line)?.[2] : undefined;
-  if (plain !== undefined) return plain.trim();
-  const serial = fieldOf(item, "serial");
-  return typeof serial === "string" || typeof serial === "number" ? String(serial) : undefined;
-}
-
-/** The ids that a record had before; read in full only where there may be some. */
-export function formerIds(record: RecordText): string[] {
-  if (topLine(yamlOf(record), "formerly") === undefined) return [];
-  const former = fieldOf(record, "formerly");
-  return Array.isArray(former) ? former.filter((id) => typeof id === "string") : [];
-}
 
 /**
  * Cuts a collection into groups of families. Null where it cannot be cut: a file cannot be read, an id is used twice,

@@ -1,7 +1,7 @@
 import type { Item } from "../../records/item.ts";
 import type { RecordText } from "../../source/read-texts.ts";
 import { topLine } from "../../source/top-word.ts";
-import { documentOf, fieldOf, stringsIn, yamlOf } from "./written-record.ts";
+import { fieldOf, yamlOf } from "./written-record.ts";
 
 /** The serial of an item, told by a text, with what the item itself says of publishing it. Plain data. */
 export interface MentionedSerial {
@@ -13,10 +13,4 @@ export interface MentionedSerial {
 export function publishingOf(item: RecordText): MentionedSerial["publish"] {
   if (topLine(yamlOf(item), "publish") === undefined) return {};
   return (fieldOf(item, "publish") as MentionedSerial["publish"] | null | undefined) ?? {};
-}
-
-/** A text as it stands; where letters in it may be written as escapes of YAML or JSON, with what those say. */
-export function readableText(record: RecordText): string {
-  const { text } = record;
-  return yamlOf(record).includes("\\") ? [text, ...stringsIn(documentOf(record)?.data)].join("\n") : text;
 }

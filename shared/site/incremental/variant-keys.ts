@@ -2,7 +2,8 @@ import { addUnder } from "../../lists/grouping.ts";
 import type { RecordText } from "../../source/read-texts.ts";
 import { digest } from "../digest.ts";
 import type { SoundGroup } from "../files/group-site.ts";
-import { type FamilyGroup, mentioned } from "../groups/family-groups.ts";
+import type { FamilyGroup } from "../groups/family-groups.ts";
+import { mentioned } from "../groups/written-record.ts";
 import { keyOfTexts } from "./site-keys.ts";
 
 /**

@@ -3,7 +3,8 @@ import { frontMatterOf } from "../../source/front-matter.ts";
 import { recordsIn } from "../../source/read-records.ts";
 import { type RecordText, recordText } from "../../source/read-texts.ts";
 import { topWord } from "../../source/top-word.ts";
-import { type FamilyGroup, mentioned, serialOf, variantOf } from "../groups/family-groups.ts";
+import type { FamilyGroup } from "../groups/family-groups.ts";
+import { mentioned, serialOf, variantOf } from "../groups/written-record.ts";
 
 type Row = { readonly variant?: unknown } | null;
 

@@ -1,13 +1,7 @@
 import type { RecordText } from "../../source/read-texts.ts";
-import {
-  baseOf,
-  formerIds,
-  type GroupedCollection,
-  mentioned,
-  serialOf,
-  variantOf,
-} from "../groups/family-groups.ts";
+import type { GroupedCollection } from "../groups/family-groups.ts";
 import { publishingOf } from "../groups/mentioned-serials.ts";
+import { baseOf, formerIds, mentioned, serialOf, variantOf } from "../groups/written-record.ts";
 import type { ChangedText } from "./changed-texts.ts";
 
 /**
