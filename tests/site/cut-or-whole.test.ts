@@ -83,7 +83,7 @@ async function filesOf(root: string, grouped: GroupedCollection): Promise<Map<st
   const watched = grouped.watched(frame.collection.settings.watching);
   const sound: Extract<GroupSite, { isSound: true }>[] = [];
   for (const group of grouped.groups) {
-    const site = await groupSite(group, grouped, watched, texts, frame);
+    const site = await groupSite(group, { texts, grouped, watched, frame });
     if (!site.isSound) return null;
     sound.push(site);
   }

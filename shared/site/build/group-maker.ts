@@ -65,7 +65,8 @@ export class GroupMaker {
 
   site(group: FamilyGroup, onPhotographs?: OnPhotographs): Promise<GroupSite> {
     const { found, watched } = this.#around;
-    return groupSite(group, this.#around, watched, found, this.#frame, onPhotographs);
+    const around = { texts: found, grouped: this.#around, watched, frame: this.#frame };
+    return groupSite(group, around, { onPhotographs });
   }
 
   write(group: FamilyGroup, key: string, site: SoundGroup): WrittenGroup {

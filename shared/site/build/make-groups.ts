@@ -45,7 +45,7 @@ export async function makeGroups(
   const { shared, articles, serialsInShared, serialsInArticles, itemCount } = grouped;
   const watched = grouped.watched(frame.collection.settings.watching);
   const beside = attachmentsOf(texts);
-  const key = aroundKey(tool, frame, grouped, watched);
+  const key = aroundKey(tool, { texts, grouped, watched, frame });
   const orders = grouped.groups.map((group): Order => {
     const isQuoted = group.families.some((family) => grouped.quotedFamilies?.has(family) ?? true);
     const own = groupKey(key, root, group, beside);

@@ -29,7 +29,7 @@ export async function everyFile(root: string, audience: Audience): Promise<Every
   const published: PublishedCollection[] = [];
   const files: SiteFile[] = [];
   for (const group of grouped.groups) {
-    const site = await groupSite(group, grouped, watched, texts, frame);
+    const site = await groupSite(group, { texts, grouped, watched, frame });
     if (!site.isSound) return problems(site.refused);
     listed.push(...site.listed);
     published.push(site.published);

@@ -2,21 +2,14 @@ import { assessCollection } from "../../assessments/assess-collection.ts";
 import { concernsOf } from "../../assessments/concerns.ts";
 import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import { type Diagnostic, isError } from "../../diagnostics/diagnostic.ts";
-import { addresses } from "../../pages/addresses/addresses.ts";
-import { type CollectionIndex, indexCollection } from "../../pages/collection-index.ts";
-import { familyData } from "../../pages/data/family-data.ts";
-import { iiifManifest } from "../../pages/data/iiif-manifest.ts";
-import { itemData } from "../../pages/data/item-data.ts";
-import type { OutputFile } from "../../pages/data/output-file.ts";
-import { atFormerAddresses, familyRedirects, itemRedirects } from "../../pages/data/redirects.ts";
-import { figuresFile, variantData } from "../../pages/data/variant-data.ts";
+import { indexCollection } from "../../pages/collection-index.ts";
+import { figuresFile } from "../../pages/data/variant-data.ts";
 import { listFamilies } from "../../pages/listed/list-families.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
-import { familyPages, itemPages } from "../../pages/site-pages.ts";
 import { guessableSerials } from "../../publication/guessable-serials.ts";
 import { type HiddenSerial, hiddenSerials } from "../../publication/masking.ts";
 import { publishCollection } from "../../publication/publish-collection.ts";
-import type { PublishedCollection, PublishedItem } from "../../publication/published.ts";
+import type { PublishedCollection } from "../../publication/published.ts";
 import { checkTexts } from "../../publication/references/check-texts.ts";
 import { type PrivateWords, privateNames } from "../../records/checks/private-words.ts";
 import { collectionFrom } from "../../records/intake/collection-from.ts";
@@ -30,7 +23,7 @@ import type { FamilyGroup, SharedContent } from "../groups/family-groups.ts";
 import { type CollectionMedia, collectionMedia } from "../media/collection-media.ts";
 import type { OnPhotographs } from "../progress.ts";
 import { citedVersion } from "./cited-version.ts";
-import type { SiteFile } from "./site-file.ts";
+import { type GroupFiles, groupFiles } from "./group-files.ts";
 import type { SiteFrame } from "./site-frame.ts";
 
 /** What is made of a group of families. */
@@ -39,7 +32,7 @@ export type GroupSite =
   /** Its records have errors, or what cannot be shown. */
   | { readonly isSound: false; readonly refused: readonly Diagnostic[] };
 
-export interface SoundGroup {
+export interface SoundGroup extends GroupFiles {
   readonly isSound: true;
   readonly published: PublishedCollection;
   readonly sightings: readonly Sighting[];
@@ -50,14 +43,15 @@ export interface SoundGroup {
   readonly hidden: readonly HiddenSerial[];
   /** Names that its items keep private, which no text of any other record may tell. */
   readonly names: readonly PrivateWords[];
-  /** Its files one after the other, each made when it is come to. */
-  readonly files: () => Iterable<SiteFile>;
-  /** Those that are of no item alone, with photographs and recordings. */
-  readonly filesOfNoItem: () => Iterable<SiteFile>;
-  /** Those of the items of one variant, without photographs and recordings. */
-  readonly filesOfVariant: (id: string) => Iterable<SiteFile>;
-  /** Those of one item alone, with the photographs and recordings of the group. */
-  readonly filesOfItem: (id: string) => Iterable<SiteFile>;
+}
+
+/** All that a group is given besides its own texts: `aroundKey` is made of the same. */
+export interface AroundGroup {
+  /** What lies beside the records, and what could not be read. */
+  readonly texts: CollectionTexts;
+  readonly grouped: Pick<SharedContent, "shared" | "itemCount">;
+  readonly watched: YearsWatched | null;
+  readonly frame: SiteFrame;
 }
 
 const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false, refused });
@@ -65,13 +59,15 @@ const unsound = (refused: readonly Diagnostic[]): GroupSite => ({ isSound: false
 /** Content → records → assessments → publication → pages, for one group of families. */
 export async function groupSite(
   group: FamilyGroup,
-  { shared, itemCount }: Pick<SharedContent, "shared" | "itemCount">,
-  watched: YearsWatched | null,
-  texts: CollectionTexts,
-  frame: SiteFrame,
-  onPhotographs?: OnPhotographs,
-  /** The one item whose photographs and recordings are wanted, where only its own files are. */
-  only?: string,
+  { texts, grouped: { shared, itemCount }, watched, frame }: AroundGroup,
+  {
+    only,
+    onPhotographs,
+  }: {
+    /** The one item whose photographs and recordings are wanted, where only its own files are. */
+    readonly only?: string | undefined;
+    readonly onPhotographs?: OnPhotographs | undefined;
+  } = {},
 ): Promise<GroupSite> {
   const { words } = frame.site;
   const own = [...shared, ...group.texts];
@@ -103,14 +99,6 @@ export async function groupSite(
   for (const { address, text } of published.variants.map(figuresFile))
     versions.set(address, citedVersion(text));
   const index = indexCollection(published, words, media, versions, itemCount);
-  const making: Making = {
-    index,
-    media,
-    recorded(file) {
-      versions.set(file.address, citedVersion(file.text));
-      return asText(file);
-    },
-  };
   let listed: readonly ListedFamily[] | undefined;
   return {
     isSound: true,
@@ -126,73 +114,6 @@ export async function groupSite(
     get names() {
       return privateNames(collection.items.values());
     },
-    *files() {
-      yield* familyFiles(making);
-      yield* itemFiles(published.items, making);
-      yield* mediaFiles(media);
-    },
-    *filesOfNoItem() {
-      yield* familyFiles(making);
-      yield* mediaFiles(media);
-    },
-    filesOfVariant: (id) =>
-      itemFiles(
-        published.items.filter(({ variant }) => variant.id === id),
-        making,
-      ),
-    *filesOfItem(id) {
-      yield* itemFiles(
-        published.items.filter((item) => item.id === id),
-        making,
-      );
-      yield* mediaFiles(media);
-    },
+    ...groupFiles(index, media, versions),
   };
-}
-
-const asText = (file: OutputFile): SiteFile => ({ kind: "text", ...file });
-
-/** What the files of a group are made with. */
-interface Making {
-  readonly index: CollectionIndex;
-  readonly media: CollectionMedia;
-  /** A record as a file: its page, which comes after it, names the version of its data. */
-  readonly recorded: (file: OutputFile) => SiteFile;
-}
-
-function* familyFiles({ index, recorded }: Making): Generator<SiteFile> {
-  const { collection } = index;
-  for (const family of collection.families) {
-    const data = familyData(family, index);
-    yield recorded(data);
-    yield* atFormerAddresses(data, family, addresses.familyData).map(asText);
-  }
-  for (const variant of collection.variants) {
-    const data = variantData(variant);
-    yield recorded(data);
-    yield* atFormerAddresses(data, variant, addresses.variantData).map(asText);
-  }
-  for (const page of familyPages(index)) yield { kind: "page", ...page };
-  yield* familyRedirects(index).map(asText);
-}
-
-function* itemFiles(items: readonly PublishedItem[], making: Making): Generator<SiteFile> {
-  const { index, media, recorded } = making;
-  const { collection, words } = index;
-  for (const item of items) {
-    const data = itemData(item, index);
-    yield recorded(data);
-    yield* atFormerAddresses(data, item, addresses.itemData).map(asText);
-    for (const page of itemPages(item, index)) yield { kind: "page", ...page };
-    yield* itemRedirects(item, index).map(asText);
-    const manifest = iiifManifest(item, collection, words, media);
-    if (!manifest) continue;
-    yield asText(manifest);
-    yield* atFormerAddresses(manifest, item, addresses.manifest).map(asText);
-  }
-}
-
-function* mediaFiles({ files, copied }: CollectionMedia): Generator<SiteFile> {
-  for (const file of files) yield { kind: "text", ...file };
-  for (const { from, address } of copied) yield { kind: "copy", from, address };
 }

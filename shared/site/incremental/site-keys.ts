@@ -1,14 +1,13 @@
 import { readFileSync, statSync } from "node:fs";
 import path from "node:path";
-import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { packageFolder, packageVersion } from "../../source/package-folder.ts";
 import type { CollectionTexts, RecordText } from "../../source/read-texts.ts";
 import { digest } from "../digest.ts";
-import type { SiteFrame } from "../files/site-frame.ts";
+import type { AroundGroup } from "../files/group-site.ts";
 import { contentsBelow } from "../files-below.ts";
 import type { Attachments } from "../groups/attachments.ts";
-import type { FamilyGroup, SharedContent } from "../groups/family-groups.ts";
+import type { FamilyGroup } from "../groups/family-groups.ts";
 
 /**
  * The tool itself: its version and that of what it runs on, its code as it is compiled, its schemas and style sheets,
@@ -50,13 +49,14 @@ export const siteKey = (
   );
 
 /** Of all that a group is given besides its own files: the tool, what is around every page, and what all share. */
-export const aroundKey = (
+export function aroundKey(
   tool: string,
-  { site: { assets, logo, hasArticles }, hidden }: SiteFrame,
-  { shared, itemCount }: SharedContent,
-  watched: YearsWatched | null,
-): string =>
-  digest(tool, keyOfTexts(shared), JSON.stringify([assets, logo, hasArticles, hidden, watched, itemCount]));
+  { frame, grouped: { shared, itemCount }, watched }: AroundGroup,
+): string {
+  const { assets, logo, hasArticles } = frame.site;
+  const others = [assets, logo, hasArticles, frame.hidden, watched, itemCount];
+  return digest(tool, keyOfTexts(shared), JSON.stringify(others));
+}
 
 /** Of everything that a group's files are made from: its pipeline is given this and nothing else. */
 export function groupKey(

@@ -2,7 +2,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ListedFamily } from "../../pages/listed/listed-family.ts";
 import type { Audience, PublishedCollection } from "../../publication/published.ts";
 import type { RecordText } from "../../source/read-texts.ts";
-import { type GroupSite, groupSite } from "../files/group-site.ts";
+import { groupSite } from "../files/group-site.ts";
 import { standingFolder } from "../folders/build-folders.ts";
 import { cacheFolder } from "../folders/cache-folder.ts";
 import type { FamilyGroup } from "../groups/family-groups.ts";
@@ -173,7 +173,7 @@ export class LiveSite {
       const group = source.grouped.groups.find(({ texts }) => texts.includes(item));
       const slice = group && itemSlice(group, item);
       if (!slice) continue;
-      const site = await this.#siteOf(slice, source, item.id);
+      const site = await groupSite(slice, source, { only: item.id });
       if (!site.isSound) continue;
       const id = groupId(group);
       const { files, listed } = this.#ahead.get(id) ?? {
@@ -195,7 +195,7 @@ export class LiveSite {
     for (const group of source.grouped.groups) {
       const item = group.texts.find((text) => text.kind === "item" && text.id === id);
       const slice = item && itemSlice(group, item);
-      const site = slice && (await this.#siteOf(slice, source, id));
+      const site = slice && (await groupSite(slice, source, { only: id }));
       if (!site?.isSound) continue;
       const files = new LiveFiles();
       for (const file of site.filesOfItem(id)) files.add(file, source.frame.site);
@@ -250,14 +250,6 @@ export class LiveSite {
     return true;
   }
 
-  #siteOf(
-    group: FamilyGroup,
-    { grouped, watched, texts, frame }: LiveSource,
-    only?: string,
-  ): Promise<GroupSite> {
-    return groupSite(group, grouped, watched, texts, frame, undefined, only);
-  }
-
   /** The groups that have changed since they were made, without those that are known to have errors. */
   #stale(): FamilyGroup[] {
     const source = this.#source;
@@ -271,7 +263,7 @@ export class LiveSite {
   async #makeGroup(group: FamilyGroup, source: LiveSource): Promise<void> {
     const id = groupId(group);
     const key = source.keys.get(group) ?? "";
-    const site = await this.#siteOf(group, source);
+    const site = await groupSite(group, source);
     const ahead = this.#ahead.get(id);
     const before = this.#groups.get(id);
     this.#ahead.delete(id);
@@ -300,7 +292,7 @@ export class LiveSite {
       const isQuoted = isQuotedByWhole(group, source);
       const known = this.#groups.get(groupId(group));
       if (isQuoted && !known?.published) {
-        const site = await this.#siteOf(group, source);
+        const site = await groupSite(group, source);
         if (site.isSound)
           this.#groups.set(groupId(group), madeGroup(keys.get(group) ?? "", site, source.frame));
       }

@@ -1,7 +1,7 @@
-import type { YearsWatched } from "../../assessments/rarity/appearance.ts";
 import type { Audience } from "../../publication/published.ts";
 import { type CollectionTexts, type RecordText, readTexts } from "../../source/read-texts.ts";
-import { type SiteFrame, siteFrame } from "../files/site-frame.ts";
+import type { AroundGroup } from "../files/group-site.ts";
+import { siteFrame } from "../files/site-frame.ts";
 import { type Attachments, attachmentsOf } from "../groups/attachments.ts";
 import { type FamilyGroup, type GroupedCollection, groupFamilies } from "../groups/family-groups.ts";
 import { aroundKey, groupKey } from "../incremental/site-keys.ts";
@@ -9,12 +9,9 @@ import { changedTexts } from "./changed-texts.ts";
 import { regrouped } from "./regrouped.ts";
 
 /** What the files of a collection say, cut into groups, each with the key of all that it is made from. */
-export interface LiveSource {
-  readonly texts: CollectionTexts;
+export interface LiveSource extends AroundGroup {
   readonly grouped: GroupedCollection;
-  readonly frame: SiteFrame;
-  readonly watched: YearsWatched | null;
-  /** Of all that a group is given besides its own files. */
+  /** The key of all that a group is given besides its own files. */
   readonly around: string;
   readonly keys: ReadonlyMap<FamilyGroup, string>;
 }
@@ -78,9 +75,9 @@ async function framed(
   const frame = await siteFrame(root, audience, texts, grouped);
   if (!frame || frame.refused.length > 0) return null;
   const watched = grouped.watched(frame.collection.settings.watching);
-  const around = aroundKey(tool, frame, grouped, watched);
-  const keys = keysOf(root, grouped, around, texts);
-  return { texts, grouped, frame, watched, around, keys };
+  const given = { texts, grouped, watched, frame };
+  const around = aroundKey(tool, given);
+  return { ...given, around, keys: keysOf(root, grouped, around, texts) };
 }
 
 /** A group that is as it was `before`, when all else was the same, has the key that it had. */
