@@ -6,8 +6,8 @@ export const figureData = (figure: PublishedFigure) => ({
   caveats: figure.caveats.map(({ text }) => text),
 });
 
-/** Figures by name, as data files have them. */
-export const figuresData = <Name extends string>(figures: Readonly<Record<Name, PublishedFigure>>) =>
-  Object.fromEntries(
-    Object.entries<PublishedFigure>(figures).map(([name, figure]) => [name, figureData(figure)]),
-  );
+/** Figures by name, all or some of them, as data files have them. */
+export const figuresData = <Name extends string>(
+  figures: Readonly<Record<Name, PublishedFigure>>,
+  names: readonly Name[] = Object.keys(figures) as Name[],
+) => Object.fromEntries(names.map((name) => [name, figureData(figures[name])]));

@@ -17,6 +17,7 @@ import type { Sighting } from "../records/sighting.ts";
 import type { PersonName } from "../terms/person-name.ts";
 import type { Standing, State, Status } from "../terms/states.ts";
 import type { Verdict } from "../terms/verdicts.ts";
+import type { itemFigures, levelFigures, variantFigures } from "../words/figure-names.ts";
 
 /** The forms that pass the door as they are: they hold nothing that is anybody's secret. */
 export type { Bounds, ComparisonRow, Contrast, Input, KeyStep, Method, StandingCompleteness, Unit };
@@ -42,6 +43,9 @@ export interface PublishedFigure {
   readonly caveats: readonly Said[];
   readonly insufficient: string | null;
 }
+
+/** A figure for each name of a list. */
+type Figures<Names extends readonly string[]> = Readonly<Record<Names[number], PublishedFigure>>;
 
 /** The one word for a part that its compartment in the case plan bears. */
 export type PartSummary =
@@ -235,12 +239,7 @@ export interface PublishedItem {
     >;
     readonly caveats: readonly string[];
   };
-  readonly rarity: {
-    readonly asComplete: PublishedFigure;
-    readonly asCompleteSurvivors: PublishedFigure;
-    readonly asCompleteWait: PublishedFigure;
-    readonly rank: Rank | null;
-  };
+  readonly rarity: Figures<typeof itemFigures> & { readonly rank: Rank | null };
   readonly provenance: {
     readonly events: readonly PublishedEvent[];
     readonly documentedYears: number;
@@ -320,13 +319,6 @@ export interface PublishedSerialRange {
   readonly limits?: Limits;
 }
 
-export interface PublishedLevelRarity {
-  readonly share: PublishedFigure;
-  readonly survivors: PublishedFigure;
-  readonly appearance: PublishedFigure;
-  readonly wait: PublishedFigure;
-}
-
 /** How like the other recorded examples of its variant an outfit is. */
 export interface PublishedSpread extends LikenessSpread {
   readonly item: string;
@@ -353,8 +345,7 @@ export interface PublishedVariant {
     readonly name: string;
     readonly parts: readonly string[];
   }[];
-  readonly rarity: {
-    readonly made: PublishedFigure;
+  readonly rarity: Figures<typeof variantFigures> & {
     readonly sightings: number;
     readonly distinct: number;
     readonly once: number;
@@ -363,15 +354,9 @@ export interface PublishedVariant {
     readonly nameless: number;
     /** When any of what is counted was seen last. */
     readonly latest: string | null;
-    readonly coverage: PublishedFigure;
-    readonly survivors: PublishedFigure;
-    readonly survivorsTwoList: PublishedFigure;
-    readonly survivalRate: PublishedFigure;
     readonly parts: Readonly<Record<string, PublishedFigure>>;
-    readonly appearance: PublishedFigure;
-    readonly wait: PublishedFigure;
     readonly class: RarityClass | null;
-    readonly levels: Readonly<Record<string, PublishedLevelRarity>>;
+    readonly levels: Readonly<Record<string, Figures<typeof levelFigures>>>;
   };
   readonly reallocation: PublishedReallocation | null;
   readonly hazards: readonly PublishedHazard[];

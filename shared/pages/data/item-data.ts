@@ -1,6 +1,7 @@
 import { largestJpeg } from "../../images/image-set.ts";
-import { figureData } from "../../publication/figure-data.ts";
+import { figuresData } from "../../publication/figure-data.ts";
 import type { PublishedItem } from "../../publication/published.ts";
+import { itemFigures } from "../../words/figure-names.ts";
 import { addresses } from "../addresses/addresses.ts";
 import type { CollectionIndex } from "../collection-index.ts";
 import { confidentialView } from "../item/item-confidential.ts";
@@ -15,9 +16,7 @@ export function itemData(item: PublishedItem, index: CollectionIndex): OutputFil
     ...rest,
     rarity: {
       ...item.rarity,
-      asComplete: figureData(item.rarity.asComplete),
-      asCompleteSurvivors: figureData(item.rarity.asCompleteSurvivors),
-      asCompleteWait: figureData(item.rarity.asCompleteWait),
+      ...figuresData(item.rarity, itemFigures),
     },
     variant: { ...item.variant, figures: index.versions.get(figuresAddress(item.variant.id)) },
     address: addresses.item(item.id),

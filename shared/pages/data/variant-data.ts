@@ -1,5 +1,6 @@
-import { figureData, figuresData } from "../../publication/figure-data.ts";
+import { figuresData } from "../../publication/figure-data.ts";
 import type { PublishedVariant } from "../../publication/published.ts";
+import { levelFigures, variantFigures } from "../../words/figure-names.ts";
 import { addresses } from "../addresses/addresses.ts";
 import { jsonFile, type OutputFile } from "./output-file.ts";
 
@@ -28,18 +29,9 @@ export const figuresAddress = (variant: string): string => `${addresses.variantD
 /** Every figure of a variant, with its caveats as sentences. */
 export const rarityData = ({ rarity }: PublishedVariant) => ({
   ...rarity,
-  made: figureData(rarity.made),
-  coverage: figureData(rarity.coverage),
-  survivors: figureData(rarity.survivors),
-  survivorsTwoList: figureData(rarity.survivorsTwoList),
-  survivalRate: figureData(rarity.survivalRate),
+  ...figuresData(rarity, variantFigures),
   parts: figuresData(rarity.parts),
-  appearance: figureData(rarity.appearance),
-  wait: figureData(rarity.wait),
   levels: Object.fromEntries(
-    Object.entries(rarity.levels).map(([id, { share, survivors, appearance, wait }]) => [
-      id,
-      figuresData({ share, survivors, appearance, wait }),
-    ]),
+    Object.entries(rarity.levels).map(([id, figures]) => [id, figuresData(figures, levelFigures)]),
   ),
 });

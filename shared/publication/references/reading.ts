@@ -148,9 +148,9 @@ export function variantReading({ id, rarity }: ReadVariant): Reading {
       "levels",
       group(
         `the levels of "${id}"`,
-        Object.entries(rarity.levels).map(([level, { share, survivors, appearance, wait }]) => [
+        Object.entries(rarity.levels).map(([level, found]) => [
           level,
-          group(`the level "${level}"`, figures({ share, survivors, appearance, wait })),
+          group(`the level "${level}"`, figures(found)),
         ]),
       ),
     ],
