@@ -2,12 +2,13 @@ import type { EdtfDate } from "../dates/edtf-interval.ts";
 import type { SourceDocument } from "../source/document.ts";
 import type { Article } from "./article.ts";
 import type { Family } from "./family.ts";
-import { type Item, publishing } from "./item.ts";
+import type { Item } from "./item.ts";
 import type { Hazard, Scale } from "./register.ts";
 import type { Sighting } from "./sighting.ts";
 import type { Source } from "./source.ts";
 import { asDate } from "./text.ts";
 import type { Variant } from "./variant.ts";
+import { publishing } from "./written-item.ts";
 
 export interface Settings {
   readonly title: string;

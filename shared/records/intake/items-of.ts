@@ -1,4 +1,5 @@
-import { type Item, itemFrom } from "../item.ts";
+import type { Item } from "../item.ts";
+import { itemFrom } from "../written-item.ts";
 import type { Intake } from "./intake.ts";
 import { itemValidators } from "./item-validators.ts";
 import { namedRecords } from "./named-records.ts";

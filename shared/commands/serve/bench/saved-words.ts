@@ -1,6 +1,6 @@
 import { findPart } from "../../../assessments/completeness.ts";
-import { partLine } from "../../../records/item.ts";
 import type { Part } from "../../../records/variant.ts";
+import { partLine } from "../../../records/written-item.ts";
 import type { State } from "../../../terms/states.ts";
 import type { BenchWords } from "../../../words/en/bench.ts";
 import { unitWords } from "../../words/unit-words.ts";
