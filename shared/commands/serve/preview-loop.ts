@@ -4,7 +4,7 @@ import { reportAsText } from "../../diagnostics/report.ts";
 import { buildSite } from "../../site/build/build-site.ts";
 import { LiveSite } from "../../site/live/live-site.ts";
 import { type BackgroundBuild, buildInBackground } from "./build-in-background.ts";
-import type { PreviewState } from "./preview-server.ts";
+import type { PreviewState } from "./open-pages.ts";
 
 /** Editors write a file in several steps; a mistake is believed only when nothing has changed for so long. */
 const settled = 60;
