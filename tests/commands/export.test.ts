@@ -66,8 +66,7 @@ describe("fittedcase export", () => {
 
     // Into the same collection: nothing changes.
     const before = siteFiles(path.join(root, "content"));
-    await runHere(["import", kind, "all.csv", "--root", root], folder);
-    const back = await runHere(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", root], folder);
+    const back = await runHere(["import", kind, "all.csv", "--root", root], folder);
     expect(back.code).toBe(0);
     expect(back.out).toMatch(/\n0 rows brought in; \d+ rows already there; 0 rows rejected\./);
     expect([...siteFiles(path.join(root, "content"))]).toEqual([...before]);
@@ -78,7 +77,7 @@ describe("fittedcase export", () => {
       cpSync(path.join(root, "content/items/w.webm"), path.join(bare, "content/items/awkward/w.webm"), {
         recursive: true,
       });
-    await runHere(["import", kind, "all.csv", "--map", "all.map.yaml", "--root", bare], folder);
+    await runHere(["import", kind, "all.csv", "--root", bare], folder);
     const sorted = (csv: string) => (parse(csv) as string[][]).map((row) => JSON.stringify(row)).sort();
     expect(sorted(await exported(kind, bare, folder, "again.csv"))).toEqual(sorted(text));
   });
@@ -87,17 +86,7 @@ describe("fittedcase export", () => {
     const folder = mkdtempSync(path.join(tmpdir(), "fittedcase-export-"));
     for (const kind of ["sightings", "items"]) {
       await exported(kind, repository, folder, `${kind}.csv`);
-      await runHere(["import", kind, `${kind}.csv`, "--root", repository], folder);
-      const back = [
-        "import",
-        kind,
-        `${kind}.csv`,
-        "--map",
-        `${kind}.map.yaml`,
-        "--dry-run",
-        "--root",
-        repository,
-      ];
+      const back = ["import", kind, `${kind}.csv`, "--dry-run", "--root", repository];
       const { code, out } = await runHere(back, folder);
       expect(code).toBe(0);
       expect(out).toMatch(

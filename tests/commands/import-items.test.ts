@@ -51,8 +51,7 @@ describe("fittedcase import items", () => {
       'id,title,variant,photos\nattic,The attic outfit,pilot-mk2,"[{ file: open.png, alt: Open }]"\n',
       "items.csv",
     );
-    const importing = ["import", "items", file, "--map", "items.map.yaml", "--root", root];
-    await runHere(["import", "items", file, "--root", root], folder);
+    const importing = ["import", "items", file, "--root", root];
     const { code, out } = await runHere(importing, folder);
     expect(code).toBe(1);
     expect(out).toContain(
@@ -70,7 +69,6 @@ describe("fittedcase import items", () => {
       "title,variant\nStraßenlaterne Öller,pilot-mk2\nÆskulap Ærø,pilot-mk2\nŒuvre Łódź Đurđa,pilot-mk2\n",
     );
     await runHere(["import", "items", file, "--root", root], folder);
-    await runHere(["import", "items", file, "--map", "old list.map.yaml", "--root", root], folder);
     for (const id of ["strassenlaterne-oller", "aeskulap-aero", "oeuvre-lodz-durda"]) {
       expect(existsSync(path.join(root, `content/items/${id}/index.md`)), id).toBe(true);
     }
@@ -127,11 +125,7 @@ describe("fittedcase import items", () => {
     const { folder, file } = spreadsheet(
       "id,title,variant\n../../../evil,One,pilot-mk2\n,/etc/passwd,pilot-mk2\n",
     );
-    await runHere(["import", "items", file, "--root", root], folder);
-    const { code, out } = await runHere(
-      ["import", "items", file, "--map", "old list.map.yaml", "--root", root],
-      folder,
-    );
+    const { code, out } = await runHere(["import", "items", file, "--root", root], folder);
     expect(code).toBe(0);
     expect(out).toContain("Wrote content/items/evil/index.md.");
     expect(out).toContain("Wrote content/items/etc-passwd/index.md.");
@@ -142,11 +136,7 @@ describe("fittedcase import items", () => {
     const { folder, file } = spreadsheet(
       "id,title,variant\na,One,pilot-mk2\na,One,pilot-mk2\na,Two,pilot-mk2\n",
     );
-    await runHere(["import", "items", file, "--root", root], folder);
-    const { out } = await runHere(
-      ["import", "items", file, "--map", "old list.map.yaml", "--root", root],
-      folder,
-    );
+    const { out } = await runHere(["import", "items", file, "--root", root], folder);
     expect(out).toContain("1 row brought in; 1 row already there; 1 row rejected.");
   });
 

@@ -9,15 +9,18 @@ import { asUtf16, asWindows1252, spreadsheet } from "./spreadsheet.ts";
 const log = (root: string, name = "old-list"): Record<string, string>[] =>
   parse(readFileSync(path.join(root, `content/sightings/${name}.csv`), "utf8"), { columns: true });
 
-/** Proposes a map, changes it, and imports with it. */
+/** Proposes a map, changes it, and imports with it; where the headings are our own, there is none to be proposed. */
 async function bringIn(root: string, content: string | Uint8Array, correct = (map: string) => map) {
   const { folder, file } = spreadsheet(content);
-  const proposed = await runHere(["import", "sightings", file, "--root", root], folder);
+  const withoutMap = () => runHere(["import", "sightings", file, "--root", root], folder);
+  const proposed = await withoutMap();
   const map = path.join(folder, "old list.map.yaml");
-  const text = readFileSync(map, "utf8");
-  writeFileSync(map, correct(text));
-  const again = () => runHere(["import", "sightings", file, "--map", map, "--root", root], folder);
-  const imported = await again();
+  const isProposed = existsSync(map);
+  const text = isProposed ? readFileSync(map, "utf8") : "";
+  if (isProposed) writeFileSync(map, correct(text));
+  const withMap = () => runHere(["import", "sightings", file, "--map", map, "--root", root], folder);
+  const again = isProposed ? withMap : withoutMap;
+  const imported = isProposed ? await again() : proposed;
   if (imported.code !== 0 && imported.code !== 1) throw new Error(`The import did not run.\n${imported.err}`);
   const rejectedFile = path.join(folder, "old list.rejected.csv");
   const rejected = () => (existsSync(rejectedFile) ? readFileSync(rejectedFile, "utf8") : null);
@@ -208,7 +211,7 @@ describe("fittedcase import sightings", () => {
   it("asks about words for how an example was seen that it does not know", async () => {
     const { text, imported } = await bringIn(
       pilotageFolder(),
-      "seen,variant,kind,serial\n1998,pilot-mk2,offer,H2101\n1999,pilot-mk2,Tausch,H2102\n",
+      "Seen,Variant,Kind,Serial\n1998,pilot-mk2,offer,H2101\n1999,pilot-mk2,Tausch,H2102\n",
       (map) => map.replace(/# Tausch: .*/, "Tausch: offer"),
     );
     expect(text).toContain("Say for each which it is, offer, record, mention, and remove the #.");
@@ -363,11 +366,7 @@ describe("fittedcase import sightings", () => {
     expect(rejected()).toBe(corrected);
     writeFileSync(file, "seen,variant,kind\n1999,pilot-mk2,offer\n");
     expect((await again()).code).toBe(0);
-    expect(readdirSync(folder).sort()).toEqual([
-      "old list.csv",
-      "old list.map.yaml",
-      "old list.rejected.csv",
-    ]);
+    expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.rejected.csv"]);
     expect(rejected()).toBe(corrected);
   });
 
@@ -502,7 +501,7 @@ describe("fittedcase import sightings", () => {
 
   it("tries without writing where asked to", async () => {
     const root = pilotageFolder();
-    const { folder, file } = spreadsheet("seen,variant,kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
+    const { folder, file } = spreadsheet("Seen,Variant,Kind\n1999,pilot-mk2,offer\n1999,pilot-mk3,offer\n");
     const { code, out } = await runHere(["import", "sightings", file, "--dry-run", "--root", root], folder);
     expect(out).toContain(`Nothing was written. To write the map of the columns, for you to correct, run:
   fittedcase import sightings ${file.includes(" ") ? `"${file}"` : file} --root ${root}\n`);
@@ -515,6 +514,31 @@ describe("fittedcase import sightings", () => {
     expect((await runHere(tried, folder)).code).toBe(1);
     expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
     expect(readdirSync(path.join(root, "content/sightings"))).toEqual(["log.csv"]);
+  });
+
+  it("needs no map for a sheet whose headings are our own, in any order: what can be read comes in at once", async () => {
+    const root = pilotageFolder();
+    const { folder, file } = spreadsheet(
+      "kind,note,variant,seen\noffer,lid,pilot-mk2,1999-03\noffer,,pilot-mk3,1999\noffer,,pilot-mk2,3.5.1998\n",
+    );
+    const run = (...more: string[]) =>
+      runHere(["import", "sightings", file, "--root", root, ...more], folder);
+    expect(await run("--dry-run")).toMatchObject({ code: 1, err: "" });
+    expect(readdirSync(folder)).toEqual(["old list.csv"]);
+    const { code, out, err } = await run();
+    expect(code).toBe(1);
+    expect(out).toContain("1 row brought in; 0 rows already there; 2 rows rejected.");
+    expect(out).toContain('row 3: variant: Found "pilot-mk3"');
+    expect(out).toContain("row 4: seen:");
+    expect(err).toContain("2 rows went into");
+    expect(log(root)).toEqual([{ seen: "1999-03", variant: "pilot-mk2", kind: "offer", note: "lid" }]);
+    expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.rejected.csv"]);
+    // A heading that is not ours has to be guessed at, and that is for somebody to look over.
+    const guessed = spreadsheet("seen,variant,kind,Remarks\n2001,pilot-mk2,offer,lid\n");
+    const proposing = await runHere(["import", "sightings", guessed.file, "--root", root], guessed.folder);
+    expect(proposing.code).toBe(0);
+    expect(readdirSync(guessed.folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
+    expect(log(root)).toHaveLength(1);
   });
 
   it("brings 100,000 rows in", async () => {

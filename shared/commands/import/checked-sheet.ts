@@ -5,7 +5,7 @@ import { today } from "../today.ts";
 import { checkedItems, type ItemFile } from "./checked-items.ts";
 import type { CheckedRow } from "./checked-row.ts";
 import { checkedSightings } from "./checked-sightings.ts";
-import { isKnownHeading } from "./column-matches.ts";
+import { columnMatches, isExport, isKnownHeading, type SheetFacts } from "./column-matches.ts";
 import { decodedText, detectEncoding, type Encoding } from "./decoded-text.ts";
 import type { TableKind } from "./fields.ts";
 import { columnsOf, dataRows, findHeadingRows } from "./headings.ts";
@@ -48,7 +48,14 @@ function encodingOf(bytes: Uint8Array, mapping: Mapping | undefined): Encoding {
   return (marked ? undefined : mapping?.encoding) ?? detectEncoding(bytes);
 }
 
-export function proposeMap({ kind, file, mapFile, bytes, known }: Job): string {
+/** A map as it was proposed. */
+export interface ProposedMap {
+  readonly text: string;
+  /** True where every heading is a field's own name, so that nothing had to be guessed. */
+  readonly certain: boolean;
+}
+
+export function proposeMap({ kind, file, mapFile, bytes, known }: Job): ProposedMap {
   const encoding = detectEncoding(bytes);
   const sheet = readSheet(decodedText(bytes, encoding));
   const vocabulary = vocabularyOf(known.collection);
@@ -56,25 +63,25 @@ export function proposeMap({ kind, file, mapFile, bytes, known }: Job): string {
   const columns = columnsOf(sheet.rows, headingRows);
   const { rows } = dataRows(sheet.rows, headingRows);
   const typed = (name: string) => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
-  return proposedMapping(
-    {
-      kind,
-      file: typed(file),
-      mapFile: typed(mapFile),
-      encoding,
-      separator: sheet.separator,
-      headingRows,
-      columns,
-      rows,
-      thisYear: today().year,
-      language: known.collection.settings.language,
-    },
-    {
-      variants: [...known.collection.variants.values()],
-      sources: [...known.collection.sources.values()].map(({ id, title }) => ({ id, name: title })),
-      vocabulary,
-    },
-  );
+  const facts: SheetFacts = {
+    kind,
+    file: typed(file),
+    mapFile: typed(mapFile),
+    encoding,
+    separator: sheet.separator,
+    headingRows,
+    columns,
+    rows,
+    thisYear: today().year,
+    language: known.collection.settings.language,
+  };
+  const text = proposedMapping(facts, {
+    variants: [...known.collection.variants.values()],
+    sources: [...known.collection.sources.values()].map(({ id, title }) => ({ id, name: title })),
+    vocabulary,
+  });
+  const matches = columnMatches(facts, vocabulary);
+  return { text, certain: isExport(facts, matches) && matches.unused.length === 0 };
 }
 
 const separatorWords: Readonly<Record<Separator, string>> = {

@@ -47,10 +47,16 @@ function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
   return [`${parts.join("; ")}.`, ...twinLines(rows), ...alikeLines(rows), ...reasonLines(rows)];
 }
 
-/** Proposes a map, or takes the one that is there, and shows what would come of it. */
-function preview(job: Job, rootFlag: string, { out }: Terminal): ExitCode {
-  const there = existsSync(job.mapPath);
-  const text = there ? readFileSync(job.mapPath, "utf8") : proposeMap(job);
+/**
+ * Proposes a map, or takes the one that is there, and shows what would come of it. A spreadsheet that has our own
+ * headings needs no map: there is nothing to correct in one.
+ */
+function withoutMap(job: Job, rootFlag: string, terminal: Terminal): ExitCode {
+  const { out } = terminal;
+  const proposed = existsSync(job.mapPath) ? undefined : proposeMap(job);
+  if (proposed?.certain) return bringIn(job, proposed.text, terminal);
+  const there = proposed === undefined;
+  const text = proposed?.text ?? readFileSync(job.mapPath, "utf8");
   const sheet = checkedSheet(job, text);
   out(
     [...sheet.about, "", "The first rows, as they would be read:", ...previewLines(sheet.rows), ""].join(
@@ -73,11 +79,15 @@ function preview(job: Job, rootFlag: string, { out }: Terminal): ExitCode {
   return 0;
 }
 
-function bringIn(job: Job, { out, err, cwd }: Terminal): ExitCode {
+function withMap(job: Job, terminal: Terminal): ExitCode {
   if (!existsSync(job.mapPath)) {
     throw new UsageError(`Found no file "${job.mapFile}"; expected a map. Without --map, one is proposed.`);
   }
-  const sheet = checkedSheet(job, readFileSync(job.mapPath, "utf8"));
+  return bringIn(job, readFileSync(job.mapPath, "utf8"), terminal);
+}
+
+function bringIn(job: Job, mapText: string, { out, err, cwd }: Terminal): ExitCode {
+  const sheet = checkedSheet(job, mapText);
   out(sheet.about.join("\n"));
   const { rejected } = tallyRows(sheet.rows);
   const code = rejected > 0 ? 1 : 0;
@@ -100,7 +110,8 @@ export const importTable: Command = {
     "titles above the headings, merged and repeated headings, empty rows; dates and numbers as people write them.",
     "",
     "Without --map it proposes how to read the columns, writes that to FILE.map.yaml beside the spreadsheet for you",
-    "to correct, and shows what would come of it. Nothing is brought in yet.",
+    "to correct, and shows what would come of it. Nothing is brought in yet. A file whose headings are all our own",
+    "names of the fields, such as an export, needs no map: its rows are brought in at once.",
     "With --map it brings the rows in: sightings into content/sightings/, items into content/items/. A row that is",
     "already there is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
     "be read in two ways, goes into FILE.rejected.csv with the reason; correct it there and import that file.",
@@ -151,7 +162,7 @@ export const importTable: Command = {
     const job: Job = { kind, file, root, bytes, known, mapFile, mapPath, dryRun: values["dry-run"] };
     const rootFlag = values.root === undefined ? "" : ` --root ${quoted(values.root)}`;
     try {
-      return values.map === undefined ? preview(job, rootFlag, terminal) : bringIn(job, terminal);
+      return values.map === undefined ? withoutMap(job, rootFlag, terminal) : withMap(job, terminal);
     } catch (problem) {
       if (!(problem instanceof SheetError)) throw problem;
       err(`${file}: ${problem.message}\nNothing was brought in.`);
