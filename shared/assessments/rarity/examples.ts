@@ -26,6 +26,8 @@ export interface Example {
   readonly rows: readonly Sighting[];
   readonly lists: ReadonlySet<string>;
   readonly shares: ReadonlyMap<string, RecordedShare>;
+  /** Parts that are whole only by what stands in for them, however well. */
+  readonly substituted: ReadonlySet<string>;
   /** Parts of which some say that they are there, and others that they are not. */
   readonly disputed: ReadonlySet<string>;
   /** Of each feature what was seen last. The log tells of none. */
@@ -43,6 +45,8 @@ interface Occasion {
   readonly keys: readonly string[];
   readonly seen: EdtfDate | undefined;
   readonly states: (part: Part) => RecordedShare | undefined;
+  /** Whether a part is whole only by what stands in for it. The log tells of no substitutes. */
+  readonly isSubstituted?: (part: string) => boolean;
   readonly row?: Sighting;
   readonly item?: Item;
 }
@@ -85,6 +89,10 @@ function occasionOfItem({ item, completeness }: CensusItem): Occasion {
       if (!item.parts.has(part.id)) return undefined;
       const share = completeness.parts.get(part.id)?.share;
       return share === null ? "not-issued" : share;
+    },
+    isSubstituted(id) {
+      const finding = completeness.parts.get(id);
+      return finding?.share?.low === 1 && finding.present < finding.expected;
     },
   };
 }
@@ -134,33 +142,36 @@ export function recordedCompleteness(
 }
 
 const noShares: Example["shares"] = new Map();
-const nothingDisputed: Example["disputed"] = new Set();
+const none: ReadonlySet<string> = new Set();
 const noFeatures: Example["features"] = new Map();
 
-/** Whether a part is there whole, as far as that is recorded. */
-const isThere = (share: RecordedShare): boolean | undefined =>
-  share === "not-issued" || !isRecorded(share) ? undefined : share.low === 1;
-
-const areOpposed = (one: RecordedShare, other: RecordedShare): boolean =>
-  isThere(one) !== undefined && isThere(other) !== undefined && isThere(one) !== isThere(other);
+/** Whether a part is there whole, as far as that is recorded. A substitute is not the part. */
+const isThere = (share: RecordedShare, isSubstituted: boolean): boolean | undefined =>
+  share === "not-issued" || !isRecorded(share) ? undefined : share.low === 1 && !isSubstituted;
 
 /** Of each part what was said last, from occasions of which the last comes first; and of which parts it was said otherwise as well. */
 function latestShares(
   occasions: readonly Occasion[],
   { parts }: Variant,
-): Pick<Example, "shares" | "disputed"> {
+): Pick<Example, "shares" | "substituted" | "disputed"> {
   const shares = new Map<string, RecordedShare>();
+  const substituted = new Set<string>();
   const disputed = new Set<string>();
   for (const part of parts.values()) {
-    for (const { states } of occasions) {
+    let last: boolean | undefined;
+    for (const { states, isSubstituted } of occasions) {
       const share = states(part);
       if (share === undefined) continue;
-      const last = shares.get(part.id);
-      if (last === undefined) shares.set(part.id, share);
-      else if (areOpposed(share, last)) disputed.add(part.id);
+      const isStandIn = isSubstituted?.(part.id) ?? false;
+      const isHere = isThere(share, isStandIn);
+      if (!shares.has(part.id)) {
+        shares.set(part.id, share);
+        if (isStandIn) substituted.add(part.id);
+        last = isHere;
+      } else if (last !== undefined && isHere !== undefined && isHere !== last) disputed.add(part.id);
     }
   }
-  return { shares, disputed };
+  return { shares, substituted, disputed };
 }
 
 function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
@@ -169,8 +180,10 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     (a, b) => difference(latestOf(a), latestOf(b)) || difference(earliestOf(a), earliestOf(b)),
   );
   const telling = inOrder.filter(({ states }) => states !== saysNothing).reverse();
-  const { shares, disputed } =
-    telling.length === 0 ? { shares: noShares, disputed: nothingDisputed } : latestShares(telling, variant);
+  const { shares, substituted, disputed } =
+    telling.length === 0
+      ? { shares: noShares, substituted: none, disputed: none }
+      : latestShares(telling, variant);
   const features = inOrder.flatMap(({ item }) => (item ? [...item.features] : []));
   const rows = inOrder.flatMap(({ row }) => (row ? [row] : []));
   const occasionsSeen = occasions.filter(({ row }) => !row?.relisted).length;
@@ -183,6 +196,7 @@ function exampleOf(occasions: readonly Occasion[], variant: Variant): Example {
     rows,
     lists: new Set(rows.flatMap(({ list }) => (list === undefined ? [] : [list]))),
     shares,
+    substituted,
     disputed,
     features: features.length === 0 ? noFeatures : new Map(features),
     recordedCompleteness: recordedCompleteness(variant.parts.values(), (part) => shares.get(part.id)),

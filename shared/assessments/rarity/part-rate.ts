@@ -15,7 +15,7 @@ export function assessPartRate(part: Part, examples: readonly Example[], confide
     const share = recordedShare(example, part.id);
     if (!share) continue;
     recorded.push(example);
-    if (share.low === 1) having++;
+    if (share.low === 1 && !example.substituted.has(part.id)) having++;
     if (example.disputed.has(part.id)) disputed++;
   }
   const nameless = namelessOf(recorded);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { assessCompleteness } from "../../../shared/assessments/completeness.ts";
 import { type Figure, figure, pointFigure, withheld } from "../../../shared/assessments/figure.ts";
 import {
   assessAppearance,
@@ -16,7 +17,8 @@ import { statement } from "../../../shared/assessments/statement.ts";
 import { neededBy } from "../../../shared/records/needed-parts.ts";
 import type { Sighting } from "../../../shared/records/sighting.ts";
 import type { Level } from "../../../shared/records/variant.ts";
-import { date, part, sighting, variant } from "../properties/given.ts";
+import { date, line, part, sighting, variant } from "../properties/given.ts";
+import { item } from "../properties/given-collection.ts";
 
 const reference = variant("a", {
   parts: [
@@ -179,6 +181,30 @@ describe("a part's share", () => {
       0.95,
     );
     expect(found.inputs).toEqual({ having: 1, recorded: 2 });
+  });
+
+  // Wilson (1927) for 2 of 6 at a confidence of 0.90, reckoned apart with z = 1.6448536269514722 (SciPy's norm.ppf).
+  it("counts an accepted substitute as not there, however fully it stands in", () => {
+    const exchanged = variant("a", { parts: [part("tray", { accepts: new Map([["tin tray", 1]]) })] });
+    const standIn = item("one", {
+      example: "e",
+      examined: date("2005"),
+      parts: new Map([["tray", [line("substitute", { model: "tin tray" })]]]),
+    });
+    const rows = [
+      { example: "e", seen: date("2001"), present: ["tray"] },
+      ...["f", "g"].map((example) => ({ example, present: ["tray"] })),
+      ...["h", "i", "j"].map((example) => ({ example, absent: ["tray"] })),
+    ];
+    const examples = examplesOf(exchanged, rows.map(sighting), [
+      { item: standIn, completeness: assessCompleteness(exchanged, standIn) },
+    ]);
+    const found = assessPartRate(part("tray"), examples, 0.9);
+    expect(found.inputs).toEqual({ having: 2, recorded: 6 });
+    expect(found.low).toBeCloseTo(0.117276, 6);
+    expect(found.high).toBeCloseTo(0.652985, 6);
+    // Seen with it before, and with what stands in for it now.
+    expect(found.caveats[0]).toEqual(statement("sightings-differ", { examples: 1 }));
   });
 
   it("says how many of them may be one that was seen before", () => {
