@@ -63,7 +63,7 @@ async function taken(
   isAltered: (script: string) => boolean,
   isSealed: boolean,
 ): Promise<string[]> {
-  const page = await site.visit("/404.html");
+  const page = await site.blank();
   const answer = async (route: Route, change: (text: string) => string) => {
     const response = await route.fetch();
     await route.fulfill({ response, body: change(await response.text()) });
@@ -90,6 +90,8 @@ async function taken(
   await page.waitForTimeout(300);
   await page.waitForLoadState("networkidle");
   const ran = await page.evaluate(() => document.documentElement.dataset.taken?.trim().split(" ") ?? []);
+  // An answer may still be on its way.
+  await page.unrouteAll({ behavior: "wait" });
   await page.context().close();
   return ran;
 }

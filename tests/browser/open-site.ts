@@ -50,13 +50,20 @@ function host(folder: string): Promise<Server> {
   return new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(server)));
 }
 
-/** Of the settings that the packed browser comes with. */
-const without = new Set(["--single-process", "--disable-web-security", "--disable-site-isolation-trials"]);
+/**
+ * Of the settings that the packed browser comes with. One process for everything is for where there is little memory, and it
+ * falls over more easily; what these pages are safe from is to be tested; and a graphics card that the processor plays takes
+ * as much of it again as all else that the browser does.
+ */
+const without =
+  /^--(?:single-process|disable-web-security|disable-site-isolation-trials|ignore-gpu-blocklist|use-gl=.*|use-angle=.*|enable-unsafe-swiftshader)$/;
 
 export interface OpenSite {
   readonly url: string;
   readonly browser: Browser;
-  /** A new page, in a context of its own, at an address of the site. */
+  /** A new page, in a context of its own, at no address yet. */
+  readonly blank: (options?: BrowserContextOptions) => Promise<Page>;
+  /** The same, at an address of the site. */
   readonly visit: (address: string, options?: BrowserContextOptions) => Promise<Page>;
   readonly close: () => Promise<void>;
 }
@@ -66,16 +73,23 @@ export async function openSite(folder = inject("demonstration")): Promise<OpenSi
   const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   const browser = await launcher.launch({
     executablePath: inject("browser"),
-    // One process for everything is for where there is little memory, and it falls over more easily; and what
-    // these pages are safe from is to be tested.
-    args: [...chromium.args.filter((arg) => !without.has(arg)), "--no-sandbox", "--disable-quic"],
+    args: [
+      ...chromium.args.filter((arg) => !without.test(arg)),
+      "--no-sandbox",
+      "--disable-quic",
+      "--disable-gpu",
+    ],
   });
+  const blank = async (options: BrowserContextOptions = {}) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+    return context.newPage();
+  };
   return {
     url,
     browser,
-    async visit(address, options = {}) {
-      const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-      const page = await context.newPage();
+    blank,
+    async visit(address, options) {
+      const page = await blank(options);
       await page.goto(url + address);
       return page;
     },

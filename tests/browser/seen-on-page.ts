@@ -1,5 +1,7 @@
-import { AxeBuilder } from "@axe-core/playwright";
+import axeCore, { type RunOptions } from "axe-core";
 import type { Page } from "playwright-core";
+
+const { source } = axeCore;
 
 /** Texts that lie over one another, as "one | other", however the page is laid out. Drawings have tests of their own. */
 export const overlappingTexts = (page: Page): Promise<string[]> =>
@@ -90,14 +92,82 @@ export async function tabStops(page: Page, most: number): Promise<Stop[]> {
   });
 }
 
+/**
+ * Marks one text of every look: of its colour, size and weight, and of all that lies behind its middle, as far as that is
+ * painted. Of texts that look the same one is as easy or hard to read as the other.
+ */
+const markLooks = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const painted = (each: Element): string => {
+      const { backgroundColor, backgroundImage, opacity, filter, mixBlendMode } = getComputedStyle(each);
+      const own = [backgroundColor, backgroundImage, opacity, filter, mixBlendMode].join();
+      return own === "rgba(0, 0, 0, 0),none,1,none,normal" ? "" : own;
+    };
+    const found = new Map<Element, string>();
+    const ownText = (each: Element) =>
+      [...each.childNodes].find(
+        ({ nodeType, textContent }) => nodeType === Node.TEXT_NODE && textContent?.trim(),
+      );
+    const texts = [...document.querySelectorAll("body *")].flatMap((each) => {
+      const text = ownText(each);
+      if (!(text || each.matches("input, select, textarea")) || !each.checkVisibility()) return [];
+      const range = document.createRange();
+      range.selectNodeContents(text ?? each);
+      const [line] = text ? range.getClientRects() : each.getClientRects();
+      if (!line) return [];
+      return { each, x: line.x + line.width / 2, y: line.y + line.height / 2 + window.scrollY };
+    });
+    const back = window.scrollY;
+    texts.sort((a, b) => a.y - b.y);
+    for (const { each, x, y } of texts) {
+      // What lies at a point is known only of what is in the window.
+      const isShown = y > window.scrollY && y < window.scrollY + window.innerHeight;
+      if (!isShown) window.scrollTo({ top: y - window.innerHeight / 3, behavior: "instant" });
+      const behind = document.elementsFromPoint(x, y - window.scrollY);
+      const around: Element[] = [];
+      for (let next: Element | null = each; next; next = next.parentElement) around.push(next);
+      const { color, fontSize, fontWeight, textShadow } = getComputedStyle(each);
+      const grounds = [behind, around].map((all) => all.map(painted).join(" "));
+      found.set(each, [color, fontSize, fontWeight, textShadow, each.tagName, ...grounds].join(";"));
+    }
+    window.scrollTo({ top: back, behavior: "instant" });
+    const looks = new Set<string>();
+    for (const each of document.querySelectorAll("[data-look]")) each.removeAttribute("data-look");
+    for (const [each, look] of found) {
+      if (!looks.has(look)) each.setAttribute("data-look", "");
+      looks.add(look);
+    }
+    return looks.size;
+  });
+
 /** By the rules of axe-core: what is wrong, and where. Our pages hold no frames, so one look at each is enough. */
-export async function axeFaults(page: Page, rules: readonly string[] = []): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).setLegacyMode(true);
-  // Of what is right nothing need be told.
-  axe.options({ resultTypes: ["violations"] });
-  if (rules.length > 0) axe.withRules([...rules]);
-  const { violations } = await axe.analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+async function faultsBy(page: Page, within: string, options: RunOptions): Promise<string[]> {
+  // It is large, and stays in a page until another is loaded.
+  if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(source);
+  return page.evaluate(
+    async ([where, given]) => {
+      const { axe } = window as unknown as { axe: typeof import("axe-core") };
+      // Of what is right nothing need be told, and of what is wrong its HTML will do.
+      const { violations } = await axe.run(where, {
+        ...given,
+        resultTypes: ["violations"],
+        selectors: false,
+      });
+      return violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+      );
+    },
+    [within, options] as const,
   );
 }
+
+/** Texts that are too faint, of which axe-core is asked about one of every look: to ask about all takes seconds a page. */
+export async function faintTexts(page: Page): Promise<string[]> {
+  if ((await markLooks(page)) === 0) throw new Error("The page has no text.");
+  return faultsBy(page, "[data-look]", { runOnly: ["color-contrast"] });
+}
+
+export const axeFaults = async (page: Page): Promise<string[]> => [
+  ...(await faultsBy(page, "html", { rules: { "color-contrast": { enabled: false } } })),
+  ...(await faintTexts(page)),
+];
