@@ -2,7 +2,7 @@ import { type Diagnostic, diagnose } from "../../diagnostics/diagnostic.ts";
 import type { SourceDocument } from "../../source/document.ts";
 import { withoutMarkup } from "../../source/without-markup.ts";
 import type { Item } from "../item.ts";
-import { amountPattern, privateAmounts } from "./private-amounts.ts";
+import { amountPattern, hasDigitsOf, privateAmounts } from "./private-amounts.ts";
 import {
   firstOf,
   type PrivateWords,
@@ -41,7 +41,7 @@ export function checkPrivate(item: Pick<Item, "id" | "document" | "publish">): D
     .text.normalize("NFC")
     .toLowerCase();
   const names = secrets.filter(({ words }) => all.includes(firstOf(words).toLowerCase()));
-  const sums = amounts.filter(({ leading }) => all.includes(leading));
+  const sums = amounts.filter((amount) => hasDigitsOf(amount, all));
   return [
     ...names.flatMap((secret) => tellsPrivate(secret, document, told)),
     ...sums.flatMap((sum) =>

@@ -5,14 +5,7 @@ interface PrivateAmount {
   readonly amount: number;
   readonly currency: string;
   readonly field: string;
-  /** Its first digits, with which every spelling of it begins. */
-  readonly leading: string;
 }
-
-const leadingOf = (amount: number): string => {
-  const digits = String(Math.trunc(amount));
-  return digits.slice(0, digits.length % 3 || 3);
-};
 
 /** Amounts of money in a record, however deep. */
 function amountsIn(data: unknown): { readonly amount: number; readonly currency: string }[] {
@@ -30,7 +23,7 @@ export function privateAmounts({ document, publish }: Pick<Item, "document" | "p
     ([field, value]) =>
       field === "price" && publish.price === "shown"
         ? []
-        : amountsIn(value).map((each) => ({ ...each, field, leading: leadingOf(each.amount) })),
+        : amountsIn(value).map((each) => ({ ...each, field })),
   );
 }
 
@@ -55,12 +48,18 @@ function formsOf(currency: string): readonly string[] {
   return found;
 }
 
+/** The digits of a whole amount, with whatever parts its thousands. */
+const thousandsOf = (whole: string): string => whole.replace(/(?<=\d)(?=(?:\d{3})+$)/g, "[.,'\u2019\\s]?");
+
+/** Whether a text has the digits of an amount at all. Most have not, and to look for its currency as well takes many times as long. */
+export const hasDigitsOf = ({ amount }: PrivateAmount, text: string): boolean =>
+  new RegExp(thousandsOf(String(Math.trunc(amount)))).test(text);
+
 /** An amount as a text may have it: with whatever parts its thousands, and with its currency beside it. */
 export function amountPattern({ amount, currency }: PrivateAmount): RegExp {
   const [whole = "", fraction = ""] = String(amount).split(".");
-  const thousands = whole.replace(/(?<=\d)(?=(?:\d{3})+$)/g, "[.,'\u2019\\s]?");
   const cents = fraction === "" ? "(?:[.,](?:00|[-\u2013\u2014]))?" : `[.,]${fraction}0?`;
-  const number = `(?<![\\p{N}.,])${thousands}${cents}(?![\\p{N}]|[.,]\\p{N})`;
+  const number = `(?<![\\p{N}.,])${thousandsOf(whole)}${cents}(?![\\p{N}]|[.,]\\p{N})`;
   const money = `(?:${formsOf(currency).join("|")})`;
   return new RegExp(`${money}\\s?${number}|${number}[\\s-]?${money}(?!\\p{L})`, "giu");
 }
