@@ -1,6 +1,7 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Files, writeCollection } from "../collections/collection.ts";
 import { germanCollection } from "../collections/german-collection.ts";
@@ -48,20 +49,39 @@ describe.each([
   });
   afterAll(() => site.close());
 
-  it("have room on the smallest screen, on every page", async () => {
-    const page = await site.visit("/", { viewport: { width: 320, height: 800 } });
-    const faults: string[] = [];
-    const pages = [...siteFiles(out)].filter(
-      ([file, bytes]) => file.endsWith("index.html") && !bytes.includes('http-equiv="refresh"'),
+  const smallest = { viewport: { width: 320, height: 800 } };
+  const pagesOfSite = (): string[] =>
+    [...siteFiles(out)].flatMap(([file, bytes]) =>
+      file.endsWith("index.html") && !bytes.includes('http-equiv="refresh"')
+        ? file.replace("index.html", "")
+        : [],
     );
-    for (const [file] of pages) {
-      await page.goto(`${site.url}/${file.replace("index.html", "")}`);
-      if ((await page.evaluate(() => document.documentElement.scrollWidth)) > 320)
-        faults.push(`${file} scrolls`);
+  const scrolls = async (page: Page, address: string): Promise<string[]> => {
+    await page.goto(`${site.url}/${address}`);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    return width > 320 ? [`${address} scrolls`] : [];
+  };
+
+  it("have room on the smallest screen, on every page", async () => {
+    const page = await site.blank(smallest);
+    const faults: string[] = [];
+    const pages = pagesOfSite();
+    for (const file of pages) {
+      faults.push(...(await scrolls(page, file)));
       for (const pair of await overlappingTexts(page)) faults.push(`${file} ${pair}`);
     }
     await page.context().close();
     expect(faults).toEqual([]);
     expect(pages.length).toBeGreaterThan(15);
+  });
+
+  // A face that comes late is not used at all (font-display: optional).
+  it("have room in the type of the system as well", async () => {
+    const page = await site.blank(smallest);
+    await page.route("**/*.woff2", (route) => route.abort());
+    const faults: string[] = [];
+    for (const address of pagesOfSite()) faults.push(...(await scrolls(page, address)));
+    await page.context().close();
+    expect(faults).toEqual([]);
   });
 });
