@@ -10,7 +10,8 @@ import { type Bound, wholePercent } from "./whole-percent.ts";
  *   two ends the certain one is rounded down, and the possible one up (share-bounds.ts)
  * - estimated years and rates: two significant digits, and never more than two decimals; "under 0.01" rather
  *   than a 0 that is not exact
- * - a wait: as estimated years up to a hundred; beyond them no more than "over 100", since nobody waits so long
+ * - a wait: as estimated years up to a hundred; beyond them no more than "over 100", since nobody waits so long. A short
+ *   one is said in months (figure-phrase.ts), which are rounded as what is counted
  * - years between two dates: likewise, but whole from a hundred up, since the calendar counts them
  * - confidences, which are chosen, and the completeness that a figure was counted from: to hundredths of a percent
  * - units and weights, which are written and not estimated: as they are, to two decimals at most

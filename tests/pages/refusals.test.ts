@@ -147,7 +147,9 @@ describe("a figure that the evidence does not carry is withheld in plain words, 
     const seen = "No such offer is recorded in the 2 years watched: the figure rests on those years alone.";
     const page = told("variants/unseen");
     expect(page).toContain(`0 a year, 0 to 1.8 basis : Offered ${seen} Method`);
-    expect(page).toContain(`about 6 years, 0.1 to over 100 basis : Wait for the next offered ${seen} Method`);
+    expect(page).toContain(
+      `about 6 years, 1 month to over 100 years basis : Wait for the next offered ${seen} Method`,
+    );
   });
 
   it("alone: nobody to compare", () => {

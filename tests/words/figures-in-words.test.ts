@@ -16,8 +16,8 @@ describe("a figure in words", () => {
     ["share", 6 / 15, 0.198, 0.643, "about 40%, 20% to 64%"],
     ["share", 0.931, null, null, "93%"],
     ["examples", 1.504, 0.267, 10.6, "about 2, under 1 to 11"],
-    ["years", 14.7, 0.4335, 266.6, "about 15 years, 0.43 to over 100"],
-    ["years", 75.2, 1.27, 39975, "about 75 years, 1.3 to over 100"],
+    ["years", 14.7, 0.4335, 266.6, "about 15 years, 5 months to over 100 years"],
+    ["years", 75.2, 1.27, 39975, "about 75 years, 15 months to over 100 years"],
     // Nothing is about a number that is only said to lie below or above another; and what is 0 is not about 0.
     ["examples", 0, 0, 11.6, "0, 0 to 12"],
     ["examples", 0.3, 0, 11.6, "under 1, 0 to 12"],
@@ -28,7 +28,12 @@ describe("a figure in words", () => {
     ["offers a year", 0.004, 0, 1.844, "under 0.01 a year, 0 to 1.8"],
     ["years", 130, 8, 70000, "over 100 years, 8 to over 100"],
     ["years", 400, 120, 70000, "over 100 years"],
-    ["years", 2.737671, 0.184539, 16.919336, "about 2.7 years, 0.18 to 17"],
+    ["years", 2.737671, 0.184539, 16.919336, "about 2.7 years, 2 months to 17 years"],
+    ["years", 0.8206, 0.0284, 4.7, "about 10 months, under 1 month to 4.7 years"],
+    ["years", 0.5, 0.1, 1.2, "about 6 months, 1 to 14"],
+    ["years", 0.08, 0.02, 1.99, "about 1 month, under 1 to 24"],
+    ["years", 6, 2.3, 41, "about 6 years, 2.3 to 41"],
+    ["years", 0.01, 0.001, 0.03, "under 1 month"],
     ["offers a year", 0.3, 0.0618672, 0.8767273, "about 0.3 a year, 0.06 to 0.88"],
   ] as const)("%s %d, %d to %d", (unit, value, low, high, words) => {
     expect(say(unit, value, low, high)).toBe(words);

@@ -174,7 +174,7 @@ describe("figures and dates in German", () => {
     const figure = { unit: "examples", value: 2883.27, low: 2705, high: 3202 } as const;
     expect(german.phrase(figure)).toBe("etwa 2.883, 2.705 bis 3.202");
     expect(german.phrase({ unit: "years", value: 2.7377, low: 0.18454, high: 16.92 })).toBe(
-      "etwa 2,7 Jahre, 0,18 bis 17",
+      "etwa 2,7 Jahre, 2 Monate bis 17 Jahre",
     );
     expect(german.phrase({ unit: "share", value: 0.931, low: null, high: null })).toBe("93\u00a0%");
   });

@@ -175,7 +175,8 @@ const interval = (low: string, high: string) => (low === high ? low : `${low} bi
 const phrase = figurePhrase(numbers, {
   about: (value) => `etwa ${value}`,
   interval,
-  years: (written) => (written === "1" ? "1 Jahr" : `${written} Jahre`),
+  years: (written) => `${written} Jahre`,
+  months: (written) => (/(?:^|\s)1$/.test(written) ? `${written} Monat` : `${written} Monate`),
   aYear: (written) => `${written} im Jahr`,
   unknown: "nicht bekannt",
 });

@@ -741,7 +741,7 @@ export const germanPages: PageWords = {
     counts: "Was gezählt wird",
     estimates: "Was geschätzt wird",
     rounding:
-      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, bei einer Vollständigkeit mit zwei Enden das sichere ab und das mögliche auf, zwei Ziffern für Jahre und Häufigkeiten, jedoch höchstens zwei Stellen nach dem Komma. Die Datendateien behalten jede Stelle.",
+      "Die Seiten runden zum Lesen: ganze Exemplare, ganze Prozent, bei einer Vollständigkeit mit zwei Enden das sichere ab und das mögliche auf, zwei Ziffern für Jahre und Häufigkeiten, jedoch höchstens zwei Stellen nach dem Komma, ganze Monate für ein Warten von weniger als zwei Jahren. Die Datendateien behalten jede Stelle.",
     completeness: {
       name: "Vollständigkeit",
       asks: "Was ist sicher vorhanden, und was vielleicht?",

@@ -166,7 +166,8 @@ const interval = (low: string, high: string) => (low === high ? low : `${low} to
 const phrase = figurePhrase(numbers, {
   about: (value) => `about ${value}`,
   interval,
-  years: (written) => (written === "1" ? "1 year" : `${written} years`),
+  years: (written) => `${written} years`,
+  months: (written) => (/(?:^|\s)1$/.test(written) ? `${written} month` : `${written} months`),
   aYear: (written) => `${written} a year`,
   unknown: "not known",
 });

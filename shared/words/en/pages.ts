@@ -761,7 +761,7 @@ export const englishPages = {
     counts: "What is counted",
     estimates: "What is estimated",
     rounding:
-      "Pages round for reading: to whole examples and whole percent; of a completeness with two ends, the certain one down and the possible one up; years and rates to two figures, but to no more than two decimals. The data files keep every digit.",
+      "Pages round for reading: to whole examples and whole percent; of a completeness with two ends, the certain one down and the possible one up; years and rates to two figures, but to no more than two decimals; a wait of less than two years to whole months. The data files keep every digit.",
     completeness: {
       name: "Completeness",
       asks: "What is certainly there, and what may be?",
