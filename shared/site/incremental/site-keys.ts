@@ -9,21 +9,26 @@ import { contentsBelow } from "../files-below.ts";
 import type { Attachments } from "../groups/attachments.ts";
 import type { FamilyGroup } from "../groups/family-groups.ts";
 
+/** A process goes on with the code that it has loaded, whatever becomes of the files. */
+let codeKey: string | undefined;
+
 /**
  * The tool itself: its version and that of what it runs on, its code as it is compiled, its schemas and style sheets,
  * and whatever the user puts in the place of its templates.
  */
-export const toolKey = (root: string, audience: Audience): string =>
-  digest(
+export function toolKey(root: string, audience: Audience): string {
+  codeKey ??= contentsBelow(path.join(packageFolder, "dist"));
+  return digest(
     audience,
     packageVersion,
     process.version,
     readFileSync(path.join(packageFolder, "package.json"), "utf8"),
-    contentsBelow(path.join(packageFolder, "dist")),
+    codeKey,
     contentsBelow(path.join(packageFolder, "schemas/records")),
     contentsBelow(path.join(packageFolder, "templates/styles")),
     contentsBelow(path.join(root, "templates")),
   );
+}
 
 /** Photographs and recordings are large, so they are known by what the disk says of them. */
 function stampOf(root: string, file: string): string {
