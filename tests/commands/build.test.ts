@@ -61,8 +61,8 @@ describe("fittedcase build", () => {
 
   it("writes below the collection's folder where no --out is given, public and private apart", async () => {
     const root = writeCollection(sound);
-    expect((await run(["build"], root)).code).toBe(0);
-    expect((await run(["build", "--private"], root)).out).toMatch(/not for publication/);
+    expect((await runHere(["build"], root)).code).toBe(0);
+    expect((await runHere(["build", "--private"], root)).out).toMatch(/not for publication/);
     expect(existsSync(path.join(root, "_site/index.html"))).toBe(true);
     const own = readFileSync(path.join(root, "_private/index.html"), "utf8");
     expect(own).toMatch(/<meta name="robots" content="noindex/);
@@ -272,7 +272,10 @@ describe("fittedcase build", () => {
     writeFileSync(path.join(secret, "index.md"), item(""));
     const root = writeCollection(sound);
     symlinkSync(secret, path.join(root, "content/items/out"));
-    const { code, err } = await run(["build", "--root", root, "--out", path.join(scratch(), "site")], root);
+    const { code, err } = await runHere(
+      ["build", "--root", root, "--out", path.join(scratch(), "site")],
+      root,
+    );
     expect(code).toBe(1);
     expect(err).toContain("outside-root");
     rmSync(path.join(root, "content/items/out"));

@@ -168,7 +168,7 @@ assembled: [sextant]
     [["explain", "a", "b"], 2, "expected one"],
     [["explain", "--help"], 0, ""],
   ])("%j exits with %d", async (args, code, said) => {
-    const ran = await run(args, pilotageFolder());
+    const ran = await runHere(args, pilotageFolder());
     expect(ran.code).toBe(code);
     expect(ran.err).toContain(said);
     expect(ran.err).not.toContain("    at ");

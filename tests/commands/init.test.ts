@@ -73,17 +73,17 @@ describe("fittedcase init", () => {
 
   it("takes an empty folder, and one with nothing but what is out of sight", async () => {
     const empty = scratch();
-    const { code, out } = await run(["init", "."], empty);
+    const { code, out } = await runHere(["init", "."], empty);
     expect(code).toBe(0);
     expect(out).toContain("Wrote 8 files into this folder.");
-    const again = await run(["init", "."], empty);
+    const again = await runHere(["init", "."], empty);
     expect(again.err).toContain(
       'Found ".gitignore" and 2 more in this folder; expected a new or empty folder.',
     );
     const repository = scratch();
     mkdirSync(path.join(repository, ".git"));
     writeFileSync(path.join(repository, ".DS_Store"), "");
-    expect((await run(["init", repository], "/")).code).toBe(0);
+    expect((await runHere(["init", repository], "/")).code).toBe(0);
   });
 
   it.each([
@@ -97,7 +97,7 @@ describe("fittedcase init", () => {
     mkdirSync(path.join(folder, "taken"));
     writeFileSync(path.join(folder, "taken/notes.txt"), "mine");
     writeFileSync(path.join(folder, "file.txt"), "mine");
-    const { code, err } = await run(args, folder);
+    const { code, err } = await runHere(args, folder);
     expect(code).toBe(2);
     expect(err).toContain(said);
     expect(readdirSync(folder).sort()).toEqual(["file.txt", "taken"]);

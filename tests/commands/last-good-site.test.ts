@@ -18,6 +18,7 @@ import { randomFrom } from "../benchmarks/generate/random.ts";
 import { item, smallCollection, writeCollection, writeFiles } from "../collections/collection.ts";
 import { differences, siteFiles } from "../collections/site-files.ts";
 import { type Ran, run, start } from "./run.ts";
+import { runHere } from "./run-here.ts";
 
 const parts = "parts:\n  oil-bottle: { standing: consumable }\n  sextant: { standing: core }\n";
 const one = item("parts: { sextant: present }");
@@ -27,7 +28,10 @@ const isSuperuser = process.getuid?.() === 0;
 /** Moments are by chance, and the same again: SEED=7 for other ones. */
 const random = randomFrom(Number(process.env.SEED ?? 1));
 
-const build = (root: string, out: string) => run(["build", "--root", root, "--out", out], root);
+const words = (root: string, out: string) => ["build", "--root", root, "--out", out];
+const build = (root: string, out: string) => run(words(root, out), root);
+/** For builds to which nothing happens. */
+const buildHere = (root: string, out: string) => runHere(words(root, out), root);
 const isWordOfAFault = ({ out, err }: Ran) => /^\s+at |undefined|\[object/m.test(out + err);
 
 /** Each has a collection and a folder for sites of its own; the first site is built once, and stands in all of them. */
@@ -53,7 +57,7 @@ const forget = (root: string) => rmSync(path.join(root, ".cache"), { recursive: 
 
 /** What builds left behind is swept up by the next: the site that stands is all there is, and its spare. */
 async function expectRecovery(root: string, out: string, before: ReadonlyMap<string, Buffer>) {
-  expect((await build(root, out)).code).toBe(0);
+  expect((await buildHere(root, out)).code).toBe(0);
   expect(differences(siteFiles(out), before)).toEqual([]);
   const builds = readdirSync(path.join(path.dirname(out), `.${path.basename(out)}.builds`));
   expect(builds.filter((name) => name !== "spare")).toHaveLength(1);
@@ -95,7 +99,7 @@ describe("the last good site stays as it was", () => {
     const two = { "content/items/two/index.md": item("serial: H2") };
     const without = siteFiles(out);
     writeFiles(root, two);
-    await build(root, out);
+    await buildHere(root, out);
     const withIt = siteFiles(out);
     for (let round = 0; round < 4; round++) {
       const running = start(["build", "--root", root, "--out", out], root);
@@ -217,7 +221,7 @@ describe("on a disk that is full", () => {
     const disk = smallDisk(`${Math.ceil((bytes * 1.5) / 1024)}k`);
     if (disk === null) return skip("nobody may mount a file system here; the next test sets a limit instead");
     const out = path.join(disk, "site");
-    expect((await build(root, out)).code).toBe(0);
+    expect((await buildHere(root, out)).code).toBe(0);
     expect(differences(siteFiles(out), before)).toEqual([]);
     forget(root);
     const ran = await build(root, out);

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { writeCollection } from "../collections/collection.ts";
-import { repository, run } from "../commands/run.ts";
+import { repository } from "../commands/run.ts";
 import { runHere } from "../commands/run-here.ts";
 
 const readme = readFileSync(path.join(repository, "README.md"), "utf8");
@@ -63,7 +63,7 @@ describe("the README", () => {
         "name: Pilotage outfits\nfeatures: { arc: { name: Arc, values: [silver, platinum] } }\n",
       "schemas/reference/pilot/pilot-mk2.yaml": block("yaml", "pilot-mk2.yaml"),
     });
-    const { code, out } = await run(["check"], root);
+    const { code, out } = await runHere(["check"], root);
     expect(out).toMatch(/^(?:.*warning[\s\S]*)?0 errors/m);
     expect(code).toBe(0);
   });
@@ -82,7 +82,7 @@ describe("the README", () => {
         continue;
       }
       expect(words.slice(0, 2)).toEqual(["npx", "fittedcase"]);
-      const ran = await run(words.slice(2), folder);
+      const ran = await runHere(words.slice(2), folder);
       expect({ line, code: ran.code, err: ran.err }).toEqual({ line, code: 0, err: "" });
     }
     expect(existsSync(path.join(folder, "_site/index.html"))).toBe(true);
@@ -91,7 +91,10 @@ describe("the README", () => {
       "1998-05-03,grain-case-first,G 12",
     );
     // Importing again adds nothing twice.
-    const again = await run(["import", "sightings", "old-list.csv", "--map", "old-list.map.yaml"], folder);
+    const again = await runHere(
+      ["import", "sightings", "old-list.csv", "--map", "old-list.map.yaml"],
+      folder,
+    );
     expect(again.out).toMatch(/2 .*already/);
   });
 
