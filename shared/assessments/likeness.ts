@@ -1,9 +1,9 @@
 import type { Attribute, AttributeValue } from "../statistics/gower.ts";
 import { gowerTable } from "../statistics/gower-table.ts";
 import { nearerFirst, thinAmong } from "../statistics/nearer-first.ts";
-import { type Example, recordedShare } from "./rarity/examples.ts";
+import type { Example } from "./rarity/examples.ts";
 
-/** One example as a row of attributes: features as seen, parts as far as they are recorded. */
+/** One example as a row of attributes: features as seen, and the shares of parts that are known exactly. */
 export interface LikenessRow {
   readonly example: Example;
   readonly values: readonly AttributeValue[];
@@ -26,11 +26,17 @@ export const attributesOf = ({ features, parts }: Compared): Attribute[] => [
   ...parts.map((): Attribute => ({ kind: "numeric", range: 1 })),
 ];
 
+/** A share between two bounds is not known: its lower end would be taken for what was found. */
+function knownShare({ shares }: Example, part: string): number | null {
+  const share = shares.get(part);
+  return share === undefined || share === "not-issued" || share.low !== share.high ? null : share.low;
+}
+
 export const likenessRow = (example: Example, { features, parts }: Compared): LikenessRow => ({
   example,
   values: [
     ...features.map((feature) => example.features.get(feature) ?? null),
-    ...parts.map((part) => recordedShare(example, part)?.low ?? null),
+    ...parts.map((part) => knownShare(example, part)),
   ],
 });
 

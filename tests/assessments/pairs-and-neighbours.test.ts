@@ -232,7 +232,7 @@ describe("the nearest examples", () => {
     );
   };
 
-  it("are rows of what was seen of features and is recorded of parts", () => {
+  it("are rows of what was seen of features and is known of parts", () => {
     const [first] = rows({ lock: "iron", present: ["body"], absent: ["lens"] });
     expect(first?.values).toEqual(["iron", 1, 0, null]);
     const shared = first && {
@@ -245,6 +245,12 @@ describe("the nearest examples", () => {
       ]),
     };
     expect(shared && likenessRow(shared, compared).values).toEqual([null, null, null, 0.5]);
+    // Of four units of the lens one is gone and nobody looked for the others: how many are there is not known.
+    const looked = first && {
+      ...first.example,
+      shares: new Map<string, RecordedShare>([["lens", { low: 0, high: 0.75 }]]),
+    };
+    expect(looked && likenessRow(looked, compared).values).toEqual(["iron", null, null, null]);
     expect(attributesOf(compared)).toEqual([
       { kind: "nominal" },
       { kind: "numeric", range: 1 },

@@ -75,11 +75,11 @@ export const germanCompare: typeof englishCompare = {
     name: "Ähnlichkeit zweier Exemplare",
     asks: "Wie ähnlich sind sie sich?",
     formula:
-      "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden erfasst sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
+      "S = Σ w·s / Σ w über die Merkmale und Teile, die von beiden bekannt sind, w = 1: Bei einem Merkmal ist s gleich 1, wo beide denselben Wert haben, sonst 0; bei einem Teil ist s = 1 − |x − y|, der Unterschied der vorhandenen Anteile.",
     worked:
       "Zwei Exemplare stimmen in einem Merkmal überein und unterscheiden sich in einem anderen; von einem Teil, von dem vier Stück ausgegeben wurden, hat eines drei und das andere vier: S = (1 + 0 + ¾) / 3, also 58\u00a0%.",
     source: "Gower (1971), Biometrics 27: 857–871.",
     assumes:
-      "Was von einem der beiden nicht erfasst ist, bleibt aus beiden Summen heraus; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",
+      "Was von einem der beiden nicht bekannt ist, bleibt aus beiden Summen heraus, ebenso ein Teil, dessen Anteil nur zwischen zwei Grenzen bekannt ist; zwei Ähnlichkeiten können also auf verschiedenen Teilen beruhen. Jedes Merkmal und jedes Teil zählt gleich viel.",
   },
 };

@@ -69,11 +69,11 @@ export const englishCompare = {
     name: "Likeness of two examples",
     asks: "How alike are they?",
     formula:
-      "S = Σ w·s / Σ w over the features and parts that are recorded of both, w = 1: for a feature s is 1 where both have the same value and 0 where not, for a part s = 1 − |x − y|, the difference of the shares that are there.",
+      "S = Σ w·s / Σ w over the features and parts that are known of both, w = 1: for a feature s is 1 where both have the same value and 0 where not, for a part s = 1 − |x − y|, the difference of the shares that are there.",
     worked:
       "Two examples agree in one feature and differ in another; of a part issued in fours one has three and the other four: S = (1 + 0 + ¾) / 3, which is 58%.",
     source: "Gower (1971), Biometrics 27: 857–871.",
     assumes:
-      "What is not recorded of either is left out of both sums, so two likenesses may rest on different parts. Every feature and every part counts the same.",
+      "What is not known of either is left out of both sums, as is a part of which the share is known only between two bounds; so two likenesses may rest on different parts. Every feature and every part counts the same.",
   },
 };
