@@ -70,6 +70,15 @@ function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): Edtf
 }
 
 /**
+ * Whether a custody is over. Nobody can say so of one whose end is not known, unless another followed that began after it
+ * whenever both did.
+ */
+const isOver = ({ latest, latestStart }: EdtfDate, sofar: readonly EdtfDate[]): boolean =>
+  latest !== null ||
+  (latestStart !== null &&
+    sofar.some((next) => next.latest !== null && next.earliest !== null && next.earliest > latestStart));
+
+/**
  * A gap is where all that came before has ended, at the latest, before anything that follows begins, at the earliest.
  * It lasts at most from the latest of the earliest ends before it to the earliest of the latest beginnings after it.
  */
@@ -78,8 +87,7 @@ function gapsBetween(dates: readonly EdtfDate[]): Gap[] {
   for (const [at, { earliest }] of dates.entries()) {
     const start = finite(earliest);
     const [before, after] = [dates.slice(0, at), dates.slice(at)];
-    // Of a custody whose end is not known nobody can say that nothing followed it.
-    if (start === null || (before.at(-1)?.latest ?? null) === null) continue;
+    if (start === null || at === 0 || !before.every((each) => isOver(each, before))) continue;
     const end = Math.max(...before.map(({ latest }) => latest ?? Number.NEGATIVE_INFINITY));
     if (start <= end + 1) continue;
     const earliestEnd = Math.max(...before.map((date) => date.earliestEnd ?? Number.NEGATIVE_INFINITY));

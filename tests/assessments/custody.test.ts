@@ -218,6 +218,23 @@ describe("a gap", () => {
     expect(assess("1920/", ["1950"], null).gaps).toEqual([]);
   });
 
+  // By hand: that of 193X may have begun after 1932, that of 1930 after the other of the same year, and both may have
+  // gone on until 1950.
+  it.each([
+    [["193X/", "1932", "1950"]],
+    [["1930/", "1930", "1950"]],
+    [["1930", "1930/", "1950"]],
+    [["1930/1934", "1932/", "1933-02/1934", "1934/", "1950"]],
+  ])("is not claimed while one whose end is not known may have begun last: %j", (events) => {
+    expect(assess(null, events, null).gaps).toEqual([]);
+  });
+
+  it("is claimed after one that is sure to have begun later", () => {
+    expect(assess(null, ["193X/", "1932", "1940", "1950"], null).gaps).toMatchObject([
+      { from: 1940, to: 1950, years: 9 },
+    ]);
+  });
+
   it("is claimed after a later custody whose end is known", () => {
     expect(assess(null, ["1920/", "1930", "1950"], null).gaps).toMatchObject([{ from: 1930, to: 1950 }]);
   });
