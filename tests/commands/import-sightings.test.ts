@@ -519,7 +519,7 @@ describe("fittedcase import sightings", () => {
   it("needs no map for a sheet whose headings are our own, in any order: what can be read comes in at once", async () => {
     const root = pilotageFolder();
     const { folder, file } = spreadsheet(
-      "kind,note,variant,seen\noffer,lid,pilot-mk2,1999-03\noffer,,pilot-mk3,1999\noffer,,pilot-mk2,3.5.1998\n",
+      "kind,note,variant,seen\noffer,lid,pilot-mk2,1999-03\noffer,,pilot-mk3,1999\noffer,,pilot-mk2,3.5.1998\noffer,,pilot-mk2,1999-13-45\n",
     );
     const run = (...more: string[]) =>
       runHere(["import", "sightings", file, "--root", root, ...more], folder);
@@ -527,18 +527,30 @@ describe("fittedcase import sightings", () => {
     expect(readdirSync(folder)).toEqual(["old list.csv"]);
     const { code, out, err } = await run();
     expect(code).toBe(1);
-    expect(out).toContain("1 row brought in; 0 rows already there; 2 rows rejected.");
+    expect(out).toContain("2 rows brought in; 0 rows already there; 2 rows rejected.");
     expect(out).toContain('row 3: variant: Found "pilot-mk3"');
-    expect(out).toContain("row 4: seen:");
+    expect(out).toContain("row 5: seen:");
+    expect(out).toContain('Dates such as "3.5.1998" are read as people write them');
     expect(err).toContain("2 rows went into");
-    expect(log(root)).toEqual([{ seen: "1999-03", variant: "pilot-mk2", kind: "offer", note: "lid" }]);
+    expect(log(root)).toEqual([
+      { seen: "1999-03", variant: "pilot-mk2", kind: "offer", note: "lid" },
+      { seen: "1998-05-03", variant: "pilot-mk2", kind: "offer", note: "" },
+    ]);
     expect(readdirSync(folder).sort()).toEqual(["old list.csv", "old list.rejected.csv"]);
+    // What can be read in two ways is asked for, in one line of a map.
+    for (const seen of ["3/5/1998", "3.5.98", "1998-21,pilot-mk2,offer\n3.5.1998"]) {
+      const asking = spreadsheet(`seen,variant,kind\n${seen},pilot-mk2,offer\n`);
+      expect((await runHere(["import", "sightings", asking.file, "--root", root], asking.folder)).code).toBe(
+        0,
+      );
+      expect(readdirSync(asking.folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
+    }
     // A heading that is not ours has to be guessed at, and that is for somebody to look over.
     const guessed = spreadsheet("seen,variant,kind,Remarks\n2001,pilot-mk2,offer,lid\n");
     const proposing = await runHere(["import", "sightings", guessed.file, "--root", root], guessed.folder);
     expect(proposing.code).toBe(0);
     expect(readdirSync(guessed.folder).sort()).toEqual(["old list.csv", "old list.map.yaml"]);
-    expect(log(root)).toHaveLength(1);
+    expect(log(root)).toHaveLength(2);
   });
 
   it("brings 100,000 rows in", async () => {

@@ -11,6 +11,7 @@ import type { TableKind } from "./fields.ts";
 import { columnsOf, dataRows, findHeadingRows } from "./headings.ts";
 import { counted } from "./import-report.ts";
 import { headingsRead, type Mapping, readMapping, strangeHeading } from "./mapping.ts";
+import { amountFields, dateFields, dateOfTheirs, needsNoWord } from "./own-writing.ts";
 import { proposedMapping } from "./proposed-mapping.ts";
 import { rowReader } from "./read-row.ts";
 import { readSheet, type Separator, type Sheet } from "./sheet.ts";
@@ -51,8 +52,10 @@ function encodingOf(bytes: Uint8Array, mapping: Mapping | undefined): Encoding {
 /** A map as it was proposed. */
 export interface ProposedMap {
   readonly text: string;
-  /** True where every heading is a field's own name, so that nothing had to be guessed. */
+  /** True where every heading is a field's own name and every cell has one reading, so that nothing had to be guessed. */
   readonly certain: boolean;
+  /** A date that is not EDTF. */
+  readonly dateOfTheirs: string | undefined;
 }
 
 export function proposeMap({ kind, file, mapFile, bytes, known }: Job): ProposedMap {
@@ -81,7 +84,18 @@ export function proposeMap({ kind, file, mapFile, bytes, known }: Job): Proposed
     vocabulary,
   });
   const matches = columnMatches(facts, vocabulary);
-  return { text, certain: isExport(facts, matches) && matches.unused.length === 0 };
+  const cellsOf = (field: string) => {
+    const found = matches.fields.get(field);
+    return found ? rows.map((row) => row.cells[found.index] ?? "") : [];
+  };
+  const dates = dateFields.flatMap(cellsOf);
+  const result = readMapping(mapFile, text, kind);
+  const certain =
+    isExport(facts, matches) &&
+    matches.unused.length === 0 &&
+    "mapping" in result &&
+    needsNoWord(dates, amountFields.flatMap(cellsOf), result.mapping);
+  return { text, certain, dateOfTheirs: dateOfTheirs(dates) };
 }
 
 const separatorWords: Readonly<Record<Separator, string>> = {

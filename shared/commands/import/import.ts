@@ -54,7 +54,13 @@ function resultLines({ rows }: CheckedSheet, would: boolean): string[] {
 function withoutMap(job: Job, rootFlag: string, terminal: Terminal): ExitCode {
   const { out } = terminal;
   const proposed = existsSync(job.mapPath) ? undefined : proposeMap(job);
-  if (proposed?.certain) return bringIn(job, proposed.text, terminal);
+  if (proposed?.certain) {
+    if (proposed.dateOfTheirs !== undefined)
+      out(
+        `Dates such as "${proposed.dateOfTheirs}" are read as people write them: each has only one reading.`,
+      );
+    return bringIn(job, proposed.text, terminal);
+  }
   const there = proposed === undefined;
   const text = proposed?.text ?? readFileSync(job.mapPath, "utf8");
   const sheet = checkedSheet(job, text);
@@ -111,7 +117,8 @@ export const importTable: Command = {
     "",
     "Without --map it proposes how to read the columns, writes that to FILE.map.yaml beside the spreadsheet for you",
     "to correct, and shows what would come of it. Nothing is brought in yet. A file whose headings are all our own",
-    "names of the fields, such as an export, needs no map: its rows are brought in at once.",
+    "names of the fields, such as an export, needs no map: its rows are brought in at once, unless a date or an amount",
+    "has two readings (3/5/1998), or a year two digits; the map then asks for the one word that settles it.",
     "With --map it brings the rows in: sightings into content/sightings/, items into content/items/. A row that is",
     "already there is left alone, so importing again adds nothing twice. A row that check would refuse, or that can",
     "be read in two ways, goes into FILE.rejected.csv with the reason; correct it there and import that file.",

@@ -7,6 +7,7 @@ import type { Column, DataRow } from "./headings.ts";
 import { knownWordsOf } from "./known-words.ts";
 import { habitsOf } from "./language-habits.ts";
 import { separatorNames } from "./mapping.ts";
+import { amountFields, areOurAmounts, areOurDates, dateFields } from "./own-writing.ts";
 import { comment, dateLines, decimalLines } from "./proposed-rules.ts";
 import { saysNothing } from "./readings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -58,16 +59,17 @@ export function proposedMapping(facts: SheetFacts, names: Names): string {
   };
 
   const habits = habitsOf(facts.language);
-  const rules = isExport(facts, matches)
-    ? [
-        comment("The dates are EDTF already, and the numbers plain, as in the collection's own files."),
-        "dates: edtf",
-        'decimal: "."',
-      ]
-    : [
-        ...dateLines(["seen", "examined", "updated"].flatMap(cellsOf), habits, facts.thisYear),
-        ...decimalLines(["price", "paid"].flatMap(cellsOf), habits),
-      ];
+  const dates = dateFields.flatMap(cellsOf);
+  const amounts = amountFields.flatMap(cellsOf);
+  const own = isExport(facts, matches);
+  const rules = [
+    ...(own && areOurDates(dates)
+      ? [comment("The dates are EDTF already, as in the collection's own files."), "dates: edtf"]
+      : dateLines(dates, habits, facts.thisYear)),
+    ...(own && areOurAmounts(amounts)
+      ? [comment("The numbers are plain, as in the collection's own files."), 'decimal: "."']
+      : decimalLines(amounts, habits)),
+  ];
 
   const lines = [
     comment(`How the columns of ${facts.file} are read. Correct this file, then bring the rows in with`),
