@@ -70,9 +70,9 @@ function readChoice(first: string, last: string, doubt: Doubt, rules: DateRules)
 
 function readMarked(written: string, ofWhole: Doubt, rules: DateRules): Read<string> {
   const { text, doubt } = withoutDoubt(written, ofWhole);
-  const [, side, named = ""] = /^(before|after)\s+(.+)$/i.exec(text) ?? [];
+  const [, side, named = ""] = /^(before|after|vor|nach)\s+(.+)$/i.exec(text) ?? [];
   if (side === undefined) return marked(readMonthOrYears(text) ?? readSingleDate(text, rules), doubt);
-  const isBefore = side.toLowerCase() === "before";
+  const isBefore = /^(?:before|vor)$/i.test(side);
   const year = withoutDoubt(named, doubt);
   if (!/^\d{4}$/.test(year.text)) {
     return {

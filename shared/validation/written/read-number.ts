@@ -30,8 +30,10 @@ export function readAmount(cell: string, decimal: Decimal | undefined): Read<Amo
     .replace(code ?? "", "")
     .replace(/\p{Sc}/gu, "")
     .trim();
-  // A dash in place of the cents.
-  text = text.replace(/[.,](?:-|–|—)+$/u, "");
+  // A dash in place of the cents: what stands before it is the decimal sign.
+  const [dash, ofCents] = /([.,])(?:-|–|—)+$/u.exec(text) ?? [];
+  if (dash !== undefined)
+    text = `${text.slice(0, -dash.length)}${/[.,]/.test(text.slice(0, -dash.length)) ? `${ofCents}0` : ""}`;
   // Spaces and apostrophes part thousands in some countries.
   text = text.replace(/(?<=\d)[\s'’](?=\d{3}(?!\d))/gu, "");
   if (!/^-?\d[\d.,]*$/.test(text)) return refuse("a number");

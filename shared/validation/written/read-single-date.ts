@@ -20,6 +20,10 @@ const seasons: Readonly<Record<string, number>> = {
   autumn: 23,
   fall: 23,
   winter: 24,
+  frühling: 21,
+  frühjahr: 21,
+  sommer: 22,
+  herbst: 23,
 };
 
 /**
@@ -50,7 +54,7 @@ export function readSingleDate(text: string, rules: DateRules): Read<string> {
   if (match) return readDayAndMonth(match, rules);
   match = /^(\d{1,2})[./-](\d{4})$/.exec(text);
   if (match && Number(match[1]) <= 12) return { value: `${match[2]}-${two(Number(match[1]))}` };
-  match = /^(?:the\s+)?(\d{3})0['’]?s$/i.exec(text);
+  match = /^(?:the\s+)?(\d{3})0(?:['’]?s|er(?:[\s-]jahre)?)$/i.exec(text);
   if (match) return { value: `${match[1]}X` };
   match = /^(?:the\s+)?(\d{1,2})(?:st|nd|rd|th) century$/i.exec(text);
   if (match) return { value: `${two(Number(match[1]) - 1)}XX` };
