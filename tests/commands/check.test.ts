@@ -43,6 +43,28 @@ describe("fittedcase check", () => {
     expect({ code, errors, warnings }).toEqual({ code: 0, errors: 0, warnings: 0 });
   });
 
+  it("shows the first 500 problems, errors before warnings, counts the rest, and shows or lists all where asked to", async () => {
+    const rows = Array.from({ length: 600 }, (_, at) => `${1300 + at},chest-a,offer,`).join("\n");
+    const root = writeCollection(
+      smallCollection("parts:\n  bottle: { hazards: [phosgene] }\n", {
+        "content/sightings/log.csv": `seen,variant,kind,source\n${rows.replaceAll("offer,", "offre,")}\n`,
+        "content/items/one/index.md": item(""),
+      }),
+    );
+    const { out } = await runHere(["check"], root);
+    const listed = JSON.parse((await runHere(["check", "--format", "json"], root)).out) as Reported;
+    const blocks = (text: string) => text.match(/^\S+:\d+:\d+ {2}(?:error|warning) /gm)?.length;
+    const all = listed.diagnostics.length;
+    expect(listed.errors).toBeGreaterThan(600);
+    expect(blocks(out)).toBe(500);
+    expect(out).not.toContain("  warning  ");
+    expect(out).toContain(`The first 500 are shown, errors before warnings, and ${all - 500} are not`);
+    const whole = (await runHere(["check", "--all"], root)).out;
+    expect(blocks(whole)).toBe(all);
+    // Where no name is near, all are given.
+    expect(whole).toContain("The register has: mercury, radium, ");
+  });
+
   it("tells of photographs and recordings that are something else, as build does", async () => {
     const shown =
       "photos: [{ file: a.jpg, alt: A }, { file: b.png, alt: B }]\nvideo: { src: c.webm, captions: c.vtt }";

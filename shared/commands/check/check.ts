@@ -11,13 +11,13 @@ import { today } from "../today.ts";
 import { mendFiles } from "./mend-files.ts";
 import { reportAsSarif } from "./sarif.ts";
 
-const reporters = { text: reportAsText, json: reportAsJson, sarif: reportAsSarif } as const;
+const formats = ["text", "json", "sarif"] as const;
 
 /** A variant that is named rightly at last shows which of its parts are not: so again, but not for ever. */
 const mostRounds = 5;
 
 export const check: Command = {
-  usage: "fittedcase check [--root DIR] [--format text|json|sarif] [--fix]",
+  usage: "fittedcase check [--root DIR] [--format text|json|sarif] [--all] [--fix]",
   help: [
     "Reports every problem in a collection at once: where it is, what was found, what was expected, and how to correct",
     "it. Errors keep the site from being built; warnings are for you to judge. Only the beginning of photographs and",
@@ -25,6 +25,8 @@ export const check: Command = {
     "",
     "  --root DIR      the collection's folder (default: the current one)",
     "  --format FORMAT text for people; json; sarif for editors and build servers (SARIF 2.1.0)",
+    "  --all           every problem as text, where otherwise the first 500 are shown and the rest are counted; json",
+    "                  and sarif always hold every one",
     "  --fix           first fixes what needs no judgement: a misspelt field, part, value or id with exactly one",
     "                  similar name, and tabs that indent YAML. The rest of each file stays as it is, byte for byte.",
     "",
@@ -37,12 +39,13 @@ export const check: Command = {
       options: {
         root: { type: "string" },
         format: { type: "string", default: "text" },
+        all: { type: "boolean", default: false },
         fix: { type: "boolean", default: false },
       },
     });
-    const { format } = values;
-    if (!Object.hasOwn(reporters, format)) {
-      throw new UsageError(`Found --format "${format}"; expected ${Object.keys(reporters).join(" or ")}.`);
+    const format = formats.find((each) => each === values.format);
+    if (!format) {
+      throw new UsageError(`Found --format "${values.format}"; expected ${formats.join(" or ")}.`);
     }
     const root = rootFolder(cwd, values.root);
     const { year, month, day } = today();
@@ -74,7 +77,9 @@ export const check: Command = {
       ...loaded.diagnostics,
       ...beside.filter((each) => !told.has(placeOf(each))),
     ]);
-    out(reporters[format as keyof typeof reporters](diagnostics, filesRead));
+    if (format === "text")
+      out(reportAsText(diagnostics, filesRead, values.all ? Number.POSITIVE_INFINITY : undefined));
+    else out((format === "json" ? reportAsJson : reportAsSarif)(diagnostics, filesRead));
     return tally(diagnostics).errors > 0 ? 1 : 0;
   },
 };

@@ -36,6 +36,8 @@ export function checkHazard(
   report("unknown-hazard", document, path, {
     found: `"${id}"`,
     expected: "a hazard of the register",
-    remedy: suggestion(id, collection.hazards.keys()),
+    remedy:
+      suggestion(id, collection.hazards.keys()) ??
+      `The register has: ${[...collection.hazards.keys()].join(", ")}.`,
   });
 }
