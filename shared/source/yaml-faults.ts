@@ -34,6 +34,13 @@ const plain: readonly Plain[] = [
     expected: '"]" before this',
   },
   {
+    code: "BAD_INDENT",
+    says: /^All mapping items must start at the same column/,
+    found: "a field that begins further to the left or right than those it stands among",
+    expected: "all of them at the same column",
+    remedy: "Give each the same number of spaces.",
+  },
+  {
     code: "BLOCK_IN_FLOW",
     found: "two fields in braces with nothing between them",
     expected: "a comma",

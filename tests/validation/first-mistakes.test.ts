@@ -144,6 +144,11 @@ describe("a first mistake is told of in words that mend it", () => {
       /yaml-syntax Found two values with nothing between them; expected a comma\.$/,
     ],
     [
+      "a field that is not below the others",
+      one("parts:\n   lens: present\n  lamp: present"),
+      /yaml-syntax Found a field that begins further to the left or right .*; expected all of them at the same column\./,
+    ],
+    [
       "a brace left open",
       one("parts: { lens: present"),
       /yaml-syntax Found a brace that is not closed; expected "}" before this\.$/,
