@@ -101,6 +101,9 @@ describe("fittedcase new", () => {
       runHere(["new", "variant", "pilot-mk5", "--from-item", "odd"], root),
     ]);
     expect(made.map(({ code }) => code)).toEqual([0, 0, 0]);
+    // What nothing tells from the others takes their certainty from them; one begun from an item differs by itself.
+    const told = "they cannot tell it from the others of its family";
+    expect(made.map(({ out }) => out.includes(told))).toEqual([true, true, false]);
     expect(await errorsOf(root)).toEqual([]);
     const four = read(root, "schemas/reference/pilot/pilot-mk4.yaml");
     expect(four).toContain("extends: pilot-mk2");

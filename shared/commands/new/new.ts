@@ -118,7 +118,15 @@ const kinds: Readonly<Record<string, Kind>> = {
             : base
               ? variantFromVariant(id, name, base, family)
               : variantScaffold(id, name, family),
-        next: `Fill it in, then start an item of it with: fittedcase new item ID --variant ${id}`,
+        next: [
+          `Fill it in, then start an item of it with: fittedcase new item ID --variant ${id}`,
+          ...(item || ![...collection.variants.values()].some((each) => each.family === familyId)
+            ? []
+            : [
+                "Until it has features or serials of its own, they cannot tell it from the others of its family: an outfit",
+                "that was confirmed as one of those is then only consistent with it.",
+              ]),
+        ].join("\n"),
       };
     },
   },
