@@ -1,4 +1,4 @@
-import { suggestion } from "../diagnostics/nearest-name.ts";
+import { nearestName, suggestion } from "../diagnostics/nearest-name.ts";
 import { OutFolderError } from "../site/folders/out-refusals.ts";
 import { TemplateError } from "../site/overrides/template-error.ts";
 import { packageVersion } from "../source/package-folder.ts";
@@ -79,6 +79,17 @@ function noFaultOfOurs(problem: unknown): string | null {
   return noFaultOfOurs("originalError" in problem ? problem.originalError : problem.cause);
 }
 
+/** What is wrong with how a command was typed: of a flag that it does not have, also which may have been meant. */
+function toldOf(problem: Error, { usage, help: text }: Command): string {
+  const [, typed] = /^Unknown option '--([^']+)'/.exec(problem.message) ?? [];
+  if (typed === undefined) return problem.message;
+  // The help of a command names all of its flags.
+  const flags = [...`${usage} ${text}`.matchAll(/--([a-z][a-z-]*)/g)].map(([, flag = ""]) => flag);
+  const meant = nearestName(typed, flags);
+  const hint = meant === undefined ? "" : ` Did you mean "--${meant}"?`;
+  return `Found "--${typed}"; expected a flag of this command.${hint}`;
+}
+
 /** One call of the command line, wherever it comes from. */
 export async function runCommand(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
   const [name, ...rest] = args;
@@ -110,7 +121,7 @@ export async function runCommand(args: readonly string[], terminal: Terminal): P
       return 2;
     }
     if (!isUsage(problem)) throw problem;
-    terminal.err(`${problem.message}\nUsage: ${command.usage}`);
+    terminal.err(`${toldOf(problem, command)}\nUsage: ${command.usage}`);
     return 2;
   }
 }

@@ -168,6 +168,10 @@ describe("fittedcase new", () => {
     [["article"], "expected one"],
     [["article", "x", "--variant", "pilot-mk2"], "--variant"],
     [["variant", "x", "--family", "pilt"], 'Did you mean "pilot"?'],
+    [
+      ["variant", "x", "--famly", "pilot"],
+      'Found "--famly"; expected a flag of this command. Did you mean "--family"?\nUsage: ',
+    ],
   ])("new %j is refused, and writes nothing", async (args, said) => {
     const root = pilotageFolder();
     const { code, err } = await runHere(["new", ...args], root);
