@@ -75,8 +75,7 @@ function issueOf(issued: EdtfDate | undefined, dates: readonly EdtfDate[]): Edtf
  */
 const isOver = ({ latest, latestStart }: EdtfDate, sofar: readonly EdtfDate[]): boolean =>
   latest !== null ||
-  (latestStart !== null &&
-    sofar.some((next) => next.latest !== null && next.earliest !== null && next.earliest > latestStart));
+  (latestStart !== null && sofar.some((next) => next.earliest !== null && next.earliest > latestStart));
 
 /**
  * A gap is where all that came before has ended, at the latest, before anything that follows begins, at the earliest.

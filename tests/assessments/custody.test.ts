@@ -224,6 +224,8 @@ describe("a gap", () => {
     [["193X/", "1932", "1950"]],
     [["1930/", "1930", "1950"]],
     [["1930", "1930/", "1950"]],
+    [["1930-05-01/", "1930-05-01", "1950"]],
+    [["1930/", "/1940", "1950"]],
     [["1930/1934", "1932/", "1933-02/1934", "1934/", "1950"]],
   ])("is not claimed while one whose end is not known may have begun last: %j", (events) => {
     expect(assess(null, events, null).gaps).toEqual([]);
