@@ -18,6 +18,7 @@ export const publishSettings = (
   description: shown(settings.description),
   notice: shown(settings.notice),
   publisher: shown(settings.publisher),
+  enquiries: shown(settings.enquiries),
   rights: shown(settings.rights),
   fieldReference: settings.fieldReference,
   theme: settings.theme,

@@ -436,6 +436,7 @@ export interface PublishedCollection {
     readonly description: string | null;
     readonly notice: string | null;
     readonly publisher: string | null;
+    readonly enquiries: string | null;
     readonly rights: string | null;
     /** Whether the site has a page on every field of its records. */
     readonly fieldReference: boolean;

@@ -22,6 +22,8 @@ export interface Settings {
   readonly description: string | undefined;
   readonly notice: string | undefined;
   readonly publisher: string | undefined;
+  /** An e-mail address, or the address of a page. */
+  readonly enquiries: string | undefined;
   readonly rights: string | undefined;
   readonly fieldReference: boolean;
   readonly document: SourceDocument;
@@ -60,6 +62,7 @@ interface RawSettings {
   description?: string;
   notice?: string;
   publisher?: string;
+  enquiries?: string;
   rights?: string;
   "field-reference"?: boolean;
 }
@@ -97,6 +100,7 @@ export function settingsFrom(document: SourceDocument): Settings {
     description: raw.description,
     notice: raw.notice,
     publisher: raw.publisher,
+    enquiries: raw.enquiries,
     rights: raw.rights,
     fieldReference: raw["field-reference"] ?? false,
     document,

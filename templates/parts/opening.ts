@@ -1,4 +1,5 @@
 import type { PageHead } from "../../shared/pages/page.ts";
+import { keptNumbers } from "../../shared/pages/views/kept-numbers.ts";
 import { type Html, type HtmlValue, html } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
@@ -15,7 +16,7 @@ export function opening({ page, above, below }: Opening, site: PageSite): Html {
   return html`<header class="opening">
 ${site.templates["parts/trail"](page, site)}
 ${above}
-<h1>${page.title}</h1>
+<h1>${keptNumbers(page.title)}</h1>
 ${below}
 </header>`;
 }

@@ -31,7 +31,7 @@ const files = (language: string): Files => ({
     "content/items/fullest/a.png": picture,
     "content/articles/all.md": "---\ntitle: All\n---\n<table:items?status=stolen,lost&show=status>\n",
   }),
-  "content/collection.yaml": `title: Chests\nurl: https://example.org/\nlanguage: ${language}\n`,
+  "content/collection.yaml": `title: Chests\nurl: https://example.org/\nlanguage: ${language}\nenquiries: ${language === "en" ? "catalogue@example.org" : "https://example.org/write-to-us/"}\n`,
 });
 
 const built = async (collection: Files) => {
@@ -58,6 +58,10 @@ describe("an outfit that is lost, stolen or destroyed", () => {
       /Destroyed or broken up\. It no longer exists as an outfit\..* A chest/,
     );
     expect(opening("kept")).not.toMatch(/Lost|stolen|Destroyed/);
+    // RFC 6068, 2: mailto:ADDRESS?subject=, with %20 for a space.
+    const letter = '<a href="mailto:catalogue@example.org?subject=A%20chest">catalogue@example.org</a>';
+    for (const id of ["lost", "stolen"]) expect(text(`items/${id}/index.html`).split(letter)).toHaveLength(3);
+    expect(text("items/kept/index.html").split(letter)).toHaveLength(2);
     // As prominently as evidence against a label.
     expect(text("items/stolen/index.html")).toContain(
       '<div class="foremost"><p class="headline">Reported stolen</p>',
@@ -67,6 +71,9 @@ describe("an outfit that is lost, stolen or destroyed", () => {
   it("says so in German, too", async () => {
     const german = await built(files("de"));
     const first = (id: string) => words(german(`items/${id}/index.html`));
+    expect(german("items/lost/index.html")).toContain(
+      '<dt>Anfragen</dt><dd><a href="https://example.org/write-to-us/">example.org/write-to-us</a></dd>',
+    );
     expect(first("lost")).toContain("Verschollen. Der Verbleib ist unbekannt.");
     expect(first("stolen")).toMatch(/Als gestohlen gemeldet Wird es Ihnen angeboten, .* die Polizei/);
     expect(first("destroyed")).toContain("Zerstört oder aufgelöst. Als Garnitur besteht es nicht mehr.");

@@ -22,9 +22,10 @@ import {
   variantFigures,
 } from "../variant/variant-rarity.ts";
 import { type CompletenessView, completenessView } from "../views/completeness-view.ts";
-import { placePhrase } from "../views/completeness-words.ts";
+import { levelPhrase, placePhrase } from "../views/completeness-words.ts";
 import { datedInWords, datedUnits, isDoubtful } from "../views/dated-units.ts";
 import { drawing, serialOfItem } from "../views/drawings.ts";
+import { enquiryLink } from "../views/enquiry-link.ts";
 import { figureView } from "../views/figure-view.ts";
 import { type HazardView, hazardViews } from "../views/hazard-view.ts";
 import { type PartGroup, partGroups } from "../views/item-parts.ts";
@@ -50,6 +51,8 @@ export interface ItemPage extends PageHead {
   readonly family: Link;
   readonly fate: FateView | null;
   readonly particulars: readonly Particular[];
+  /** Where to write about one that is offered, lost or stolen. */
+  readonly enquiries: Link | null;
   readonly identity: IdentityView;
   readonly brief: {
     readonly complete: string | null;
@@ -227,10 +230,14 @@ export function itemPage(item: PublishedItem, index: CollectionIndex): ItemPage 
     family: { address: addresses.family(item.family.id), name: item.family.name },
     fate,
     particulars: itemParticulars(item, words),
+    enquiries:
+      item.status === "offered" || item.status === "lost" || item.status === "stolen"
+        ? enquiryLink(collection.settings.enquiries, item.title)
+        : null,
     identity,
     brief: {
       complete: completeness.weighted,
-      level: completeness.level,
+      level: `${pages.completeness.level}: ${levelPhrase(item, words)}`,
       surviving: pages.capital(survivorsInBrief(variant?.rarity.survivors, words)),
       survivingRange: rangeOf(variant?.rarity.survivors, words),
       class: classed?.named ?? null,

@@ -3,6 +3,7 @@ import { hasScheme, isSafeLink } from "../../prose/links.ts";
 import { markdownParser } from "../../prose/markdown-parser.ts";
 import { expectFence } from "../../prose/slip.ts";
 import { addressFrom, relativeAddress } from "../addresses/relative-address.ts";
+import { keptNumbers } from "../views/kept-numbers.ts";
 import { type TextPlace, telling } from "./marks-in-html.ts";
 
 export interface MarkdownContext extends TextPlace {
@@ -50,6 +51,7 @@ parser.core.ruler.before("replacements", "data", ({ tokens, env, md }) => {
       depth += child.type === "link_open" ? 1 : child.type === "link_close" ? -1 : 0;
       // What is none of ours is a sign like any other.
       if (child.type === "slip") child.type = "text";
+      if (child.type === "text") child.content = keptNumbers(child.content);
       if (child.type !== "reference" && child.type !== "citation") continue;
       const { text, html } = telling(child, env as MarkdownContext, depth > 0);
       child.content = text;

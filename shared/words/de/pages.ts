@@ -56,6 +56,7 @@ export const germanPages: PageWords = {
     methods: "Verfahren",
     home: "Titelblatt",
     data: "Daten",
+    enquiries: "Anfragen",
     feed: "Neue und geänderte Einträge",
     allData: "Der ganze Katalog als Daten",
     table: "Die Garnituren als Tabelle (CSV)",

@@ -57,6 +57,7 @@ export const englishPages = {
     methods: "Methods",
     home: "Title page",
     data: "Data",
+    enquiries: "Enquiries",
     feed: "New and changed entries",
     allData: "The whole catalogue as data",
     table: "The outfits as a table (CSV)",

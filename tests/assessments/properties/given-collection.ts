@@ -69,6 +69,7 @@ export const collection = ({
     description: undefined,
     notice: undefined,
     publisher: undefined,
+    enquiries: undefined,
     rights: undefined,
     fieldReference: false,
     document,
