@@ -1,4 +1,5 @@
 import type { ComparePage } from "../../shared/pages/compare/compare-page.ts";
+import { keptNumbers } from "../../shared/pages/views/kept-numbers.ts";
 import { type Html, html, markup } from "../html.ts";
 import type { PageSite } from "../site.ts";
 
@@ -16,14 +17,15 @@ export function comparisonTemplate(page: ComparePage, site: PageSite): Html {
   return html`<article>
 <header class="opening">
 ${templates["parts/trail"](page, site)}
-<h1 class="pair"><span>${first?.name}</span> <small>${say.beside}</small> <span>${second?.name}</span></h1>
+<h1 class="pair"><span>${first && keptNumbers(first.name)}</span> <small>${say.beside}</small> <span>${second && keptNumbers(second.name)}</span></h1>
 <p class="held"><a href="${link(page.variant.address)}">${page.variant.name}</a></p>
 </header>
 ${chapter(
   {
     id: "brief",
     title: say.sideBySide,
-    matter: html`<div class="scroll" tabindex="0" role="group" aria-label="${say.sideBySide}"><table class="beside brief"><thead><tr><th scope="col">${say.outfit}</th>${table.outfits.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead><tbody><tr class="plans"><th scope="row">${ofItem.plan}</th>${page.plans.map((plan) => html`<td>${markup(plan)}</td>`)}</tr>${table.brief.map(
+    // The small plans are for the eye; what differs in them stands in words below.
+    matter: html`<div class="scroll" tabindex="0" role="group" aria-label="${say.sideBySide}"><table class="beside brief"><thead><tr><th scope="col">${say.outfit}</th>${table.outfits.map(({ address, name }) => html`<th scope="col"><a href="${link(address)}">${name}</a></th>`)}</tr></thead><tbody><tr class="plans" aria-hidden="true"><th scope="row">${ofItem.plan}</th>${page.plans.map((plan) => html`<td>${markup(plan)}</td>`)}</tr>${table.brief.map(
       ({ name, cells }) =>
         html`<tr><th scope="row">${name}</th>${cells.map((text) => html`<td>${text}</td>`)}</tr>`,
     )}</tbody></table></div>`,
