@@ -32,7 +32,7 @@ export function itemOpening(page: ItemPage, site: PageSite): Html {
         html`<div class="foremost"><p class="headline">${identity.headline}</p><ul>${identity.against.map((each) => html`<li>${each}</li>`)}</ul><p><a href="#identification">${say.identification}</a></p></div>`
       }`,
       below: html`${heldToBe}
-<dl class="particulars">${page.particulars.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}${page.enquiries && html`<div><dt>${words.pages.site.enquiries}</dt><dd><a href="${page.enquiries.address}">${page.enquiries.name}</a></dd></div>`}</dl>`,
+<dl class="particulars">${page.particulars.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}${page.enquiries && html`<div class="enquiries"><dt>${words.pages.site.enquiries}</dt><dd><a href="${page.enquiries.address}">${page.enquiries.name}</a></dd></div>`}</dl>`,
     },
     site,
   )}
