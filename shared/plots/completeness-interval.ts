@@ -1,6 +1,6 @@
 import type { PlotOptions } from "../words/plot-words.ts";
 import { shareBounds } from "../words/share-bounds.ts";
-import { surfaceDefinitions } from "./case-plan/surface.ts";
+import { textureIn } from "./case-plan/surface.ts";
 import { hatchLines } from "./case-plan/texture-lines.ts";
 import { imageDrawing, stroke, vertical, writing } from "./drawing/image-drawing.ts";
 import { coordinate, element } from "./drawing/svg-markup.ts";
@@ -64,10 +64,7 @@ function drawInterval(
   );
   return imageDrawing(
     { idPrefix, label, description: say.description(certain, possible), breadth, height: top + depth + 20 },
-    surfaceDefinitions(["unverified"], idPrefix),
-    high > low
-      ? element("rect", { x: x(low), width: x(high) - x(low), ...bar, fill: `url(#${idPrefix}-hatch)` })
-      : "",
+    high > low ? (textureIn("unverified", { x: x(low), width: x(high) - x(low), ...bar }) ?? "") : "",
     low > 0 ? element("rect", { class: "plot-solid", x: from, width: x(low) - from, ...bar }) : "",
     element("rect", { class: "plot-outline", x: from, width: to - from, ...bar }),
     stroke(

@@ -54,6 +54,15 @@ describe("on paper", () => {
     expect(await sheets(`/items/${id}/card/`)).toEqual(["A5"]);
   });
 
+  it("a card without a photograph, whose parts nobody has examined, is drawn without a pixel", async () => {
+    const page = await site.visit("/items/marchby-crate-set/card/");
+    const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString("latin1");
+    await page.context().close();
+    // ISO 32000-1, 8.9.5: an image says that it is one. The links show that there is something to be found.
+    expect(pdf).toMatch(/\/Subtype\s*\/Link/);
+    expect(pdf).not.toMatch(/\/Subtype\s*\/Image/);
+  });
+
   it.each(["estrow-exchange-set", "tolleray-coast-outfit"])(
     "the plan of %s goes from margin to margin, and its smallest label has 6.5 points",
     async (id) => {

@@ -123,7 +123,7 @@ describe("casePlan", () => {
     expect(new Set(surfaces).size).toBe(summaries.length);
   });
 
-  /** The layers of the first compartment, from its bottom, each with what it is filled with and its share. */
+  /** The layers of the first compartment, from its bottom, each with its texture and its share. */
   const layersOf = (over: Partial<CasePlanPart>) => {
     const [link] = all(parseMarkup(draw([plain(over), plain({ id: "other", summary: "present" })])), "a");
     const [pit] = link ? all(link, "rect") : [];
@@ -131,6 +131,12 @@ describe("casePlan", () => {
     expect(link.attributes.get("class")).toBe("surface-several");
     const { y, height } = rectangleOf(pit);
     return all(link, "path").map((path) => {
+      const texture = path.attributes.get("class");
+      if (texture !== undefined) {
+        const lines = (path.attributes.get("d") ?? "").matchAll(/[ML]\S+ (-?[\d.]+)/g);
+        const along = [...lines].map(([, at]) => (y + height - Number(at)) / height);
+        return { texture, from: Math.min(...along), to: Math.max(...along) };
+      }
       const ends = [...(path.attributes.get("d") ?? "").matchAll(/([Mvq])([^Mvhqz]+)/g)];
       const top = Number(ends[0]?.[2]?.split(" ")[1]);
       // What is drawn downwards from its upper left corner: the line, and the corners at both of its ends.
@@ -138,7 +144,7 @@ describe("casePlan", () => {
       const down = Number(ends[1]?.[2]);
       const roundBelow = corners.length > 0 && Math.abs(top + down + 3 - (y + height)) < 0.2 ? 3 : 0;
       return {
-        fill: path.attributes.get("fill") ?? "filled",
+        texture: "filled",
         from: (y + height - top - down - roundBelow) / height,
         to: (y + height - top) / height,
       };
@@ -152,11 +158,7 @@ describe("casePlan", () => {
       quantity: 10,
       units: unitsOf(10, { present: 3, substitute: 1, unverified: 2, absent: 4 }),
     });
-    expect(layers.map(({ fill }) => fill)).toEqual([
-      "filled",
-      expect.stringMatching(/cross/),
-      expect.stringMatching(/hatch/),
-    ]);
+    expect(layers.map(({ texture }) => texture)).toEqual(["filled", "surface-cross", "surface-hatch"]);
     const [there, replaced, doubtful] = layers;
     expect(there?.from).toBeCloseTo(0, 1);
     expect(there?.to).toBeCloseTo(0.3, 2);
@@ -166,13 +168,27 @@ describe("casePlan", () => {
     expect(doubtful?.to).toBeCloseTo(0.6, 2);
   });
 
-  it("has the patterns of all its bands", () => {
+  it("has a texture for each band of what is not simply there, within its compartment", () => {
     const units = unitsOf(3, { substitute: 1, unverified: 1, unexamined: 1 });
     const root = parseMarkup(draw([plain({ summary: "unverified", quantity: 3, units })]));
-    const patterns = new Set(all(root, "pattern").map(({ attributes }) => `url(#${attributes.get("id")})`));
-    const used = all(root, "path").flatMap(({ attributes }) => attributes.get("fill") ?? []);
-    expect(used).toHaveLength(6);
-    for (const fill of used) expect(patterns).toContain(fill);
+    const textures = all(root, "path").map(({ attributes }) => attributes.get("class"));
+    const each = ["surface-cross", "surface-hatch", "surface-dots"];
+    expect(textures.toSorted()).toEqual([...each, ...each].toSorted());
+    for (const link of all(root, "a")) {
+      const [pit] = all(link, "rect").map(rectangleOf);
+      for (const path of all(link, "path")) {
+        const lines = (path.attributes.get("d") ?? "").matchAll(
+          /M(\S+) ([-\d.]+)(?:h([\d.]+)|L(\S+) ([-\d.]+))/g,
+        );
+        for (const [, x, y, along, toX, toY] of lines) {
+          const right = toX === undefined ? Number(x) + Number(along) : Number(toX);
+          for (const across of [Number(x), right])
+            expect(Math.abs(across)).toBeLessThanOrEqual((pit?.width ?? 0) / 2 + 0.1);
+          for (const down of [Number(y), Number(toY ?? y)])
+            expect(Math.abs(down)).toBeLessThanOrEqual((pit?.height ?? 0) / 2 + 0.1);
+        }
+      }
+    }
   });
 
   // What goes beyond those that belong, or never belonged, is told of in words alone: all 2 of 2 are there.

@@ -7,7 +7,7 @@ import { twoWidths } from "../drawing/two-widths.ts";
 import { type Band, bandsOf, type CasePlanPart, type StateWord, stateOfPart } from "./case-plan-part.ts";
 import { type CasePlanTray, casePlanTray, type PlanPlace, rim } from "./case-plan-tray.ts";
 import { type CompartmentLabel, keyLabel, usualSize } from "./compartment-label.ts";
-import { type Surface, surfaceDefinitions, surfaceMarkup } from "./surface.ts";
+import { type Surface, surfaceMarkup } from "./surface.ts";
 
 export { casePlanThumbnail } from "./case-plan-thumbnail.ts";
 export type { CasePlanPart };
@@ -39,12 +39,11 @@ export function casePlan(parts: readonly CasePlanPart[], options: CasePlanOption
   const ofIssue = parts.every((part) => part.summary === undefined);
   const stateWords = states.map((state) => options.stateWord(state));
   const longest = stateWords.reduce((a, b) => (textWidth(b, 10) > textWidth(a, 10) ? b : a));
-  return twoWidths("case-plan", options.idPrefix, (breadth, idPrefix) =>
+  return twoWidths("case-plan", options.idPrefix, (breadth) =>
     drawPlan(
       parts,
       options,
       breadth === "wide" && options.onCard ? "card" : breadth,
-      idPrefix,
       ofIssue ? null : longest,
     ),
   );
@@ -83,7 +82,6 @@ function planSheet(
   parts: readonly CasePlanPart[],
   options: CasePlanOptions,
   planPlace: PlanPlace,
-  idPrefix: string,
   longestState: string | null,
 ): PlanSheet {
   const words = options.words.plots.casePlan;
@@ -95,7 +93,7 @@ function planSheet(
   );
   const ofTray = sheets.get(tray) ?? new Map<string, PlanSheet>();
   sheets.set(tray, ofTray);
-  const key = [idPrefix, options.linkPrefix, ...parts.map(({ id }) => id)].join(" ");
+  const key = [options.linkPrefix, ...parts.map(({ id }) => id)].join(" ");
   const before = ofTray.get(key);
   if (before?.words === words) return before;
 
@@ -134,10 +132,9 @@ function drawPlan(
   parts: readonly CasePlanPart[],
   options: CasePlanOptions,
   planPlace: PlanPlace,
-  idPrefix: string,
   longestState: string | null,
 ): string {
-  const { tray, readingOrder, compartmentOf } = planSheet(parts, options, planPlace, idPrefix, longestState);
+  const { tray, readingOrder, compartmentOf } = planSheet(parts, options, planPlace, longestState);
   const compartments = parts.map((part, at) => compartmentOf(at, part));
   // Numbers for the compartments that have no room for a name.
   const keyed = readingOrder.filter((at) => (compartments[at]?.label.level ?? 0) >= 3);
@@ -158,13 +155,9 @@ function drawPlan(
       "font-size": usualSize,
       "text-anchor": "middle",
     },
-    surfaceDefinitions(
-      compartments.flatMap(({ surface, bands }) => [surface, ...bands.map(({ state }) => state)]),
-      idPrefix,
-    ),
     element("rect", { class: "case-plan-edge", ...outer, rx: edge }),
     element("rect", { class: "case-plan-lip", ...inner, rx: edge / 2 + 1 }),
-    ...compartments.map((compartment, at) => compartmentIn(compartment, keys.get(at), options, idPrefix)),
+    ...compartments.map((compartment, at) => compartmentIn(compartment, keys.get(at), options)),
   );
   return (
     svg +
@@ -175,15 +168,10 @@ function drawPlan(
   );
 }
 
-function compartmentIn(
-  compartment: Compartment,
-  key: string | undefined,
-  options: CasePlanOptions,
-  idPrefix: string,
-): string {
+function compartmentIn(compartment: Compartment, key: string | undefined, options: CasePlanOptions): string {
   const before = compartment.drawn.get(key ?? "");
   if (before !== undefined) return before;
-  const now = drawCompartment(compartment, key, options, idPrefix);
+  const now = drawCompartment(compartment, key, options);
   compartment.drawn.set(key ?? "", now);
   return now;
 }
@@ -192,7 +180,6 @@ function drawCompartment(
   { part, box, surface, bands, wording, state, shown, sign, label: itsOwn }: Compartment,
   key: string | undefined,
   options: CasePlanOptions,
-  idPrefix: string,
 ): string {
   const label = key === undefined ? itsOwn : keyLabel(box, shown, key, sign);
   const words = options.words.plots.casePlan;
@@ -218,7 +205,7 @@ function drawCompartment(
       "font-size": size === usualSize ? undefined : size,
     },
     title === null ? "" : element("title", {}, escapeXml(title)),
-    surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, idPrefix, bands),
+    surfaceMarkup(surface, { x: -width / 2, y: -height / 2, width, height }, bands),
     label.turned ? element("g", { transform: "rotate(-90)" }, lines) : lines,
   );
 }

@@ -2,39 +2,25 @@ import type { PartSummary } from "../../publication/published.ts";
 import type { Box } from "../drawing/box.ts";
 import { coordinate, element } from "../drawing/svg-markup.ts";
 import type { Band } from "./case-plan-part.ts";
+import { crossedLines, dotRows, hatchLines } from "./texture-lines.ts";
 
 /** How a part's state looks in the case plan: one of several states has a band for each. */
 export type Surface = PartSummary | "issued" | "several";
 
 const textures = {
-  unverified: { id: "hatch", step: 5, lines: ["M0 0V5"], turn: 45 },
-  substitute: { id: "cross", step: 5, lines: ["M0 0V5", "M0 0H5"], turn: 45 },
-  unexamined: { id: "dots", step: 5, lines: ["M1.2 1.2h0", "M3.7 3.7h0"], turn: 0 },
+  unverified: { id: "hatch", linesIn: (box: Box) => hatchLines(box, 7) },
+  substitute: { id: "cross", linesIn: (box: Box) => crossedLines(box, 7) },
+  unexamined: { id: "dots", linesIn: (box: Box) => dotRows(box, 3.5) },
 } as const;
 
-type Texture = (typeof textures)[keyof typeof textures];
-
-const textureOf = (surface: Surface): Texture | undefined =>
-  Object.hasOwn(textures, surface) ? textures[surface as keyof typeof textures] : undefined;
-
-/** The patterns that the surfaces are drawn with, under ids of their own. */
-export function surfaceDefinitions(surfaces: Iterable<Surface>, idPrefix: string): string {
-  const used = new Set([...surfaces].flatMap((surface) => textureOf(surface) ?? []));
-  if (used.size === 0) return "";
-  const patterns = [...used].map(({ id, step, lines, turn }) =>
-    element(
-      "pattern",
-      {
-        id: `${idPrefix}-${id}`,
-        width: step,
-        height: step,
-        patternUnits: "userSpaceOnUse",
-        patternTransform: turn === 0 ? undefined : `rotate(${turn})`,
-      },
-      element("path", { class: `surface-${id}`, d: lines.join("") }),
-    ),
-  );
-  return element("defs", {}, ...patterns);
+/**
+ * The texture of a state within a box; null of one that has none. It is made of lines, since a browser that prints turns
+ * whatever is filled with a pattern into pixels.
+ */
+export function textureIn(surface: Surface, box: Box): string | null {
+  if (!Object.hasOwn(textures, surface)) return null;
+  const { id, linesIn } = textures[surface as keyof typeof textures];
+  return element("path", { class: `surface-${id}`, d: linesIn(box) });
 }
 
 const rounding = 3;
@@ -45,30 +31,20 @@ const leastDepth = 4;
  * A compartment in its state, to stand in an element of the class `surface-` and the state, which looks and has
  * rounded corners as the style sheet says. Of several states each has its band, and what is missing stays empty.
  */
-export function surfaceMarkup(
-  surface: Surface,
-  box: Box,
-  idPrefix: string,
-  bands: readonly Band[] = [],
-): string {
+export function surfaceMarkup(surface: Surface, box: Box, bands: readonly Band[] = []): string {
   const { x, y, width, height } = box;
-  const fillOf = (of: Surface) => {
-    const texture = textureOf(of);
-    return texture && `url(#${idPrefix}-${texture.id})`;
-  };
-  const pit = element("rect", { x, y, width, height, fill: fillOf(surface) });
+  const pit = element("rect", { x, y, width, height });
   const rx = Math.min(rounding, width / 3, height / 3);
   if (surface === "not-issued") {
     const strike = `M${coordinate(x + rx)} ${coordinate(y + height - rx)}L${coordinate(x + width - rx)} ${coordinate(y + rx)}`;
     return pit + element("path", { d: strike });
   }
-  return (
-    pit +
-    layers(box, bands)
-      .filter(({ state }) => state !== "absent")
-      .map(({ state, layer }) => element("path", { fill: fillOf(state), d: layerOutline(layer, box, rx) }))
-      .join("")
-  );
+  const filled = layers(box, bands)
+    .filter(({ state }) => state !== "absent")
+    .map(
+      ({ state, layer }) => textureIn(state, layer) ?? element("path", { d: layerOutline(layer, box, rx) }),
+    );
+  return pit + (textureIn(surface, box) ?? "") + filled.join("");
 }
 
 /** The bands of a compartment as boxes, from its bottom; none is too shallow to be seen. */

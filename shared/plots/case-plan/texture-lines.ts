@@ -1,10 +1,7 @@
 import type { Box } from "../drawing/box.ts";
 import { coordinate } from "../drawing/svg-markup.ts";
 
-/**
- * Textures as plain lines, for marks so small and so many on a page that patterns with ids of their own would
- * weigh more than the marks.
- */
+/** Hatching from the upper right to the lower left. */
 export function hatchLines({ x, y, width, height }: Box, step: number): string {
   let path = "";
   for (let along = step; along < width + height; along += step) {
@@ -37,6 +34,17 @@ export function dottedLines({ x, y, width, height }: Box, step: number): string 
       const at = { x: x + ((column + 0.5) * width) / columns, y: y + ((row + 0.5) * height) / rows };
       path += `M${coordinate(at.x)} ${coordinate(at.y)}h0`;
     }
+  }
+  return path;
+}
+
+/** Dots in rows, each row one line, which the style sheet takes apart into dots at twice that distance. */
+export function dotRows({ x, y, width, height }: Box, step: number): string {
+  let path = "";
+  for (let down = step / 2, row = 0; down < height; down += step, row++) {
+    const indent = row % 2 === 0 ? step / 2 : 1.5 * step;
+    if (indent + 1 < width)
+      path += `M${coordinate(x + indent)} ${coordinate(y + down)}h${coordinate(width - indent - 1)}`;
   }
   return path;
 }
