@@ -1,2 +1,6 @@
-/** No line ends between 'no.' and its number, in either language of the site. */
-export const keptNumbers = (text: string): string => text.replace(/\b(nos?|nrn?)\. (?=\d)/gi, "$1.\u00a0");
+const named = /(?<![\p{L}\p{N}])(nos?|nrn?)\. (?=\d)/giu;
+const lettered = /(?<![\p{L}\p{N}])(\p{Lu}{1,3}) (?=\d)/gu;
+
+/** No line ends before the number of 'no. 7', in either language of the site, nor before that of 'TY 1'. */
+export const keptNumbers = (text: string): string =>
+  text.replace(named, "$1.\u00a0").replace(lettered, "$1\u00a0");
