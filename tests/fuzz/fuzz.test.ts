@@ -18,7 +18,7 @@ import { edtfLike } from "./nasty-values.ts";
 import { type SoundCollection, soundCollections } from "./sound-collections.ts";
 
 /** `npm run test:fuzz` asks for 100,000; several processes with a FUZZ_SEED each share the work. */
-const cases = Number(process.env.FUZZ_CASES ?? 2000);
+const cases = Number(process.env.FUZZ_CASES ?? 1000);
 
 /** A test that everybody runs is the same for everybody; new cases are looked for on demand. */
 const seed = Number(
