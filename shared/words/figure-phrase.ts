@@ -34,7 +34,7 @@ export function figurePhrase({ count, share, estimate, wait }: NumberWords, say:
         : { written: wait(value), measure: say.years },
     "offers a year": (value) => ({ written: estimate(value), measure: say.aYear }),
   };
-  const whole = ({ written, measure }: Measured): string => measure(written);
+  const inItsMeasure = ({ written, measure }: Measured): string => measure(written);
 
   return ({ value, low, high, unit }: FigurePhrase): string => {
     const show = measured[unit];
@@ -43,14 +43,16 @@ export function figurePhrase({ count, share, estimate, wait }: NumberWords, say:
       if (!from || !to) return say.unknown;
       return from.measure === to.measure
         ? from.measure(say.interval(from.written, to.written))
-        : say.interval(whole(from), whole(to));
+        : say.interval(inItsMeasure(from), inItsMeasure(to));
     }
     const shown = show(value);
-    const phrase = whole(shown);
+    const phrase = inItsMeasure(shown);
     if (!from || !to || low === high) return phrase;
     // A measure is said once where the ends have that of the value, and with each of them where one has another.
     const isOfOne = from.measure === shown.measure && to.measure === shown.measure;
-    const interval = isOfOne ? say.interval(from.written, to.written) : say.interval(whole(from), whole(to));
+    const interval = isOfOne
+      ? say.interval(from.written, to.written)
+      : say.interval(inItsMeasure(from), inItsMeasure(to));
     // "under 1%" and "over 100 years" are about nothing, and no other number is near to 0.
     if (value !== 0 && /^\p{Nd}/u.test(shown.written)) return `${say.about(phrase)}, ${interval}`;
     return interval === shown.written ? phrase : `${phrase}, ${interval}`;

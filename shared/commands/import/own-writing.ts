@@ -10,6 +10,7 @@ export const amountFields = ["price", "paid"] as const;
 
 const isEdtf = (cell: string): boolean => Boolean(parseEdtf(cell.trim()));
 
+/** Any century will do where it is only asked whether something is a date. */
 const anyRules: readonly DateRules[] = [
   { order: "day-month", twoDigitYearsFrom: 1930 },
   { order: "month-day", twoDigitYearsFrom: 1930 },
